@@ -1,0 +1,20 @@
+# ovenwright_library(NAME SOURCES a.cpp… HEADERS a.h… PUBLIC targets… PRIVATE targets…)
+# (the target itself is ovenwright_NAME). One folder of core/ is one static library ovenwright::NAME whose headers are included as "core/folder/a.h"
+# and compile alone (target all_verify_interface_header_sets).
+function(ovenwright_library name)
+  cmake_parse_arguments(ARG "" "" "SOURCES;HEADERS;PUBLIC;PRIVATE" ${ARGN})
+  set(alias ovenwright::${name})
+  set(name ovenwright_${name})  # plain "clean" is a reserved name
+  if(ARG_SOURCES)
+    add_library(${name} STATIC ${ARG_SOURCES})
+    target_sources(${name} PUBLIC FILE_SET HEADERS BASE_DIRS ${PROJECT_SOURCE_DIR} FILES ${ARG_HEADERS})
+    target_link_libraries(${name} PUBLIC ${ARG_PUBLIC} PRIVATE ${ARG_PRIVATE} ovenwright::warnings)
+    set_target_properties(${name} PROPERTIES VERIFY_INTERFACE_HEADER_SETS ON)
+  else()
+    add_library(${name} INTERFACE)
+    target_sources(${name} INTERFACE FILE_SET HEADERS BASE_DIRS ${PROJECT_SOURCE_DIR} FILES ${ARG_HEADERS})
+    target_link_libraries(${name} INTERFACE ${ARG_PUBLIC})
+    set_target_properties(${name} PROPERTIES VERIFY_INTERFACE_HEADER_SETS ON)
+  endif()
+  add_library(${alias} ALIAS ${name})
+endfunction()

@@ -1,0 +1,52 @@
+#include "core/run/trace.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <string>
+
+namespace ovenwright::run {
+namespace {
+
+double median_interval(std::span<const double> time_s) {
+  if (time_s.size() < 2) return 0;
+  std::vector<double> intervals(time_s.size() - 1);
+  for (std::size_t i = 0; i + 1 < time_s.size(); ++i) intervals[i] = time_s[i + 1] - time_s[i];
+  const auto middle = intervals.begin() + static_cast<std::ptrdiff_t>(intervals.size() / 2);
+  std::nth_element(intervals.begin(), middle, intervals.end());
+  if (intervals.size() % 2 == 1) return *middle;
+  return (*middle + *std::max_element(intervals.begin(), middle)) / 2;
+}
+
+}  // namespace
+
+Clock::Clock(std::vector<double> time_s) : time_s_(std::move(time_s)), median_interval_s_(median_interval(time_s_)) {}
+
+Result<std::shared_ptr<const Clock>> Clock::make(std::vector<double> time_s) {
+  for (std::size_t i = 0; i < time_s.size(); ++i) {
+    if (!std::isfinite(time_s[i]) || (i > 0 && !(time_s[i] > time_s[i - 1])))
+      return Error{ErrorCode::kBadArgument, "sample " + std::to_string(i + 1) + " is not later than the one before it", {}, {}, {}};
+  }
+  return std::shared_ptr<const Clock>(new Clock(std::move(time_s)));
+}
+
+Result<Trace> Trace::make(std::shared_ptr<const Clock> clock, std::vector<double> temperature_C) {
+  const auto fail = [](std::string message) { return Error{ErrorCode::kBadArgument, std::move(message), {}, {}, {}}; };
+  if (!clock || clock->size() != temperature_C.size()) return fail("times and temperatures differ in number");
+  if (temperature_C.size() < 3)
+    return fail("a trace needs at least 3 samples, found " + std::to_string(temperature_C.size()));
+  for (std::size_t i = 0; i < temperature_C.size(); ++i)
+    if (!std::isfinite(temperature_C[i])) return fail("temperature " + std::to_string(i + 1) + " is not a number");
+  return Trace(std::move(clock), std::move(temperature_C));
+}
+
+double Trace::at(double time_s) const noexcept {
+  const auto t = clock_->time_s();
+  if (!(time_s >= t.front() && time_s <= t.back())) return std::numeric_limits<double>::quiet_NaN();
+  const auto after = std::upper_bound(t.begin(), t.end(), time_s);
+  if (after == t.end()) return temperature_C_.back();
+  const auto i = static_cast<std::size_t>(after - t.begin());
+  return std::lerp(temperature_C_[i - 1], temperature_C_[i], (time_s - t[i - 1]) / (t[i] - t[i - 1]));
+}
+
+}  // namespace ovenwright::run

@@ -1,0 +1,44 @@
+#include "core/run/trace.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace ovenwright::run {
+namespace {
+
+// Source: measures.md's own rule, "a median of an even count is the mean of the middle two".
+TEST(Clock, MedianIntervalOfAnEvenCountIsTheMeanOfTheMiddleTwo) {
+  const auto clock = Clock::make({0, 1, 3, 6, 10});  // intervals 1 2 3 4
+  ASSERT_TRUE(clock) << clock.error().message;
+  EXPECT_DOUBLE_EQ((*clock)->median_interval_s(), 2.5);
+}
+
+TEST(Clock, RefusesTimesThatStandStillOrRunBack) {
+  EXPECT_FALSE(Clock::make({0, 1, 1}));
+  EXPECT_FALSE(Clock::make({0, 1, 0.5}));
+  EXPECT_FALSE(Clock::make({0, NAN}));
+}
+
+// Source: algebra of a straight line; the value is exact in binary.
+TEST(Trace, IsLinearBetweenSamplesAndNeverExtrapolated) {
+  const auto clock = Clock::make({0, 2, 4});
+  ASSERT_TRUE(clock);
+  const auto trace = Trace::make(*clock, {10, 20, 0});
+  ASSERT_TRUE(trace) << trace.error().message;
+  EXPECT_DOUBLE_EQ(trace->at(1), 15);
+  EXPECT_DOUBLE_EQ(trace->at(3), 10);
+  EXPECT_DOUBLE_EQ(trace->at(4), 0);
+  EXPECT_TRUE(std::isnan(trace->at(4.1)));
+  EXPECT_TRUE(std::isnan(trace->at(-0.1)));
+}
+
+TEST(Trace, NeedsThreeFiniteSamples) {
+  const auto clock = Clock::make({0, 1});
+  ASSERT_TRUE(clock);
+  EXPECT_FALSE(Trace::make(*clock, {1, 2}));
+  EXPECT_FALSE(Trace::make(*clock, {1, 2, 3}));
+}
+
+}  // namespace
+}  // namespace ovenwright::run

@@ -5,6 +5,8 @@
 #include <limits>
 #include <string>
 
+#include "core/run/median.h"
+
 namespace ovenwright::run {
 namespace {
 
@@ -12,10 +14,7 @@ double median_interval(std::span<const double> time_s) {
   if (time_s.size() < 2) return 0;
   std::vector<double> intervals(time_s.size() - 1);
   for (std::size_t i = 0; i + 1 < time_s.size(); ++i) intervals[i] = time_s[i + 1] - time_s[i];
-  const auto middle = intervals.begin() + static_cast<std::ptrdiff_t>(intervals.size() / 2);
-  std::nth_element(intervals.begin(), middle, intervals.end());
-  if (intervals.size() % 2 == 1) return *middle;
-  return (*middle + *std::max_element(intervals.begin(), middle)) / 2;
+  return median(intervals);
 }
 
 }  // namespace
@@ -25,7 +24,11 @@ Clock::Clock(std::vector<double> time_s) : time_s_(std::move(time_s)), median_in
 Result<std::shared_ptr<const Clock>> Clock::make(std::vector<double> time_s) {
   for (std::size_t i = 0; i < time_s.size(); ++i) {
     if (!std::isfinite(time_s[i]) || (i > 0 && !(time_s[i] > time_s[i - 1])))
-      return Error{ErrorCode::kBadArgument, "sample " + std::to_string(i + 1) + " is not later than the one before it", {}, {}, {}};
+      return Error{ErrorCode::kBadArgument,
+                   "sample " + std::to_string(i + 1) + " is not later than the one before it",
+                   {},
+                   {},
+                   {}};
   }
   return std::shared_ptr<const Clock>(new Clock(std::move(time_s)));
 }

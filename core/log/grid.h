@@ -41,7 +41,12 @@ struct Decoded {
   std::size_t skip = 0;      ///< bytes of a BOM to skip where unchanged
   bool certain = true;       ///< false where another encoding was as plausible
 };
-/// Errors: kParse (binary content; bytes that the forced encoding does not allow, with their line).
+/// Order of the search: byte order mark, zeros on one side of byte pairs (UTF-16 without a mark), strict UTF-8, then the
+/// encoding in which the text makes most sense. Zeros and end-of-file marks behind the text are left out, likewise a
+/// character of UTF-8 that the end cuts short. Other bytes that an encoding does not allow become U+FFFD; the result is
+/// always well-formed UTF-8.
+/// Errors: kParse (binary content; bytes that the forced encoding does not allow, with their line); kBadArgument (no such
+/// encoding). Cost: one pass over the bytes, 64 at a time where they are ASCII; thread-safe.
 Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding = {});
 
 }  // namespace ovenwright::log

@@ -1,0 +1,38 @@
+#include "core/log/file_signature.h"
+
+#include <algorithm>
+#include <array>
+
+namespace ovenwright::log {
+
+std::string_view foreign_format(std::string_view bytes) {
+  struct Signature {
+    std::string_view first_bytes, what;
+  };
+  using namespace std::string_view_literals;
+  static constexpr std::array kSignatures = {
+      Signature{"\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1"sv,
+                "a workbook of the old binary kind (.xls) or one with a password"sv},
+      Signature{"%PDF-"sv, "a PDF document"sv},
+      Signature{"{\\rtf"sv, "a rich text document"sv},
+      Signature{"\x89PNG\r\n\x1A\n"sv, "a PNG picture"sv},
+      Signature{"\xFF\xD8\xFF"sv, "a JPEG picture"sv},
+      Signature{"GIF8"sv, "a GIF picture"sv},
+      Signature{"SQLite format 3\0"sv, "an SQLite database"sv},
+      Signature{"7z\xBC\xAF\x27\x1C"sv, "a 7z archive, which is not unpacked here"sv},
+      Signature{"Rar!\x1A\x07"sv, "a RAR archive, which is not unpacked here"sv},
+      Signature{"\xFD"
+                "7zXZ\0"sv,
+                "an xz archive, which is not unpacked here"sv},
+      Signature{"\x28\xB5\x2F\xFD"sv, "a Zstandard archive, which is not unpacked here"sv},
+      Signature{"BZh9"sv, "a bzip2 archive, which is not unpacked here"sv},
+      Signature{"\x7F"
+                "ELF"sv,
+                "a program"sv},
+  };
+  const auto found =
+      std::ranges::find_if(kSignatures, [&](const Signature& s) { return bytes.starts_with(s.first_bytes); });
+  return found == kSignatures.end() ? std::string_view{} : found->what;
+}
+
+}  // namespace ovenwright::log

@@ -1,0 +1,113 @@
+#include "core/log/text_scan.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace ovenwright::log {
+namespace {
+
+using Byte = unsigned char;
+constexpr std::size_t kBlock = 64;
+
+constexpr bool is_control(Byte byte) { return byte < 0x20 && !(byte >= '\t' && byte <= '\r'); }
+
+/// Whether a block holds neither a control byte nor one from 0x80 on. Of fixed length, so that it becomes vector code.
+bool plain_block(const Byte* at) noexcept {
+  Byte unusual = 0;
+  for (std::size_t i = 0; i < kBlock; ++i) {
+    const Byte byte = at[i];
+    const Byte above_whitespace = static_cast<Byte>(byte - '\t') > '\r' - '\t';
+    unusual |= static_cast<Byte>(static_cast<Byte>(byte < 0x20) & above_whitespace) | static_cast<Byte>(byte >> 7);
+  }
+  return unusual == 0;
+}
+
+bool ascii_block(const Byte* at) noexcept {
+  Byte all = 0;
+  for (std::size_t i = 0; i < kBlock; ++i) all |= at[i];
+  return all < 0x80;
+}
+
+struct Sequence {
+  std::size_t length = 0;  ///< 0: ill-formed
+  bool cut = false;        ///< well-formed as far as it goes, but the data ends
+};
+
+/// The UTF-8 sequence that begins with a byte from 0x80 on.
+Sequence sequence_at(const Byte* at, const Byte* end) noexcept {
+  const Byte lead = at[0];
+  std::size_t length = 0;
+  Byte low = 0x80, high = 0xBF;
+  if (lead >= 0xC2 && lead <= 0xDF) {
+    length = 2;
+  } else if (lead >= 0xE0 && lead <= 0xEF) {
+    length = 3;
+    if (lead == 0xE0) low = 0xA0;
+    if (lead == 0xED) high = 0x9F;
+  } else if (lead >= 0xF0 && lead <= 0xF4) {
+    length = 4;
+    if (lead == 0xF0) low = 0x90;
+    if (lead == 0xF4) high = 0x8F;
+  } else {
+    return {};
+  }
+  for (std::size_t i = 1; i < length; ++i) {
+    if (at + i == end) return {i, true};
+    if (at[i] < low || at[i] > high) return {};
+    low = 0x80;
+    high = 0xBF;
+  }
+  return {length, false};
+}
+
+}  // namespace
+
+TextScan scan_text(std::string_view bytes) noexcept {
+  TextScan scan;
+  const auto* const begin = reinterpret_cast<const Byte*>(bytes.data());
+  const auto* const end = begin + bytes.size();
+  const auto* at = begin;
+  while (at < end) {
+    if (end - at >= static_cast<std::ptrdiff_t>(kBlock) && plain_block(at)) {
+      at += kBlock;
+      continue;
+    }
+    const auto* const stop = std::min(end, at + kBlock);
+    while (at < stop) {
+      if (*at < 0x80) {
+        if (is_control(*at) && scan.control++ == 0) scan.first_control = static_cast<std::size_t>(at - begin);
+        ++at;
+        continue;
+      }
+      const Sequence sequence = sequence_at(at, end);
+      if (sequence.cut) {
+        scan.cut_tail = sequence.length;
+        at += sequence.length;
+      } else if (sequence.length == 0) {
+        if (scan.ill_formed++ == 0) scan.first_ill_formed = static_cast<std::size_t>(at - begin);
+        ++at;
+      } else {
+        ++scan.multi_byte;
+        at += sequence.length;
+      }
+    }
+  }
+  return scan;
+}
+
+bool is_ascii(std::string_view bytes) noexcept {
+  const auto* at = reinterpret_cast<const Byte*>(bytes.data());
+  const auto* const end = at + bytes.size();
+  for (; end - at >= static_cast<std::ptrdiff_t>(kBlock); at += kBlock) {
+    if (!ascii_block(at)) return false;
+  }
+  return std::all_of(at, end, [](Byte byte) { return byte < 0x80; });
+}
+
+int line_of(std::string_view bytes, std::size_t offset) noexcept {
+  const auto head = bytes.substr(0, offset);
+  const auto lines = std::count(head.begin(), head.end(), '\n');
+  return static_cast<int>(std::min<std::ptrdiff_t>(lines, std::numeric_limits<int>::max() - 1)) + 1;
+}
+
+}  // namespace ovenwright::log

@@ -14,7 +14,7 @@ const char* kind_name(Kind kind);  ///< "joint", "body", "board", "air"
 
 /// What one thermocouple sits on.
 struct Placement {
-  std::string channel;                      ///< the channel's name in the log, or its number from 1
+  std::string channel;  ///< the channel's name in the log, or its number from 1
   std::optional<std::string> label, part;
   Kind kind = Kind::kJoint;
   std::optional<Side> side;

@@ -15,8 +15,7 @@ double Oven::zone_end_mm(std::size_t zone) const { return zone_start_mm(zone) + 
 double Oven::length_mm() const { return zone_start_mm(zones.size()) + exit_mm; }
 
 std::size_t Oven::heating_zones() const {
-  return static_cast<std::size_t>(
-      std::ranges::count(zones, ZoneKind::kHeat, &Zone::kind));
+  return static_cast<std::size_t>(std::ranges::count(zones, ZoneKind::kHeat, &Zone::kind));
 }
 
 double position_mm(double time_s, const Entry& entry, const Recipe& recipe, double x_mm) {

@@ -36,6 +36,11 @@ struct Oven {
   std::size_t heating_zones() const;
 };
 
+/// Where a recipe's keys stand in its file, for messages; 0 where absent or made in memory.
+struct RecipeLines {
+  int speed = 0, top_C = 0, bottom_C = 0, cooling_C = 0;
+};
+
 /// recipe.toml of contracts.md: one setpoint for each heating zone, in their order.
 struct Recipe {
   files::Identity identity;
@@ -43,6 +48,7 @@ struct Recipe {
   double speed_mm_per_min = 0;
   std::vector<double> top_C, bottom_C;
   std::vector<double> cooling_C;  ///< empty where the oven's cooling zones have no setpoint
+  RecipeLines lines;
 };
 
 /// The moment the board's leading edge passes the oven's mouth, on the log's clock.

@@ -1,0 +1,29 @@
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/oven/oven.h"
+#include "core/units/result.h"
+
+namespace ovenwright::oven {
+
+/// Reads oven.toml. Errors: kIo; kParse with line and column for an unknown key, a wrong type, a length not above 0,
+/// limits crossed, a zone named twice, no heating zone.
+Result<Oven> load_oven(const std::string& path);
+Result<Oven> parse_oven(const std::string& file, std::string_view text);
+/// A file, or a name looked up as files::find_profile does.
+Result<Oven> find_oven(const std::string& name_or_path);
+
+/// Reads recipe.toml. Errors: as above; also where top and bottom have different numbers of setpoints.
+Result<Recipe> load_recipe(const std::string& path);
+Result<Recipe> parse_recipe(const std::string& file, std::string_view text);
+Result<Recipe> find_recipe(const std::string& name_or_path);
+
+/// Holds a recipe against the oven it runs on. Errors: kParse at the recipe's line where it has more or fewer
+/// setpoints than the oven has heating zones, or cooling setpoints but not one for each cooling zone. What was run
+/// stays usable, so setpoints, steps, speed or top and bottom beyond the oven's limits, and a recipe written for an
+/// oven of another name, are warnings.
+Result<std::vector<Warning>> check_recipe(const Recipe& recipe, const Oven& oven);
+
+}  // namespace ovenwright::oven

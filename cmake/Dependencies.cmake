@@ -24,3 +24,5 @@ endif()
 if(OVENWRIGHT_BENCH)
   find_package(benchmark REQUIRED)
 endif()
+find_package(Eigen3 3.4 REQUIRED NO_MODULE)
+find_path(CERES_INCLUDE_DIR ceres/tiny_solver.h REQUIRED)  # header-only part: no library of Ceres is linked

@@ -1,0 +1,144 @@
+#include "core/heat/identify.h"
+
+#include <Eigen/Cholesky>
+#include <algorithm>
+#include <cmath>
+
+#include "core/heat/least_squares.h"
+#include "core/heat/model.h"
+
+namespace ovenwright::heat {
+namespace {
+
+constexpr double kCorrelation = 0.95, kMisfit_C = 1.5;
+constexpr double kNotDetermined = 0.9;  // of the prior spread left
+
+/// Residuals (whitened, then the priors) and their Jacobian in units of the priors' standard deviations.
+class Misfit {
+ public:
+  explicit Misfit(const Problem& problem) : problem_(problem), priors_(priors(problem)) {
+    for (const auto& run : problem.runs)
+      for (const auto& placement : run.mean_C)
+        rows_ += static_cast<std::size_t>(std::ranges::count_if(placement, [](double x) { return std::isfinite(x); }));
+  }
+  std::size_t parameters() const { return priors_.size(); }
+  const std::vector<Prior>& prior() const { return priors_; }
+  std::size_t data_rows() const { return rows_; }
+
+  std::vector<double> theta(const double* z) const {
+    std::vector<double> out(priors_.size());
+    for (std::size_t i = 0; i < out.size(); ++i) out[i] = priors_[i].mean + priors_[i].sd * std::clamp(z[i], -6.0, 6.0);
+    return out;
+  }
+
+  void operator()(const double* z, double* residual, double* jacobian) const {
+    const std::size_t P = priors_.size(), R = rows_ + P;
+    const auto parameters = theta(z);
+    std::size_t row = 0;
+    std::vector<double> gradient(P), before(P);
+    const double white = 1 / (kMisfit_C * std::sqrt(1 - kCorrelation * kCorrelation));
+    for (std::size_t r = 0; r < problem_.runs.size(); ++r) {
+      const auto& run = problem_.runs[r];
+      const March result =
+          march(problem_, parameters, {&run.recipe, run.board, r, run.start_s, run.end_s, run.ambient_C, run.start_C},
+                jacobian != nullptr);
+      for (std::size_t k = 0; k < result.placements.size(); ++k) {
+        const auto& data = run.mean_C[result.placements[k]];
+        bool follows = false;
+        double last = 0;
+        for (std::size_t i = 0; i < data.size(); ++i) {
+          if (!std::isfinite(data[i])) {
+            follows = false;
+            continue;
+          }
+          const double time_s = run.start_s + kBin_s * (static_cast<double>(i) + 0.5);
+          const double error = data[i] - result.at(k, time_s);
+          residual[row] = follows ? (error - kCorrelation * last) * white : error / kMisfit_C;
+          if (jacobian) {
+            result.gradient_at(k, time_s, gradient);
+            for (std::size_t p = 0; p < P; ++p)
+              jacobian[p * R + row] = -priors_[p].sd * (follows ? (gradient[p] - kCorrelation * before[p]) * white
+                                                                : gradient[p] / kMisfit_C);
+            before.swap(gradient);
+          }
+          last = error;
+          follows = true;
+          ++row;
+        }
+      }
+    }
+    for (std::size_t p = 0; p < P; ++p, ++row) {
+      residual[row] = z[p];
+      if (!jacobian) continue;
+      for (std::size_t q = 0; q < P; ++q) jacobian[q * R + row] = p == q ? 1 : 0;
+    }
+  }
+
+ private:
+  const Problem& problem_;
+  std::vector<Prior> priors_;
+  std::size_t rows_ = 0;
+};
+
+}  // namespace
+
+Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& progress) {
+  HeatModel out;
+  out.problem = std::move(problem);
+  const Misfit misfit(out.problem);
+  if (misfit.data_rows() < 30)
+    return Error{ErrorCode::kUndetermined, "no thermocouple has enough readings to learn from", {}, {}, {}};
+  if (progress && !progress(0)) return Error{ErrorCode::kCancelled, "stopped", {}, {}, {}};
+
+  const std::size_t P = misfit.parameters();
+  const LeastSquaresReport fit =
+      minimise({misfit.data_rows() + P, P,
+                [&misfit](const double* z, double* residual, double* jacobian) { misfit(z, residual, jacobian); }},
+               std::vector<double>(P, 0.0));
+  out.theta = misfit.theta(fit.x.data());
+  // The priors' rows are the identity in JᵀJ.
+  const Eigen::Map<const Eigen::MatrixXd> information(fit.information.data(), static_cast<Eigen::Index>(P),
+                                                      static_cast<Eigen::Index>(P));
+  const Eigen::MatrixXd covariance =
+      information.ldlt().solve(Eigen::MatrixXd::Identity(information.rows(), information.cols()));
+  out.covariance.assign(covariance.data(), covariance.data() + covariance.size());
+  for (std::size_t p = 0; p < P; ++p) {
+    const Prior& prior = misfit.prior()[p];
+    out.sd.push_back(prior.sd);
+    const auto i = static_cast<Eigen::Index>(p);
+    if (prior.sd > 0 && std::sqrt(covariance(i, i)) > kNotDetermined) out.report.not_determined.push_back(prior.name);
+  }
+
+  double sum = 0;
+  std::size_t count = 0;
+  std::vector<double> square(out.problem.placements.size()), most(square.size());
+  std::vector<std::size_t> n(square.size());
+  for (std::size_t r = 0; r < out.problem.runs.size(); ++r) {
+    const auto& run = out.problem.runs[r];
+    const March result = march(out.problem, out.theta,
+                               {&run.recipe, run.board, r, run.start_s, run.end_s, run.ambient_C, run.start_C}, false);
+    for (std::size_t k = 0; k < result.placements.size(); ++k) {
+      const std::size_t j = result.placements[k];
+      for (std::size_t i = 0; i < run.mean_C[j].size(); ++i) {
+        const double error = run.mean_C[j][i] - result.at(k, run.start_s + kBin_s * (static_cast<double>(i) + 0.5));
+        if (!std::isfinite(error)) continue;
+        square[j] += error * error;
+        most[j] = std::max(most[j], std::abs(error));
+        ++n[j];
+      }
+    }
+  }
+  for (std::size_t j = 0; j < square.size(); ++j) {
+    out.report.placements.push_back(
+        {out.problem.placements[j].name, n[j] ? std::sqrt(square[j] / static_cast<double>(n[j])) : 0, most[j]});
+    sum += square[j];
+    count += n[j];
+  }
+  out.report.rmse_C = std::sqrt(sum / static_cast<double>(count));
+  out.report.iterations = fit.iterations;
+  out.report.termination = fit.termination;
+  out.report.usable = std::isfinite(out.report.rmse_C) && out.report.rmse_C < 6;
+  return out;
+}
+
+}  // namespace ovenwright::heat

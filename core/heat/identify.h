@@ -1,0 +1,43 @@
+#pragma once
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "core/heat/problem.h"
+#include "core/units/result.h"
+
+namespace ovenwright::heat {
+
+struct PlacementFit {
+  std::string name;
+  double rmse_C = 0, max_error_C = 0;
+};
+
+/// What the fit found, and how far to trust it.
+struct FitReport {
+  bool usable = false;
+  std::string message;      ///< why not usable; else empty
+  std::string termination;  ///< "converged", "stopped after N iterations", …
+  int iterations = 0;
+  double rmse_C = 0;
+  std::vector<std::string> not_determined;  ///< parameters whose spread the log narrowed by less than a tenth
+  std::vector<std::string> warnings;
+  std::vector<PlacementFit> placements;
+};
+
+/// The identified model: parameters, their covariance, and the problem they belong to.
+struct HeatModel {
+  Problem problem;
+  std::vector<double> theta;       ///< in the parameters' own units
+  std::vector<double> sd;          ///< of the priors, the units of the covariance
+  std::vector<double> covariance;  ///< of (θ − mean)/sd, row by row
+  FitReport report;
+};
+
+/// Learns oven and boards from all runs of the problem: the most probable parameters under the priors, by least squares
+/// (Ceres' small solver, Levenberg–Marquardt, automatic derivatives). Residuals are means over 2 s, whitened as a
+/// first-order correlated wave (0.95 over 2 s, 1.5 °C): the model's misfit is slow, so slopes count more than levels.
+/// Errors: kUndetermined where no placement has data; kCancelled.
+Result<HeatModel> identify(Problem problem, const std::function<bool(double done)>& progress = {});
+
+}  // namespace ovenwright::heat

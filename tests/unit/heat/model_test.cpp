@@ -1,0 +1,181 @@
+#include "core/heat/model.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "core/heat/identify.h"
+#include "core/heat/predict.h"
+
+namespace ovenwright::heat {
+namespace {
+
+using M = ParameterMap;
+
+oven::Oven oven_of(const std::vector<double>& lengths_mm, double gap_mm, std::size_t cooling) {
+  oven::Oven oven;
+  oven.entrance_mm = oven.exit_mm = 300;
+  for (std::size_t z = 0; z < lengths_mm.size(); ++z)
+    oven.zones.push_back({std::to_string(z + 1),
+                          z + cooling < lengths_mm.size() ? oven::ZoneKind::kHeat : oven::ZoneKind::kCool,
+                          lengths_mm[z], gap_mm});
+  return oven;
+}
+
+oven::Recipe recipe_of(std::vector<double> setpoints_C, std::vector<double> cooling_C, double speed_mm_per_min) {
+  oven::Recipe recipe;
+  recipe.top_C = recipe.bottom_C = std::move(setpoints_C);
+  recipe.cooling_C = std::move(cooling_C);
+  recipe.speed_mm_per_min = speed_mm_per_min;
+  return recipe;
+}
+
+/// One placement on one run whose parameters are set to pure convection of one mass with the given time constant.
+struct Lumped {
+  Problem problem;
+  std::vector<double> theta;
+  Drive drive;
+  Lumped(oven::Oven oven, oven::Recipe recipe, double tau_s, double start_C, double ambient_C, double end_s) {
+    problem.oven = std::move(oven);
+    problem.placements.push_back({"TC1", 0.0, 0});
+    ModelRun run;
+    run.recipe = std::move(recipe);
+    run.start_C = {start_C};
+    run.ambient_C = ambient_C;
+    run.entry = {0, 0.1, oven::Entry::Source::kGiven};
+    problem.runs.push_back(run);
+    for (const auto& prior : priors(problem)) theta.push_back(prior.mean);
+    const auto map = problem.map();
+    theta[M::kMixingUpstream] = theta[M::kMixingDownstream] = std::log(0.5);  // mm: as good as none
+    theta[M::kExchangeTunnel] = theta[M::kExchangeCooling] = 0;
+    theta[M::kRadiation] = theta[M::kHeatCapacitySlope] = 0;
+    for (auto [which, value] :
+         std::initializer_list<std::pair<M::Placement, double>>{{M::kTimeConstant, std::log(tau_s)},
+                                                                {M::kToSide, -50.0},
+                                                                {M::kSideShare, 0},
+                                                                {M::kAirShare, 0},
+                                                                {M::kBoard, 0},
+                                                                {M::kLatent, 0}})
+      theta[map.placement(0, which)] = value;
+    drive = {&problem.runs[0].recipe, 0, 0, 0, end_s, ambient_C, problem.runs[0].start_C};
+  }
+  March run(bool with_gradient = false) { return march(problem, theta, drive, with_gradient); }
+};
+
+// Source: chain of constant-temperature zones, exact solution T = Ta + (T0 − Ta) exp(−t/τ) zone by zone; computed
+// values of a lumped body with τ = 30 s from 25 °C, 40 s each at 150, 180, 200, 250, 25 °C. Tolerance: the zone edges
+// lie within half a grid step (2.5 mm = 0.15 s at 1000 mm/min) at up to 4 °C/s.
+TEST(March, FollowsAChainOfConstantZones) {
+  const double speed = 1000, length = speed / 60 * 40;
+  auto oven = oven_of({length, length, length, length, length}, 0, 0);
+  oven.entrance_mm = 0;
+  Lumped body(oven, recipe_of({150, 180, 200, 250, 25}, {}, speed), 30, 25, 25, 200);
+  const auto result = body.run();
+  const double want_C[] = {117.050358, 163.406654, 190.354099, 234.277511, 80.164953};
+  for (int z = 0; z < 5; ++z) EXPECT_NEAR(result.at(0, 40.0 * (z + 1)), want_C[z], 0.15 * 4) << "zone " << z + 1;
+}
+
+// Source: two lags in series, unit step: 1 − (τ1 e^(−t/τ1) − τ2 e^(−t/τ2))/(τ1 − τ2); τ1 = 30, τ2 = 2, t = 30 s →
+// 0.6058435. The reading is the mass beside (s = 1) with b = 1/2 and no heat back. Tolerance: steps of 1 s against τ2 =
+// 2 s, trapezoid, 2e-3 of the step.
+TEST(March, ReadsThroughASecondLag) {
+  auto oven = oven_of({100000}, 0, 0);
+  oven.entrance_mm = 0;
+  Lumped body(oven, recipe_of({125}, {}, 1000), 30, 25, 125, 60);
+  const auto map = body.problem.map();
+  body.theta[map.placement(0, M::kSideShare)] = 1;
+  body.theta[map.placement(0, M::kFromSide)] = std::log(0.5);
+  EXPECT_NEAR(body.run().at(0, 30), 25 + 100 * 0.6058435, 0.2);
+}
+
+// Source: energy balance. Heat of melting L delays a body by L/7.5 of extra capacity integrated over the melting peak:
+// ∫ (L/7.5) exp(−½(x/3)²) dx = L·3·√(2π)/7.5 = L·1.0027. With constant drive (steep ramp of air) the body's final state
+// is the same; here the time to go from 200 to 240 °C in air at 1000 °C grows by L·1.0027/(rate at the peak).
+// Tolerance: 2 %.
+TEST(March, MeltingTakesItsHeat) {
+  auto oven = oven_of({100000}, 0, 0);
+  oven.entrance_mm = 0;
+  const auto reach_s = [&](double latent_K) {
+    Lumped body(oven, recipe_of({1000}, {}, 1000), 400, 180, 1000, 60);
+    body.theta[body.problem.map().placement(0, M::kLatent)] = latent_K;
+    const auto result = body.run();
+    double t = 0;
+    while (result.at(0, t) < 245) t += 0.01;
+    return t;
+  };
+  const double rate = (1000 - 219) / 400.0;
+  EXPECT_NEAR(reach_s(20) - reach_s(0), 20 * 3 * std::sqrt(2 * M_PI) / 7.5 / rate, 0.02 * 20 / rate);
+}
+
+// Source: definition of a derivative. Central differences of 1e-4 prior standard deviations against the automatic ones.
+TEST(March, GradientIsTheDerivative) {
+  Problem problem;
+  problem.oven = oven_of({300, 300, 300, 300, 300}, 25, 1);
+  for (int j = 0; j < 3; ++j) problem.placements.push_back({"TC" + std::to_string(j + 1), 40.0 + 60 * j, 0});
+  ModelRun run;
+  run.recipe = recipe_of({150, 180, 220, 260}, {60}, 500);
+  run.recipe.bottom_C = {160, 175, 225, 255};
+  run.start_C = {25, 26, 25};
+  run.entry = {10, 1, oven::Entry::Source::kLog};
+  problem.runs.push_back(run);
+  const auto prior = priors(problem);
+  std::vector<double> theta;
+  for (std::size_t i = 0; i < prior.size(); ++i)
+    theta.push_back(prior[i].mean + 0.3 * prior[i].sd * (i % 3 == 0 ? 1 : -0.5));
+  const Drive drive{&problem.runs[0].recipe, 0, 0, 0, 260, 25, problem.runs[0].start_C};
+  const auto exact = march(problem, theta, drive, true);
+  std::vector<double> row(theta.size());
+  for (std::size_t i = 0; i < theta.size(); ++i) {
+    if (prior[i].sd == 0) continue;
+    const double h = 1e-4 * prior[i].sd;
+    auto up = theta, down = theta;
+    up[i] += h;
+    down[i] -= h;
+    const auto a = march(problem, up, drive, false), b = march(problem, down, drive, false);
+    for (std::size_t j = 0; j < 3; ++j)
+      for (double t : {60.0, 120.0, 180.0, 240.0}) {
+        exact.gradient_at(j, t, row);
+        const double numeric = (a.at(j, t) - b.at(j, t)) / (2 * h);
+        // Kinks of the piecewise linear grid cost up to a few parts in a thousand of the derivative.
+        EXPECT_NEAR(row[i] * prior[i].sd, numeric * prior[i].sd, 0.02 + 0.01 * std::abs(numeric * prior[i].sd))
+            << prior[i].name << " of " << j << " at " << t;
+      }
+  }
+}
+
+// Source: identity. A recipe predicted from its own run is the measured run, noise and all.
+TEST(Predict, TheSameRecipeGivesTheMeasuredRun) {
+  Problem problem;
+  problem.oven = oven_of({300, 300, 300, 300, 300, 300}, 25, 1);
+  problem.placements.push_back({"TC1", 100.0, 0});
+  std::vector<double> t, T;
+  for (int i = 0; i < 700; ++i) {
+    t.push_back(i * 0.5);
+    T.push_back(25 + 215 * std::exp(-std::pow((i * 0.5 - 210) / 90, 2)) + 0.1 * ((i * 7919) % 11 - 5) / 5);
+  }
+  const auto clock = run::Clock::make(t);
+  ASSERT_TRUE(clock);
+  const auto trace = run::Trace::make(*clock, T);
+  ASSERT_TRUE(trace);
+  ModelRun run;
+  run.recipe = recipe_of({150, 180, 200, 230, 250}, {50}, 500);
+  run.end_s = t.back();
+  run.entry = {10, 3, oven::Entry::Source::kLog};
+  run.start_C = {25};
+  run.mean_C.resize(1);
+  for (std::size_t i = 0; i + 4 <= T.size(); i += 4)
+    run.mean_C[0].push_back((T[i] + T[i + 1] + T[i + 2] + T[i + 3]) / 4);
+  problem.runs.push_back(run);
+  const auto model = identify(problem);
+  ASSERT_TRUE(model) << model.error().message;
+  const auto predicted = predict(*model, 0, {&*trace}, problem.runs[0].recipe, true);
+  ASSERT_EQ(predicted.size(), 1u);
+  ASSERT_EQ(predicted[0].time_s.size(), t.size());
+  for (std::size_t i = 0; i < t.size(); ++i) {
+    EXPECT_NEAR(predicted[0].temperature_C[i], T[i], 1e-9);
+    EXPECT_GE(predicted[0].band_C[i], 1.96 * 0.22);
+  }
+}
+
+}  // namespace
+}  // namespace ovenwright::heat

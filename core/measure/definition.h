@@ -12,10 +12,27 @@ namespace ovenwright::measure {
 
 /// The measures of the project, in the order of their table; names in files are measure_name().
 enum class Measure {
-  kPeak, kPeakTime, kTimeAbove, kExcursionsAbove, kAreaAbove, kTimeBetweenOnRise, kTimeNearPeak, kSteepestRise,
-  kMeanRise, kSteepestFall, kMeanFall, kTemperatureAt, kExitTemperature,
-  kSpreadOfPeaks, kSpreadWhenHottestReaches, kLargestSpread, kLag,
-  kWavePreheatTemperature, kWaveStep, kWaveContactTime, kWaveLongestContact
+  kPeak,
+  kPeakTime,
+  kTimeAbove,
+  kExcursionsAbove,
+  kAreaAbove,
+  kTimeBetweenOnRise,
+  kTimeNearPeak,
+  kSteepestRise,
+  kMeanRise,
+  kSteepestFall,
+  kMeanFall,
+  kTemperatureAt,
+  kExitTemperature,
+  kSpreadOfPeaks,
+  kSpreadWhenHottestReaches,
+  kLargestSpread,
+  kLag,
+  kWavePreheatTemperature,
+  kWaveStep,
+  kWaveContactTime,
+  kWaveLongestContact
 };
 
 /// A measure's own peak in place of a temperature (mean rise to the peak, time near the peak).
@@ -48,13 +65,13 @@ struct Definition {
 /// What a measure is: one row of the table of measures.md.
 struct Description {
   Measure measure;
-  const char* name;        ///< "time between on rise", "wave: contact time"
+  const char* name;  ///< "time between on rise", "wave: contact time"
   Unit unit;
-  bool board;              ///< takes all traces at once
-  bool wave;               ///< only meaningful on a wave run
-  std::vector<std::string_view> parameters;   ///< names it knows
-  std::vector<std::string_view> required;     ///< names without a default; "level" may come from the window's liquidus
-  const char* definition;  ///< one English sentence for people, own words of measures.md
+  bool board;                                ///< takes all traces at once
+  bool wave;                                 ///< only meaningful on a wave run
+  std::vector<std::string_view> parameters;  ///< names it knows
+  std::vector<std::string_view> required;    ///< names without a default; "level" may come from the window's liquidus
+  const char* definition;                    ///< one English sentence for people, own words of measures.md
 };
 
 std::span<const Description> descriptions();

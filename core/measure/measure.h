@@ -25,10 +25,10 @@ Result<Tolerance> tolerance_of(std::string_view thermocouple);
 struct Subject {
   const run::Channel* channel = nullptr;
   Tolerance tolerance;
-  double instrument_C = 1.0;   ///< half width
-  double x_mm = 0;             ///< behind the leading edge
-  bool air = false;            ///< left out of board measures
-  bool bottom = false;         ///< known to sit on the bottom side
+  double instrument_C = 1.0;  ///< half width
+  double x_mm = 0;            ///< behind the leading edge
+  bool air = false;           ///< left out of board measures
+  bool bottom = false;        ///< known to sit on the bottom side
 };
 
 /// Where the board is, for the measures that need it; absent without oven and recipe.
@@ -40,7 +40,8 @@ struct Place {
 
 /// All values asked for of one channel, with uncertainties, in the order of `definitions`; work is shared between
 /// the measures and the perturbations. Board measures in the list are a caller's bug.
-std::vector<Value> evaluate(const Subject& subject, std::span<const Definition> definitions, const std::optional<Place>& place);
+std::vector<Value> evaluate(const Subject& subject, std::span<const Definition> definitions,
+                            const std::optional<Place>& place);
 
 /// The board measures asked for, over all channels that are valid and not air.
 std::vector<Value> evaluate_board(std::span<const Subject> subjects, std::span<const Definition> definitions,

@@ -1,0 +1,34 @@
+#pragma once
+#include "app/desktop/widgets/lanes_painter.h"
+
+namespace ovenwright::widgets {
+
+/// Paints the bodies of lanes: ground, limits, guard bands, whiskers and marks.
+class LaneBodyPainter {
+ public:
+  LaneBodyPainter(QPainter& painter, const LaneTable& table, const Theme& theme, const LanesState& state,
+                  const LanesLayout& layout)
+      : m_painter(painter), m_table(table), m_theme(theme), m_state(state), m_layout(layout) {}
+  void paint(std::size_t lane);
+
+ private:
+  bool chosen(std::size_t lane) const { return m_state.chosen && m_state.chosen->lane == lane; }
+  void paintGround(std::size_t lane);
+  void paintGuardBands(std::size_t lane);
+  void paintLimits(std::size_t lane);
+  void paintGroup(std::size_t lane);
+  void paintGroupEnd(std::size_t lane, std::size_t mark, bool low);
+  void paintMark(std::size_t lane, std::size_t mark);
+  void paintWhisker(const LaneMark& mark, const QPointF& center, const QColor& ink);
+  void paintUndetermined(const LaneMark& mark, const QPointF& center, const QColor& ink);
+  void paintEdgeArrow(const LaneMark& mark, qreal y);
+  ThermocoupleStyle style(std::size_t lane, const LaneMark& mark) const;
+
+  QPainter& m_painter;
+  const LaneTable& m_table;
+  const Theme& m_theme;
+  const LanesState& m_state;
+  const LanesLayout& m_layout;
+};
+
+}  // namespace ovenwright::widgets

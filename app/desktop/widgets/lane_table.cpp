@@ -1,0 +1,259 @@
+#include "app/desktop/widgets/lane_table.h"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+#include "app/desktop/widgets/lane_scale.h"
+#include "app/desktop/widgets/wording.h"
+
+namespace ovenwright::widgets {
+namespace {
+
+using Limits = std::pair<std::optional<double>, std::optional<double>>;
+
+const window::Requirement& requirementOf(const judge::Judgement& judgement, const judge::Outcome& outcome) {
+  return judgement.windows[outcome.window].requirements[outcome.requirement];
+}
+
+/// What a lane is about. A reference written as Tc differs by part as a number and is one lane all the same.
+measure::Definition laneDefinition(const judge::Judgement& judgement, const judge::Outcome& outcome) {
+  measure::Definition definition = outcome.measure;
+  const measure::Parameters& raw = requirementOf(judgement, outcome).measure.parameters;
+  const auto keepTc = [](std::optional<measure::Level>& filled, const std::optional<measure::Level>& written) {
+    if (written && std::holds_alternative<measure::TcReference>(*written)) filled = written;
+  };
+  keepTc(definition.parameters.T1, raw.T1);
+  keepTc(definition.parameters.T2, raw.T2);
+  keepTc(definition.parameters.reference, raw.reference);
+  return definition;
+}
+
+/// Worse in the order of measures.md; among equals the smaller margin, none counting as the smallest.
+bool worse(const judge::Outcome& a, const judge::Outcome& b) {
+  if (a.verdict != b.verdict) return a.verdict > b.verdict;
+  if (!a.margin || !b.margin) return !a.margin && b.margin;
+  return *a.margin < *b.margin;
+}
+
+struct Group {
+  measure::Definition definition;
+  bool required = true;
+  std::vector<std::size_t> outcomes;
+};
+
+std::vector<Group> grouped(const judge::Judgement& judgement, std::size_t from, std::size_t to) {
+  std::vector<Group> groups;
+  for (std::size_t i = from; i < to; ++i) {
+    const judge::Outcome& outcome = judgement.all(i);
+    const measure::Definition definition = laneDefinition(judgement, outcome);
+    const auto same = std::ranges::find_if(groups, [&](const Group& group) {
+      return group.definition == definition && group.required == outcome.required;
+    });
+    if (same == groups.end())
+      groups.push_back({definition, outcome.required, {i}});
+    else
+      same->outcomes.push_back(i);
+  }
+  return groups;
+}
+
+/// The worst of the results on one channel, or on the board.
+std::optional<std::size_t> worstOf(const judge::Judgement& judgement, const std::vector<std::size_t>& outcomes,
+                                   std::optional<std::size_t> channel) {
+  std::optional<std::size_t> worst;
+  for (const std::size_t i : outcomes)
+    if (judgement.all(i).channel == channel && (!worst || worse(judgement.all(i), judgement.all(*worst)))) worst = i;
+  return worst;
+}
+
+LaneMark markOf(const judge::Outcome& outcome, std::size_t index) {
+  LaneMark mark;
+  mark.outcome = index;
+  mark.channel = outcome.channel;
+  mark.verdict = outcome.verdict;
+  const bool out = outcome.verdict == judge::Verdict::kFail || outcome.verdict == judge::Verdict::kConditionalFail;
+  const bool conditional =
+      outcome.verdict == judge::Verdict::kConditionalPass || outcome.verdict == judge::Verdict::kConditionalFail;
+  mark.signal = out && outcome.required;
+  mark.hollow = conditional || !outcome.required;
+  mark.caps = out || conditional;
+  mark.atLeast = outcome.value.at_least;
+  if (outcome.value.no_value == measure::NoValue::kNotReached)
+    mark.state = LaneMark::State::kNotReached;
+  else if (!outcome.value.value || outcome.verdict == judge::Verdict::kUndetermined)
+    mark.state = LaneMark::State::kUndetermined;
+  const auto scale = LaneScale::make(outcome.lower, outcome.upper, outcome.target);
+  if (!scale) return mark;
+  if (outcome.value.value) {
+    mark.s = scale->position(*outcome.value.value);
+    if (outcome.value.expanded_uncertainty) {
+      const double half = *outcome.value.expanded_uncertainty;
+      mark.whisker = {scale->position(*outcome.value.value - half), scale->position(*outcome.value.value + half)};
+    }
+  }
+  if (outcome.value.range)
+    mark.range = {scale->position((*outcome.value.range)[0]), scale->position((*outcome.value.range)[1])};
+  return mark;
+}
+
+/// The limits that most of the lane's results have; of equally common ones the first.
+const judge::Outcome& mostCommon(const judge::Judgement& judgement, const std::vector<std::size_t>& outcomes) {
+  std::map<Limits, int> counts;
+  for (const std::size_t i : outcomes) ++counts[{judgement.all(i).lower, judgement.all(i).upper}];
+  return judgement.all(*std::ranges::max_element(outcomes, {}, [&](std::size_t i) {
+    return counts[{judgement.all(i).lower, judgement.all(i).upper}];
+  }));
+}
+
+void setGuardBand(Lane& lane, const judge::Judgement& judgement, const std::vector<std::size_t>& outcomes) {
+  const judge::Outcome& common = mostCommon(judgement, outcomes);
+  if (judgement.windows[common.window].decision_rule != window::DecisionRule::kGuarded) return;
+  double w = 0;
+  for (const std::size_t i : outcomes) w = std::max(w, judgement.all(i).value.expanded_uncertainty.value_or(0));
+  const auto scale = LaneScale::make(common.lower, common.upper, common.target);
+  if (!scale || w == 0) return;
+  lane.neverPasses = common.lower && common.upper && *common.upper - *common.lower < 2 * w;
+  if (common.lower) lane.lowerGuard = {scale->position(*common.lower - w), scale->position(*common.lower + w)};
+  if (common.upper) lane.upperGuard = {scale->position(*common.upper - w), scale->position(*common.upper + w)};
+}
+
+struct LimitCell {
+  QString text, tip;
+  std::optional<std::size_t> single;  ///< the one mark whose limit differs from all others
+};
+
+LimitCell limitCell(const judge::Judgement& judgement, const Lane& lane, std::optional<double> judge::Outcome::*side,
+                    const Wording& wording) {
+  const auto limitOf = [&](const LaneMark& mark) { return judgement.all(mark.outcome).*side; };
+  const auto text = [&](const std::optional<double>& limit) {
+    return limit ? wording.limit(*limit) : QStringLiteral("–");
+  };
+  std::map<std::optional<double>, std::vector<std::size_t>> marks;
+  for (std::size_t i = 0; i < lane.marks.size(); ++i) marks[limitOf(lane.marks[i])].push_back(i);
+  if (marks.size() == 1) return {text(marks.begin()->first), {}, {}};
+  LimitCell cell{Wording::tr("by part"), {}, {}};
+  QStringList lines;
+  for (const LaneMark& mark : lane.marks) lines << mark.place + QStringLiteral(": ") + text(limitOf(mark));
+  cell.tip = lines.join(u'\n');
+  if (marks.size() == 2 && lane.marks.size() > 2)
+    for (const auto& [limit, with] : marks)
+      if (with.size() == 1) cell.single = with.front();
+  return cell;
+}
+
+QString partNote(const judge::Judgement& judgement, const LaneMark& mark, bool upper, const Wording& wording) {
+  const judge::Outcome& outcome = judgement.all(mark.outcome);
+  const auto& limit = upper ? outcome.upper : outcome.lower;
+  if (!limit) return {};
+  const window::Requirement& requirement = requirementOf(judgement, outcome);
+  const auto& written = upper ? requirement.upper : requirement.lower;
+  QString note = (upper ? Wording::tr("%1 to %2", "part and its upper limit")
+                        : Wording::tr("%1 from %2", "part and its lower limit"))
+                     .arg(mark.place, wording.limit(*limit));
+  if (written && std::holds_alternative<window::TcOffset>(*written)) note += QStringLiteral(", ") + Wording::tr("Tc");
+  return note;
+}
+
+void setTexts(Lane& lane, const judge::Judgement& judgement, const judge::Outcome& first, const Wording& wording) {
+  lane.title = Wording::title(first.requirement_name);
+  const LimitCell lower = limitCell(judgement, lane, &judge::Outcome::lower, wording);
+  const LimitCell upper = limitCell(judgement, lane, &judge::Outcome::upper, wording);
+  lane.lower = lower.text;
+  lane.upper = upper.text;
+  lane.lowerTip = lower.tip;
+  lane.upperTip = upper.tip;
+  QStringList notes;
+  if (lane.informative) notes << Wording::tr("informative");
+  if (lane.neverPasses) {
+    notes << Wording::tr("cannot pass as guarded");
+  } else {
+    if (const QString note = wording.parameterNote(first); !note.isEmpty()) notes << note;
+    if (lower.single) notes << partNote(judgement, lane.marks[*lower.single], false, wording);
+    if (upper.single) notes << partNote(judgement, lane.marks[*upper.single], true, wording);
+  }
+  notes.removeAll(QString());
+  lane.note = notes.join(QStringLiteral(", "));
+
+  const auto worst = std::ranges::min_element(lane.marks, [&](const LaneMark& a, const LaneMark& b) {
+    return worse(judgement.all(a.outcome), judgement.all(b.outcome));
+  });
+  const judge::Outcome& outcome = judgement.all(worst->outcome);
+  lane.worst.mark = static_cast<std::size_t>(worst - lane.marks.begin());
+  lane.worst.value = wording.value(outcome);
+  lane.worst.uncertainty = wording.uncertainty(outcome);
+  if (outcome.value.value) lane.worst.unit = QString::fromUtf8(unit_symbol(outcome.value.unit));
+  lane.worst.margin = wording.margin(outcome);
+  lane.worst.bold = outcome.verdict != judge::Verdict::kPass && !lane.informative;
+  lane.rowText = QStringList{lane.title,
+                             lane.note,
+                             lane.lower,
+                             lane.upper,
+                             worst->place,
+                             lane.worst.value,
+                             lane.worst.uncertainty,
+                             lane.worst.unit,
+                             lane.worst.margin,
+                             Wording::verdict(outcome.verdict)}
+                     .join(u'\t');
+}
+
+Lane laneOf(const judge::Judgement& judgement, const Channels& channels, const Group& group,
+            const std::vector<std::size_t>& tracks, bool board) {
+  const Wording wording;
+  Lane lane;
+  lane.board = board;
+  lane.informative = !group.required;
+  const auto add = [&](std::size_t index, const QString& place, std::size_t style, std::size_t track) {
+    const judge::Outcome& outcome = judgement.all(index);
+    LaneMark mark = markOf(outcome, index);
+    mark.place = place;
+    mark.style = style;
+    mark.track = track;
+    mark.tip = wording.tip(outcome, place);
+    mark.spoken = wording.spoken(outcome, place);
+    lane.marks.push_back(std::move(mark));
+  };
+  if (board) {
+    if (const auto shown = worstOf(judgement, group.outcomes, std::nullopt)) add(*shown, Wording::tr("board"), 0, 0);
+  } else {
+    for (std::size_t track = 0; track < tracks.size(); ++track) {
+      const ChannelLook& look = channels.looks[tracks[track]];
+      if (const auto shown = worstOf(judgement, group.outcomes, tracks[track]))
+        add(*shown, look.name, look.style, track);
+    }
+  }
+  for (const LaneMark& mark : lane.marks) {
+    lane.hasLower |= judgement.all(mark.outcome).lower.has_value();
+    lane.hasUpper |= judgement.all(mark.outcome).upper.has_value();
+  }
+  setGuardBand(lane, judgement, group.outcomes);
+  setTexts(lane, judgement, judgement.all(group.outcomes.front()), wording);
+  return lane;
+}
+
+}  // namespace
+
+std::optional<LaneTable::Position> LaneTable::find(std::size_t outcome) const {
+  for (std::size_t lane = 0; lane < lanes.size(); ++lane)
+    for (std::size_t mark = 0; mark < lanes[lane].marks.size(); ++mark)
+      if (lanes[lane].marks[mark].outcome == outcome) return Position{lane, mark};
+  return std::nullopt;
+}
+
+LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels) {
+  std::vector<std::size_t> tracks;
+  for (const std::size_t channel : channels.hottestFirst)
+    if (std::ranges::find(judgement.results, channel, &judge::Outcome::channel) != judgement.results.end())
+      tracks.push_back(channel);
+  LaneTable table;
+  table.tracks = tracks.size();
+  table.channels = channels.looks.size();
+  for (const Group& group : grouped(judgement, 0, judgement.results.size()))
+    table.lanes.push_back(laneOf(judgement, channels, group, tracks, false));
+  for (const Group& group : grouped(judgement, judgement.results.size(), judgement.all_size()))
+    table.lanes.push_back(laneOf(judgement, channels, group, tracks, true));
+  return table;
+}
+
+}  // namespace ovenwright::widgets

@@ -1,0 +1,71 @@
+#pragma once
+#include <QString>
+#include <array>
+#include <optional>
+#include <vector>
+
+#include "app/desktop/widgets/channels.h"
+#include "core/judge/judgement.h"
+
+namespace ovenwright::widgets {
+
+/// One result on its lane, in positions s of LaneScale.
+struct LaneMark {
+  enum class State { kValue, kNotReached, kUndetermined };
+  std::size_t outcome = 0;             ///< index into Judgement::all()
+  std::optional<std::size_t> channel;  ///< of the run; absent for board measures
+  std::size_t style = 0;               ///< Theme::thermocouple()
+  std::size_t track = 0;               ///< from the top; the same for a thermocouple in every lane
+  QString place;                       ///< "U12 centre", "board"
+  State state = State::kValue;
+  std::optional<double> s;
+  std::optional<std::array<double, 2>> whisker;  ///< v − U, v + U
+  std::optional<std::array<double, 2>> range;    ///< of the three fills of a gap
+  bool atLeast = false;
+  judge::Verdict verdict = judge::Verdict::kUndetermined;
+  bool signal = false;  ///< fail or conditional fail of a required result
+  bool hollow = false;  ///< conditional or informative
+  bool caps = false;    ///< the whisker crosses a limit or is outside
+  QString tip, spoken;
+};
+
+/// The last column of a lane: its worst result.
+struct LaneSummary {
+  std::size_t mark = 0;  ///< index into Lane::marks
+  QString value, uncertainty, unit, margin;
+  bool bold = false;
+};
+
+/// Requirements of one measure with the same parameters, on all thermocouples.
+struct Lane {
+  QString title, note;
+  QString lower, upper;        ///< "235", "by part"; "–" where the side is open
+  QString lowerTip, upperTip;  ///< the limits by part, one a line; empty where there is one
+  bool hasLower = false, hasUpper = false;
+  bool board = false, informative = false;
+  std::optional<std::array<double, 2>> lowerGuard, upperGuard;  ///< guard band in s; rule `guarded` only
+  bool neverPasses = false;                                     ///< narrower than twice the guard band
+  std::vector<LaneMark> marks;                                  ///< hottest first
+  LaneSummary worst;
+  QString rowText;  ///< the row as text, tab separated, for the clipboard
+};
+
+/// Everything the limit lanes show of a judgement; holds no reference to it.
+struct LaneTable {
+  std::vector<Lane> lanes;
+  std::size_t tracks = 0;    ///< thermocouples that any requirement binds
+  std::size_t channels = 0;  ///< of the run, for fading
+
+  struct Position {
+    std::size_t lane = 0, mark = 0;
+  };
+  /// Where an outcome stands; empty where another outcome of the same lane and thermocouple decides.
+  std::optional<Position> find(std::size_t outcome) const;
+  const LaneMark& at(const Position& position) const { return lanes[position.lane].marks[position.mark]; }
+};
+
+/// Groups the results into lanes in the window's order, board requirements last. Of two results on one thermocouple in
+/// one lane (a joint limit and a part limit) the worse one is shown.
+LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels);
+
+}  // namespace ovenwright::widgets

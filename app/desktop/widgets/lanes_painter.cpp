@@ -1,0 +1,190 @@
+#include "app/desktop/widgets/lanes_painter.h"
+
+#include <QPainter>
+
+#include "app/desktop/widgets/glyphs.h"
+#include "app/desktop/widgets/lane_body_painter.h"
+#include "app/desktop/widgets/wording.h"
+
+namespace ovenwright::widgets {
+namespace {
+
+class LanesPainter {
+ public:
+  LanesPainter(QPainter& painter, const LaneTable& table, const Theme& theme, const LanesState& state,
+               const LanesLayout& layout)
+      : m_painter(painter), m_table(table), m_theme(theme), m_state(state), m_layout(layout) {}
+
+  void paintHeader() {
+    const LaneColumns& c = m_layout.columns();
+    const qreal height = m_layout.headerHeight();
+    m_painter.fillRect(QRectF(c.left, 0, c.right - c.left, height), m_theme.panel);
+    m_painter.setPen(QPen(m_theme.frame, m_theme.line(1)));
+    const qreal line = height - m_theme.line(1) / 2;
+    m_painter.drawLine(QPointF(c.left, line), QPointF(c.right, line));
+
+    m_painter.setPen(m_theme.secondary);
+    text(m_theme.font(11), QRectF(QPointF(c.titleLeft, 0), QPointF(c.titleRight, height)), Qt::AlignLeft,
+         Wording::tr("Requirement"));
+    const auto centred = [&](double s, const QString& what, bool bold) {
+      const QFont font = m_theme.font(11, bold);
+      const qreal width = QFontMetricsF(font).horizontalAdvance(what);
+      const QRectF rect(c.body.x(s) - width / 2, 0, width, height);
+      text(font, rect.adjusted(-1, 0, 1, 0), Qt::AlignHCenter, what);
+      return rect;
+    };
+    const auto widthOf = [&](const QString& what, bool bold) {
+      return QFontMetricsF(m_theme.font(11, bold)).horizontalAdvance(what);
+    };
+    const Wording wording;
+    const QString lower = Wording::tr("lower limit"), upper = Wording::tr("upper limit");
+    const QString middle = Wording::tr("margin %1", "scale above the lanes").arg(wording.percent(1));
+    const QString half = wording.percent(0.5);
+    const qreal pad = m_theme.px(8);
+    const qreal step = c.body.half();
+    const bool showMiddle = (widthOf(lower, true) + widthOf(middle, false)) / 2 + pad < step &&
+                            (widthOf(upper, true) + widthOf(middle, false)) / 2 + pad < step;
+    const bool showHalves = showMiddle && (widthOf(lower, true) + widthOf(half, false)) / 2 + pad < step / 2 &&
+                            (widthOf(middle, false) + widthOf(half, false)) / 2 + pad < step / 2;
+    centred(-1, lower, true);
+    centred(1, upper, true);
+    if (showMiddle) centred(0, middle, false);
+    if (showHalves) {
+      centred(-0.5, half, false);
+      centred(0.5, half, false);
+    }
+    const qreal nameEnd = c.showsValue ? c.valueRight - widthOf(Wording::tr("Value"), false) - pad : c.nameRight;
+    text(m_theme.font(11), QRectF(QPointF(c.nameLeft, 0), QPointF(nameEnd, height)), Qt::AlignLeft,
+         Wording::tr("Smallest margin"));
+    if (c.showsValue)
+      text(m_theme.font(11), QRectF(QPointF(c.nameLeft, 0), QPointF(c.valueRight, height)), Qt::AlignRight,
+           Wording::tr("Value"));
+    text(m_theme.font(11), QRectF(QPointF(c.nameRight, 0), QPointF(c.marginRight, height)), Qt::AlignRight,
+         Wording::tr("Margin"));
+  }
+
+  void paintRow(std::size_t index) {
+    const Lane& lane = m_table.lanes[index];
+    const QRectF row = m_layout.row(index);
+    const LaneColumns& c = m_layout.columns();
+    const bool chosen = m_state.chosen && m_state.chosen->lane == index;
+    if (chosen) {
+      m_painter.fillRect(row, m_theme.accentSoft);
+      m_painter.fillRect(QRectF(row.left(), row.top(), m_theme.px(3), row.height()), m_theme.accent);
+    }
+    m_painter.setPen(QPen(m_theme.hairline, m_theme.line(1)));
+    const qreal line = row.bottom() - m_theme.line(1) / 2;
+    m_painter.drawLine(QPointF(c.titleLeft, line), QPointF(row.right(), line));
+
+    const QColor ink = lane.informative ? m_theme.secondary : m_theme.text;
+    const QFont titleFont = m_theme.bodyFont(chosen);
+    const QFontMetricsF titleMetrics(titleFont);
+    const qreal room = c.titleRight - c.titleLeft;
+    const QString title = titleMetrics.elidedText(lane.title, Qt::ElideMiddle, room);
+    m_painter.setPen(ink);
+    text(titleFont, QRectF(c.titleLeft, row.top(), room, row.height()), Qt::AlignLeft, title);
+    const qreal noteLeft = c.titleLeft + titleMetrics.horizontalAdvance(title) + m_theme.px(8);
+    if (!lane.note.isEmpty() && noteLeft < c.titleRight) {
+      const QFont noteFont = m_theme.font(11);
+      m_painter.setPen(m_theme.secondary);
+      // One baseline with the title.
+      const qreal baseline = row.center().y() + (titleMetrics.ascent() - titleMetrics.descent()) / 2;
+      m_painter.setFont(noteFont);
+      m_painter.drawText(QPointF(noteLeft, baseline),
+                         QFontMetricsF(noteFont).elidedText(lane.note, Qt::ElideMiddle, c.titleRight - noteLeft));
+    }
+    m_painter.setPen(m_theme.secondary);
+    text(m_theme.bodyFont(), QRectF(QPointF(c.titleLeft, row.top()), QPointF(c.lowerRight, row.bottom())),
+         Qt::AlignRight, lane.lower);
+    text(m_theme.bodyFont(), QRectF(QPointF(c.upperLeft, row.top()), QPointF(c.signLeft, row.bottom())), Qt::AlignLeft,
+         lane.upper);
+    LaneBodyPainter(m_painter, m_table, m_theme, m_state, m_layout).paint(index);
+    if (!lane.marks.empty()) paintSummary(index);
+    if (chosen && m_state.focused) {
+      paintFocusFrame(m_painter, row, m_theme);
+      if (!m_layout.grouped(index)) {
+        const qreal reach = m_layout.radius(index) + m_theme.px(6);
+        const QPointF center = m_layout.center(index, m_state.chosen->mark);
+        paintFocusFrame(m_painter, QRectF(center.x() - reach, center.y() - reach, 2 * reach, 2 * reach), m_theme);
+      }
+    }
+  }
+
+ private:
+  void text(const QFont& font, const QRectF& rect, Qt::Alignment alignment, const QString& what) {
+    m_painter.setFont(font);
+    const QString shown = QFontMetricsF(font).elidedText(what, Qt::ElideMiddle, rect.width() + 1);
+    m_painter.drawText(rect, int(alignment | Qt::AlignVCenter) | Qt::TextSingleLine, shown);
+  }
+
+  void paintSummary(std::size_t index) {
+    const Lane& lane = m_table.lanes[index];
+    const LaneMark& mark = lane.marks[lane.worst.mark];
+    const QRectF row = m_layout.row(index);
+    const LaneColumns& c = m_layout.columns();
+    const QColor ink = mark.signal ? m_theme.signal : lane.worst.bold ? m_theme.text : m_theme.secondary;
+    const qreal sign = m_theme.px(16);
+    paintVerdictSign(m_painter, QRectF(c.signLeft, row.center().y() - sign / 2, kSignAspect * sign, sign), mark.verdict,
+                     m_theme, lane.informative);
+    qreal nameLeft = c.nameLeft;
+    if (lane.board)
+      nameLeft = c.markerCenter - m_theme.px(5);
+    else
+      paintMarker(m_painter, QPointF(c.markerCenter, row.center().y()), m_theme.px(4.2),
+                  m_theme.thermocouple(mark.style), true, m_theme.panel, m_theme);
+    const auto cell = [&](qreal left, qreal right) {
+      return QRectF(QPointF(left, row.top()), QPointF(right, row.bottom()));
+    };
+    m_painter.setPen(ink);
+    text(m_theme.bodyFont(lane.worst.bold), cell(nameLeft, c.nameRight), Qt::AlignLeft, mark.place);
+    text(m_theme.bodyFont(lane.worst.bold), cell(c.nameRight, c.marginRight), Qt::AlignRight, lane.worst.margin);
+    if (!c.showsValue) return;
+    const QFont body = m_theme.bodyFont();
+    m_painter.setPen(m_theme.secondary);
+    QString half;
+    if (!lane.worst.uncertainty.isEmpty()) half = QStringLiteral(" ± ") + lane.worst.uncertainty;
+    text(body, cell(c.nameLeft, c.valueRight), Qt::AlignRight, half);
+    const qreal valueRight = c.valueRight - QFontMetricsF(body).horizontalAdvance(half);
+    m_painter.setPen(lane.worst.bold ? m_theme.text : m_theme.secondary);
+    const qreal valueLeft = valueRight - QFontMetricsF(body).horizontalAdvance(lane.worst.value) - 1;
+    text(body, cell(valueLeft, valueRight), Qt::AlignRight, lane.worst.value);
+    m_painter.setPen(m_theme.secondary);
+    text(m_theme.font(11), cell(c.unitLeft, c.marginRight), Qt::AlignLeft, lane.worst.unit);
+  }
+
+  QPainter& m_painter;
+  const LaneTable& m_table;
+  const Theme& m_theme;
+  const LanesState& m_state;
+  const LanesLayout& m_layout;
+};
+
+}  // namespace
+
+void paintLanes(QPainter& painter, const QRectF& area, const LaneTable& table, const Theme& theme,
+                const LanesState& state) {
+  LanesLayout layout(table, theme, area.width(), 0, state.opened);
+  const LanesLayout fitted(table, theme, area.width(), area.height() - layout.headerHeight(), state.opened);
+  paintLanes(painter, area, table, theme, state, fitted);
+}
+
+void paintLanes(QPainter& painter, const QRectF& area, const LaneTable& table, const Theme& theme,
+                const LanesState& state, const LanesLayout& layout) {
+  painter.save();
+  painter.setClipRect(area, Qt::IntersectClip);
+  painter.translate(area.topLeft());
+  LanesPainter lanes(painter, table, theme, state, layout);
+  painter.save();
+  const qreal header = layout.headerHeight();
+  painter.setClipRect(QRectF(0, header, area.width(), area.height() - header), Qt::IntersectClip);
+  painter.translate(0, header - state.scroll);
+  if (state.dimmed) painter.setOpacity(0.5);
+  const qreal top = state.scroll, bottom = state.scroll + area.height() - header;
+  for (std::size_t lane = 0; lane < table.lanes.size(); ++lane)
+    if (layout.row(lane).bottom() > top && layout.row(lane).top() < bottom) lanes.paintRow(lane);
+  painter.restore();
+  lanes.paintHeader();
+  painter.restore();
+}
+
+}  // namespace ovenwright::widgets

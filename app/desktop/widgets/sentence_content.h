@@ -1,0 +1,50 @@
+#pragma once
+#include <QList>
+#include <QString>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/judge/judgement.h"
+
+namespace ovenwright::widgets {
+
+/// What a part of the sentence leads to.
+struct SentenceLink {
+  judge::SentencePart::Link kind = judge::SentencePart::Link::kNone;
+  std::vector<std::size_t> outcomes;  ///< indexes into Judgement::all()
+  std::vector<std::string> zones;
+  QString command;  ///< for states without a judgement: "stop", "show the line", …; chosen by who made it
+};
+
+/// A stretch of text of one look.
+struct SentenceRun {
+  QString text;
+  int disc = 0;         ///< numbered disc before it; 0: none
+  bool strong = false;  ///< the verdict word
+  bool signal = false;
+  std::optional<int> link;             ///< index into SentenceContent::links
+  std::optional<judge::Verdict> sign;  ///< verdict sign before it
+  std::optional<double> progress;      ///< a bar filled to this fraction, in place of text
+};
+
+/// The sentence with its second line, and what its parts lead to. Also carries the states without a verdict: nothing
+/// open, reading, a log that cannot be read, not judged.
+struct SentenceContent {
+  enum class Sign { kVerdict, kPale, kNone } signKind = Sign::kNone;  ///< pale: the limits alone, while reading
+  judge::Verdict verdict = judge::Verdict::kUndetermined;
+  bool muted = false;  ///< in secondary text: nothing is open
+  QList<SentenceRun> first;
+  QList<SentenceRun> second;
+  QList<SentenceRun> secondShort;  ///< without signs and zeros, where `second` does not fit on one line
+  QList<SentenceLink> links;
+  QString spoken;  ///< both lines as plain text
+
+  /// Adds a stretch that is a link, to `first` or to `second`.
+  void addLink(QList<SentenceRun>& line, SentenceRun run, SentenceLink link);
+};
+
+/// The verdict sentence and, under it, smallest margin, counts with signs, and informative results.
+SentenceContent sentenceOf(const judge::Judgement& judgement);
+
+}  // namespace ovenwright::widgets

@@ -1,0 +1,305 @@
+#include "app/desktop/widgets/wording.h"
+
+#include <cmath>
+
+#include "core/measure/definition.h"
+
+namespace ovenwright::widgets {
+namespace {
+
+const QChar kMinus(0x2212);
+const QChar kThinSpace(0x202F);
+const QChar kFirmSpace(0x00A0);
+
+QString unitText(Unit unit) { return QString::fromUtf8(unit_symbol(unit)); }
+
+/// What being outside is called depends on what is measured.
+enum class Family { kTemperature, kPeak, kTime, kRate, kSpread, kArea, kCount };
+
+Family family(measure::Measure measure) {
+  using measure::Measure;
+  switch (measure) {
+    case Measure::kPeak:
+      return Family::kPeak;
+    case Measure::kPeakTime:
+    case Measure::kTimeAbove:
+    case Measure::kTimeBetweenOnRise:
+    case Measure::kTimeNearPeak:
+    case Measure::kLag:
+    case Measure::kWaveContactTime:
+    case Measure::kWaveLongestContact:
+      return Family::kTime;
+    case Measure::kSteepestRise:
+    case Measure::kMeanRise:
+    case Measure::kSteepestFall:
+    case Measure::kMeanFall:
+      return Family::kRate;
+    case Measure::kSpreadOfPeaks:
+    case Measure::kSpreadWhenHottestReaches:
+    case Measure::kLargestSpread:
+    case Measure::kWaveStep:
+      return Family::kSpread;
+    case Measure::kAreaAbove:
+      return Family::kArea;
+    case Measure::kExcursionsAbove:
+      return Family::kCount;
+    case Measure::kTemperatureAt:
+    case Measure::kExitTemperature:
+    case Measure::kWavePreheatTemperature:
+      return Family::kTemperature;
+  }
+  return Family::kTemperature;
+}
+
+/// Rounding of a text of the locale cannot be compared, so the rounding itself is.
+bool readsAs(double value, double limit, int digits) {
+  const double scale = std::pow(10.0, digits);
+  constexpr double kOnTheLimit = 1e-6;  // in the unit, the hand's breadth of the decision rule
+  return std::abs(value - limit) > kOnTheLimit && std::round(value * scale) == std::round(limit * scale);
+}
+
+}  // namespace
+
+int Wording::digits(Unit unit) {
+  switch (unit) {
+    case Unit::kCelsius:
+    case Unit::kSecond:
+      return 1;
+    case Unit::kCelsiusPerSecond:
+      return 2;
+    case Unit::kCelsiusSecond:
+    case Unit::kCount:
+      return 0;
+  }
+  return 1;
+}
+
+int Wording::digits(const judge::Outcome& outcome) {
+  int digits = Wording::digits(outcome.value.unit);
+  if (!outcome.value.value || outcome.value.unit == Unit::kCount) return digits;
+  constexpr int kMost = 6;
+  for (const auto& limit : {outcome.lower, outcome.upper})
+    while (limit && digits < kMost && readsAs(*outcome.value.value, *limit, digits)) ++digits;
+  return digits;
+}
+
+QString Wording::number(double value, int digits) const {
+  const QString magnitude = m_locale.toString(std::abs(value), 'f', digits);
+  const bool zero = std::round(std::abs(value) * std::pow(10.0, digits)) == 0;
+  return value < 0 && !zero ? kMinus + magnitude : magnitude;
+}
+
+QString Wording::limit(double value) const {
+  const QString magnitude = m_locale.toString(std::abs(value), 'g', 6);
+  return value < 0 ? kMinus + magnitude : magnitude;
+}
+
+QString Wording::percent(double fraction) const { return number(fraction * 100, 0) + kThinSpace + u'%'; }
+
+QString Wording::value(const judge::Outcome& outcome) const {
+  if (!outcome.value.value)
+    return outcome.value.no_value == measure::NoValue::kNotReached ? tr("not reached") : tr("undetermined");
+  const QString text = number(*outcome.value.value, digits(outcome));
+  return outcome.value.at_least ? QStringLiteral("≥") + kFirmSpace + text : text;
+}
+
+QString Wording::uncertainty(const judge::Outcome& outcome) const {
+  if (!outcome.value.value || !outcome.value.expanded_uncertainty) return {};
+  return number(*outcome.value.expanded_uncertainty, digits(outcome.value.unit));
+}
+
+QString Wording::valueWithUnit(const judge::Outcome& outcome) const {
+  QString text = value(outcome);
+  if (!outcome.value.value) return text;
+  if (const QString half = uncertainty(outcome); !half.isEmpty())
+    text += kFirmSpace + QStringLiteral("±") + kFirmSpace + half;
+  if (const QString unit = unitText(outcome.value.unit); !unit.isEmpty()) text += kFirmSpace + unit;
+  return text;
+}
+
+QString Wording::margin(const judge::Outcome& outcome) const {
+  if (!outcome.margin) return {};
+  const QString text = percent(*outcome.margin);
+  switch (outcome.margin_bound) {
+    case judge::MarginBound::kNone:
+      return text;
+    case judge::MarginBound::kAtMost:
+      return tr("at most %1").arg(text);
+    case judge::MarginBound::kAtLeast:
+      return tr("at least %1").arg(text);
+  }
+  return text;
+}
+
+QString Wording::distance(const judge::Outcome& outcome) const {
+  if (!outcome.value.value) return {};
+  const double value = *outcome.value.value;
+  const bool below = outcome.lower && value < *outcome.lower;
+  const bool above = outcome.upper && value > *outcome.upper;
+  if (!below && !above) return {};
+  const QString by = number(below ? *outcome.lower - value : value - *outcome.upper, digits(outcome));
+  switch (family(outcome.measure.measure)) {
+    case Family::kPeak:
+      return below ? tr("%1 short").arg(by) : tr("%1 too hot").arg(by);
+    case Family::kTemperature:
+      return below ? tr("%1 too cold").arg(by) : tr("%1 too hot").arg(by);
+    case Family::kTime:
+      return below ? tr("%1 short").arg(by) : tr("%1 too long").arg(by);
+    case Family::kRate:
+      return below ? tr("%1 too slow").arg(by) : tr("%1 too steep").arg(by);
+    case Family::kSpread:
+      return below ? tr("%1 too small").arg(by) : tr("%1 too large").arg(by);
+    case Family::kArea:
+      return below ? tr("%1 short").arg(by) : tr("%1 too much").arg(by);
+    case Family::kCount:
+      return below ? tr("%1 too few").arg(by) : tr("%1 too many").arg(by);
+  }
+  return {};
+}
+
+QString Wording::verdict(judge::Verdict verdict) {
+  switch (verdict) {
+    case judge::Verdict::kPass:
+      return tr("pass");
+    case judge::Verdict::kConditionalPass:
+      return tr("conditional pass");
+    case judge::Verdict::kUndetermined:
+      return tr("undetermined");
+    case judge::Verdict::kConditionalFail:
+      return tr("conditional fail");
+    case judge::Verdict::kFail:
+      return tr("fail");
+  }
+  return {};
+}
+
+QString Wording::verdictTitle(judge::Verdict verdict) {
+  switch (verdict) {
+    case judge::Verdict::kPass:
+      return tr("Pass");
+    case judge::Verdict::kConditionalPass:
+      return tr("Conditional pass");
+    case judge::Verdict::kUndetermined:
+      return tr("Undetermined");
+    case judge::Verdict::kConditionalFail:
+      return tr("Conditional fail");
+    case judge::Verdict::kFail:
+      return tr("Fail");
+  }
+  return {};
+}
+
+QString Wording::title(const std::string& requirement) {
+  QString title = QString::fromStdString(requirement);
+  if (!title.isEmpty()) title[0] = title.at(0).toUpper();
+  return title;
+}
+
+QString Wording::parameterNote(const judge::Outcome& outcome) const {
+  using measure::Measure;
+  const measure::Parameters& given = outcome.measure.parameters;
+  const auto level = [this](const std::optional<measure::Level>& l) -> QString {
+    if (!l) return {};
+    if (const auto* number = std::get_if<double>(&*l)) return limit(*number);
+    if (std::holds_alternative<measure::OwnPeak>(*l)) return tr("peak");
+    const double offset = std::get<measure::TcReference>(*l).offset_C;
+    return offset == 0 ? tr("Tc") : tr("Tc") + (offset < 0 ? kMinus : u'+') + limit(std::abs(offset));
+  };
+  QString note;
+  switch (outcome.measure.measure) {
+    case Measure::kTimeAbove:
+    case Measure::kExcursionsAbove:
+    case Measure::kAreaAbove:
+    case Measure::kWaveContactTime:
+    case Measure::kWaveLongestContact:
+    case Measure::kLag:
+    case Measure::kSpreadWhenHottestReaches:
+      if (given.level) note = tr("%1 °C").arg(limit(*given.level));
+      break;
+    case Measure::kPeakTime:
+      if (given.level) note = tr("from %1 °C").arg(limit(*given.level));
+      break;
+    case Measure::kTimeBetweenOnRise:
+    case Measure::kMeanRise:
+    case Measure::kMeanFall:
+      if (given.T1 && given.T2) note = tr("%1–%2 °C", "a span of temperatures").arg(level(given.T1), level(given.T2));
+      break;
+    case Measure::kTimeNearPeak:
+      if (given.reference && !std::holds_alternative<measure::OwnPeak>(*given.reference) && given.offset)
+        note = tr("within %1 °C of %2").arg(limit(*given.offset), level(given.reference));
+      else if (given.offset)
+        note = tr("within %1 °C").arg(limit(*given.offset));
+      break;
+    case Measure::kSteepestRise:
+    case Measure::kSteepestFall:
+      if (given.over) note = tr("over %1 s").arg(limit(*given.over));
+      if (given.from && given.to)
+        note +=
+            QStringLiteral(", ") + tr("%1–%2 °C", "a span of temperatures").arg(limit(*given.from), limit(*given.to));
+      break;
+    case Measure::kLargestSpread:
+      if (given.from && given.to)
+        note = tr("%1–%2 °C", "a span of temperatures").arg(limit(*given.from), limit(*given.to));
+      break;
+    case Measure::kTemperatureAt:
+      if (given.time) note = tr("at %1 s").arg(limit(*given.time));
+      if (given.position_mm) note = tr("at %1 mm").arg(limit(*given.position_mm));
+      if (given.zone) note = tr("end of zone %1").arg(QString::fromStdString(*given.zone));
+      break;
+    case Measure::kPeak:
+    case Measure::kExitTemperature:
+    case Measure::kSpreadOfPeaks:
+    case Measure::kWavePreheatTemperature:
+    case Measure::kWaveStep:
+      break;
+  }
+  // "time above 217 °C" needs no "217 °C" beside it.
+  const QString name = QString::fromStdString(outcome.requirement_name);
+  return name.contains(note) ? QString() : note;
+}
+
+QString Wording::tip(const judge::Outcome& outcome, const QString& place) const {
+  QString text = tr("%1, %2: %3", "requirement, placement: value")
+                     .arg(title(outcome.requirement_name), place, valueWithUnit(outcome));
+  if (const QString by = distance(outcome); !by.isEmpty()) text += QStringLiteral(", ") + by;
+  if (const QString share = margin(outcome); !share.isEmpty())
+    text += QStringLiteral(", ") + tr("margin %1").arg(share);
+  return text + QStringLiteral(", ") + verdict(outcome.verdict);
+}
+
+QString Wording::spokenNumber(const QString& text) const {
+  QString spoken = text;
+  if (spoken.startsWith(kMinus)) spoken.replace(0, 1, tr("minus ", "read aloud before a number"));
+  return spoken;
+}
+
+QString Wording::spokenLimits(const judge::Outcome& outcome) const {
+  if (outcome.lower && outcome.upper)
+    return tr("limits %1 to %2").arg(spokenNumber(limit(*outcome.lower)), spokenNumber(limit(*outcome.upper)));
+  if (outcome.lower) return tr("at least %1 allowed").arg(spokenNumber(limit(*outcome.lower)));
+  if (outcome.upper) return tr("at most %1 allowed").arg(spokenNumber(limit(*outcome.upper)));
+  return tr("no limit");
+}
+
+QString Wording::spoken(const judge::Outcome& outcome, const QString& place) const {
+  QString value;
+  if (!outcome.value.value) {
+    value = this->value(outcome);
+  } else {
+    value = spokenNumber(number(*outcome.value.value, digits(outcome)));
+    if (outcome.value.at_least) value = tr("at least %1").arg(value);
+    if (const QString half = uncertainty(outcome); !half.isEmpty()) value = tr("%1 plus or minus %2").arg(value, half);
+    if (const QString unit = unitText(outcome.value.unit); !unit.isEmpty()) value += u' ' + unit;
+  }
+  QStringList parts{title(outcome.requirement_name), place, value, spokenLimits(outcome)};
+  if (outcome.margin) {
+    QString percent = tr("%1 percent").arg(spokenNumber(number(*outcome.margin * 100, 0)));
+    if (outcome.margin_bound == judge::MarginBound::kAtMost) percent = tr("at most %1").arg(percent);
+    if (outcome.margin_bound == judge::MarginBound::kAtLeast) percent = tr("at least %1").arg(percent);
+    parts << tr("margin %1").arg(percent);
+  }
+  parts << verdict(outcome.verdict);
+  return parts.join(QStringLiteral(", "));
+}
+
+}  // namespace ovenwright::widgets

@@ -1,0 +1,57 @@
+#pragma once
+#include <QCoreApplication>
+#include <QLocale>
+#include <QString>
+
+#include "core/judge/judgement.h"
+
+namespace ovenwright::widgets {
+
+/// Values, limits, margins and verdicts as text for people: translated, numbers by the locale, minus as U+2212.
+class Wording {
+  Q_DECLARE_TR_FUNCTIONS(Wording)
+ public:
+  explicit Wording(const QLocale& locale = QLocale()) : m_locale(locale) {
+    m_locale.setNumberOptions(QLocale::OmitGroupSeparator);
+  }
+
+  /// Digits after the point for a unit.
+  static int digits(Unit unit);
+  /// So many digits that a value does not read as a limit that it is not on.
+  static int digits(const judge::Outcome& outcome);
+  QString number(double value, int digits) const;
+  /// As short as it was written in the window: 235, 2.5.
+  QString limit(double value) const;
+  QString percent(double fraction) const;  ///< "−39 %"
+
+  /// "232.1", "≥ 91.4"; "not reached", "undetermined" without a value.
+  QString value(const judge::Outcome& outcome) const;
+  /// "2.1", empty without one.
+  QString uncertainty(const judge::Outcome& outcome) const;
+  /// "232.1 ± 2.1 °C"
+  QString valueWithUnit(const judge::Outcome& outcome) const;
+  /// "−39 %", "at most −6 %"; empty without one.
+  QString margin(const judge::Outcome& outcome) const;
+  /// "2.9 short", "0.23 too steep": how far outside in words; empty where it is not outside.
+  QString distance(const judge::Outcome& outcome) const;
+  static QString verdict(judge::Verdict verdict);
+  static QString verdictTitle(judge::Verdict verdict);  ///< at the start of a line: "Conditional pass"
+
+  /// The requirement's name as a heading: "Steepest rise".
+  static QString title(const std::string& requirement);
+  /// What tells the requirement from others of its measure: "over 5 s", "150–200 °C"; empty where the name says it.
+  QString parameterNote(const judge::Outcome& outcome) const;
+
+  /// "Peak, U12 centre: 232.1 ± 2.1 °C, 2.9 short, margin −39 %, fail"
+  QString tip(const judge::Outcome& outcome, const QString& place) const;
+  /// "Peak, U12 centre, 232.1 plus or minus 2.1 °C, limits 235 to 250, margin minus 39 percent, fail"
+  QString spoken(const judge::Outcome& outcome, const QString& place) const;
+  /// "limits 235 to 250", "limit at most 2.5"
+  QString spokenLimits(const judge::Outcome& outcome) const;
+
+ private:
+  QString spokenNumber(const QString& text) const;
+  QLocale m_locale;
+};
+
+}  // namespace ovenwright::widgets

@@ -1,0 +1,228 @@
+#include "app/desktop/widgets/zone_strip_painter.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "app/desktop/widgets/glyphs.h"
+#include "app/desktop/widgets/wording.h"
+
+namespace ovenwright::widgets {
+namespace {
+
+/// Grey by the setpoint: 4 % of the text's colour at 120 °C, 14 % at 270 °C.
+qreal tint(double setpoint_C) { return std::clamp(0.04 + 0.10 * (setpoint_C - 120) / 150, 0.02, 0.16); }
+
+constexpr qreal kCoolingTint = 0.08;  // of the accent
+
+class StripPainter {
+ public:
+  StripPainter(QPainter& painter, const ZoneTable& table, const Theme& theme, const ZoneStripState& state,
+               const ZoneStripLayout& layout)
+      : m_painter(painter), m_table(table), m_theme(theme), m_state(state), m_layout(layout) {}
+
+  void paintRowNames(const QRectF& area) {
+    const QStringList names{Wording::tr("Zone"), Wording::tr("Top"), Wording::tr("Bottom")};
+    m_painter.setPen(m_theme.secondary);
+    const qreal right = m_layout.axisRect().left() - m_theme.px(8);
+    for (int row = 0; row < 3; ++row)
+      text(QRectF(area.left() + m_theme.px(2), m_layout.rowTop(row), right - area.left() - m_theme.px(2),
+                  m_layout.rowHeight()),
+           Qt::AlignRight, names[row], m_theme.font(12));
+  }
+
+  void paintNote(const QRectF& area) {
+    m_painter.setPen(m_theme.secondary);
+    const QStringList lines = stripNote(m_table);
+    const qreal left = m_layout.axisRect().right() + m_theme.px(9);
+    for (int row = 0; row < lines.size(); ++row)
+      text(QRectF(left, m_layout.rowTop(row), area.right() - left - m_theme.px(4), m_layout.rowHeight()), Qt::AlignLeft,
+           lines[row], m_theme.font(12));
+  }
+
+  void paintCell(std::size_t index) {
+    const ZoneCell& zone = m_table.cells[index];
+    const QRectF cell = m_layout.cell(index);
+    if (cell.isEmpty()) return;
+    paintName(index);
+    if (zone.cooling) {
+      paintField(m_layout.topRect(index), zone.top_C, zone.hatched, mixed(m_theme.panel, m_theme.accent, kCoolingTint));
+    } else {
+      const auto ground = [&](const std::optional<double>& setpoint) {
+        return mixed(m_theme.panel, m_theme.text, tint(setpoint.value_or(120)));
+      };
+      paintField(m_layout.topRect(index), zone.top_C, zone.hatched, ground(zone.top_C));
+      paintField(m_layout.bottomRect(index), zone.bottom_C, zone.hatched, ground(zone.bottom_C));
+    }
+    const bool current = m_state.focused && m_state.current == index;
+    if (current) paintFocusFrame(m_painter, cell.adjusted(-m_theme.px(1), 0, m_theme.px(1), m_theme.px(1)), m_theme);
+  }
+
+ private:
+  void paintName(std::size_t index) {
+    const ZoneCell& zone = m_table.cells[index];
+    const QRectF rect = m_layout.nameRect(index);
+    const QFont font = m_theme.font(12, true);
+    const qreal disc = m_theme.px(14);
+    const qreal gap = m_theme.px(3);
+    const qreal width = QFontMetricsF(font).horizontalAdvance(zone.name);
+    qreal discs = double(zone.discs.size()) * (disc + gap);
+    const bool roomForDiscs = width + discs <= m_layout.cell(index).width() + m_theme.px(4);
+    if (!roomForDiscs) discs = 0;
+    m_painter.setPen(m_theme.text);
+    if (width > rect.width() + m_theme.px(6)) return;
+    const qreal left = rect.center().x() - (width + discs) / 2;
+    text(QRectF(left, rect.top(), width + 1, rect.height()), Qt::AlignLeft, zone.name, font);
+    if (!roomForDiscs) return;
+    qreal x = left + width + gap + disc / 2;
+    for (const int number : zone.discs) {
+      paintDisc(m_painter, QPointF(x, rect.center().y()), disc, number, m_theme);
+      x += disc + gap;
+    }
+  }
+
+  void paintField(const QRectF& rect, const std::optional<double>& setpoint, bool hatched, const QColor& ground) {
+    const qreal line = m_theme.line(1);
+    m_painter.fillRect(rect, hatched ? m_theme.panel : ground);
+    if (hatched) paintHatching(m_painter, rect, m_theme);
+    m_painter.save();
+    QPen pen(hatched ? m_theme.signal : m_theme.frame, line);
+    pen.setJoinStyle(Qt::MiterJoin);
+    m_painter.setPen(pen);
+    m_painter.setBrush(Qt::NoBrush);
+    m_painter.drawRect(rect.adjusted(line / 2, line / 2, -line / 2, -line / 2));
+    m_painter.restore();
+    if (!setpoint) return;
+    const QFont font = m_theme.font(12);
+    const QString number = Wording().limit(*setpoint);
+    const qreal width = QFontMetricsF(font).horizontalAdvance(number);
+    if (width > rect.width() - m_theme.px(2)) return;  // the tool tip has it
+    if (hatched) {
+      const qreal half = std::min(width / 2 + m_theme.px(4), rect.width() / 2 - line);
+      m_painter.fillRect(QRectF(rect.center().x() - half, rect.top() + line, 2 * half, rect.height() - 2 * line),
+                         m_theme.panel);
+    }
+    m_painter.setPen(m_theme.text);
+    text(rect, Qt::AlignHCenter, number, font);
+  }
+
+  void text(const QRectF& rect, Qt::Alignment alignment, const QString& what, const QFont& font) {
+    m_painter.setFont(font);
+    const QString shown = QFontMetricsF(font).elidedText(what, Qt::ElideMiddle, rect.width() + 1);
+    m_painter.drawText(rect, int(alignment | Qt::AlignVCenter) | Qt::TextSingleLine, shown);
+  }
+
+  QPainter& m_painter;
+  const ZoneTable& m_table;
+  const Theme& m_theme;
+  const ZoneStripState& m_state;
+  const ZoneStripLayout& m_layout;
+};
+
+}  // namespace
+
+ZoneStripLayout::ZoneStripLayout(const ZoneTable& table, const StripAxis& axis, const Theme& theme, const QRectF& area)
+    : m_table(table), m_axis(axis), m_area(area), m_gap(theme.px(1)) {
+  m_axisRect = area.adjusted(axis.leftInset, 0, -axis.rightInset, 0);
+  m_rowHeight = height(theme) / 3;
+}
+
+qreal ZoneStripLayout::height(const Theme& theme) {
+  return 3 * std::max(theme.px(18), std::ceil(QFontMetricsF(theme.font(12, true)).height()));
+}
+
+qreal ZoneStripLayout::leastLeftInset(const Theme& theme) {
+  const QFontMetricsF metrics(theme.font(12));
+  qreal widest = theme.px(48);
+  for (const QString& name : {Wording::tr("Zone"), Wording::tr("Top"), Wording::tr("Bottom")})
+    widest = std::max(widest, metrics.horizontalAdvance(name));
+  return widest + theme.px(10);
+}
+
+qreal ZoneStripLayout::leastRightInset(const Theme& theme, const ZoneTable& table) {
+  const QFontMetricsF metrics(theme.font(12));
+  qreal widest = theme.px(106);
+  // The placement's name may be cut: it stands in full in the tool tip.
+  for (const QString& line : stripNote(table).mid(0, 2)) widest = std::max(widest, metrics.horizontalAdvance(line));
+  return widest + theme.px(16);
+}
+
+qreal ZoneStripLayout::x(double time_s) const {
+  return m_axisRect.left() + (time_s - m_axis.from_s) / (m_axis.to_s - m_axis.from_s) * m_axisRect.width();
+}
+
+qreal ZoneStripLayout::rowTop(int row) const { return m_area.top() + row * m_rowHeight; }
+
+QRectF ZoneStripLayout::cell(std::size_t index) const {
+  const ZoneCell& zone = m_table.cells[index];
+  const qreal left = std::max(m_axisRect.left(), x(zone.from_s));
+  const qreal right = std::min(m_axisRect.right(), x(zone.to_s));
+  if (!(right > left)) return {};
+  return QRectF(std::round(left), m_area.top(), std::round(right) - std::round(left), 3 * m_rowHeight);
+}
+
+QRectF ZoneStripLayout::nameRect(std::size_t index) const {
+  QRectF rect = cell(index);
+  rect.setHeight(m_rowHeight);
+  return rect;
+}
+
+QRectF ZoneStripLayout::topRect(std::size_t index) const {
+  QRectF rect = cell(index);
+  rect.setTop(rowTop(1));
+  if (!m_table.cells[index].cooling) rect.setBottom(rowTop(2) - m_gap / 2);
+  return rect;
+}
+
+QRectF ZoneStripLayout::bottomRect(std::size_t index) const {
+  QRectF rect = cell(index);
+  rect.setTop(rowTop(2) + m_gap / 2);
+  return rect;
+}
+
+std::optional<std::size_t> ZoneStripLayout::cellAt(const QPointF& point) const {
+  for (std::size_t i = 0; i < m_table.cells.size(); ++i)
+    if (cell(i).contains(point)) return i;
+  return std::nullopt;
+}
+
+QString stripLine(const ZoneTable& table) {
+  switch (table.state) {
+    case ZoneTable::State::kNoOven:
+      return Wording::tr("Choose an oven and recipe to see the zones");
+    case ZoneTable::State::kNoEntry:
+      return Wording::tr("Say when the board entered the oven to see the zones");
+    case ZoneTable::State::kZones:
+      return {};
+  }
+  return {};
+}
+
+QStringList stripNote(const ZoneTable& table) {
+  if (table.state != ZoneTable::State::kZones) return {};
+  return {Wording::tr("%1 mm/min").arg(Wording().limit(table.speed_mm_per_min)), Wording::tr("Times as met"),
+          Wording::tr("by %1", "the placement that meets the zones").arg(table.placement)};
+}
+
+void paintZoneStrip(QPainter& painter, const QRectF& area, const ZoneTable& table, const StripAxis& axis,
+                    const Theme& theme, const ZoneStripState& state) {
+  painter.save();
+  painter.setClipRect(area, Qt::IntersectClip);
+  if (table.state == ZoneTable::State::kZones) {
+    const ZoneStripLayout layout(table, axis, theme, area);
+    StripPainter strip(painter, table, theme, state, layout);
+    strip.paintRowNames(area);
+    for (std::size_t i = 0; i < table.cells.size(); ++i) strip.paintCell(i);
+    strip.paintNote(area);
+  } else {
+    QFont font = theme.font(12);
+    font.setUnderline(true);
+    painter.setFont(font);
+    painter.setPen(theme.accent);
+    painter.drawText(area.adjusted(axis.leftInset, 0, 0, 0), int(Qt::AlignLeft | Qt::AlignVCenter), stripLine(table));
+  }
+  painter.restore();
+}
+
+}  // namespace ovenwright::widgets

@@ -17,8 +17,9 @@ struct Tolerance {
   double fraction = 0.004;
 };
 
-/// "K class 1", "T class 2", "J special", "K standard" (IEC 60584-1, ASTM E230): see reference data in tests/data.
-/// Errors: kBadArgument naming what was found and what is known.
+/// "K class 1", "T class 2", "J special", "K standard": new wire of IEC 60584-1 and ASTM E230/E230M-12.
+/// Errors: kBadArgument naming what was found and what is known; class 3 (to 40 °C) and type B (from 600 °C) state no
+/// tolerance at reflow temperatures and are refused.
 Result<Tolerance> tolerance_of(std::string_view thermocouple);
 
 /// One channel as the measures see it.

@@ -31,6 +31,8 @@ struct Error {
 struct Warning {
   std::string message;
   Place where;
+
+  std::string text() const;  ///< as Error::text()
 };
 
 /// A T or an Error. Access is always checked (std::bad_variant_access is a caller's bug); spelt like std::expected.

@@ -6,6 +6,7 @@
 
 #include "core/board/board.h"
 #include "core/measure/value.h"
+#include "core/run/fault.h"
 #include "core/window/window.h"
 
 namespace ovenwright::judge {
@@ -13,6 +14,8 @@ namespace ovenwright::judge {
 /// In order of severity, the worst last (measures.md, Verdict).
 enum class Verdict { kPass, kConditionalPass, kUndetermined, kConditionalFail, kFail };
 const char* verdict_name(Verdict verdict);  ///< "pass", "conditional pass", …
+/// Conditional fail or fail.
+constexpr bool is_out(Verdict verdict) { return verdict >= Verdict::kConditionalFail; }
 
 enum class MarginBound { kNone, kAtMost, kAtLeast };
 
@@ -23,47 +26,76 @@ struct ZoneShare {
   double share = 0;                 ///< 0 to 1
 };
 
+/// Why a result is undetermined, or only a bound.
+struct Cause {
+  enum class Kind {
+    kNone,
+    kFault,          ///< a faulty stretch of the trace
+    kLogEndsHot,     ///< the log ends before the trace has cooled
+    kLogEndsRising,  ///< the last sample is the peak
+    kLogStartsHot,   ///< the log starts above a level it needs
+    kTcUnknown,      ///< a limit is Tc, and `detail` says what to enter
+    kNoChannel,      ///< the window names a channel that the log lacks
+    kOther           ///< `detail` is a sentence without its full stop
+  } kind = Kind::kNone;
+  std::optional<std::size_t> channel = {};  ///< whose log or fault it is; absent where it concerns no single one
+  std::string placement = {};               ///< that channel's name for people
+  run::FaultKind fault = run::FaultKind::kOpen;
+  double from_s = 0, to_s = 0;  ///< of the fault, log's clock
+  std::string detail = {};      ///< English
+};
+
 /// One requirement judged on one trace, or on the board.
 struct Outcome {
-  std::size_t window = 0;                ///< index into Judgement::windows
-  std::size_t requirement = 0;           ///< index into that window's requirements
+  std::size_t window = 0;       ///< index into Judgement::windows
+  std::size_t requirement = 0;  ///< index into that window's requirements
   std::string requirement_name;
-  std::string source;                    ///< of the limit that decides (the nearer one), else of both
-  measure::Definition measure;           ///< defaults and Tc filled in
-  std::optional<std::size_t> channel;    ///< index into the run's channels; absent for board measures
-  std::string trace;                     ///< the channel's name; empty for board measures
+  std::string source;                  ///< of the limit that decides (the nearer one), else of both
+  measure::Definition measure;         ///< defaults and Tc filled in
+  std::optional<std::size_t> channel;  ///< index into the run's channels; absent for board measures, and for a
+                                       ///< channel that the window names and the log lacks
+  std::string trace;                   ///< the channel's name; empty for board measures
+  std::string placement;               ///< for people: the board's label, else the channel's name
   measure::Value value;
-  std::optional<double> lower, upper, target;  ///< numbers, Tc resolved
+  std::optional<double> lower, upper, target;  ///< numbers, Tc resolved; target only where the window gives one
+  std::optional<double> tc_C;  ///< the part's classification temperature where a limit or the measure uses it
   bool required = true;
   Verdict verdict = Verdict::kUndetermined;
-  std::optional<double> margin;          ///< a fraction
+  std::optional<double> margin;  ///< a fraction
   MarginBound margin_bound = MarginBound::kNone;
   std::optional<double> conformance_probability;
-  std::vector<std::string> zones;        ///< share of 10 % or more, both sides together
-  std::vector<ZoneShare> zone_shares;
-  std::string risk;                      ///< what being outside risks; empty inside
+  bool cannot_pass = false;                 ///< under `guarded`: the limits are narrower than 2 U
+  Cause cause;                              ///< why it is undetermined, or only a bound
+  std::vector<std::string> not_reached_by;  ///< placements that never reached the level, for a value not reached
+  std::vector<std::string> zones;           ///< share of 10 % or more, both sides together, in the oven's order
+  std::vector<ZoneShare> zone_shares;       ///< in the oven's order; sum 1
+  std::string risk;                         ///< what being outside risks; empty inside
   std::string risk_source;
 };
 
 /// A piece of the verdict sentence: text as it stands, and what it leads to.
 struct SentencePart {
   enum class Link { kNone, kOutcome, kZones, kWindowChooser, kMore, kBoardChooser, kFault } link = Link::kNone;
-  std::string text;                      ///< English
-  int disc = 0;                          ///< number of the disc before it; 0: none
-  bool strong = false;                   ///< the verdict word
-  bool signal = false;                   ///< in the signal colour
-  std::vector<std::size_t> outcomes;     ///< indexes into all(): results, then board_results
-  std::vector<std::string> zones;
+  std::string text = {};                   ///< English
+  int disc = 0;                            ///< number of the disc before it; 0: none
+  bool strong = false;                     ///< the verdict word
+  bool signal = false;                     ///< in the signal colour
+  std::vector<std::size_t> outcomes = {};  ///< indexes into all(): results, then board_results
+  std::vector<std::string> zones = {};
 };
 
-/// An argument of a sentence template: a number with its unit, or a name or time.
+/// An argument of a sentence template: a number with its unit, a name, a moment, or zones.
 struct Argument {
+  /// A difference of temperatures converts to another scale without the offset; a moment counts on the log's clock.
+  enum class Role { kPlain, kDifference, kMoment };
   std::string name;
-  std::variant<std::string, double, int> value;
-  std::optional<Unit> unit;
+  std::variant<std::string, double, int, std::vector<std::string>> value;
+  std::optional<Unit> unit = {};
+  int digits = 0;  ///< decimals to print a double with
+  Role role = Role::kPlain;
 };
 
-/// A whole template by its id with its arguments, and the finished English text; the desktop translates by id.
+/// A whole template by its id with its arguments: one sentence of the verdict (core/judge/phrases.h has the templates).
 struct Clause {
   std::string id;
   std::vector<Argument> arguments;
@@ -78,14 +110,16 @@ struct Sentence {
 struct Judgement {
   std::vector<window::ProcessWindow> windows;
   bool window_assumed = false;
-  std::vector<Outcome> results;        ///< window order, then requirement order, then channel order
+  std::vector<Outcome> results;  ///< window order, then requirement order, then channel order
   std::vector<Outcome> board_results;
   Verdict verdict = Verdict::kUndetermined;
-  std::optional<double> margin;        ///< smallest of the required results; absent where one has no value
+  std::optional<double> margin;  ///< smallest of the required results; absent where one has no value
   MarginBound margin_bound = MarginBound::kNone;
   Sentence sentence;
-  std::vector<std::string> warnings;   ///< "narrower than 2w: cannot pass as guarded", "enter the thickness of U3", …
-  bool bodies_not_judged = false;
+  std::vector<std::string> warnings;  ///< "narrower than 2w: cannot pass as guarded", "enter the thickness of U3", …
+  bool bodies_not_judged = false;     ///< a window limits bodies, and no board says what is one
+  bool sides_not_judged = false;      ///< a window limits one side, and no board says which traces are on it
+  std::string better_window;          ///< an assumed window does not fit the peaks and this one does; else empty
 
   const Outcome& all(std::size_t index) const {
     return index < results.size() ? results[index] : board_results[index - results.size()];

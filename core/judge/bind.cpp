@@ -1,0 +1,243 @@
+#include "core/judge/bind.h"
+
+#include <algorithm>
+
+#include "core/measure/parameter.h"
+#include "core/window/classification.h"
+
+namespace ovenwright::judge {
+namespace {
+
+using measure::Level;
+using measure::TcReference;
+using window::AppliesTo;
+using window::TcOffset;
+
+bool is_tc(const std::optional<window::Limit>& limit) { return limit && std::holds_alternative<TcOffset>(*limit); }
+bool is_tc(const std::optional<Level>& level) { return level && std::holds_alternative<TcReference>(*level); }
+
+bool measure_needs_tc(const window::Requirement& requirement) {
+  const auto& p = requirement.measure.parameters;
+  return is_tc(p.T1) || is_tc(p.T2) || is_tc(p.reference);
+}
+bool limit_needs_tc(const window::Requirement& requirement) {
+  return is_tc(requirement.lower) || is_tc(requirement.upper) || is_tc(requirement.target);
+}
+
+/// A part's classification temperature, or what to enter to have it.
+struct Tc {
+  std::optional<double> value_C;
+  std::string enter;
+};
+
+Tc tc_of(const Seat& seat, const board::Board& board, const window::ProcessWindow& window) {
+  if (!seat.placement->part) return {{}, "enter which part " + seat.name + " is on in the board file"};
+  const board::Part* part = board.part(*seat.placement->part);
+  if (!part) return {{}, "enter the part " + *seat.placement->part + " in the board file"};
+  const bool thickness = part->package_thickness_mm.has_value(), volume = part->package_volume_mm3.has_value();
+  if (!thickness && !volume)
+    return {{}, "enter the package thickness and volume of " + part->name + " in the board file"};
+  if (!thickness) return {{}, "enter the package thickness of " + part->name + " in the board file"};
+  if (!volume) return {{}, "enter the package volume of " + part->name + " in the board file"};
+  if (!window.classification)
+    return {{}, "enter the classification, Pb-free or SnPb, in the window " + window.identity.name};
+  return {window::classification_temperature_C(*window.classification, *part->package_thickness_mm,
+                                               *part->package_volume_mm3),
+          {}};
+}
+
+std::optional<double> number(const std::optional<window::Limit>& limit, std::optional<double> tc_C) {
+  if (!limit) return {};
+  if (const auto* given = std::get_if<double>(&*limit)) return *given;
+  return tc_C ? std::optional(*tc_C + std::get<TcOffset>(*limit).offset_C) : std::nullopt;
+}
+
+void put_in_tc(std::optional<Level>& level, double tc_C) {
+  if (is_tc(level)) level = tc_C + std::get<TcReference>(*level).offset_C;
+}
+
+std::string joined_sources(const std::string& lower, const std::string& upper) {
+  if (lower.empty() || lower == upper) return upper;
+  return upper.empty() ? lower : lower + "; " + upper;
+}
+
+class Binder {
+ public:
+  Binder(const run::Run& run, const board::Board* board) : run_(run), board_(board) {
+    for (const auto& channel : run.channels) seats_.push_back(seat_of(channel, board));
+  }
+
+  void add(const window::ProcessWindow& window, std::size_t window_index) {
+    window_ = &window;
+    for (std::size_t i = 0; i < window.requirements.size(); ++i) add(window.requirements[i], window_index, i);
+  }
+
+  Bound take() && { return std::move(bound_); }
+
+ private:
+  void add(const window::Requirement& requirement, std::size_t window_index, std::size_t index) {
+    Outcome base;
+    base.window = window_index;
+    base.requirement = index;
+    base.requirement_name = requirement.name;
+    base.source = joined_sources(source(requirement, requirement.lower_source, requirement.lower),
+                                 source(requirement, requirement.upper_source, requirement.upper));
+    if (base.source.empty()) base.source = requirement.source;
+    base.measure = measure::with_defaults(requirement.measure, window_->liquidus_C);
+    base.required = requirement.required;
+    if (requirement.applies_to.kind == AppliesTo::Kind::kBoard ||
+        measure::describe(requirement.measure.measure).board) {
+      base.lower = number(requirement.lower, {});
+      base.upper = number(requirement.upper, {});
+      base.target = number(requirement.target, {});
+      bound_.board_results.push_back(std::move(base));
+      return;
+    }
+    if (!board_ && (requirement.applies_to.kind == AppliesTo::Kind::kBody || measure_needs_tc(requirement) ||
+                    limit_needs_tc(requirement)))
+      bound_.bodies_not_judged = true;
+    const std::size_t before = bound_.results.size();
+    for (std::size_t channel = 0; channel < run_.channels.size(); ++channel)
+      if (names(requirement.applies_to, channel) && on_side(requirement, channel)) add(requirement, base, channel);
+    if (requirement.applies_to.kind == AppliesTo::Kind::kChannels) add_missing(requirement, base);
+    if (bound_.results.size() == before && board_) warn(requirement.name + " binds no trace of this run");
+  }
+
+  static std::string source(const window::Requirement& requirement, const std::string& own,
+                            const std::optional<window::Limit>& limit) {
+    if (!limit) return {};
+    return own.empty() ? requirement.source : own;
+  }
+
+  bool names(const AppliesTo& applies_to, std::size_t channel) const {
+    const board::Kind kind = seats_[channel].kind;
+    switch (applies_to.kind) {
+      case AppliesTo::Kind::kAll:
+        return kind != board::Kind::kAir;
+      case AppliesTo::Kind::kJoint:
+        return kind == board::Kind::kJoint;
+      case AppliesTo::Kind::kBody:
+        return kind == board::Kind::kBody;
+      case AppliesTo::Kind::kChannels:
+        return std::ranges::any_of(applies_to.channels,
+                                   [&](const std::string& name) { return channel_named(name) == channel; });
+      case AppliesTo::Kind::kBoard:
+        return false;
+    }
+    return false;
+  }
+
+  /// By its name, else by its number from 1; the number of channels where the log has no such one.
+  std::size_t channel_named(const std::string& name) const {
+    for (std::size_t i = 0; i < run_.channels.size(); ++i)
+      if (run_.channels[i].name == name) return i;
+    for (std::size_t i = 0; i < run_.channels.size(); ++i)
+      if (std::to_string(run_.channels[i].number) == name) return i;
+    return run_.channels.size();
+  }
+
+  bool on_side(const window::Requirement& requirement, std::size_t channel) {
+    if (!requirement.side) return true;
+    const auto side = seats_[channel].side;
+    if (!side) {
+      if (!board_) bound_.sides_not_judged = true;
+      if (board_)
+        warn(requirement.name + " is not judged for " + seats_[channel].name + ": enter its side in the board file");
+      return false;
+    }
+    return *side == *requirement.side;
+  }
+
+  void add(const window::Requirement& requirement, const Outcome& base, std::size_t channel) {
+    const Seat& seat = seats_[channel];
+    const bool body = seat.kind == board::Kind::kBody;
+    const bool needs_tc = measure_needs_tc(requirement) || limit_needs_tc(requirement);
+    if (!body && measure_needs_tc(requirement)) return;
+    Tc tc;
+    if (body && needs_tc) tc = tc_of(seat, *board_, *window_);
+    Outcome outcome = base;
+    outcome.channel = channel;
+    outcome.trace = run_.channels[channel].name;
+    outcome.placement = seat.name;
+    outcome.tc_C = tc.value_C;
+    outcome.lower = number(requirement.lower, tc.value_C);
+    outcome.upper = number(requirement.upper, tc.value_C);
+    outcome.target = number(requirement.target, tc.value_C);
+    if (!outcome.lower && !outcome.upper && !body) return;
+    if (tc.value_C) {
+      auto& p = outcome.measure.parameters;
+      for (auto* level : {&p.T1, &p.T2, &p.reference}) put_in_tc(*level, *tc.value_C);
+      check_resolved(outcome);
+    } else if (body && needs_tc) {
+      outcome.cause = {.kind = Cause::Kind::kTcUnknown, .channel = channel, .placement = seat.name, .detail = tc.enter};
+      warn(tc.enter + ": " + requirement.name + " of " + seat.name + " needs Tc (J-STD-020)");
+    }
+    bound_.results.push_back(std::move(outcome));
+  }
+
+  /// What the loader cannot know before Tc is a number.
+  void check_resolved(Outcome& outcome) {
+    if (outcome.lower && outcome.upper && !(*outcome.lower < *outcome.upper))
+      warn(outcome.requirement_name + " of " + outcome.placement +
+           ": its lower limit is not below its upper limit, which is Tc: nothing can pass");
+    if (outcome.target && ((outcome.lower && !(*outcome.lower < *outcome.target)) ||
+                           (outcome.upper && !(*outcome.target < *outcome.upper)))) {
+      warn(outcome.requirement_name + " of " + outcome.placement +
+           ": its target does not lie inside its limits once Tc is put in, and is not used");
+      outcome.target.reset();
+    }
+  }
+
+  void add_missing(const window::Requirement& requirement, const Outcome& base) {
+    for (const auto& name : requirement.applies_to.channels) {
+      if (channel_named(name) < run_.channels.size()) continue;
+      Outcome outcome = base;
+      outcome.trace = outcome.placement = name;
+      outcome.lower = number(requirement.lower, {});
+      outcome.upper = number(requirement.upper, {});
+      outcome.target = number(requirement.target, {});
+      outcome.value.no_value = measure::NoValue::kUndetermined;
+      outcome.value.reason = "the log has no channel " + name;
+      outcome.cause = {.kind = Cause::Kind::kNoChannel, .placement = name, .detail = outcome.value.reason};
+      bound_.results.push_back(std::move(outcome));
+      warn(requirement.name + ": the log has no channel " + name);
+    }
+  }
+
+  void warn(std::string text) {
+    if (std::ranges::find(bound_.warnings, text) == bound_.warnings.end()) bound_.warnings.push_back(std::move(text));
+  }
+
+  const run::Run& run_;
+  const board::Board* board_;
+  const window::ProcessWindow* window_ = nullptr;
+  std::vector<Seat> seats_;
+  Bound bound_;
+};
+
+}  // namespace
+
+Seat seat_of(const run::Channel& channel, const board::Board* board) {
+  Seat seat;
+  seat.name = channel.name;
+  if (!board) return seat;
+  if (board->length_mm) seat.x_mm = *board->length_mm / 2;
+  seat.placement = board->placement(channel.name, channel.number);
+  if (!seat.placement) return seat;
+  seat.kind = seat.placement->kind;
+  seat.side = seat.placement->side;
+  if (!seat.side && seat.placement->part)
+    if (const auto* part = board->part(*seat.placement->part)) seat.side = part->side;
+  if (seat.placement->x_mm) seat.x_mm = *seat.placement->x_mm;
+  if (seat.placement->label) seat.name = *seat.placement->label;
+  return seat;
+}
+
+Bound bind_requirements(const run::Run& run, std::span<const window::ProcessWindow> windows,
+                        const board::Board* board) {
+  Binder binder(run, board);
+  for (std::size_t i = 0; i < windows.size(); ++i) binder.add(windows[i], i);
+  return std::move(binder).take();
+}
+
+}  // namespace ovenwright::judge

@@ -1,0 +1,41 @@
+#pragma once
+#include <span>
+#include <vector>
+
+#include "core/measure/measure.h"
+#include "core/oven/oven.h"
+#include "core/run/trace.h"
+
+namespace ovenwright::judge {
+
+/// The air along an oven for a recipe, and how much of it each zone's setpoint makes: coarse, from geometry alone.
+class AirProfile {
+ public:
+  AirProfile(const oven::Oven& oven, const oven::Recipe& recipe);
+  /// Air at a distance from the mouth, °C; the oven's ambient outside.
+  double air_C(double position_mm) const;
+  /// Share of a zone's setpoint in the air there, 0 to 1.
+  double share(std::size_t zone, double position_mm) const;
+  std::size_t zones() const { return shares_.size(); }
+
+ private:
+  double at(const std::vector<double>& values, double position_mm, double outside) const;
+  double ambient_C_, from_mm_;
+  std::vector<std::vector<double>> shares_;
+  std::vector<double> air_C_;
+};
+
+/// A trace as a first-order answer to the air that it met.
+struct History {
+  run::Trace trace;  ///< thinned to some 1000 samples, densest in the oven
+  double time_constant_s = 0;
+  std::vector<std::vector<double>> response;  ///< [zone][sample]: °C for each °C of the zone's setpoint
+};
+
+/// Thins the trace, finds the time constant with which the air reproduces the measured rise best, and each zone's
+/// response. Empty where the log shows fewer than 10 samples between the mouth and the end of the heated zones.
+/// Cost: O(samples) + some 40 marches over the thinned trace.
+std::optional<History> history_of(const run::Trace& trace, double x_mm, const measure::Place& place,
+                                  const AirProfile& air);
+
+}  // namespace ovenwright::judge

@@ -1,7 +1,7 @@
 #pragma once
-#include <functional>
 #include <optional>
 #include <span>
+#include <string_view>
 #include <vector>
 
 #include "core/measure/value.h"
@@ -37,15 +37,42 @@ struct Place {
   const oven::Oven* oven = nullptr;
   const oven::Recipe* recipe = nullptr;
   oven::Entry entry;
+  /// False: an oven is given, but the log does not show the entry, so that positions are undetermined.
+  bool entry_known = true;
 };
 
-/// All values asked for of one channel, with uncertainties, in the order of `definitions`; work is shared between
-/// the measures and the perturbations. Board measures in the list are a caller's bug.
-std::vector<Value> evaluate(const Subject& subject, std::span<const Definition> definitions,
-                            const std::optional<Place>& place);
+/// What to work out besides the values.
+struct Effort {
+  bool uncertainty = true;  ///< false: values only (a trace with a bridged gap still needs it); terms stay 0
+  unsigned threads = 1;     ///< for evaluate_all()
+};
 
-/// The board measures asked for, over all channels that are valid and not air.
+/// All values asked for of one channel, with uncertainties, in the order of `definitions`, which must be sound (see
+/// problem()) with their defaults filled in and Tc turned into a number. Board measures in the list are a caller's bug.
+/// A channel without a trace gives undetermined values that name its fault. Work is shared between the measures and
+/// the perturbations. Cost: O(n) once for a trace; each further measure and perturbation looks only at the samples near
+/// its levels. Thread-safe.
+/// Source: the definitions are those of the project; the uncertainty follows JCGM 100:2008 with U = 2u.
+std::vector<Value> evaluate(const Subject& subject, std::span<const Definition> definitions,
+                            const std::optional<Place>& place, const Effort& effort = {});
+
+/// The board measures asked for, over all channels that are valid and not air; each is perturbed by itself, and the
+/// squares are summed. Undetermined where no channel is left. Thread-safe.
 std::vector<Value> evaluate_board(std::span<const Subject> subjects, std::span<const Definition> definitions,
-                                  const std::optional<Place>& place);
+                                  const std::optional<Place>& place, const Effort& effort = {});
+
+/// What is asked for of one channel in evaluate_all().
+struct Request {
+  Subject subject;
+  std::vector<Definition> definitions;
+};
+struct AllValues {
+  std::vector<std::vector<Value>> by_request;  ///< in the order of the requests
+  std::vector<Value> board;
+};
+/// evaluate() for every request and evaluate_board() over all their subjects, on effort.threads threads. What both need
+/// of a trace is found once.
+AllValues evaluate_all(std::span<const Request> requests, std::span<const Definition> board_definitions,
+                       const std::optional<Place>& place, const Effort& effort = {});
 
 }  // namespace ovenwright::measure

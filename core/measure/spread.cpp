@@ -80,7 +80,7 @@ void each_extent(std::span<const Curve> curves, const Slice& slice, bool shared,
     for (std::size_t i = first_at_or_after(curve, slice.from_s); i < curve.size() && curve.time_s(i) <= slice.to_s; ++i)
       times.push_back(curve.time_s(i));
   std::ranges::sort(times);
-  times.erase(std::ranges::unique(times).begin(), times.end());
+  times.erase(std::unique(times.begin(), times.end()), times.end());
   for (const double time_s : times) visit(extent_at(curves, time_s));
 }
 

@@ -14,7 +14,7 @@ std::span<const std::u16string_view> encoding_words() {
       u"℃",
       u"℉",
       u"µs",
-      u"±",
+
       // Chinese, simplified
       u"温度",
       u"时间",
@@ -103,6 +103,12 @@ std::span<const std::u16string_view> encoding_words() {
       u"ﾁｬﾝﾈﾙ",
       u"ﾃﾞｰﾀ",
       u"ｻﾝﾌﾟﾙ",
+      u"ｵﾝﾄﾞ",
+      u"ｼﾞｶﾝ",
+      u"ﾋﾂﾞｹ",
+      u"ｾﾝｻ",
+      u"ﾋﾟｰｸ",
+      u"ｿﾞｰﾝ",
       // Korean
       u"온도",
       u"시간",
@@ -203,7 +209,10 @@ std::span<const std::u16string_view> encoding_words() {
       u"temperatură",
       u"sıcaklık",
       u"süre",
-      u"tarih ve",
+      u"ölçüm",
+      u"ısı",
+      u"isı",
+      u"hız",
       // Russian, Ukrainian, Greek
       u"время",
       u"температур",
@@ -217,10 +226,25 @@ std::span<const std::u16string_view> encoding_words() {
       u"сек",
       u"час",
       u"θερμοκρασία",
-      u"χρόνος",
+      u"χρόνο",
       u"ώρα",
   });
   return kWords;
+}
+
+std::u16string_view common_korean_syllables() {
+  // Source: those of everyday words; no frequency list was used.
+  return u"가각간감값강개거건검게격견결경계고곡공과관광구국군권규그극근금급기길김나난날남내너넘네년노높누능니다단달당대"
+         u"더데도"
+         u"독동되된두드든들등디라락란람래량러럭런레려력련령로록론료루류률르른를름리린릴마만말매머메면명모목무문물미민반"
+         u"발방배백"
+         u"번벌범법베변별병보복본볼부분불브비빈사산상새생서석선설성세센소속송수순스습승시식신실심십아안알암압앙앞액양어"
+         u"언얼업없"
+         u"에엔여역연열염영예오온올완외요용우운울원월위유율으은을음응의이인일임입있자작잔장재저적전절점접정제조족존종좌"
+         u"주준중즈"
+         u"지직진질집차착참창채처천청체초총최추축출측층치카커케코콘크큰클타탄터텅테텍템토통트특티파판패퍼페편평포폭표품"
+         u"프플피필하"
+         u"학한할함합항해행향허험현형호화확환활회후휴흐흡히";
 }
 
 }  // namespace ovenwright::log

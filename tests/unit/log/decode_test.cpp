@@ -82,6 +82,13 @@ constexpr std::array kSamples = {
     Sample{"Russian", "windows-1251", "windows-1251", "Время, с;Температура 1, °C\n0;25,0\n"},
     Sample{"RussianKoi", "KOI8-R", "KOI8-R", "Время;Температура канал 1\n0;25,0\n"},
     Sample{"Turkish", "windows-1254", "windows-1254", "Süre;Sıcaklık 1\n0;25,0\n"},
+    Sample{"SpanishOneWord", "windows-1252", "windows-1252", "Mañana\n0;25,0\n"},
+    Sample{"ChineseAmongAscii", "GB18030", "gb18030", "PCB编号：A1\n0,25.0\n"},
+    Sample{"JapaneseOneWord", "Shift_JIS", "Shift_JIS", "部品\n0,25.0\n"},
+    Sample{"JapaneseSyllables", "Shift_JIS", "Shift_JIS", "コンデンサ\n0,25.0\n"},
+    Sample{"KoreanOneWord", "EUC-KR", "EUC-KR", "부품\n0,25.0\n"},
+    Sample{"GreekOneWord", "windows-1253", "windows-1253", "Χρόνος\n0;25,0\n"},
+    Sample{"TurkishShort", "windows-1254", "windows-1254", "Zaman;Isı ölçümü\n0;25,0\n"},
     Sample{"DosDegree", "IBM850", "ibm-850", "time;TC1 °C;TC2 °C\n0;25,0;25,1\n"},
     Sample{"MacDegree", "macintosh", "macintosh", "time;TC1 °C;TC2 °C\n0;25,0;25,1\n"},
 };

@@ -101,6 +101,7 @@ Duration time_at_or_above(const Curve& curve, Stretch stretch, double level_C) {
 
 Duration time_between(const Curve& curve, Stretch stretch, double lower_C, double upper_C) {
   if (upper_C == kInfinity) return time_above(curve, stretch, lower_C);
+  if (upper_C <= lower_C) return {};
   Sum sum;
   walk(
       curve, stretch,

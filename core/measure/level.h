@@ -25,7 +25,8 @@ struct Duration {
 Duration time_above(const Curve& curve, Stretch stretch, double level_C);
 /// Total time with T >= level.
 Duration time_at_or_above(const Curve& curve, Stretch stretch, double level_C);
-/// Total time with lower < T <= upper; an upper of infinity is no bound.
+/// Total time with lower < T <= upper; an upper of infinity is no bound, one that is not above lower
+/// leaves nothing.
 Duration time_between(const Curve& curve, Stretch stretch, double lower_C, double upper_C);
 /// ∫ (T − level)⁺ dt, °C·s.
 double area_above(const Curve& curve, Stretch stretch, double level_C);

@@ -16,7 +16,8 @@ Channels channelsOf(const run::Run& run, const board::Board* board) {
     look.name = QString::fromStdString(channel.name);
     const board::Placement* placement = board ? board->placement(channel.name, channel.number) : nullptr;
     if (placement) {
-      look.style = static_cast<std::size_t>(placement - board->placements.data());
+      look.placement = static_cast<std::size_t>(placement - board->placements.data());
+      look.style = *look.placement;
       if (placement->label) look.name = QString::fromStdString(*placement->label);
       look.air = placement->kind == board::Kind::kAir;
     } else {

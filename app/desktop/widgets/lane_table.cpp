@@ -155,6 +155,24 @@ QString partNote(const judge::Judgement& judgement, const LaneMark& mark, bool u
   return note;
 }
 
+/// "upper limit 245, Tc" on the marks whose limits are not those that most have.
+void setOwnLimits(Lane& lane, const judge::Judgement& judgement, const judge::Outcome& common, const Wording& wording) {
+  for (LaneMark& mark : lane.marks) {
+    const judge::Outcome& outcome = judgement.all(mark.outcome);
+    const window::Requirement& requirement = requirementOf(judgement, outcome);
+    QStringList notes;
+    const auto add = [&](const std::optional<double>& own, const std::optional<double>& usual,
+                         const std::optional<window::Limit>& written, const QString& text) {
+      if (!own || own == usual) return;
+      notes << text.arg(wording.limit(*own));
+      if (written && std::holds_alternative<window::TcOffset>(*written)) notes << Wording::tr("Tc");
+    };
+    add(outcome.lower, common.lower, requirement.lower, Wording::tr("lower limit %1"));
+    add(outcome.upper, common.upper, requirement.upper, Wording::tr("upper limit %1"));
+    mark.ownLimit = notes.join(QStringLiteral(", "));
+  }
+}
+
 void setTexts(Lane& lane, const judge::Judgement& judgement, const judge::Outcome& first, const Wording& wording) {
   lane.title = Wording::title(first.requirement_name);
   const LimitCell lower = limitCell(judgement, lane, &judge::Outcome::lower, wording);
@@ -228,6 +246,7 @@ Lane laneOf(const judge::Judgement& judgement, const Channels& channels, const G
     lane.hasUpper |= judgement.all(mark.outcome).upper.has_value();
   }
   setGuardBand(lane, judgement, group.outcomes);
+  setOwnLimits(lane, judgement, mostCommon(judgement, group.outcomes), wording);
   setTexts(lane, judgement, judgement.all(group.outcomes.front()), wording);
   return lane;
 }
@@ -240,6 +259,8 @@ std::optional<LaneTable::Position> LaneTable::find(std::size_t outcome) const {
       if (lanes[lane].marks[mark].outcome == outcome) return Position{lane, mark};
   return std::nullopt;
 }
+
+std::size_t LaneTable::columns() const { return tracks + (std::ranges::any_of(lanes, &Lane::board) ? 1 : 0); }
 
 LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels) {
   std::vector<std::size_t> tracks;

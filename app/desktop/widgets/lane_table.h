@@ -26,6 +26,7 @@ struct LaneMark {
   bool signal = false;  ///< fail or conditional fail of a required result
   bool hollow = false;  ///< conditional or informative
   bool caps = false;    ///< the whisker crosses a limit or is outside
+  QString ownLimit;     ///< "upper limit 245, Tc" where the other marks of the lane have another; else empty
   QString tip, spoken;
 };
 
@@ -61,6 +62,9 @@ struct LaneTable {
   };
   /// Where an outcome stands; empty where another outcome of the same lane and thermocouple decides.
   std::optional<Position> find(std::size_t outcome) const;
+  /// As a table: a column for each thermocouple by its track, one more for the board where it is judged.
+  std::size_t columns() const;
+  std::size_t column(const Lane& lane, const LaneMark& mark) const { return lane.board ? tracks : mark.track; }
   const LaneMark& at(const Position& position) const { return lanes[position.lane].marks[position.mark]; }
 };
 

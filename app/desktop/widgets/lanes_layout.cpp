@@ -71,7 +71,7 @@ void LanesLayout::placeColumns(qreal width) {
   const QFontMetricsF limit(m_theme.font(13));
   const QFontMetricsF unit(m_theme.font(11));
   const QFontMetricsF header(m_theme.font(11, true));
-  qreal titles = 0, lower = 0, upper = 0, names = 0, values = 0, units = 0, margins = 0;
+  qreal titles = 0, lower = 0, upper = 0, names = 0, values = 0, units = 0, margins = 0, noMargins = 0;
   for (const Lane& lane : m_table.lanes) {
     titles = std::max(titles, bold.horizontalAdvance(lane.title) +
                                   (lane.note.isEmpty() ? 0 : px(8) + note.horizontalAdvance(lane.note)));
@@ -84,6 +84,7 @@ void LanesLayout::placeColumns(qreal width) {
     values = std::max(values, value);
     units = std::max(units, unit.horizontalAdvance(lane.worst.unit));
     margins = std::max(margins, bold.horizontalAdvance(lane.worst.margin));
+    if (lane.worst.margin.isEmpty()) noMargins = std::max(noMargins, bold.horizontalAdvance(lane.worst.value));
   }
   margins = std::max({margins, header.horizontalAdvance(Wording::tr("Margin")), px(44)});
   values = std::max({values, header.horizontalAdvance(Wording::tr("Value")), px(74)});
@@ -91,7 +92,7 @@ void LanesLayout::placeColumns(qreal width) {
   const qreal lowerWidth = std::max(px(46), lower + px(14));
   const qreal upperWidth = std::max(px(46), upper + px(14));
   const qreal signWidth = px(18 * 1.7);
-  const qreal fixedSummary = signWidth + px(4) + px(14) + px(6) + px(10) + margins + px(12);
+  qreal fixedSummary = signWidth + px(4) + px(14) + px(6) + px(10) + margins + px(12);
   const qreal valueWidth = px(8) + values + px(6) + std::max(units, px(22));
   const qreal inset = px(16);
   const qreal leastBody = px(240);
@@ -114,8 +115,11 @@ void LanesLayout::placeColumns(qreal width) {
   c.showsValue = bodyWith(title, name, true) >= leastBody;
   if (!c.showsValue) {
     title = natural;
+    fixedSummary += std::max(0.0, noMargins - margins);  // there "not reached" stands in the margin's place
     give(title, std::min(natural, px(110)));
     give(name, std::min(names, px(60)));
+    give(name, 0);  // the marker still says which
+    give(title, px(80));
   }
 
   c.titleLeft = inset;

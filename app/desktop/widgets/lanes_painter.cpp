@@ -53,7 +53,8 @@ class LanesPainter {
       centred(-0.5, half, false);
       centred(0.5, half, false);
     }
-    const qreal nameEnd = c.showsValue ? c.valueRight - widthOf(Wording::tr("Value"), false) - pad : c.nameRight;
+    const qreal nameEnd = c.showsValue ? c.valueRight - widthOf(Wording::tr("Value"), false) - pad
+                                       : c.marginRight - widthOf(Wording::tr("Margin"), false) - pad;
     text(m_theme.font(11), QRectF(QPointF(c.nameLeft, 0), QPointF(nameEnd, height)), Qt::AlignLeft,
          Wording::tr("Smallest margin"));
     if (c.showsValue)
@@ -84,14 +85,10 @@ class LanesPainter {
     m_painter.setPen(ink);
     text(titleFont, QRectF(c.titleLeft, row.top(), room, row.height()), Qt::AlignLeft, title);
     const qreal noteLeft = c.titleLeft + titleMetrics.horizontalAdvance(title) + m_theme.px(8);
-    if (!lane.note.isEmpty() && noteLeft < c.titleRight) {
-      const QFont noteFont = m_theme.font(11);
+    if (!lane.note.isEmpty() && c.titleRight - noteLeft > m_theme.px(30)) {
       m_painter.setPen(m_theme.secondary);
-      // One baseline with the title.
-      const qreal baseline = row.center().y() + (titleMetrics.ascent() - titleMetrics.descent()) / 2;
-      m_painter.setFont(noteFont);
-      m_painter.drawText(QPointF(noteLeft, baseline),
-                         QFontMetricsF(noteFont).elidedText(lane.note, Qt::ElideMiddle, c.titleRight - noteLeft));
+      text(m_theme.font(11), QRectF(noteLeft, row.top(), c.titleRight - noteLeft, row.height()), Qt::AlignLeft,
+           lane.note);
     }
     m_painter.setPen(m_theme.secondary);
     text(m_theme.bodyFont(), QRectF(QPointF(c.titleLeft, row.top()), QPointF(c.lowerRight, row.bottom())),
@@ -112,9 +109,15 @@ class LanesPainter {
 
  private:
   void text(const QFont& font, const QRectF& rect, Qt::Alignment alignment, const QString& what) {
+    const QFontMetricsF metrics(font), body(m_theme.bodyFont());
+    const QString shown = metrics.elidedText(what, Qt::ElideMiddle, rect.width() + 1);
+    const qreal width = metrics.horizontalAdvance(shown);
+    qreal x = rect.left();
+    if (alignment == Qt::AlignRight) x = rect.right() - width;
+    if (alignment == Qt::AlignHCenter) x = rect.center().x() - width / 2;
+    // Every size of text in a row stands on the baseline of its body text.
     m_painter.setFont(font);
-    const QString shown = QFontMetricsF(font).elidedText(what, Qt::ElideMiddle, rect.width() + 1);
-    m_painter.drawText(rect, int(alignment | Qt::AlignVCenter) | Qt::TextSingleLine, shown);
+    m_painter.drawText(QPointF(x, rect.center().y() + (body.ascent() - body.descent()) / 2), shown);
   }
 
   void paintSummary(std::size_t index) {
@@ -136,8 +139,11 @@ class LanesPainter {
       return QRectF(QPointF(left, row.top()), QPointF(right, row.bottom()));
     };
     m_painter.setPen(ink);
-    text(m_theme.bodyFont(lane.worst.bold), cell(nameLeft, c.nameRight), Qt::AlignLeft, mark.place);
-    text(m_theme.bodyFont(lane.worst.bold), cell(c.nameRight, c.marginRight), Qt::AlignRight, lane.worst.margin);
+    if (c.nameRight - c.nameLeft > m_theme.px(20))
+      text(m_theme.bodyFont(lane.worst.bold), cell(nameLeft, c.nameRight), Qt::AlignLeft, mark.place);
+    const bool onlyValue = !c.showsValue && lane.worst.margin.isEmpty();  // "not reached"
+    text(m_theme.bodyFont(lane.worst.bold), cell(c.nameRight, c.marginRight), Qt::AlignRight,
+         onlyValue ? lane.worst.value : lane.worst.margin);
     if (!c.showsValue) return;
     const QFont body = m_theme.bodyFont();
     m_painter.setPen(m_theme.secondary);

@@ -12,11 +12,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/widgets/accessible_grid.h"
 #include "app/desktop/widgets/glyphs.h"
 
 namespace ovenwright::widgets {
 
 LimitLanes::LimitLanes(QWidget* parent) : QAbstractScrollArea(parent), m_theme(Theme::fromPalette(palette(), font())) {
+  installAccessibility();
   setFrameShape(QFrame::NoFrame);
   setFocusPolicy(Qt::StrongFocus);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -61,7 +63,7 @@ QPointF LimitLanes::toLanes(const QPointF& viewportPoint) const {
   return viewportPoint - QPointF(0, layoutNow().headerHeight() - m_state.scroll);
 }
 
-QSize LimitLanes::minimumSizeHint() const { return {int(m_theme.px(620)), int(m_theme.px(120))}; }
+QSize LimitLanes::minimumSizeHint() const { return {int(m_theme.px(400)), int(m_theme.px(120))}; }
 
 QSize LimitLanes::sizeHint() const {
   const LanesLayout layout(m_table, m_theme, m_theme.px(944), QWIDGETSIZE_MAX, m_state.opened);
@@ -101,10 +103,8 @@ void LimitLanes::choose(const LaneTable::Position& position) {
   m_state.chosen = position;
   reveal(position.lane);
   viewport()->update();
-  if (QAccessible::isActive()) {
-    QAccessibleEvent event(this, QAccessible::Selection);
-    QAccessible::updateAccessibility(&event);
-  }
+  const Lane& lane = m_table.lanes[position.lane];
+  announceCell(this, int(position.lane), int(m_table.column(lane, m_table.at(position))), int(m_table.columns()));
   emit chosen(m_table.at(position).outcome);
 }
 

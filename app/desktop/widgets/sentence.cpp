@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/widgets/accessible_grid.h"
 #include "app/desktop/widgets/glyphs.h"
 
 namespace ovenwright::widgets {
@@ -18,6 +19,7 @@ constexpr int kBetweenAnnouncements_ms = 2000;
 }  // namespace
 
 Sentence::Sentence(QWidget* parent) : QWidget(parent), m_theme(Theme::fromPalette(palette(), font())) {
+  installAccessibility();
   setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
   QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);

@@ -124,6 +124,13 @@ void SentenceContent::addLink(QList<SentenceRun>& line, SentenceRun run, Sentenc
   line.append(std::move(run));
 }
 
+QString SentenceContent::linkText(int link) const {
+  for (const auto* line : {&first, &second})
+    for (const SentenceRun& run : *line)
+      if (run.link == link) return run.text;
+  return {};
+}
+
 SentenceContent sentenceOf(const judge::Judgement& judgement) {
   SentenceContent content;
   content.signKind = SentenceContent::Sign::kVerdict;

@@ -41,6 +41,8 @@ struct SentenceContent {
   QString spoken;  ///< both lines as plain text
 
   /// Adds a stretch that is a link, to `first` or to `second`.
+  /// What a link reads as.
+  QString linkText(int link) const;
   void addLink(QList<SentenceRun>& line, SentenceRun run, SentenceLink link);
 };
 

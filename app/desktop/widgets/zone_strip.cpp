@@ -9,12 +9,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/widgets/accessible_grid.h"
 #include "app/desktop/widgets/glyphs.h"
 #include "app/desktop/widgets/wording.h"
 
 namespace ovenwright::widgets {
 
 ZoneStrip::ZoneStrip(QWidget* parent) : QWidget(parent), m_theme(Theme::fromPalette(palette(), font())) {
+  installAccessibility();
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
@@ -142,11 +144,7 @@ void ZoneStrip::keyPressEvent(QKeyEvent* event) {
   const auto go = [&](int to) {
     m_state.current = static_cast<std::size_t>(std::clamp(to, 0, last));
     update();
-    if (QAccessible::isActive()) {
-      QAccessibleEvent focus(this, QAccessible::Focus);
-      focus.setChild(int(*m_state.current));
-      QAccessible::updateAccessibility(&focus);
-    }
+    announceCell(this, 0, int(*m_state.current), last + 1);
   };
   if (last < 0) return QWidget::keyPressEvent(event);
   const int current = m_state.current ? int(*m_state.current) : -1;

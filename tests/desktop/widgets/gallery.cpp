@@ -6,6 +6,7 @@
 #include <cstdio>
 #include <functional>
 
+#include "app/desktop/widgets/board_painter.h"
 #include "app/desktop/widgets/lanes_painter.h"
 #include "app/desktop/widgets/sentence_layout.h"
 #include "app/desktop/widgets/zone_strip_painter.h"
@@ -71,6 +72,16 @@ void paintCheck(QPainter& painter, const QRectF& area, const Theme& theme) {
   paintLanes(painter, QRectF(area.left(), y, area.width(), area.bottom() - y), table, theme, state);
 }
 
+/// The board with the peaks.
+Paint board(const QImage& photo) {
+  return [=](QPainter& painter, const QRectF& area, const Theme& theme) {
+    const judge::Judgement judgement = samples::tern();
+    const Channels channels = samples::ternChannels();
+    const LaneTable table = laneTable(judgement, channels);
+    paintBoard(painter, area, boardTable(samples::ternBoard(), photo, channels, judgement, &table.lanes[3]), theme);
+  };
+}
+
 void paintAll(Gallery& gallery) {
   gallery.picture(QStringLiteral("check"), QSizeF(984, 480), paintCheck);
   gallery.picture(QStringLiteral("check_small"), QSizeF(920, 390), paintCheck);
@@ -80,6 +91,8 @@ void paintAll(Gallery& gallery) {
   gallery.picture(QStringLiteral("check_2x"), QSizeF(984, 480), paintCheck, 10, 2);
   gallery.picture(QStringLiteral("states"), QSizeF(900, 360),
                   lanes(laneTable(samples::everyState(), samples::channels(1))));
+  gallery.picture(QStringLiteral("board"), QSizeF(984, 390), board({}));
+  gallery.picture(QStringLiteral("board_low"), QSizeF(700, 230), board({}));
   for (const std::size_t count : {1, 2, 6, 9, 12, 32})
     gallery.picture(QStringLiteral("channels_%1").arg(count), QSizeF(900, 130),
                     lanes(laneTable(samples::manyChannels(count), samples::channels(count))));

@@ -158,7 +158,7 @@ JudgementBuilder& JudgementBuilder::addBoard(const std::string& name, const Defi
 Channels channels(std::size_t count) {
   Channels made;
   for (std::size_t i = 0; i < count; ++i) {
-    made.looks.push_back({QStringLiteral("TC%1").arg(i + 1), i, 250.0 - double(i), false});
+    made.looks.push_back({QStringLiteral("TC%1").arg(i + 1), i, 250.0 - double(i), i, false});
     made.hottestFirst.push_back(i);
   }
   return made;
@@ -169,7 +169,7 @@ Channels ternChannels() {
   const char* const names[] = {"R118", "D7 lead", "U3 body", "J4 pin 1", "U12 corner", "U12 centre"};
   const double peaks[] = {247.4, 245.5, 239.7, 238.8, 236.0, 232.1};
   for (std::size_t i = 0; i < 6; ++i) {
-    made.looks.push_back({QString::fromUtf8(names[i]), i, peaks[i], false});
+    made.looks.push_back({QString::fromUtf8(names[i]), i, peaks[i], i, false});
     made.hottestFirst.push_back(i);
   }
   return made;

@@ -1,0 +1,147 @@
+#include "app/desktop/widgets/sentence.h"
+
+#include <gtest/gtest.h>
+
+#include <QAccessible>
+#include <QApplication>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+#include <QVBoxLayout>
+
+#include "tests/desktop/widgets/longer_text.h"
+#include "tests/desktop/widgets/samples.h"
+
+namespace ovenwright::widgets {
+namespace {
+
+TEST(SentenceContent, SecondLineCountsRequiredResults) {
+  const SentenceContent content = sentenceOf(samples::tern());
+  QString line;
+  for (const SentenceRun& run : content.second) line += run.text;
+  EXPECT_EQ(line.simplified(),
+            QString::fromUtf8("Smallest margin −39 % 41 pass 2 conditional pass 0 conditional fail "
+                              "2 fail 0 undetermined 1 informative result over its limit"));
+  QString shorter;
+  for (const SentenceRun& run : content.secondShort) shorter += run.text;
+  EXPECT_EQ(shorter.simplified(), QString::fromUtf8("Smallest margin −39 % 41 pass 2 conditional pass 2 fail "
+                                                    "1 informative result over its limit"));
+}
+
+TEST(SentenceContent, AResultWithoutValueIsLeftOutOfTheMargin) {
+  const SentenceContent content = sentenceOf(samples::everyState());
+  // 15 results, one informative, three without a value.
+  EXPECT_EQ(content.second[0].text, "Smallest margin of the other 11 ");
+}
+
+class Shown : public testing::Test {
+ protected:
+  Shown() {
+    auto* layout = new QVBoxLayout(&window);
+    layout->addWidget(&before);
+    layout->addWidget(&sentence);
+    layout->addWidget(&after);
+    sentence.setContent(sentenceOf(samples::tern()));
+    window.resize(984, 200);
+    window.show();
+    QApplication::setActiveWindow(&window);
+  }
+  ~Shown() override {
+    for (QWidget* child :
+         {static_cast<QWidget*>(&before), static_cast<QWidget*>(&sentence), static_cast<QWidget*>(&after)})
+      child->setParent(nullptr);
+  }
+  QWidget window;
+  QPushButton before, after;
+  Sentence sentence;
+};
+
+TEST_F(Shown, TabGoesThroughTheLinksAndOn) {
+  before.setFocus();
+  for (const int link : {0, 1, 2, 3, 4, 5, 6}) {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    ASSERT_TRUE(sentence.hasFocus()) << link;
+    EXPECT_EQ(sentence.focusedLink(), link);
+  }
+  QTest::keyClick(&sentence, Qt::Key_Tab);
+  EXPECT_TRUE(after.hasFocus());
+  QTest::keyClick(&after, Qt::Key_Backtab);
+  ASSERT_TRUE(sentence.hasFocus());
+  EXPECT_EQ(sentence.focusedLink(), 6);
+}
+
+TEST_F(Shown, EnterFollowsALink) {
+  std::vector<std::size_t> outcomes;
+  QObject::connect(&sentence, &Sentence::activated, [&](const SentenceLink& link) { outcomes = link.outcomes; });
+  sentence.setFocus();
+  sentence.focusLink(0);
+  QTest::keyClick(&sentence, Qt::Key_Return);
+  EXPECT_EQ(outcomes, std::vector<std::size_t>{samples::kTernPeak});
+}
+
+TEST_F(Shown, ClickFollowsALinkWhereverItsLineIs) {
+  std::vector<std::string> zones;
+  QObject::connect(&sentence, &Sentence::activated, [&](const SentenceLink& link) { zones = link.zones; });
+  for (const QRectF& rect : sentence.layoutNow().linkRects(1)) {
+    zones.clear();
+    QTest::mouseClick(&sentence, Qt::LeftButton, {}, rect.center().toPoint());
+    EXPECT_EQ(zones, (std::vector<std::string>{"8", "9", "10"}));
+  }
+  zones.clear();
+  QTest::mouseClick(&sentence, Qt::LeftButton, {}, QPoint(100, 25));  // the verdict word leads nowhere
+  EXPECT_TRUE(zones.empty());
+}
+
+TEST_F(Shown, IsATextWithItsLinksForScreenReaders) {
+  QAccessibleInterface* face = QAccessible::queryAccessibleInterface(&sentence);
+  ASSERT_TRUE(face);
+  EXPECT_EQ(face->role(), QAccessible::StaticText);
+  EXPECT_TRUE(face->text(QAccessible::Name)
+                  .startsWith(QString::fromUtf8("Fail. 2 of 45 requirements are out. Result 1: U12 centre peaks at "
+                                                "232.1 °C, 2.9 °C short, set by zones 8–10.")))
+      << face->text(QAccessible::Name).toStdString();
+  ASSERT_EQ(face->childCount(), 7);
+  QAccessibleInterface* link = face->child(2);
+  EXPECT_EQ(link->role(), QAccessible::Link);
+  EXPECT_EQ(link->text(QAccessible::Name), QString::fromUtf8("R118 rises at 2.73 °C/s, 0.23 °C/s too steep"));
+  EXPECT_FALSE(link->rect().isEmpty());
+  EXPECT_EQ(link->parent(), face);
+  bool followed = false;
+  QObject::connect(&sentence, &Sentence::activated, [&](const SentenceLink&) { followed = true; });
+  link->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
+  EXPECT_TRUE(followed);
+  link->actionInterface()->doAction(QAccessibleActionInterface::setFocusAction());
+  EXPECT_TRUE(link->state().focused);
+  EXPECT_EQ(face->focusChild(), link);
+}
+
+TEST(SentenceLayout, FitsItsWidthAtEveryFont) {
+  for (const bool longer : {false, true}) {
+    std::optional<samples::LongerText> text;
+    if (longer) text.emplace();
+    const SentenceContent content = sentenceOf(samples::tern());
+    for (const int points : {8, 10, 20}) {
+      const Theme theme = Theme::light(QFont(QStringLiteral("DejaVu Sans"), points));
+      for (const qreal width : {700.0, 920.0, 1400.0}) {
+        const SentenceLayout layout(content, theme, width);
+        for (int link = 0; link < layout.linkCount(); ++link)
+          for (const QRectF& rect : layout.linkRects(link)) {
+            EXPECT_GE(rect.left(), 0);
+            EXPECT_LE(rect.right(), width) << points << ' ' << width;
+            EXPECT_LE(rect.bottom(), layout.height());
+          }
+      }
+    }
+  }
+}
+
+// The block is 72 px with one line, 96 px with two.
+TEST(SentenceLayout, HasTheHeightOfTheDesign) {
+  SentenceContent content = sentenceOf(samples::tern());
+  const Theme theme = Theme::light(QFont(QStringLiteral("DejaVu Sans"), 10));
+  EXPECT_NEAR(SentenceLayout(content, theme, 2000).height(), 72, 3);
+  EXPECT_NEAR(SentenceLayout(content, theme, 984).height(), 96, 3);
+}
+
+}  // namespace
+}  // namespace ovenwright::widgets

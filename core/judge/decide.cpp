@@ -3,26 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/window/limit.h"
+
 namespace ovenwright::judge {
 namespace {
 
 using measure::Measure;
 
 constexpr double kInHand = 1e-6;  // of the unit, for rounding (measures.md, Verdict)
-
-/// A lone upper limit of these counts from 0, so its half is the target.
-bool counts_from_zero(Measure measure) {
-  switch (measure) {
-    case Measure::kPeak:
-    case Measure::kTemperatureAt:
-    case Measure::kExitTemperature:
-    case Measure::kWavePreheatTemperature:
-    case Measure::kExcursionsAbove:
-      return false;
-    default:
-      return true;
-  }
-}
 
 /// Judged at its bound only where what the log does not show can but make it worse, or better.
 Verdict decide_at_least(double value, double w, const Outcome& outcome, window::DecisionRule rule) {
@@ -55,7 +43,7 @@ std::optional<double> effective_target(std::optional<double> lower, std::optiona
   if (measure == Measure::kExcursionsAbove) return {};
   if (target) return target;
   if (lower && upper) return (*lower + *upper) / 2;
-  if (upper && counts_from_zero(measure)) return *upper / 2;
+  if (upper && window::counts_from_zero(measure)) return *upper / 2;
   return {};
 }
 

@@ -14,30 +14,37 @@
 namespace ovenwright::judge {
 namespace {
 
-/// What must be equal for two requirements to share one evaluation of a trace.
-struct Budget {
-  measure::Tolerance tolerance;
-  double instrument_C = 1;
+/// Windows that state the same uncertainties are evaluated together: what is asked of each trace and of the board.
+struct Group {
+  window::UncertaintyBudget uncertainty;
+  std::vector<measure::Request> requests;  ///< one for each channel, in their order
+  std::vector<measure::Definition> board;
+  /// An outcome and its value's place: the channel (absent: the board) and the definition's index there.
+  struct Waiting {
+    Outcome* outcome;
+    std::optional<std::size_t> channel;
+    std::size_t definition;
+  };
+  std::vector<Waiting> waiting;
 };
-bool operator==(const Budget& a, const Budget& b) {
-  return a.tolerance.floor_C == b.tolerance.floor_C && a.tolerance.fraction == b.tolerance.fraction &&
-         a.instrument_C == b.instrument_C;
+
+bool same(const window::UncertaintyBudget& a, const window::UncertaintyBudget& b) {
+  return a.thermocouple == b.thermocouple && a.tolerance_C == b.tolerance_C && a.instrument_C == b.instrument_C;
 }
 
-/// Definitions to evaluate with one budget on one trace, or on the board, and the outcomes that wait for them.
-struct Job {
-  std::optional<std::size_t> channel;
-  std::size_t window = 0;
-  Budget budget;
-  std::vector<measure::Definition> definitions;
-  std::vector<std::pair<Outcome*, std::size_t>> waiting;  ///< with the definition's index
-};
+/// The index of a definition in a list, which it joins where it is new.
+std::size_t index_in(std::vector<measure::Definition>& definitions, const measure::Definition& definition) {
+  const auto known = std::ranges::find(definitions, definition);
+  const auto index = static_cast<std::size_t>(known - definitions.begin());
+  if (known == definitions.end()) definitions.push_back(definition);
+  return index;
+}
 
 class Judge {
  public:
   Judge(const run::Run& run, std::vector<window::ProcessWindow> windows, bool window_assumed, const board::Board* board,
-        const std::optional<measure::Place>& place)
-      : run_(run), place_(place) {
+        const std::optional<measure::Place>& place, unsigned threads)
+      : run_(run), place_(place), threads_(threads) {
     judgement_.windows = std::move(windows);
     judgement_.window_assumed = window_assumed;
     for (const auto& channel : run.channels) seats_.push_back(seat_of(channel, board));
@@ -52,57 +59,37 @@ class Judge {
   Judgement judge() && {
     plan(judgement_.results);
     plan(judgement_.board_results);
-    for (auto& job : jobs_) evaluate(job);
+    for (auto& group : groups_) evaluate(group);
     for (auto* outcomes : {&judgement_.results, &judgement_.board_results})
       for (auto& outcome : *outcomes) decide_on(outcome);
-    if (place_)
-      for (auto& job : jobs_) find_zones(job);
+    if (place_ && place_->entry_known)
+      for (const auto& group : groups_) find_zones(group);
     decide_run(judgement_);
     judgement_.sentence = compose(judgement_);
     return std::move(judgement_);
   }
 
  private:
-  Budget budget_of(std::size_t channel, std::size_t window) {
-    const auto& uncertainty = judgement_.windows[window].uncertainty;
-    const auto* placement = seats_[channel].placement;
-    Budget budget;
-    budget.instrument_C = uncertainty.instrument_C;
-    const bool own = placement && placement->thermocouple;
-    if (!own && uncertainty.tolerance_C) {
-      budget.tolerance = {*uncertainty.tolerance_C, 0};
-      return budget;
-    }
-    const auto& name = own ? *placement->thermocouple : uncertainty.thermocouple;
-    const auto tolerance = measure::tolerance_of(name);
-    if (tolerance)
-      budget.tolerance = *tolerance;
-    else
-      warn(tolerance.error().message + ": K class 1 is taken for " + seats_[channel].name);
-    return budget;
-  }
-
   void plan(std::vector<Outcome>& outcomes) {
     for (auto& outcome : outcomes) {
       if (outcome.cause.kind == Cause::Kind::kNoChannel) continue;
+      const auto& p = outcome.measure.parameters;
+      if (is_tc(p.T1) || is_tc(p.T2) || is_tc(p.reference)) {
+        refuse(outcome, outcome.cause.detail.empty() ? "Tc is a limit of bodies" : outcome.cause.detail);
+        continue;
+      }
       if (const auto problem = measure::problem(outcome.measure)) {
         refuse(outcome, problem->message);
         continue;
       }
-      const auto& p = outcome.measure.parameters;
-      const auto unresolved = [](const std::optional<measure::Level>& level) {
-        return level && std::holds_alternative<measure::TcReference>(*level);
-      };
-      if (unresolved(p.T1) || unresolved(p.T2) || unresolved(p.reference)) {
-        refuse(outcome, outcome.cause.detail.empty() ? "Tc is a limit of bodies" : outcome.cause.detail);
-        continue;
-      }
-      Job& job = job_for(outcome);
-      const auto known = std::ranges::find(job.definitions, outcome.measure);
-      const auto index = static_cast<std::size_t>(known - job.definitions.begin());
-      if (known == job.definitions.end()) job.definitions.push_back(outcome.measure);
-      job.waiting.emplace_back(&outcome, index);
+      Group& group = group_of(judgement_.windows[outcome.window]);
+      auto& definitions = outcome.channel ? group.requests[*outcome.channel].definitions : group.board;
+      group.waiting.push_back({&outcome, outcome.channel, index_in(definitions, outcome.measure)});
     }
+  }
+
+  static bool is_tc(const std::optional<measure::Level>& level) {
+    return level && std::holds_alternative<measure::TcReference>(*level);
   }
 
   static void refuse(Outcome& outcome, const std::string& reason) {
@@ -112,36 +99,41 @@ class Judge {
     if (outcome.cause.kind == Cause::Kind::kNone) outcome.cause = {.kind = Cause::Kind::kOther, .detail = reason};
   }
 
-  Job& job_for(const Outcome& outcome) {
-    const Budget budget = outcome.channel ? budget_of(*outcome.channel, outcome.window) : Budget{};
-    for (auto& job : jobs_)
-      if (job.channel == outcome.channel && (outcome.channel ? job.budget == budget : job.window == outcome.window))
-        return job;
-    jobs_.push_back({outcome.channel, outcome.window, budget, {}, {}});
-    return jobs_.back();
+  Group& group_of(const window::ProcessWindow& window) {
+    for (auto& group : groups_)
+      if (same(group.uncertainty, window.uncertainty)) return group;
+    Group& group = groups_.emplace_back();
+    group.uncertainty = window.uncertainty;
+    for (std::size_t i = 0; i < run_.channels.size(); ++i)
+      group.requests.push_back({subject(i, window.uncertainty), {}});
+    return group;
   }
 
-  measure::Subject subject(std::size_t channel, const Budget& budget) const {
+  measure::Subject subject(std::size_t channel, const window::UncertaintyBudget& uncertainty) {
+    const Seat& seat = seats_[channel];
     measure::Subject subject;
     subject.channel = &run_.channels[channel];
-    subject.tolerance = budget.tolerance;
-    subject.instrument_C = budget.instrument_C;
-    subject.x_mm = seats_[channel].x_mm;
-    subject.air = seats_[channel].kind == board::Kind::kAir;
-    subject.bottom = seats_[channel].side == board::Side::kBottom;
+    subject.instrument_C = uncertainty.instrument_C;
+    subject.x_mm = seat.x_mm;
+    subject.air = seat.kind == board::Kind::kAir;
+    subject.bottom = seat.side == board::Side::kBottom;
+    const bool own = seat.placement && seat.placement->thermocouple;
+    if (!own && uncertainty.tolerance_C) {
+      subject.tolerance = {*uncertainty.tolerance_C, 0};
+      return subject;
+    }
+    const auto tolerance = measure::tolerance_of(own ? *seat.placement->thermocouple : uncertainty.thermocouple);
+    if (tolerance)
+      subject.tolerance = *tolerance;
+    else
+      warn(tolerance.error().message + ": K class 1 is taken for " + seat.name);
     return subject;
   }
 
-  std::vector<measure::Subject> subjects(std::size_t window) {
-    std::vector<measure::Subject> all;
-    for (std::size_t i = 0; i < run_.channels.size(); ++i) all.push_back(subject(i, budget_of(i, window)));
-    return all;
-  }
-
-  void evaluate(Job& job) {
-    const auto values = job.channel ? measure::evaluate(subject(*job.channel, job.budget), job.definitions, place_)
-                                    : measure::evaluate_board(subjects(job.window), job.definitions, place_);
-    for (auto& [outcome, index] : job.waiting) outcome->value = values[index];
+  void evaluate(Group& group) {
+    const auto values = measure::evaluate_all(group.requests, group.board, place_, {.threads = threads_});
+    for (auto& one : group.waiting)
+      one.outcome->value = one.channel ? values.by_request[*one.channel][one.definition] : values.board[one.definition];
   }
 
   void decide_on(Outcome& outcome) {
@@ -171,27 +163,35 @@ class Judge {
     outcome.source = own.empty() ? requirement.source : own;
   }
 
-  void find_zones(Job& job) {
-    std::vector<measure::Definition> definitions;
-    std::vector<Outcome*> outcomes;
-    for (auto& [outcome, index] : job.waiting) {
-      if (!is_out(outcome->verdict)) continue;
-      definitions.push_back(job.definitions[index]);
-      outcomes.push_back(outcome);
-    }
-    if (outcomes.empty()) return;
-    const auto shares = job.channel ? zone_shares(subject(*job.channel, job.budget), definitions, *place_)
-                                    : board_zone_shares(board_subjects(job.window), definitions, *place_);
-    for (std::size_t i = 0; i < outcomes.size(); ++i) {
-      outcomes[i]->zone_shares = shares[i];
-      outcomes[i]->zones = main_zones(shares[i]);
-    }
+  void find_zones(const Group& group) {
+    for (std::size_t channel = 0; channel < group.requests.size(); ++channel)
+      put_zones(group, channel, [&](std::span<const measure::Definition> definitions) {
+        return zone_shares(group.requests[channel].subject, definitions, *place_);
+      });
+    put_zones(group, std::nullopt, [&](std::span<const measure::Definition> definitions) {
+      std::vector<measure::Subject> subjects;
+      for (const auto& request : group.requests)
+        if (!request.subject.air && request.subject.channel->trace) subjects.push_back(request.subject);
+      return board_zone_shares(subjects, definitions, *place_);
+    });
   }
 
-  std::vector<measure::Subject> board_subjects(std::size_t window) {
-    auto all = subjects(window);
-    std::erase_if(all, [](const measure::Subject& one) { return one.air || !one.channel->trace; });
-    return all;
+  /// @param shares_of  zone shares of some definitions on that channel, or on the board
+  template <class SharesOf>
+  static void put_zones(const Group& group, std::optional<std::size_t> channel, const SharesOf& shares_of) {
+    std::vector<measure::Definition> definitions;
+    std::vector<Outcome*> outcomes;
+    for (const auto& one : group.waiting) {
+      if (one.channel != channel || !is_out(one.outcome->verdict)) continue;
+      definitions.push_back(one.outcome->measure);
+      outcomes.push_back(one.outcome);
+    }
+    if (outcomes.empty()) return;
+    auto shares = shares_of(definitions);
+    for (std::size_t i = 0; i < outcomes.size(); ++i) {
+      outcomes[i]->zones = main_zones(shares[i]);
+      outcomes[i]->zone_shares = std::move(shares[i]);
+    }
   }
 
   void warn(std::string text) {
@@ -202,15 +202,16 @@ class Judge {
   const run::Run& run_;
   const std::optional<measure::Place>& place_;
   std::vector<Seat> seats_;
+  unsigned threads_;
   Judgement judgement_;
-  std::vector<Job> jobs_;
+  std::vector<Group> groups_;
 };
 
 }  // namespace
 
 Judgement judge(const run::Run& run, std::vector<window::ProcessWindow> windows, bool window_assumed,
-                const board::Board* board, const std::optional<measure::Place>& place) {
-  return Judge(run, std::move(windows), window_assumed, board, place).judge();
+                const board::Board* board, const std::optional<measure::Place>& place, unsigned threads) {
+  return Judge(run, std::move(windows), window_assumed, board, place, threads).judge();
 }
 
 }  // namespace ovenwright::judge

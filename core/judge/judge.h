@@ -12,9 +12,10 @@ namespace ovenwright::judge {
 
 /// Judges one run against one or several windows together: each window with its own liquidus, uncertainty and decision
 /// rule. Never fails: what cannot be judged is undetermined and says why. Zones are found where `place` is given.
-/// Cost: that of measure::evaluate for each trace and uncertainty, and for results outside once for each zone on a
-/// thinned trace.
+/// @param threads  for measuring; 1 where many logs are judged side by side
+/// Cost: that of measure::evaluate_all() for each set of uncertainties that the windows state, and for results outside
+/// once more for each zone, values only, on thinned traces.
 Judgement judge(const run::Run& run, std::vector<window::ProcessWindow> windows, bool window_assumed,
-                const board::Board* board, const std::optional<measure::Place>& place);
+                const board::Board* board, const std::optional<measure::Place>& place, unsigned threads = 1);
 
 }  // namespace ovenwright::judge

@@ -73,7 +73,8 @@ std::vector<std::vector<ZoneShare>> shares(std::span<const measure::Definition> 
   for (std::size_t z = 0; z < oven.zones.size(); ++z) {
     const auto moved = evaluate(z);
     for (std::size_t d = 0; d < definitions.size(); ++d)
-      if (base[d].value && moved[d].value) weights[d][z] = std::abs(*moved[d].value - *base[d].value);
+      if (base[d].value && moved[d].value && definitions[d].measure != measure::Measure::kPeakTime)
+        weights[d][z] = std::abs(*moved[d].value - *base[d].value);
   }
   std::vector<std::vector<ZoneShare>> result;
   for (auto& weight : weights) {
@@ -95,7 +96,7 @@ std::vector<std::vector<ZoneShare>> zone_shares(const measure::Subject& subject,
   std::vector<Movable> trace{Movable(subject, place, air)};
   if (!trace[0].history) return std::vector<std::vector<ZoneShare>>(definitions.size());
   return shares(definitions, trace, *place.oven, [&](std::optional<std::size_t> zone) {
-    return measure::evaluate(trace[0].moved(zone), definitions, place);
+    return measure::evaluate(trace[0].moved(zone), definitions, place, {.uncertainty = false});
   });
 }
 
@@ -111,7 +112,7 @@ std::vector<std::vector<ZoneShare>> board_zone_shares(std::span<const measure::S
   return shares(definitions, traces, *place.oven, [&](std::optional<std::size_t> zone) {
     std::vector<measure::Subject> moved;
     for (auto& trace : traces) moved.push_back(trace.moved(zone));
-    return measure::evaluate_board(moved, definitions, place);
+    return measure::evaluate_board(moved, definitions, place, {.uncertainty = false});
   });
 }
 

@@ -28,9 +28,9 @@ double setpoint_C(const oven::Oven& oven, const oven::Recipe& recipe, std::size_
   return top ? recipe.top_C[heated] : bottom ? recipe.bottom_C[heated] : oven.ambient_C;
 }
 
-/// Sample indices to keep: at most some 800 evenly in the oven and 200 outside of it.
+/// Sample indices to keep: at most some 500 evenly in the oven and 100 outside of it.
 std::vector<std::size_t> thinned(std::span<const double> time_s, double in_s, double out_s) {
-  const double inside_s = (out_s - in_s) / 800, outside_s = std::max(inside_s, (time_s.back() - time_s.front()) / 200);
+  const double inside_s = (out_s - in_s) / 500, outside_s = std::max(inside_s, (time_s.back() - time_s.front()) / 100);
   std::vector<std::size_t> kept{0};
   for (std::size_t i = 1; i < time_s.size(); ++i) {
     const bool inside = time_s[i] >= in_s && time_s[i] <= out_s;
@@ -40,10 +40,21 @@ std::vector<std::size_t> thinned(std::span<const double> time_s, double in_s, do
   return kept;
 }
 
-/// One first-order step towards `target` over dt.
-double step(double value, double target, double dt_s, double tau_s) {
-  return target + (value - target) * std::exp(-dt_s / tau_s);
-}
+/// First-order steps with one time constant; a clock of even steps costs one exponential.
+class Follower {
+ public:
+  explicit Follower(double tau_s) : tau_s_(tau_s) {}
+  double step(double value, double target, double dt_s) {
+    if (std::abs(dt_s - dt_s_) > 1e-9) {
+      dt_s_ = dt_s;
+      keep_ = std::exp(-dt_s / tau_s_);
+    }
+    return target + (value - target) * keep_;
+  }
+
+ private:
+  double tau_s_, dt_s_ = -1, keep_ = 0;
+};
 
 }  // namespace
 
@@ -68,15 +79,21 @@ AirProfile::AirProfile(const oven::Oven& oven, const oven::Recipe& recipe)
   }
 }
 
-double AirProfile::at(const std::vector<double>& values, double position_mm, double outside) const {
+std::optional<AirProfile::Spot> AirProfile::spot(double position_mm) const {
   const double place = (position_mm - from_mm_) / kStep_mm;
-  if (!(place >= 0) || place >= static_cast<double>(values.size() - 1)) return outside;
-  const auto i = static_cast<std::size_t>(place);
-  return std::lerp(values[i], values[i + 1], place - static_cast<double>(i));
+  if (!(place >= 0) || place >= static_cast<double>(air_C_.size() - 1)) return {};
+  const auto before = static_cast<std::size_t>(place);
+  return Spot{before, place - static_cast<double>(before)};
 }
 
-double AirProfile::air_C(double position_mm) const { return at(air_C_, position_mm, ambient_C_); }
-double AirProfile::share(std::size_t zone, double position_mm) const { return at(shares_[zone], position_mm, 0); }
+double AirProfile::air_C(const std::optional<Spot>& spot) const {
+  return spot ? air_C_[spot->before] + spot->beyond * (air_C_[spot->before + 1] - air_C_[spot->before]) : ambient_C_;
+}
+
+double AirProfile::share(std::size_t zone, const std::optional<Spot>& spot) const {
+  const auto& shares = shares_[zone];
+  return spot ? shares[spot->before] + spot->beyond * (shares[spot->before + 1] - shares[spot->before]) : 0;
+}
 
 std::optional<History> history_of(const run::Trace& trace, double x_mm, const measure::Place& place,
                                   const AirProfile& air) {
@@ -100,17 +117,19 @@ std::optional<History> history_of(const run::Trace& trace, double x_mm, const me
   if (std::ranges::count_if(time_s, inside) < 10) return {};
 
   const std::size_t n = time_s.size();
-  const auto middle_mm = [&](std::size_t i) {  // where the placement is halfway through the step to sample i
-    return oven::position_mm((time_s[i - 1] + time_s[i]) / 2, place.entry, *place.recipe, x_mm);
-  };
+  std::vector<std::optional<AirProfile::Spot>> spots(n);  // halfway through the step to each sample
   air_C.assign(n, 0);
-  for (std::size_t i = 1; i < n; ++i) air_C[i] = air.air_C(middle_mm(i));
+  for (std::size_t i = 1; i < n; ++i) {
+    spots[i] = air.spot(oven::position_mm((time_s[i - 1] + time_s[i]) / 2, place.entry, *place.recipe, x_mm));
+    air_C[i] = air.air_C(spots[i]);
+  }
 
   const auto first = static_cast<std::size_t>(std::ranges::find_if(time_s, inside) - time_s.begin());
   const auto misfit = [&](double log_tau) {
+    Follower follower(std::exp(log_tau));
     double model_C = temperature_C[first], sum = 0;
     for (std::size_t i = first + 1; i < n && inside(time_s[i]); ++i) {
-      model_C = step(model_C, air_C[i], time_s[i] - time_s[i - 1], std::exp(log_tau));
+      model_C = follower.step(model_C, air_C[i], time_s[i] - time_s[i - 1]);
       sum += (model_C - temperature_C[i]) * (model_C - temperature_C[i]);
     }
     return sum;
@@ -132,9 +151,10 @@ std::optional<History> history_of(const run::Trace& trace, double x_mm, const me
 
   const double tau_s = std::exp((low + high) / 2);
   std::vector<std::vector<double>> response(air.zones(), std::vector<double>(n, 0.0));
-  for (std::size_t z = 0; z < air.zones(); ++z)
-    for (std::size_t i = 1; i < n; ++i)
-      response[z][i] = step(response[z][i - 1], air.share(z, middle_mm(i)), time_s[i] - time_s[i - 1], tau_s);
+  Follower follower(tau_s);
+  for (std::size_t i = 1; i < n; ++i)
+    for (std::size_t z = 0; z < air.zones(); ++z)
+      response[z][i] = follower.step(response[z][i - 1], air.share(z, spots[i]), time_s[i] - time_s[i - 1]);
 
   auto clock = run::Clock::make(std::move(time_s));
   if (!clock) return {};

@@ -12,14 +12,19 @@ namespace ovenwright::judge {
 class AirProfile {
  public:
   AirProfile(const oven::Oven& oven, const oven::Recipe& recipe);
-  /// Air at a distance from the mouth, °C; the oven's ambient outside.
-  double air_C(double position_mm) const;
+  /// A place on the profile's grid; without a value outside of it, where the air is ambient and no zone has a share.
+  struct Spot {
+    std::size_t before = 0;
+    double beyond = 0;  ///< share of the way to the next grid point
+  };
+  std::optional<Spot> spot(double position_mm) const;
+  /// Air at a spot, °C; the oven's ambient where there is none.
+  double air_C(const std::optional<Spot>& spot) const;
   /// Share of a zone's setpoint in the air there, 0 to 1.
-  double share(std::size_t zone, double position_mm) const;
+  double share(std::size_t zone, const std::optional<Spot>& spot) const;
   std::size_t zones() const { return shares_.size(); }
 
  private:
-  double at(const std::vector<double>& values, double position_mm, double outside) const;
   double ambient_C_, from_mm_;
   std::vector<std::vector<double>> shares_;
   std::vector<double> air_C_;
@@ -27,7 +32,7 @@ class AirProfile {
 
 /// A trace as a first-order answer to the air that it met.
 struct History {
-  run::Trace trace;  ///< thinned to some 1000 samples, densest in the oven
+  run::Trace trace;  ///< thinned to some 600 samples, densest in the oven
   double time_constant_s = 0;
   std::vector<std::vector<double>> response;  ///< [zone][sample]: °C for each °C of the zone's setpoint
 };

@@ -62,8 +62,7 @@ class Judge {
     for (auto& group : groups_) evaluate(group);
     for (auto* outcomes : {&judgement_.results, &judgement_.board_results})
       for (auto& outcome : *outcomes) decide_on(outcome);
-    if (place_ && place_->entry_known)
-      for (const auto& group : groups_) find_zones(group);
+    find_zones();
     decide_run(judgement_);
     judgement_.sentence = compose(judgement_);
     return std::move(judgement_);
@@ -163,16 +162,26 @@ class Judge {
     outcome.source = own.empty() ? requirement.source : own;
   }
 
-  void find_zones(const Group& group) {
+  void find_zones() {
+    if (!place_ || !place_->entry_known) return;
+    if (std::ranges::none_of(groups_, [](const Group& group) {
+          return std::ranges::any_of(group.waiting, [](const auto& one) { return is_out(one.outcome->verdict); });
+        }))
+      return;
+    const ZoneEstimate estimate(*place_);
+    for (const auto& group : groups_) find_zones(group, estimate);
+  }
+
+  static void find_zones(const Group& group, const ZoneEstimate& estimate) {
     for (std::size_t channel = 0; channel < group.requests.size(); ++channel)
       put_zones(group, channel, [&](std::span<const measure::Definition> definitions) {
-        return zone_shares(group.requests[channel].subject, definitions, *place_);
+        return estimate.of_trace(group.requests[channel].subject, definitions);
       });
     put_zones(group, std::nullopt, [&](std::span<const measure::Definition> definitions) {
       std::vector<measure::Subject> subjects;
       for (const auto& request : group.requests)
         if (!request.subject.air && request.subject.channel->trace) subjects.push_back(request.subject);
-      return board_zone_shares(subjects, definitions, *place_);
+      return estimate.of_board(subjects, definitions);
     });
   }
 

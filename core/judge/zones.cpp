@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/judge/history.h"
-
 namespace ovenwright::judge {
 namespace {
 
@@ -89,30 +87,26 @@ std::vector<std::vector<ZoneShare>> shares(std::span<const measure::Definition> 
 
 }  // namespace
 
-std::vector<std::vector<ZoneShare>> zone_shares(const measure::Subject& subject,
-                                                std::span<const measure::Definition> definitions,
-                                                const measure::Place& place) {
-  const AirProfile air(*place.oven, *place.recipe);
-  std::vector<Movable> trace{Movable(subject, place, air)};
+std::vector<std::vector<ZoneShare>> ZoneEstimate::of_trace(const measure::Subject& subject,
+                                                           std::span<const measure::Definition> definitions) const {
+  std::vector<Movable> trace{Movable(subject, place_, air_)};
   if (!trace[0].history) return std::vector<std::vector<ZoneShare>>(definitions.size());
-  return shares(definitions, trace, *place.oven, [&](std::optional<std::size_t> zone) {
-    return measure::evaluate(trace[0].moved(zone), definitions, place, {.uncertainty = false});
+  return shares(definitions, trace, *place_.oven, [&](std::optional<std::size_t> zone) {
+    return measure::evaluate(trace[0].moved(zone), definitions, place_, {.uncertainty = false});
   });
 }
 
-std::vector<std::vector<ZoneShare>> board_zone_shares(std::span<const measure::Subject> subjects,
-                                                      std::span<const measure::Definition> definitions,
-                                                      const measure::Place& place) {
-  const AirProfile air(*place.oven, *place.recipe);
+std::vector<std::vector<ZoneShare>> ZoneEstimate::of_board(std::span<const measure::Subject> subjects,
+                                                           std::span<const measure::Definition> definitions) const {
   std::vector<Movable> traces;
   traces.reserve(subjects.size());
-  for (const auto& subject : subjects) traces.emplace_back(subject, place, air);
+  for (const auto& subject : subjects) traces.emplace_back(subject, place_, air_);
   std::erase_if(traces, [](const Movable& trace) { return !trace.history; });
   if (traces.empty()) return std::vector<std::vector<ZoneShare>>(definitions.size());
-  return shares(definitions, traces, *place.oven, [&](std::optional<std::size_t> zone) {
+  return shares(definitions, traces, *place_.oven, [&](std::optional<std::size_t> zone) {
     std::vector<measure::Subject> moved;
     for (auto& trace : traces) moved.push_back(trace.moved(zone));
-    return measure::evaluate_board(moved, definitions, place, {.uncertainty = false});
+    return measure::evaluate_board(moved, definitions, place_, {.uncertainty = false});
   });
 }
 

@@ -2,12 +2,13 @@
 #include <span>
 #include <vector>
 
+#include "core/judge/history.h"
 #include "core/judge/judgement.h"
 #include "core/measure/measure.h"
 
 namespace ovenwright::judge {
 
-/// Which zones a result hangs on, by the thermal history of the placement.
+/// Which zones results hang on, by the thermal history of their placements.
 ///
 /// First estimate, from the run alone. The placement is one mass that follows the air with a time constant τ,
 /// dT/dt = (A − T)/τ; the air A is the recipe's setpoints along the oven (mean of top and bottom, half of each
@@ -20,15 +21,23 @@ namespace ovenwright::judge {
 /// stand in.
 ///
 /// Sides cannot be told apart, so `side` is absent. Empty where the trace was never in the oven while it was logged.
-/// @param definitions  sound, no board measures
-/// Cost: one measure::evaluate on at most some 1000 samples for each zone.
-std::vector<std::vector<ZoneShare>> zone_shares(const measure::Subject& subject,
-                                                std::span<const measure::Definition> definitions,
-                                                const measure::Place& place);
+class ZoneEstimate {
+ public:
+  /// @param place  kept by reference; its oven and recipe are there
+  explicit ZoneEstimate(const measure::Place& place) : place_(place), air_(*place.oven, *place.recipe) {}
 
-/// The same for board measures, all traces moved together, each by its own history.
-std::vector<std::vector<ZoneShare>> board_zone_shares(std::span<const measure::Subject> subjects,
-                                                      std::span<const measure::Definition> definitions,
-                                                      const measure::Place& place);
+  /// @param definitions  sound, no board measures
+  /// Cost: one measure::evaluate of values alone on at most some 600 samples for each zone. Thread-safe.
+  std::vector<std::vector<ZoneShare>> of_trace(const measure::Subject& subject,
+                                               std::span<const measure::Definition> definitions) const;
+
+  /// The same for board measures, all traces moved together, each by its own history.
+  std::vector<std::vector<ZoneShare>> of_board(std::span<const measure::Subject> subjects,
+                                               std::span<const measure::Definition> definitions) const;
+
+ private:
+  const measure::Place& place_;
+  AirProfile air_;
+};
 
 }  // namespace ovenwright::judge

@@ -6,80 +6,21 @@
 #include <cmath>
 
 #include "core/judge/main_zones.h"
+#include "tests/unit/judge/simulated.h"
 
-// The estimate is held against an oven and a placement that it does not know: air mixed further and lagging less in the
-// gaps, a side mass behind the placement, weaker exchange while cooling. There a zone is really moved by 5 °C, the run
-// is made anew and measured, and the changes give the true shares.
+// The estimate is held against an oven and a placement that it does not know (simulated.h). There a zone is really
+// moved by 5 °C, the run is made anew and measured, and the changes give the true shares.
 namespace ovenwright::judge {
 namespace {
 
 using measure::Definition;
 using measure::Measure;
 
-oven::Oven ten_zones() {
-  oven::Oven oven;
-  oven.entrance_mm = 300;
-  oven.exit_mm = 400;
-  for (int z = 1; z <= 10; ++z) oven.zones.push_back({std::to_string(z), oven::ZoneKind::kHeat, 350, 40});
-  for (int z = 1; z <= 2; ++z) oven.zones.push_back({"C" + std::to_string(z), oven::ZoneKind::kCool, 350, 40});
-  return oven;
-}
-
-oven::Recipe recipe_of(const std::vector<double>& setpoints_C) {
-  oven::Recipe recipe;
-  recipe.speed_mm_per_min = 800;
-  recipe.top_C = recipe.bottom_C = setpoints_C;
-  recipe.cooling_C = {70, 45};
-  return recipe;
-}
-
-struct Placement {
-  double tau_s, side_s;  ///< of the main mass to the air; of the side mass to the main one
-};
-
-run::Channel simulate(const oven::Oven& oven, const oven::Recipe& recipe, const Placement& placement,
-                      double moved_C = 0, std::size_t moved_zone = 99) {
-  constexpr double mixing_mm = 60, step_s = 0.05, entry_s = 10;
-  const auto air = [&](double x_mm) {  // each zone a smooth box, gaps filled by both neighbours
-    double sum_C = 25;
-    for (std::size_t z = 0; z < oven.zones.size(); ++z) {
-      const double half_gap = oven.zones[z].gap_after_mm / 2;
-      const double from = oven.zone_start_mm(z) - half_gap, to = oven.zone_end_mm(z) + half_gap;
-      const double share = (std::tanh((x_mm - from) / mixing_mm) - std::tanh((x_mm - to) / mixing_mm)) / 2;
-      const double set_C = (z < 10 ? recipe.top_C[z] : recipe.cooling_C[z - 10]) + (z == moved_zone ? moved_C : 0);
-      sum_C += share * (set_C - 25);
-    }
-    return sum_C;
-  };
-  std::vector<double> time_s, temperature_C;
-  double T = 25, side = 25;
-  const double cooling_mm = oven.zone_start_mm(10);
-  for (int i = 0; i <= 420 * 20; ++i) {
-    const double t = i * step_s, x_mm = recipe.speed_mm_per_min / 60 * (t - entry_s);
-    if (i % 10 == 0) {
-      time_s.push_back(t);
-      temperature_C.push_back(T);
-    }
-    const double exchange = x_mm > cooling_mm ? 0.7 : 1;
-    T += step_s * (exchange * (air(x_mm) - T) / placement.tau_s + 0.01 * (side - T));
-    side += step_s * (T - side) / placement.side_s;
-  }
-  run::Channel channel;
-  channel.name = "TC1";
-  channel.number = 1;
-  channel.trace = *run::Trace::make(*run::Clock::make(time_s), std::move(temperature_C));
-  channel.removed_end_from_s = time_s.back();
-  channel.samples = time_s.size();
-  return channel;
-}
-
 measure::Subject subject_of(const run::Channel& channel) {
   measure::Subject subject;
   subject.channel = &channel;
   return subject;
 }
-
-const std::vector<double> kSetpoints{150, 160, 165, 170, 180, 192, 208, 240, 258, 262};
 
 struct Case {
   const char* name;
@@ -153,7 +94,7 @@ TEST_P(ZoneShares, NameTheZonesThatMovingThemShows) {
   place.oven = &oven;
   place.recipe = &recipe;
   place.entry.at_s = 10;
-  const auto shares = zone_shares(subject_of(channel), definitions, place)[0];
+  const auto shares = ZoneEstimate(place).of_trace(subject_of(channel), definitions)[0];
   std::vector<double> estimate(oven.zones.size(), 0.0);
   double total = 0;
   for (const auto& share : shares) {
@@ -216,7 +157,7 @@ TEST(BoardZoneShares, NameTheZonesThatMovingThemShows) {
   place.recipe = &recipe;
   place.entry.at_s = 10;
   const std::vector subjects{subject_of(a), subject_of(b)};
-  const auto shares = board_zone_shares(subjects, definitions, place);
+  const auto shares = ZoneEstimate(place).of_board(subjects, definitions);
   const auto base = values_of(a, b);
   std::vector<std::vector<double>> truth(definitions.size());
   for (std::size_t z = 0; z < oven.zones.size(); ++z) {
@@ -239,7 +180,7 @@ TEST(ZoneShares, ALevelNeverReachedHangsOnTheZonesOfThePeak) {
   place.recipe = &recipe;
   place.entry.at_s = 10;
   const std::vector definitions{of(Measure::kTimeAbove, level(245)), of(Measure::kPeak)};
-  const auto shares = zone_shares(subject_of(channel), definitions, place);
+  const auto shares = ZoneEstimate(place).of_trace(subject_of(channel), definitions);
   EXPECT_EQ(main_zones(shares[0]), main_zones(shares[1]));
   EXPECT_FALSE(shares[0].empty());
 }
@@ -253,7 +194,7 @@ TEST(ZoneShares, AreEmptyWhereTheTraceWasNeverInTheOven) {
   place.recipe = &recipe;
   place.entry.at_s = 5000;
   const std::vector definitions{of(Measure::kPeak)};
-  EXPECT_TRUE(zone_shares(subject_of(channel), definitions, place)[0].empty());
+  EXPECT_TRUE(ZoneEstimate(place).of_trace(subject_of(channel), definitions)[0].empty());
 }
 
 // Own rule of the file format: 10 % or more, both sides together.

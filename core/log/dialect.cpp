@@ -1,0 +1,278 @@
+#include "core/log/dialect.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+#include "core/log/cell.h"
+#include "core/log/text.h"
+
+namespace ovenwright::log {
+namespace {
+
+constexpr std::size_t kWhole = 24U << 10;      // a text up to this size is its own sample
+constexpr std::size_t kHead = 12U << 10, kPiece = 3U << 10;
+constexpr std::size_t kFewestLines = 40;       // a head with fewer lines is widened
+constexpr std::size_t kMostHead = 8U << 20;
+constexpr std::size_t kMostRows = 400;
+constexpr std::size_t kMostCellsPerRow = 4000;  // a channel in a row: what the first cells show holds for the rest
+
+/// What the rows of a sample look like when split and read in one way.
+class Tally {
+ public:
+  explicit Tally(char decimal) : decimal_(decimal) {}
+
+  void add(const Row& row) {
+    double good = 0, open = 0, bad = 0;
+    std::size_t looked = 0;
+    bool digits = false;
+    for (const auto cell : row.cells) {
+      if (++looked > kMostCellsPerRow) break;
+      if (cell.empty()) continue;
+      digits = digits || cell.find_first_of("0123456789") != std::string_view::npos;
+      const Cell read = read_cell(cell, decimal_);
+      if (read.number()) {
+        good += 1;
+        note_separators(cell);
+      } else if (read.kind == CellKind::kTime) {
+        good += read.time.has_date && read.time.has_clock ? 2 : 1;
+      } else if (read.no_reading()) {
+        open += 1;
+      } else {
+        bad += 1;
+      }
+    }
+    if (good + open + bad == 0) return;
+    ++lines_;
+    if (digits) ++lines_with_digits_;
+    const bool row_of_data = good >= 1 && good >= bad && (good + open >= 2 * bad || good + open >= bad + 1);
+    if (!row_of_data) return;
+    auto& width = widths_[row.cells.size()];
+    width.purity += (good + 0.7 * open) / (good + open + bad);
+    width.good += good;
+    ++width.rows;
+  }
+
+  std::size_t columns() const {
+    const auto best = std::max_element(widths_.begin(), widths_.end(),
+                                       [](const auto& a, const auto& b) { return a.second.purity < b.second.purity; });
+    return best == widths_.end() ? 0 : best->first;
+  }
+  double score() const {
+    const auto found = widths_.find(columns());
+    if (found == widths_.end() || lines_with_digits_ == 0) return 0;
+    return found->second.purity / static_cast<double>(lines_with_digits_);
+  }
+  std::size_t rows() const {
+    const auto found = widths_.find(columns());
+    return found == widths_.end() ? 0 : found->second.rows;
+  }
+  bool separators() const { return separators_; }
+
+ private:
+  void note_separators(std::string_view cell) {
+    separators_ = separators_ || cell.find_first_of(".,") != std::string_view::npos;
+  }
+  struct Width {
+    double purity = 0, good = 0;
+    std::size_t rows = 0;
+  };
+  char decimal_;
+  std::size_t lines_ = 0, lines_with_digits_ = 0;
+  bool separators_ = false;
+  std::map<std::size_t, Width> widths_;
+};
+
+Tally tally(const std::vector<std::string_view>& sample, const Dialect& dialect, char decimal) {
+  Tally result(decimal);
+  Row row;
+  std::size_t rows = 0;
+  for (const auto piece : sample) {
+    TextRows source(piece, dialect);
+    std::size_t here = 0;
+    while (here < kMostRows && source.next(row)) {
+      result.add(row);
+      ++here;
+    }
+    rows += here;
+  }
+  return result;
+}
+
+/// Where columns start in aligned text: places that are blank in every line of numbers. Nothing where lines are no
+/// such table.
+std::vector<std::size_t> aligned_columns(const std::vector<std::string_view>& sample) {
+  std::vector<bool> filled;
+  std::size_t lines = 0;
+  for (const auto piece : sample) {
+    TextRows source(piece, {Dialect::Split::kBlanks, ' ', {}});
+    Row row;
+    while (source.next(row)) {
+      const auto numbers = std::count_if(row.cells.begin(), row.cells.end(), [](std::string_view cell) {
+        return cell.find_first_of("0123456789") != std::string_view::npos && cell.find_first_not_of("0123456789.,:-+") == std::string_view::npos;
+      });
+      const bool plain = std::all_of(row.text.begin(), row.text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80 && c != '\t'; });
+      if (numbers < 2 || !plain || 2 * static_cast<std::size_t>(numbers) < row.cells.size() || row.text.size() > 4096) continue;
+      ++lines;
+      if (filled.size() < row.text.size()) filled.resize(row.text.size(), false);
+      for (std::size_t i = 0; i < row.text.size(); ++i) filled[i] = filled[i] || row.text[i] != ' ';
+    }
+  }
+  if (lines < 3) return {};
+  std::vector<std::size_t> starts;
+  for (std::size_t i = 0; i < filled.size(); ++i) {
+    // A column starts behind the last blank before it; the first one at the line's start.
+    if (filled[i] && (i == 0 || !filled[i - 1])) starts.push_back(starts.empty() ? 0 : i);
+  }
+  return starts;
+}
+
+/// Share of the sampled lines that hold a character.
+double share_with(const std::vector<std::string_view>& sample, char wanted) {
+  std::size_t lines = 0, with = 0;
+  for (const auto piece : sample) {
+    TextRows source(piece, {Dialect::Split::kWhole, '\n', {}});
+    Row row;
+    while (source.next(row)) {
+      if (row.cells[0].empty()) continue;
+      ++lines;
+      if (row.text.find(wanted) != std::string_view::npos) ++with;
+    }
+  }
+  return lines == 0 ? 0 : static_cast<double>(with) / static_cast<double>(lines);
+}
+
+struct Candidate {
+  Dialect dialect;
+  double bonus = 0;  ///< breaks ties: a delimiter that stands there beats blanks, which may stand within cells
+};
+
+std::vector<Candidate> candidates(const std::vector<std::string_view>& sample, const Layout& fixed) {
+  using Split = Dialect::Split;
+  std::vector<Candidate> list;
+  if (fixed.delimiter) {
+    const std::string& name = *fixed.delimiter;
+    if (name == kFixedWidth) {
+      list.push_back({{Split::kColumns, ' ', aligned_columns(sample)}, 0});
+    } else if (name == " ") {
+      list.push_back({{Split::kBlanks, ' ', {}}, 0});
+    } else if (name.empty()) {
+      list.push_back({{Split::kWhole, '\n', {}}, 0});
+    } else {
+      list.push_back({{Split::kDelimiter, name[0], {}}, 0});
+    }
+    return list;
+  }
+  constexpr double kSeldom = 0.2;
+  for (const char delimiter : {'\t', ';', '|', ',', '\x1F', '^', '~', '!', '&', '#'}) {
+    if (share_with(sample, delimiter) >= kSeldom) {
+      const bool usual = delimiter == '\t' || delimiter == ';' || delimiter == ',' || delimiter == '|';
+      list.push_back({{Split::kDelimiter, delimiter, {}}, usual ? 0.06 : 0.03});
+    }
+  }
+  if (share_with(sample, ' ') >= kSeldom || share_with(sample, '\t') >= kSeldom) {
+    list.push_back({{Split::kBlanks, ' ', {}}, 0.02});
+    if (auto starts = aligned_columns(sample); starts.size() > 1) list.push_back({{Split::kColumns, ' ', starts}, 0});
+  }
+  list.push_back({{Split::kWhole, '\n', {}}, -0.2});
+  return list;
+}
+
+}  // namespace
+
+std::vector<std::string_view> sample_of(std::string_view text) {
+  if (text.size() <= kWhole) return {text};
+  std::size_t head = kHead;
+  while (head < text.size() && head < kMostHead) {
+    const auto part = text.substr(0, head);
+    const auto ends = std::count(part.begin(), part.end(), '\n') + std::count(part.begin(), part.end(), '\r');
+    if (static_cast<std::size_t>(ends) >= kFewestLines) break;
+    head *= 4;
+  }
+  head = std::min(head, text.size());
+  if (head == text.size()) return {text};
+  // A piece starts and ends with whole lines, where lines are short enough to allow it.
+  const auto whole_lines = [&](std::size_t from, std::size_t size) {
+    const auto to = std::min(from + size, text.size());
+    auto start = from == 0 ? 0 : text.find_first_of("\r\n", from);
+    if (start == std::string_view::npos || start >= to) return std::string_view{};
+    if (from > 0) start = text.find_first_not_of("\r\n", start);
+    if (start == std::string_view::npos || start >= to) return std::string_view{};
+    const auto piece = text.substr(start, to - start);
+    const auto end = to == text.size() ? piece.size() : piece.find_last_of("\r\n");
+    return end == std::string_view::npos ? std::string_view{} : piece.substr(0, end);
+  };
+  std::vector<std::string_view> sample{whole_lines(0, head)};
+  const std::size_t piece = std::max(kPiece, head / 4);
+  for (int i = 1; i <= 4; ++i) {
+    const std::size_t from = head + (text.size() - head) / 5 * static_cast<std::size_t>(i);
+    if (from + piece < text.size()) sample.push_back(whole_lines(from, piece));
+  }
+  sample.push_back(whole_lines(text.size() - std::min(piece, text.size() - head), piece));
+  std::erase_if(sample, [](std::string_view part) { return part.empty(); });
+  return sample;
+}
+
+DialectGuess guess_dialect(std::string_view text, const Layout& fixed) {
+  const auto sample = sample_of(text);
+  DialectGuess best;
+  double best_rank = -1;
+  std::vector<char> decimals{'.', ','};
+  if (fixed.decimal && !fixed.decimal->empty()) decimals = {fixed.decimal->front()};
+  for (const Candidate& candidate : candidates(sample, fixed)) {
+    std::array<double, 2> scores{-1, -1};
+    for (std::size_t i = 0; i < decimals.size(); ++i) {
+      const char decimal = decimals[i];
+      const bool own = candidate.dialect.split == Dialect::Split::kDelimiter && candidate.dialect.delimiter == decimal;
+      if (own && share_with(sample, '"') == 0 && !fixed.decimal) continue;
+      const Tally result = tally(sample, candidate.dialect, decimal);
+      scores[i] = result.score();
+      const double alone = result.columns() < 2 ? 0.5 : 1.0;  // one column is what is left where nothing splits
+      const double rank = result.score() * alone + (result.score() > 0 ? candidate.bonus : 0) + (decimal == '.' ? 0.005 : 0);
+      if (result.columns() == 0 || rank <= best_rank) continue;
+      best_rank = rank;
+      best.dialect = candidate.dialect;
+      best.decimal = decimal;
+      best.columns = result.columns();
+      best.score = result.score();
+      best.decimal_open = result.separators();
+    }
+    if (best.dialect.name() == candidate.dialect.name() && decimals.size() == 2) {
+      const double difference = std::abs(scores[0] - scores[1]);
+      best.other_decimal_possible = scores[0] >= 0 && scores[1] >= 0 && difference < 0.1;
+      best.decimal_open = best.decimal_open && scores[0] >= 0 && scores[1] >= 0 && difference < 1e-9;
+    }
+  }
+  if (best.columns == 0) best.decimal_open = false;
+  return best;
+}
+
+DialectGuess guess_grid(const Grid& grid, const Layout& fixed) {
+  DialectGuess best;
+  double best_rank = 0;
+  std::array<double, 2> scores{0, 0};
+  constexpr std::array<char, 2> kSigns{'.', ','};
+  const std::size_t step = std::max<std::size_t>(1, grid.rows.size() / (2 * kMostRows));
+  for (std::size_t sign = 0; sign < kSigns.size(); ++sign) {
+    if (fixed.decimal && !fixed.decimal->empty() && fixed.decimal->front() != kSigns[sign]) continue;
+    Tally result(kSigns[sign]);
+    Row row;
+    GridRows source(grid);
+    for (std::size_t i = 0; i < grid.rows.size(); i += i < kMostRows ? 1 : step) {
+      source.seek({i, 0});
+      if (source.next(row)) result.add(row);
+    }
+    scores[sign] = result.score();
+    const double rank = result.score() + (sign == 0 ? 0.005 : 0);
+    if (result.columns() == 0 || rank <= best_rank) continue;
+    best_rank = rank;
+    best.dialect = {Dialect::Split::kDelimiter, ' ', {}};
+    best.decimal = kSigns[sign];
+    best.columns = result.columns();
+    best.score = result.score();
+    best.decimal_open = false;
+  }
+  return best;
+}
+
+}  // namespace ovenwright::log

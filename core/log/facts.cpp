@@ -1,0 +1,223 @@
+#include "core/log/facts.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/log/header_text.h"
+#include "core/log/number.h"
+#include "core/log/text.h"
+#include "core/log/words.h"
+
+namespace ovenwright::log {
+namespace {
+
+constexpr auto kNone = std::string_view::npos;
+constexpr double kLongestInterval_s = 600;
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+/// A number in running text: its one decimal sign may be '.' or ','; three digits behind a comma are thousands where a
+/// whole part stands before it.
+struct LooseNumber {
+  double value = 0;
+  std::size_t start = 0, end = 0;
+};
+
+std::optional<LooseNumber> loose_number(std::string_view text, std::size_t from) {
+  std::size_t start = from;
+  while (start < text.size() && !is_digit(text[start])) ++start;
+  if (start >= text.size()) return std::nullopt;
+  std::size_t end = start;
+  while (end < text.size() && is_digit(text[end])) ++end;
+  std::string figure{text.substr(start, end - start)};
+  if (end + 1 < text.size() && (text[end] == '.' || text[end] == ',') && is_digit(text[end + 1])) {
+    std::size_t last = end + 1;
+    while (last < text.size() && is_digit(text[last])) ++last;
+    const bool thousands = text[end] == ',' && last - end == 4 && figure != "0";
+    if (!thousands) figure += '.';
+    figure += text.substr(end + 1, last - end - 1);
+    end = last;
+  }
+  const bool negative = start > 0 && text[start - 1] == '-' && (start == 1 || !is_digit(text[start - 2]));
+  const auto number = read_number(figure, '.');
+  if (!number) return std::nullopt;
+  return LooseNumber{negative ? -number->value : number->value, start, end};
+}
+
+bool separates(char c) { return std::string_view{" \t;,|:=\"'()[]@"}.find(c) != kNone; }
+
+/// The word that stands at `from`, behind signs that separate.
+std::string_view word_at(std::string_view text, std::size_t from) {
+  while (from < text.size() && separates(text[from])) ++from;
+  if (text.substr(from).starts_with("：")) from += 3;
+  std::size_t end = from;
+  while (end < text.size() && !separates(text[end])) ++end;
+  return text.substr(from, end - from);
+}
+
+std::string_view rest_after_label(std::string_view text) {
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (std::string_view{":=;\t|,"}.find(text[i]) != kNone) {
+      std::string_view rest = trim(text.substr(i + 1));
+      while (!rest.empty() && std::string_view{":=;\t|,\" "}.find(rest.front()) != kNone) rest.remove_prefix(1);
+      while (!rest.empty() && std::string_view{";\t|,\" "}.find(rest.back()) != kNone) rest.remove_suffix(1);
+      return rest;
+    }
+    if (text.substr(i).starts_with("：")) return trim(text.substr(i + 3));
+  }
+  return {};
+}
+
+bool hertz(std::string_view word) {
+  const std::string small = lower(word);
+  return small == "hz" || small == "1/s" || small == "/s" || small == "s-1" || small == "sps" || small == "samples/s" ||
+         small == "s/s" || small == "hertz" || small == "werte/s" || small == "readings/s";
+}
+
+void read_unit(const Statement& statement, const std::string& text, Words words, Facts& facts) {
+  const auto use = [&facts](const UnitText& unit) {
+    if (unit.quantity == Quantity::kTime) {
+      facts.time_unit = unit;
+    } else if (unit.quantity == Quantity::kTemperature || unit.quantity == Quantity::kVoltage ||
+               unit.quantity == Quantity::kUnknownTemperature) {
+      if (!facts.unit) facts.unit = unit;
+    }
+  };
+  const std::string_view value = rest_after_label(text);
+  const bool one_value = statement.cells.size() <= 1 ||
+                         std::count_if(statement.cells.begin(), statement.cells.end(), [](const std::string& c) { return !c.empty(); }) <= 2;
+  if ((words & kUnitWord) != 0 && one_value) {
+    const std::string_view last = value.empty() ? text.substr(std::min(text.size(), text.find_last_of(' ') + 1)) : value;
+    if (const auto unit = parse_unit(last)) return use(*unit);
+    const bool of_temperature = (words & (kTimeWord | kOtherWord)) == 0;
+    if (of_temperature && !value.empty() && value.size() <= 20 && !facts.unknown_unit) {
+      facts.unknown_unit = statement;
+      facts.unknown_unit_text = std::string{value};
+    }
+    return;
+  }
+  if ((words & (kTemperatureWord | kValueWord)) == 0) return;
+  const std::string small = lower(text);
+  for (const std::string_view link : {" in ", " en "}) {
+    const auto at = small.rfind(link);
+    if (at == kNone) continue;
+    std::string_view rest = trim(std::string_view{small}.substr(at + link.size()));
+    while (!rest.empty() && (rest.back() == '.' || rest.back() == ';' || rest.back() == ',')) rest.remove_suffix(1);
+    if (const auto unit = parse_unit(rest)) return use(*unit);
+  }
+  if (const auto unit = parse_unit(value); unit && !unit->weak) use(*unit);
+}
+
+}  // namespace
+
+std::optional<StatedInterval> interval_in(std::string_view original, bool keyword_needed) {
+  const std::string text = plain_forms(original);
+  const Words words = words_in(text);
+  const bool interval = (words & kIntervalWord) != 0, rate = (words & kRateWord) != 0;
+  if (keyword_needed && !interval && !rate) return std::nullopt;
+  // The number is looked for behind the keyword: what stands before it may be a date or a channel's number.
+  std::size_t from = 0;
+  if (interval || rate) {
+    for (std::size_t i = 0; i < text.size(); ++i) {
+      if ((words_in(std::string_view{text}.substr(0, i)) & (kIntervalWord | kRateWord)) != 0) {
+        from = i;
+        break;
+      }
+    }
+  }
+  const auto number = loose_number(text, from);
+  if (!number) return std::nullopt;
+  StatedInterval stated;
+  stated.text = std::string{trim(original)};
+  // A clock: 00:00:00.5
+  std::size_t clock_end = number->start;
+  while (clock_end < text.size() && (is_digit(text[clock_end]) || text[clock_end] == ':' || text[clock_end] == '.')) ++clock_end;
+  const auto clock_text = std::string_view{text}.substr(number->start, clock_end - number->start);
+  if (clock_text.find(':') != kNone) {
+    const auto clock = read_time_text(clock_text);
+    if (!clock || !clock->has_clock || clock->has_date) return std::nullopt;
+    stated.seconds = clock->clock_s;
+    return stated.seconds > 0 && stated.seconds <= kLongestInterval_s ? std::optional{stated} : std::nullopt;
+  }
+  const auto word = word_at(text, number->end);
+  const auto unit = parse_unit(word);
+  const auto label = read_header_text(std::string_view{text}.substr(0, number->start));
+  const std::string small = lower(text);
+  if (hertz(word) || (rate && (!unit || unit->quantity != Quantity::kTime))) {
+    const bool per_minute = small.find("per minute") != kNone || small.find("/min") != kNone;
+    stated.seconds = number->value > 0 ? (per_minute ? 60 : 1) / number->value : 0;
+    stated.unit_stated = hertz(word) || small.find("hz") != kNone || per_minute || small.find("per second") != kNone || small.find("/s") != kNone;
+  } else if (unit && unit->quantity == Quantity::kTime) {
+    stated.seconds = unit->factor < 1 ? number->value / (1 / unit->factor) : number->value * unit->factor;
+  } else if (label.unit && label.unit->quantity == Quantity::kTime) {
+    stated.seconds = label.unit->factor < 1 ? number->value / (1 / label.unit->factor) : number->value * label.unit->factor;
+  } else if (interval && word.empty()) {
+    // No thermocouple is logged every 50 seconds on its way through an oven: that many are milliseconds.
+    constexpr double kMostSeconds = 20;
+    stated.seconds = number->value <= kMostSeconds ? number->value : number->value / 1000;
+    stated.unit_stated = false;
+  } else {
+    return std::nullopt;
+  }
+  return stated.seconds > 0 && stated.seconds <= kLongestInterval_s ? std::optional{stated} : std::nullopt;
+}
+
+std::optional<DateOrder> date_order_in(std::string_view original) {
+  const std::string text = lower(original);
+  struct Pattern {
+    std::string_view text;
+    DateOrder order;
+  };
+  static constexpr std::array kPatterns{
+      Pattern{"yyyy", DateOrder::kYearMonthDay}, Pattern{"jjjj-", DateOrder::kYearMonthDay}, Pattern{"aaaa-", DateOrder::kYearMonthDay},
+      Pattern{"dd/mm", DateOrder::kDayMonthYear}, Pattern{"dd.mm", DateOrder::kDayMonthYear}, Pattern{"dd-mm", DateOrder::kDayMonthYear},
+      Pattern{"tt.mm", DateOrder::kDayMonthYear}, Pattern{"tt/mm", DateOrder::kDayMonthYear}, Pattern{"tt-mm", DateOrder::kDayMonthYear},
+      Pattern{"jj/mm", DateOrder::kDayMonthYear}, Pattern{"jj.mm", DateOrder::kDayMonthYear}, Pattern{"jj-mm", DateOrder::kDayMonthYear},
+      Pattern{"d/m/y", DateOrder::kDayMonthYear}, Pattern{"d.m.y", DateOrder::kDayMonthYear}, Pattern{"d-m-y", DateOrder::kDayMonthYear},
+      Pattern{"mm/dd", DateOrder::kMonthDayYear}, Pattern{"mm-dd", DateOrder::kMonthDayYear}, Pattern{"mm.dd", DateOrder::kMonthDayYear},
+      Pattern{"m/d/y", DateOrder::kMonthDayYear}, Pattern{"m-d-y", DateOrder::kMonthDayYear},
+      Pattern{"yy/mm", DateOrder::kYearMonthDay}, Pattern{"yy-mm", DateOrder::kYearMonthDay}, Pattern{"yy.mm", DateOrder::kYearMonthDay},
+      Pattern{"dmy", DateOrder::kDayMonthYear}, Pattern{"mdy", DateOrder::kMonthDayYear}, Pattern{"ymd", DateOrder::kYearMonthDay}};
+  std::optional<DateOrder> found;
+  std::size_t earliest = kNone;
+  for (const auto& pattern : kPatterns) {
+    const auto at = text.find(pattern.text);
+    if (at < earliest) {
+      earliest = at;
+      found = pattern.order;
+    }
+  }
+  return found;
+}
+
+Facts read_facts(const std::vector<Statement>& statements) {
+  Facts facts;
+  for (const Statement& statement : statements) {
+    const std::string text = plain_forms(statement.text);
+    const Words words = words_in(text);
+    if (words == kNoWord) continue;
+    if (!facts.interval && (words & (kIntervalWord | kRateWord)) != 0) {
+      facts.interval = interval_in(statement.text, true);
+      if (facts.interval) facts.interval->line = statement.line;
+    }
+    if ((words & (kUnitWord | kTemperatureWord | kValueWord)) != 0 && (words & (kColdJunctionWord | kIntervalWord | kRateWord)) == 0) {
+      read_unit(statement, text, words, facts);
+    }
+    if (facts.thermocouple == 0 && (words & (kTypeWord | kTemperatureWord)) != 0) facts.thermocouple = thermocouple_named(text);
+    if (!facts.cold_junction_C && (words & kColdJunctionWord) != 0) {
+      if (const auto number = loose_number(text, 0)) {
+        const auto unit = parse_unit(word_at(text, number->end));
+        const bool fahrenheit = unit && unit->name == "degF", kelvin = unit && unit->name == "K";
+        const double celsius = fahrenheit ? (number->value - 32) / 1.8 : kelvin ? number->value - 273.15 : number->value;
+        if (celsius > -60 && celsius < 150) facts.cold_junction_C = celsius;
+      }
+    }
+    if (!facts.scale && (words & kScaleWord) != 0) {
+      if (const auto number = loose_number(text, 0); number && number->value > 0) facts.scale = number->value;
+    }
+    if (!facts.date_order && (words & (kDateWord | kTimeWord)) != 0) facts.date_order = date_order_in(text);
+  }
+  return facts;
+}
+
+}  // namespace ovenwright::log

@@ -1,0 +1,277 @@
+#include "core/log/header.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <set>
+
+#include "core/log/text.h"
+
+namespace ovenwright::log {
+namespace {
+
+using Cells = std::vector<std::string>;
+using Holds = ColumnProfile::Holds;
+
+struct Piece {
+  std::string text;
+  std::size_t from = 0, to = 0;  ///< characters in the line
+};
+
+/// Words of a line with their places, joined where fewer than `gap` blanks stand between.
+std::vector<Piece> pieces(std::string_view line, std::size_t gap) {
+  std::vector<Piece> found;
+  std::size_t column = 0, blanks = gap;
+  while (!line.empty()) {
+    std::size_t length = 1;
+    const char32_t c = decode_character(line, length);
+    if (c == '\t') blanks = gap;
+    if (c == ' ' || c == '\t' || c == '\r' || c == 0x3000) {
+      ++blanks;
+    } else {
+      if (found.empty() || blanks >= gap) {
+        found.push_back({"", column, column});
+      } else {
+        found.back().text.append(blanks, ' ');
+      }
+      found.back().text.append(line.substr(0, length));
+      found.back().to = column + 1;
+      blanks = 0;
+    }
+    column += c >= 0x2E80 && c < 0xFFE0 ? 2 : 1;
+    line.remove_prefix(length);
+  }
+  return found;
+}
+
+/// "(s)" and "[°C]" belong to the word before them.
+std::vector<Piece> with_brackets_joined(std::vector<Piece> words) {
+  std::vector<Piece> joined;
+  for (Piece& word : words) {
+    const bool bracket = !joined.empty() && (word.text.front() == '(' || word.text.front() == '[' || word.text == "/");
+    const bool open = !joined.empty() && joined.back().text.find_last_of("([") != std::string::npos &&
+                      joined.back().text.find_first_of(")]", joined.back().text.find_last_of("([")) == std::string::npos;
+    if (bracket || open) {
+      joined.back().text += " " + word.text;
+      joined.back().to = word.to;
+    } else {
+      joined.push_back(std::move(word));
+    }
+  }
+  return joined;
+}
+
+std::string_view without_comment_sign(std::string_view text) {
+  text = trim(text);
+  for (const std::string_view sign : {"##", "#", "//", "%", "!"}) {
+    if (text.starts_with(sign)) return trim(text.substr(sign.size()));
+  }
+  return text;
+}
+
+/// By place: every word goes to the column it overlaps most, else to the nearest.
+Cells by_place(const std::vector<Piece>& words, const std::vector<Piece>& columns) {
+  Cells cells(columns.size());
+  for (const Piece& word : words) {
+    std::size_t best = 0;
+    long best_overlap = 0, best_distance = -1;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+      const long from = static_cast<long>(std::max(word.from, columns[i].from));
+      const long to = static_cast<long>(std::min(word.to, columns[i].to));
+      const long overlap = to - from;
+      const long distance = std::labs(static_cast<long>(word.to) - static_cast<long>(columns[i].to)) +
+                            std::labs(static_cast<long>(word.from) - static_cast<long>(columns[i].from));
+      if (overlap > best_overlap || (best_overlap <= 0 && (best_distance < 0 || distance < best_distance))) {
+        best = i;
+        best_overlap = std::max(best_overlap, overlap);
+        best_distance = distance;
+      }
+    }
+    if (!cells[best].empty()) cells[best] += ' ';
+    cells[best] += word.text;
+  }
+  return cells;
+}
+
+/// Columns that a header names: the time behind a date, the half of the day and a unit that stands in each row are not.
+std::vector<std::size_t> named_columns(const std::vector<ColumnProfile>& profile) {
+  std::vector<std::size_t> named;
+  bool date_before = false;
+  for (std::size_t i = 0; i < profile.size(); ++i) {
+    const ColumnProfile& column = profile[i];
+    const bool times = column.holds() == Holds::kTimes && !column.time_texts.empty();
+    const bool clock = times && !column.time_texts.front().has_date;
+    const auto all_texts = [&column](auto test) {
+      return column.holds() == Holds::kText && !column.texts_seen.empty() &&
+             std::all_of(column.texts_seen.begin(), column.texts_seen.end(), test);
+    };
+    const bool half = all_texts([](const std::string& t) { return half_of_day(t) > 0; });
+    const bool unit = all_texts([](const std::string& t) { return parse_unit(t).has_value(); });
+    if (!(clock && date_before) && !half && !unit) named.push_back(i);
+    date_before = times && column.time_texts.front().has_date && !column.time_texts.front().has_clock;
+  }
+  return named;
+}
+
+/// Cells of a header row spread over the columns; empty where the row does not fit them.
+Cells laid_over(const Statement& row, const Dialect& dialect, const std::vector<ColumnProfile>& profile, std::string_view data_line) {
+  const std::size_t columns = profile.size();
+  const bool at_blanks = dialect.split == Dialect::Split::kBlanks || dialect.split == Dialect::Split::kColumns;
+  const auto named = named_columns(profile);
+  const auto spread = [&](const Cells& cells) {
+    Cells out(columns);
+    for (std::size_t i = 0; i < named.size() && i < cells.size(); ++i) out[named[i]] = cells[i];
+    return out;
+  };
+  if (at_blanks) {
+    const std::string_view text = without_comment_sign(row.text);
+    const auto texts = [](const std::vector<Piece>& list) {
+      Cells cells;
+      for (const auto& piece : list) cells.push_back(piece.text);
+      return cells;
+    };
+    const auto words = pieces(text, 1);
+    for (const auto& list : {pieces(text, 2), words, with_brackets_joined(words)}) {
+      if (list.size() == columns) return texts(list);
+      if (list.size() == named.size()) return spread(texts(list));
+    }
+    std::vector<Piece> places = pieces(data_line, 1);
+    if (dialect.split == Dialect::Split::kColumns) {
+      places.clear();
+      for (std::size_t i = 0; i < dialect.starts.size(); ++i) {
+        const std::size_t end = i + 1 < dialect.starts.size() ? dialect.starts[i + 1] - 1 : std::max(dialect.starts[i] + 8, data_line.size());
+        places.push_back({"", dialect.starts[i], end});
+      }
+    }
+    if (places.size() != columns || words.size() + 1 < columns) return {};
+    return by_place(pieces(row.text, 1), places);
+  }
+  Cells cells = row.cells;
+  if (!cells.empty()) cells[0] = std::string{without_comment_sign(cells[0])};
+  while (cells.size() > columns && cells.back().empty()) cells.pop_back();
+  if (cells.size() >= columns) {
+    cells.resize(columns);
+    return cells;
+  }
+  if (cells.size() == named.size()) return spread(cells);
+  // One name too few: the first column, of row numbers or times, has none where the first name is no word for time.
+  const bool first_is_named = !cells.empty() && (read_header_text(cells[0]).words & (kTimeWord | kDateWord | kIndexWord)) != 0;
+  if (cells.size() + 1 == columns && !first_is_named) cells.insert(cells.begin(), "");
+  cells.resize(columns);
+  return cells;
+}
+
+struct HeaderRow {
+  int line = 0;
+  std::vector<HeaderText> cells;
+  std::size_t filled = 0, units = 0, distinct = 0, types = 0;
+  Words label = kNoWord;  ///< words of its first cell
+  bool unit_row() const { return filled > 0 && 2 * units > filled; }
+  bool type_row() const { return filled > 0 && 2 * types > filled; }
+};
+
+HeaderRow analysed(int line, const Cells& cells) {
+  HeaderRow row;
+  row.line = line;
+  std::set<std::string> seen;
+  for (std::size_t i = 0; i < cells.size(); ++i) {
+    row.cells.push_back(read_header_text(cells[i]));
+    const HeaderText& text = row.cells.back();
+    if (text.whole.empty()) continue;
+    ++row.filled;
+    const auto whole = parse_unit(text.whole);
+    const auto bare = text.whole.size() > 2 && (text.whole.front() == '(' || text.whole.front() == '[')
+                          ? parse_unit(std::string_view{text.whole}.substr(1, text.whole.size() - 2))
+                          : std::nullopt;
+    if (whole || bare) ++row.units;
+    if (!whole && text.thermocouple != 0 && text.whole.size() <= 16) ++row.types;
+    if (i > 0) seen.insert(text.whole);
+  }
+  row.distinct = seen.size();
+  if (!row.cells.empty()) row.label = row.cells[0].words;
+  return row;
+}
+
+/// Which row holds the names: one labelled so, else the first whose cells differ and that is no row of units, types,
+/// methods or descriptions.
+std::size_t names_row(const std::vector<HeaderRow>& rows) {
+  std::size_t best = rows.size();
+  double best_score = -1;
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const HeaderRow& row = rows[i];
+    if (row.filled == 0) continue;
+    double score = static_cast<double>(row.distinct) / static_cast<double>(row.cells.size());
+    if ((row.label & kNameWord) != 0) score += 2;
+    if ((row.label & (kTimeWord | kDateWord | kIndexWord)) != 0) score += 0.6;
+    if (row.unit_row()) score -= 2;
+    if ((row.label & kUnitWord) != 0) score -= 2;
+    if (row.type_row()) score -= 1;
+    if ((row.label & (kDescriptionWord | kTypeWord)) != 0) score -= 1.5;
+    if (score > best_score + 0.25) {
+      best_score = score;
+      best = i;
+    }
+  }
+  return best;
+}
+
+}  // namespace
+
+TableHeader read_header(Table& table, const Dialect& dialect, std::string_view data_line) {
+  TableHeader header;
+  header.columns.resize(table.columns);
+  std::vector<HeaderRow> rows;
+  std::vector<Statement> kept;
+  for (std::size_t i = table.headers.size(); i-- > 0;) {
+    const Cells cells = laid_over(table.headers[i], dialect, table.profile, data_line);
+    if (cells.empty()) {
+      for (std::size_t k = 0; k <= i; ++k) table.above.push_back(table.headers[k]);
+      break;
+    }
+    rows.insert(rows.begin(), analysed(static_cast<int>(table.headers[i].line), cells));
+    kept.insert(kept.begin(), table.headers[i]);
+  }
+  table.headers = std::move(kept);
+  const std::size_t names = names_row(rows);
+  if (names < rows.size()) header.line = rows[names].line;
+  for (std::size_t r = 0; r < rows.size(); ++r) {
+    std::optional<UnitText> spanning;  // "Temperature (°C)" over several columns
+    for (std::size_t i = 0; i < table.columns; ++i) {
+      const HeaderText& text = rows[r].cells[i];
+      TableHeader::Column& column = header.columns[i];
+      if (text.whole.empty()) {
+        if (spanning && !column.unit && r != names && rows[r].filled * 2 < table.columns) column.unit = spanning;
+        continue;
+      }
+      if (!column.texts.empty()) column.texts += ' ';
+      column.texts += text.whole;
+      column.words |= text.words;
+      if (column.thermocouple == 0) column.thermocouple = text.thermocouple;
+      auto unit = text.unit;
+      if (rows[r].unit_row() && !unit) {
+        std::string_view inside = text.whole;
+        if (inside.size() > 2 && (inside.front() == '(' || inside.front() == '[')) inside = inside.substr(1, inside.size() - 2);
+        unit = parse_unit(inside);
+      }
+      if (unit) {
+        spanning = unit->quantity == Quantity::kTemperature ? unit : std::nullopt;
+        const bool better = !column.unit || (column.unit->weak && !unit->weak) ||
+                            (column.unit->quantity == Quantity::kClock && unit->quantity != Quantity::kClock);
+        if (better) column.unit = unit;
+      } else {
+        spanning.reset();
+      }
+      if (r == names) {
+        column.name = rows[r].unit_row() && unit ? std::string{} : text.name;
+        column.name_words = text.words;
+        column.bracket = text.bracket;
+        column.ending = text.ending;
+        column.name_before_ending = text.name_before_ending;
+      } else if (rows[r].unit_row() && !unit && column.bracket.empty()) {
+        column.bracket = text.whole;
+      }
+    }
+  }
+  return header;
+}
+
+}  // namespace ovenwright::log

@@ -1,0 +1,180 @@
+#include "core/log/header_text.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "core/log/text.h"
+
+namespace ovenwright::log {
+namespace {
+
+constexpr std::string_view kTypes = "kjtenrsb";
+
+bool letter_or_digit(char c) {
+  return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || static_cast<unsigned char>(c) >= 0x80;
+}
+
+/// Brackets of any script become round ones, line breaks blanks.
+std::string with_plain_brackets(std::string_view text) {
+  std::string out{text};
+  static constexpr std::array<std::pair<std::string_view, std::string_view>, 12> kForms{
+      {{"（", "("}, {"）", ")"}, {"［", "["}, {"］", "]"}, {"【", "["}, {"】", "]"}, {"〔", "("}, {"〕", ")"},
+       {"\r\n", " "}, {"\n", " "}, {"\r", " "}, {"\t", " "}}};
+  for (const auto& [from, to] : kForms) {
+    for (auto at = out.find(from); at != std::string::npos; at = out.find(from, at)) out.replace(at, from.size(), to);
+  }
+  return out;
+}
+
+std::string without(std::string_view text, std::size_t from, std::size_t to) {
+  const auto before = trim(text.substr(0, from)), after = trim(text.substr(to));
+  std::string out{before};
+  if (!before.empty() && !after.empty()) out += ' ';
+  out.append(after);
+  return out;
+}
+
+void strip_end(std::string& name) {
+  std::string_view view = trim(name);
+  while (!view.empty() && std::string_view{"_/,:;-|"}.find(view.back()) != std::string_view::npos) {
+    view.remove_suffix(1);
+    view = trim(view);
+  }
+  name = std::string{view};
+}
+
+bool take_unit(HeaderText& header, const UnitText& unit, std::string name) {
+  header.unit = unit;
+  header.name = std::move(name);
+  strip_end(header.name);
+  return true;
+}
+
+/// A unit among several things in one pair of brackets: "°C, type K", "s, relative".
+std::optional<UnitText> unit_among(std::string_view inside) {
+  if (const auto whole = parse_unit(inside)) return whole;
+  std::size_t start = 0;
+  std::optional<UnitText> found;
+  while (start <= inside.size()) {
+    const auto end = inside.find_first_of(",;|", start);
+    if (const auto unit = parse_unit(inside.substr(start, end - start)); unit && !found) found = unit;
+    if (end == std::string_view::npos) break;
+    start = end + 1;
+  }
+  return start == 0 ? std::nullopt : found;
+}
+
+bool unit_in_brackets(HeaderText& header) {
+  const std::string_view text = header.name;
+  std::size_t to = text.size();
+  while (true) {
+    const auto close = text.find_last_of(")]}>", to == 0 ? 0 : to - 1);
+    if (close == std::string_view::npos) return false;
+    const char opener = text[close] == ')' ? '(' : text[close] == ']' ? '[' : text[close] == '}' ? '{' : '<';
+    const auto open = text.rfind(opener, close);
+    if (open == std::string_view::npos) return false;
+    const auto inside = trim(text.substr(open + 1, close - open - 1));
+    if (const auto unit = unit_among(inside)) return take_unit(header, *unit, without(text, open, close + 1));
+    if (header.bracket.empty()) header.bracket = std::string{inside};
+    if (open == 0) return false;
+    to = open;
+  }
+}
+
+/// "T1 / °C", "Zeit/s", "Time in s", "Temp, °C", "TC1_degC".
+bool unit_at_end(HeaderText& header) {
+  const std::string text = header.name;
+  const std::string small = lower(text);
+  for (const std::string_view word : {" in ", " en "}) {
+    const auto at = small.rfind(word);
+    if (at == std::string::npos || small.size() != text.size()) continue;
+    if (const auto unit = parse_unit(std::string_view{text}.substr(at + word.size()))) return take_unit(header, *unit, text.substr(0, at));
+  }
+  const auto at = text.find_last_of("/_ ,:;-.");
+  if (at == std::string::npos || at == 0) return false;
+  const auto unit = parse_unit(std::string_view{text}.substr(at + 1));
+  if (!unit) {
+    // "deg C", "grad C": the unit itself holds a blank.
+    const auto before = text.find_last_of("/_ ,:;-.", at - 1);
+    const auto two = before == std::string::npos ? std::nullopt : parse_unit(std::string_view{text}.substr(before + 1));
+    if (two && !two->weak && two->quantity != Quantity::kOther) return take_unit(header, *two, text.substr(0, before));
+    return false;
+  }
+  const bool stated = text[at] == '/';
+  if (!unit->weak && (unit->quantity != Quantity::kOther || stated || text[at] == ',')) {
+    return take_unit(header, *unit, text.substr(0, at));
+  }
+  if (stated && unit->weak) return take_unit(header, *unit, text.substr(0, at));
+  header.ending = unit;
+  header.name_before_ending = text.substr(0, at);
+  strip_end(header.name_before_ending);
+  return false;
+}
+
+/// "TC1°C", "温度℃": a ring cannot belong to a name.
+bool unit_attached(HeaderText& header) {
+  const std::string small = lower(header.name);
+  for (const std::string_view ring : {"°c", "°f", "°k"}) {
+    const auto at = small.find(ring);
+    if (at == std::string::npos) continue;
+    const auto next = at + ring.size();
+    if (next < small.size() && letter_or_digit(small[next]) && static_cast<unsigned char>(small[next]) < 0x80) continue;
+    // The plain forms can be shorter or longer than the text, so the name is cut there.
+    const std::string plain = plain_forms(header.name);
+    return take_unit(header, *parse_unit(ring), without(plain, at, next));
+  }
+  return false;
+}
+
+}  // namespace
+
+char thermocouple_named(std::string_view original) {
+  const std::string text = lower(original);
+  const auto upper = [](char c) { return static_cast<char>(c - 'a' + 'A'); };
+  const auto type_at = [&](std::size_t i) -> char {
+    while (i < text.size() && (text[i] == ' ' || text[i] == '-' || text[i] == ':' || text[i] == '=' || text[i] == ';' ||
+                               text[i] == ',' || text[i] == '\t' || text[i] == '_' || text[i] == '"' || text[i] == '(')) {
+      ++i;
+    }
+    if (text.compare(i, 3, "：") == 0) i += 3;
+    while (i < text.size() && text[i] == ' ') ++i;
+    const bool alone = i < text.size() && kTypes.find(text[i]) != std::string_view::npos &&
+                       (i + 1 == text.size() || !letter_or_digit(text[i + 1]));
+    return alone ? upper(text[i]) : '\0';
+  };
+  for (const std::string_view word : {"type", "typ", "tipo", "thermocouple", "thermoelement", "termopar", "类型", "類型", "タイプ",
+                                      "热电偶", "熱電偶", "熱電対", "tc"}) {
+    for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + 1)) {
+      if (at > 0 && static_cast<unsigned char>(text[at]) < 0x80 && text[at - 1] >= 'a' && text[at - 1] <= 'z' && word.size() < 6) {
+        // "thermoelementtyp" ends in "typ" rightly; other words that do ("prototyp") have no lone letter behind them.
+        if (word != "typ" && word != "type") continue;
+      }
+      if (const char type = type_at(at + word.size())) return type;
+    }
+  }
+  for (const char type : kTypes) {
+    for (const std::string_view word : {"-type", " type", "-typ", " typ", "型", "-thermo", "-element", " thermocouple", " 热电偶", " 熱電偶"}) {
+      const std::string pattern = type + std::string{word};
+      const auto at = text.find(pattern);
+      if (at != std::string::npos && (at == 0 || !letter_or_digit(text[at - 1]))) return upper(type);
+    }
+  }
+  return '\0';
+}
+
+HeaderText read_header_text(std::string_view cell) {
+  HeaderText header;
+  header.whole = std::string{trim(with_plain_brackets(cell))};
+  header.name = header.whole;
+  header.words = words_in(header.whole);
+  header.thermocouple = thermocouple_named(header.whole);
+  if (const auto unit = parse_unit(header.whole); unit && !unit->weak) {
+    take_unit(header, *unit, "");
+    return header;
+  }
+  unit_in_brackets(header) || unit_attached(header) || unit_at_end(header);
+  return header;
+}
+
+}  // namespace ovenwright::log

@@ -1,0 +1,222 @@
+#include "core/log/row_reader.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "core/log/cell.h"
+#include "core/log/text.h"
+#include "core/log/words.h"
+
+namespace ovenwright::log {
+namespace {
+
+constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
+constexpr double kInfinity = std::numeric_limits<double>::infinity();
+constexpr std::size_t kMostKept = 8;
+
+void keep(std::vector<Problem>& problems, Problem problem) {
+  if (problems.size() < kMostKept) {
+    problems.push_back(std::move(problem));
+  } else {
+    problems.back() = std::move(problem);
+  }
+}
+
+std::string_view cell_at(const Row& row, int column) {
+  const auto i = static_cast<std::size_t>(column);
+  return i < row.cells.size() ? row.cells[i] : std::string_view{};
+}
+
+TimeText compact_date(double value) {
+  TimeText date;
+  const auto whole = static_cast<int>(value);
+  date.has_date = true;
+  date.first = whole / 10000;
+  date.second = whole / 100 % 100;
+  date.third = whole % 100;
+  date.order = DateOrder::kYearMonthDay;
+  return date;
+}
+
+std::string number_of_cells(std::size_t n) { return fmt::format("{} cell{}", n, n == 1 ? "" : "s"); }
+
+}  // namespace
+
+RowReader::TimeState RowReader::read_time(const Row& row, const TimePlan& clock, double& time) const {
+  using enum TimeState;
+  if (clock.column < 0) {
+    time = 0;
+    return kRead;
+  }
+  const auto text = cell_at(row, clock.column);
+  if (text.empty()) return kEmpty;
+  const Cell cell = read_cell(text, plan_.decimal);
+  const bool by_clock = clock.kind == TimeKind::kClock || clock.kind == TimeKind::kMoment;
+  if (!by_clock) {
+    if (!cell.number() || (cell.unit && cell.unit->quantity != Quantity::kTime)) return kUnreadable;
+    time = cell.value;
+    return kRead;
+  }
+  if (cell.number() && clock.kind == TimeKind::kClock && clock.name == "clock m:s") {
+    time = cell.value;  // seconds below the first minute
+    return kRead;
+  }
+  TimeText date, at;
+  if (cell.kind == CellKind::kTime) {
+    date = at = cell.time;
+  } else if (cell.number() && clock.date >= 0 && cell.value == std::floor(cell.value) && text.size() == 6) {
+    const auto packed = static_cast<int>(cell.value);  // 091422 beside a date
+    at.has_clock = true;
+    at.parts = 3;
+    at.clock_s = packed / 10000 * 3600.0 + packed / 100 % 100 * 60.0 + packed % 100;
+  } else {
+    return kUnreadable;
+  }
+  if (clock.date >= 0) {
+    const Cell day = read_cell(cell_at(row, clock.date), plan_.decimal);
+    if (day.kind == CellKind::kTime && day.time.has_date) {
+      date = day.time;
+    } else if (day.number()) {
+      date = compact_date(day.value);
+    } else {
+      return kUnreadable;
+    }
+  }
+  time = clock.hours_and_minutes && at.parts == 2 ? at.clock_s * 60 : at.clock_s;
+  if (clock.half >= 0) time = with_half_of_day(time, half_of_day(cell_at(row, clock.half)));
+  if (clock.milliseconds >= 0) {
+    const Cell part = read_cell(cell_at(row, clock.milliseconds), plan_.decimal);
+    if (!part.number()) return kUnreadable;
+    time += part.value / 1000;
+  }
+  if (clock.kind == TimeKind::kMoment) {
+    if (!date.has_date || !valid_date(date, clock.order)) return kUnreadable;
+    time += (days_since_1970(date, clock.order) - clock.base_days) * 86400;
+    time -= at.offset_s.value_or(date.offset_s.value_or(0));
+  }
+  return kRead;
+}
+
+void RowReader::skip(const Row& row) {
+  ++account.skipped;
+  if (account.last_skipped.size() < 60) {
+    Statement statement;
+    statement.line = row.line;
+    for (const auto cell : row.cells) {
+      if (statement.cells.size() >= 200) break;
+      statement.cells.emplace_back(cell);
+      if (cell.empty()) continue;
+      if (!statement.text.empty()) statement.text += ' ';
+      if (statement.text.size() < 500) statement.text += cell;
+    }
+    account.last_skipped.push_back(std::move(statement));
+  }
+}
+
+/// Whether a row that no line end stands behind was cut within its last number: it has fewer digits than all others
+/// behind the sign, or than the row before it in front of it.
+bool RowReader::cut_off(const Row& row) const {
+  if (row.ended || plan_.profile == nullptr) return false;
+  if (row.cells.size() < plan_.columns) return true;
+  const std::size_t last = plan_.columns - 1;
+  const ColumnProfile& profile = (*plan_.profile)[last];
+  if (profile.holds() != ColumnProfile::Holds::kNumbers) return false;
+  const Cell cell = read_cell(row.cells[last], plan_.decimal);
+  if (!cell.number()) return cell.kind == CellKind::kText || cell.kind == CellKind::kOpen;
+  if (profile.fewest_decimals > 0 && profile.fewest_decimals < 99) return std::max(0, cell.decimals) < profile.fewest_decimals;
+  if (!profile.whole_numbers) return false;
+  double before = kNaN;
+  for (const double value : profile.values) before = std::isfinite(value) && value != cell.value ? value : before;
+  return std::isfinite(before) && std::abs(before) >= 10 * std::max(1.0, std::abs(cell.value)) * 0.999;
+}
+
+bool RowReader::take(const Row& row, std::size_t at) {
+  if (row.blank()) return false;
+  if (is_rule(row)) {
+    ++account.comments;
+    skip(row);
+    return false;
+  }
+  bool any_time = false, unreadable_time = false;
+  int time_column = 0;
+  for (std::size_t c = 0; c < plan_.clocks.size(); ++c) {
+    double time = kNaN;
+    const TimeState state = read_time(row, plan_.clocks[c], time);
+    any_time = any_time || state == TimeState::kRead;
+    if (state == TimeState::kUnreadable || (state == TimeState::kEmpty && plan_.clocks.size() == 1)) {
+      unreadable_time = true;
+      if (time_column == 0) time_column = plan_.clocks[c].column + 1;
+    }
+    times_[c][at] = state == TimeState::kRead ? time : kNaN;
+  }
+  std::size_t numbers = 0, texts = 0, judged = 0;
+  Problem unreadable;
+  for (std::size_t i = 0; i < plan_.numbers.size(); ++i) {
+    const NumberColumn& column = plan_.numbers[i];
+    double& value = values_[i][at];
+    value = kNaN;
+    const auto text = cell_at(row, column.column);
+    if (text.empty()) continue;
+    const Cell cell = read_cell(text, plan_.decimal);
+    if (cell.number()) {
+      value = cell.value;
+      ++numbers;
+      judged += column.judged ? 1 : 0;
+    } else if (cell.kind == CellKind::kOver || cell.kind == CellKind::kUnder) {
+      value = cell.kind == CellKind::kOver ? kInfinity : -kInfinity;
+      ++numbers;
+      judged += column.judged ? 1 : 0;
+    } else if (cell.kind == CellKind::kOpen) {
+      judged += column.judged ? 1 : 0;
+    } else if (column.judged) {
+      ++texts;
+      if (unreadable.line == 0) unreadable = {row.line, column.column + 1, std::string{text}, "a temperature"};
+    }
+  }
+  const bool comment = is_comment(row);
+  if (!any_time || unreadable_time || comment) {
+    if (comment || numbers == 0) {
+      ++(comment ? account.comments : account.repeated_headers);
+    } else {
+      const auto first = std::find_if(row.cells.begin(), row.cells.end(), [](std::string_view cell) { return !cell.empty(); });
+      const Cell label = first == row.cells.end() ? Cell{} : read_cell(*first, plan_.decimal);
+      const Words words = label.kind == CellKind::kText ? words_in(*first) : kNoWord;
+      if ((words & (kStatisticWord | kUnitWord | kDescriptionWord | kNameWord | kTypeWord | kChannelWord | kZoneWord | kSetpointWord | kTimeWord)) != 0) {
+        ++account.statistics;
+      } else {
+        keep(account.timeless, {row.line, time_column, std::string{cell_at(row, std::max(0, time_column - 1))}, "a time"});
+      }
+    }
+    skip(row);
+    return false;
+  }
+  if (judged == 0 && texts > 0) {  // an event, a section's title
+    ++account.comments;
+    skip(row);
+    return false;
+  }
+  if (cut_off(row)) {
+    account.last_row_cut = true;
+    skip(row);
+    return false;
+  }
+  if (row.cells.size() < plan_.columns) {
+    ++account.short_count;
+    keep(account.short_rows, {row.line, 0, number_of_cells(row.cells.size()), number_of_cells(plan_.columns)});
+  }
+  for (std::size_t i = plan_.columns; i < row.cells.size(); ++i) {
+    if (row.cells[i].empty() || read_cell(row.cells[i], plan_.decimal).kind == CellKind::kText) continue;
+    keep(account.long_rows, {row.line, static_cast<int>(i) + 1, number_of_cells(row.cells.size()), number_of_cells(plan_.columns)});
+    break;
+  }
+  if (unreadable.line > 0) keep(account.unreadable, std::move(unreadable));
+  if (account.first_data_line == 0) account.first_data_line = row.line;
+  account.last_data_line = row.line;
+  account.last_skipped.clear();
+  return true;
+}
+
+}  // namespace ovenwright::log

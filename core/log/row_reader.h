@@ -1,0 +1,53 @@
+#pragma once
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/log/wide.h"
+
+namespace ovenwright::log {
+
+/// A cell that stands in the way.
+struct Problem {
+  std::size_t line = 0;
+  int column = 0;  ///< from 1; 0: the row
+  std::string found, expected;
+};
+
+/// Reads single rows by a plan and keeps account of those that are none. One for each part of a text.
+class RowReader {
+ public:
+  RowReader(const WidePlan& plan, std::vector<std::vector<double>>& times, std::vector<std::vector<double>>& values)
+      : plan_(plan), times_(times), values_(values) {}
+
+  /// Takes one row; it goes to place `at` of the arrays. True where it was a row of data.
+  bool take(const Row& row, std::size_t at);
+
+  struct Account {
+    std::size_t skipped = 0;
+    std::size_t first_data_line = 0, last_data_line = 0;
+    std::vector<Problem> unreadable;       ///< cells in rows of data; the first few
+    std::vector<Problem> timeless;         ///< rows of numbers without a time; the first few, and the last
+    std::vector<Problem> short_rows, long_rows;
+    std::size_t short_count = 0;
+    std::size_t repeated_headers = 0, statistics = 0, comments = 0;
+    std::vector<Statement> last_skipped;   ///< since the last row of data; the first few
+    bool last_row_cut = false;             ///< the file ends within the last row of data
+  };
+  Account account;
+
+  /// Time of a row by one clock. kEmpty where nothing stands there.
+  enum class TimeState { kRead, kEmpty, kUnreadable };
+  TimeState read_time(const Row& row, const TimePlan& clock, double& time) const;
+
+ private:
+  void skip(const Row& row);
+  bool cut_off(const Row& row) const;
+
+  const WidePlan& plan_;
+  std::vector<std::vector<double>>& times_;
+  std::vector<std::vector<double>>& values_;
+};
+
+}  // namespace ovenwright::log

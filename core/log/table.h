@@ -1,0 +1,67 @@
+#pragma once
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/log/cell.h"
+#include "core/log/rows.h"
+
+namespace ovenwright::log {
+
+/// A line that is not of the table: metadata before it, statistics behind it.
+struct Statement {
+  std::size_t line = 0;
+  std::string text;                 ///< the cells joined by blanks where it is a row of a grid
+  std::vector<std::string> cells;
+};
+
+/// What the rows of the table hold in one column, by a sample spread over the whole table.
+struct ColumnProfile {
+  std::size_t numbers = 0, times = 0, texts = 0, open = 0, empty = 0;
+  std::vector<double> values;           ///< one for each sampled row; NaN where there is no number
+  std::vector<TimeText> time_texts;     ///< of the sampled cells that are times
+  std::vector<std::string> texts_seen;  ///< distinct, the first forty
+  std::size_t text_changes = 0;         ///< how often a text (or a small whole number) differs from that of the row before
+  std::string unit_seen;                ///< of the first number that carries one ("25.3 °C")
+  int most_decimals = -1, fewest_decimals = 99;
+  bool whole_numbers = true;
+
+  enum class Holds { kNothing, kNumbers, kTimes, kText };
+  Holds holds() const;
+  /// Mostly filled: a row of the table has something here.
+  bool always_filled = false;
+};
+
+/// Where the table stands in the text and what its columns hold.
+struct Table {
+  std::size_t columns = 0;
+  Position first_row;                  ///< of the data
+  std::vector<Statement> headers;      ///< rows of names, units and so on directly above the data, from the top
+  std::vector<Statement> above, below; ///< other lines; of very many the first and last ones
+  std::vector<ColumnProfile> profile;
+  std::size_t sampled = 0;             ///< rows in the profile
+  double rows = 0;                     ///< in the whole table: counted where it is short, else by its length
+};
+
+/// The outcome of looking at one row against the profile.
+struct RowFit {
+  bool width = false;         ///< as many cells as the table has columns (empty ones more do not count)
+  std::size_t good = 0;       ///< cells that are numbers or times where the column has such
+  std::size_t mismatched = 0; ///< cells that cannot belong to their column
+  bool key_filled = true;     ///< nothing is missing where every row has something
+  bool data() const { return width && good > 0 && mismatched == 0 && key_filled; }
+};
+
+/// Finds the table in rows of the given width. A forced header line (from 1; 0: none) decides where it starts.
+/// No columns in the result where there is none.
+Table find_table(RowSource& rows, std::size_t columns, char decimal, int header_line, bool header_forced);
+
+RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char decimal);
+
+/// A line of signs that rules off header or table: "-----+-----", "======".
+bool is_rule(const Row& row);
+/// A line that starts as comments do: '#', '//', '%', "rem ".
+bool is_comment(const Row& row);
+
+}  // namespace ovenwright::log

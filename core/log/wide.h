@@ -1,0 +1,57 @@
+#pragma once
+#include <atomic>
+#include <cstddef>
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "core/log/rows.h"
+#include "core/log/table.h"
+#include "core/log/time_plan.h"
+#include "core/units/result.h"
+
+namespace ovenwright::log {
+
+/// A column of numbers that is kept.
+struct NumberColumn {
+  int column = 0;      ///< from 0
+  int clock = 0;       ///< which of the clocks it goes by
+  bool judged = true;  ///< a temperature: what is no number there must be a word for no reading
+};
+
+/// How the rows of a table become numbers.
+struct WidePlan {
+  std::size_t columns = 0;
+  char decimal = '.';
+  std::vector<TimePlan> clocks;
+  std::vector<NumberColumn> numbers;
+  const std::vector<ColumnProfile>* profile = nullptr;
+  bool ragged_rows_can_be_read = true;  ///< false where a missing cell moves the others (split at blanks)
+  bool swapped = false;                 ///< rows of this table are columns of the file
+};
+
+/// Called now and then with the share done and the rows so far; false stops.
+using Progress = std::function<bool(double done, std::size_t rows)>;
+
+/// The numbers of a table as they stand, NaN for no reading, ± infinity for over and under range.
+struct WideResult {
+  std::vector<std::vector<double>> times;   ///< for each clock, not yet in seconds
+  std::vector<std::vector<double>> values;  ///< for each column of numbers
+  std::size_t rows = 0, skipped = 0;
+  std::size_t last_line = 0;                ///< of the last row
+  std::vector<Statement> below;             ///< lines behind the last row, the first of them
+  std::vector<std::string> notes;
+  std::vector<Warning> warnings;
+};
+
+/// Reads all rows from `first` on. Rows of plain numbers go the fast way, all others the general one; both give the
+/// same. Text without quotes is shared between threads at line ends.
+/// Errors: kParse at the first cell that is neither number nor a word for no reading, at a time that is none between
+/// rows that have one, at a row with too few or too many cells among others; kCancelled.
+Result<WideResult> read_wide(RowSource& rows, const Dialect* dialect, Position first, const WidePlan& plan, const std::string& file,
+                             unsigned threads, std::size_t most_numbers, const Progress& progress);
+
+/// Lines with something in them from `offset` on: a bound on the rows of a text. Cost: one pass at memory speed.
+std::size_t count_filled_lines(std::string_view text);
+
+}  // namespace ovenwright::log

@@ -12,11 +12,11 @@ enum class CellKind { kEmpty, kOpen, kOver, kUnder, kNumber, kTime, kText };
 /// What one cell of a table holds.
 struct Cell {
   CellKind kind = CellKind::kEmpty;
-  double value = 0;               ///< kNumber
-  int decimals = -1;              ///< kNumber: digits after the sign, -1 without one
-  char grouping = 0;              ///< kNumber: thousands separator
-  std::optional<UnitText> unit;   ///< kNumber: "25.3 °C"
-  TimeText time;                  ///< kTime
+  double value = 0;              ///< kNumber
+  int decimals = -1;             ///< kNumber: digits after the sign, -1 without one
+  char grouping = 0;             ///< kNumber: thousands separator
+  std::optional<UnitText> unit;  ///< kNumber: "25.3 °C"
+  TimeText time;                 ///< kTime
 
   bool number() const { return kind == CellKind::kNumber; }
   /// Nothing to measure, but at its place in a column of numbers.

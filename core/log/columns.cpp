@@ -25,7 +25,9 @@ double smallest(const std::vector<double>& values) {
   return kept.empty() ? std::numeric_limits<double>::quiet_NaN() : *std::min_element(kept.begin(), kept.end());
 }
 
-bool rising(const ColumnProfile& column) { return column.holds() == Holds::kNumbers && column.numbers > 1 && share_rising(column.values) >= kRising; }
+bool rising(const ColumnProfile& column) {
+  return column.holds() == Holds::kNumbers && column.numbers > 1 && share_rising(column.values) >= kRising;
+}
 
 /// Goes up by one from row to row (in the sample by whole numbers).
 bool counting(const ColumnProfile& column) { return rising(column) && column.whole_numbers; }
@@ -69,10 +71,14 @@ class Assigner {
 
   Role first_guess(std::size_t i) const {
     switch (profile(i).holds()) {
-      case Holds::kNothing: return empty_column(i);
-      case Holds::kText: return text_column(i);
-      case Holds::kTimes: return time_column(i);
-      case Holds::kNumbers: return number_column(i);
+      case Holds::kNothing:
+        return empty_column(i);
+      case Holds::kText:
+        return text_column(i);
+      case Holds::kTimes:
+        return time_column(i);
+      case Holds::kNumbers:
+        return number_column(i);
     }
     return Role::kNothing;
   }
@@ -81,7 +87,8 @@ class Assigner {
   Role empty_column(std::size_t i) const {
     const auto& column = head(i);
     if (column.texts.empty()) return profile(i).open > 0 && header_.line == 0 ? Role::kTemperature : Role::kNothing;
-    if (column.unit && !is_temperature(column.unit) && column.unit->quantity != Quantity::kVoltage) return Role::kNothing;
+    if (column.unit && !is_temperature(column.unit) && column.unit->quantity != Quantity::kVoltage)
+      return Role::kNothing;
     const Words never = kOtherWord | kTextWord | kTimeWord | kDateWord | kIndexWord | kSetpointWord | kZoneWord;
     if ((column.words & never) != 0 && !is_temperature(column.unit)) return Role::kNothing;
     if (only_statistic(column)) return Role::kNothing;
@@ -117,7 +124,8 @@ class Assigner {
     const bool goes_up = rising(p);
     auto unit = column.unit;
     if (!unit && !p.unit_seen.empty()) unit = parse_unit(p.unit_seen);
-    if (!unit && column.ending && column.ending->quantity == Quantity::kTime && (words & kTimeWord) != 0) unit = column.ending;
+    if (!unit && column.ending && column.ending->quantity == Quantity::kTime && (words & kTimeWord) != 0)
+      unit = column.ending;
     if (unit && unit->quantity == Quantity::kTime) {
       const bool part = unit->factor == 1e-3 && !goes_up && robust_peak(p.values) < 1000 && smallest(p.values) >= 0;
       if (part) return Role::kMilliseconds;
@@ -129,18 +137,24 @@ class Assigner {
     if ((name_words & kSetpointWord) != 0) return Role::kOther;
     if (is_temperature(unit)) {
       if ((name_words & kZoneWord) != 0 || only_statistic(column)) return Role::kOther;
-      static constexpr std::array<std::string_view, 8> kDew{"dew", "taupunkt", "rosée", "rocío", "露点", "露點", "slope", "steigung"};
+      static constexpr std::array<std::string_view, 8> kDew{"dew",  "taupunkt", "rosée", "rocío",
+                                                            "露点", "露點",     "slope", "steigung"};
       const std::string small = lower(column.name);
-      if (std::any_of(kDew.begin(), kDew.end(), [&small](std::string_view w) { return small.find(w) != std::string::npos; })) return Role::kOther;
+      if (std::any_of(kDew.begin(), kDew.end(),
+                      [&small](std::string_view w) { return small.find(w) != std::string::npos; }))
+        return Role::kOther;
       return Role::kTemperature;
     }
     const bool volts = unit && unit->quantity == Quantity::kVoltage;
     if (volts) return (name_words & (kOtherWord | kZoneWord)) != 0 ? Role::kOther : Role::kTemperature;
     if (compact_date(i)) return Role::kDate;
-    const bool time_word = (name_words & kTimeWord) != 0 || ((words & kTimeWord) != 0 && (name_words & (kTemperatureWord | kChannelWord)) == 0);
-    const bool also_temperature = (name_words & kTemperatureWord) != 0;  // French "temps" is the time, English "temps" are not
+    const bool time_word = (name_words & kTimeWord) != 0 ||
+                           ((words & kTimeWord) != 0 && (name_words & (kTemperatureWord | kChannelWord)) == 0);
+    const bool also_temperature =
+        (name_words & kTemperatureWord) != 0;  // French "temps" is the time, English "temps" are not
     if (time_word && (name_words & kIndexWord) == 0 && (!also_temperature || goes_up)) {
-      const bool part = (name_words & kMillisecondWord) != 0 && !goes_up && robust_peak(p.values) < 1000 && smallest(p.values) >= 0;
+      const bool part =
+          (name_words & kMillisecondWord) != 0 && !goes_up && robust_peak(p.values) < 1000 && smallest(p.values) >= 0;
       if (part) return Role::kMilliseconds;
       return Role::kTime;
     }
@@ -157,13 +171,14 @@ class Assigner {
     return std::all_of(p.values.begin(), p.values.end(), [](double v) {
       if (!std::isfinite(v)) return true;
       const auto whole = static_cast<long long>(v);
-      return whole >= 19700101 && whole <= 21001231 && whole / 100 % 100 >= 1 && whole / 100 % 100 <= 12 && whole % 100 >= 1 && whole % 100 <= 31;
+      return whole >= 19700101 && whole <= 21001231 && whole / 100 % 100 >= 1 && whole / 100 % 100 <= 12 &&
+             whole % 100 >= 1 && whole % 100 <= 31;
     });
   }
 
   bool numbers_without_words(std::size_t i) const {
-    return profile(i).holds() == Holds::kNumbers && columns_.roles[i] == Role::kTemperature && !head(i).unit && profile(i).unit_seen.empty() &&
-           (head(i).words & (kTemperatureWord | kChannelWord)) == 0;
+    return profile(i).holds() == Holds::kNumbers && columns_.roles[i] == Role::kTemperature && !head(i).unit &&
+           profile(i).unit_seen.empty() && (head(i).words & (kTemperatureWord | kChannelWord)) == 0;
   }
 
   bool forced_time(std::size_t i) const {
@@ -177,7 +192,8 @@ class Assigner {
     if (!layout_.time.columns.empty()) return settle_forced_times();
     if (layout_.time.kind == "index") {
       for (std::size_t i = 0; i < n; ++i) {
-        if (role(i) == Role::kTime) role(i) = profile(i).holds() == Holds::kNumbers && counting(profile(i)) ? Role::kIndex : Role::kOther;
+        if (role(i) == Role::kTime)
+          role(i) = profile(i).holds() == Holds::kNumbers && counting(profile(i)) ? Role::kIndex : Role::kOther;
       }
       keep_one_index();
       columns_.no_time = true;
@@ -205,7 +221,8 @@ class Assigner {
       columns_.no_time = true;
       // A date alone says when only where it changes from row to row, which it does not in an oven.
       for (std::size_t i = 0; i < n; ++i) {
-        if (role(i) == Role::kDate || role(i) == Role::kHalfOfDay || role(i) == Role::kMilliseconds) role(i) = Role::kText;
+        if (role(i) == Role::kDate || role(i) == Role::kHalfOfDay || role(i) == Role::kMilliseconds)
+          role(i) = Role::kText;
       }
       return;
     }
@@ -227,9 +244,12 @@ class Assigner {
     for (std::size_t i = 0; i < table_.columns; ++i) {
       if (numbers_without_words(i) && rising(profile(i))) found.push_back(i);
     }
-    if (found.empty() && table_.columns > 1 && numbers_without_words(0) && header_.line == 0 && share_rising(profile(0).values) >= 0.8) found.push_back(0);
+    if (found.empty() && table_.columns > 1 && numbers_without_words(0) && header_.line == 0 &&
+        share_rising(profile(0).values) >= 0.8)
+      found.push_back(0);
     const bool index_known = !with_role(Role::kIndex).empty();
-    if (found.size() == 1 && index_known && found.front() > 0 && table_.sampled < 8) found.clear();  // a few rows on a rise
+    if (found.size() == 1 && index_known && found.front() > 0 && table_.sampled < 8)
+      found.clear();  // a few rows on a rise
     if (found.size() > 1 && found[1] == found[0] + 1) {
       if (counting(profile(found[0])) && !counting(profile(found[1])) && found[0] == 0) {
         role(found[0]) = Role::kIndex;
@@ -237,8 +257,10 @@ class Assigner {
       }
     }
     if (found.size() > 1 && !alternate(found)) found.resize(1);
-    if (!found.empty() && found.size() == 1 && found.front() > 0 && index_known && (interval_given_ || facts_.interval)) found.clear();
-    if (found.size() == 1 && counting(profile(found.front())) && (interval_given_ || (facts_.interval && facts_.interval->seconds != 1))) {
+    if (!found.empty() && found.size() == 1 && found.front() > 0 && index_known && (interval_given_ || facts_.interval))
+      found.clear();
+    if (found.size() == 1 && counting(profile(found.front())) &&
+        (interval_given_ || (facts_.interval && facts_.interval->seconds != 1))) {
       role(found.front()) = Role::kIndex;
       return {};
     }
@@ -321,7 +343,8 @@ class Assigner {
 
   void drop_index_and_dates() {
     for (std::size_t i = 0; i < table_.columns; ++i) {
-      if (role(i) == Role::kDate || role(i) == Role::kHalfOfDay || role(i) == Role::kMilliseconds) role(i) = Role::kText;
+      if (role(i) == Role::kDate || role(i) == Role::kHalfOfDay || role(i) == Role::kMilliseconds)
+        role(i) = Role::kText;
     }
   }
 
@@ -385,11 +408,13 @@ class Assigner {
     for (std::size_t i = 0; i < table_.columns; ++i) {
       const auto& p = profile(i);
       const bool text = columns_.roles[i] == Role::kText && p.holds() == Holds::kText;
-      const bool small_numbers = columns_.roles[i] == Role::kTemperature && p.whole_numbers && p.numbers > 0 && p.unit_seen.empty() &&
-                                 p.texts_seen.size() <= 33 && smallest(p.values) >= 0 && robust_peak(p.values) <= 999;
+      const bool small_numbers = columns_.roles[i] == Role::kTemperature && p.whole_numbers && p.numbers > 0 &&
+                                 p.unit_seen.empty() && p.texts_seen.size() <= 33 && smallest(p.values) >= 0 &&
+                                 robust_peak(p.values) <= 999;
       if (!text && !small_numbers) continue;
       const std::size_t kinds = p.texts_seen.size();
-      const bool named = (head(i).name_words & kChannelWord) != 0 && !has_digit(head(i).name) && !is_temperature(head(i).unit);
+      const bool named =
+          (head(i).name_words & kChannelWord) != 0 && !has_digit(head(i).name) && !is_temperature(head(i).unit);
       const bool text_word = (head(i).name_words & (kTextWord | kOtherWord)) != 0;
       const bool label = (head(i).name_words & kNameWord) != 0;
       if (text_word && !named) continue;
@@ -398,7 +423,9 @@ class Assigner {
       if (text && few && (named || label) && (kinds > 1 || named)) return i;
       if (text && few && kinds > 1 && (interleaved || time_repeats)) return i;
       if (small_numbers && few && named && (interleaved || time_repeats || kinds == 1)) return i;
-      if (small_numbers && few && header_.line == 0 && interleaved && time_repeats && kinds > 1 && robust_peak(p.values) <= 64) return i;
+      if (small_numbers && few && header_.line == 0 && interleaved && time_repeats && kinds > 1 &&
+          robust_peak(p.values) <= 64)
+        return i;
     }
     return std::nullopt;
   }
@@ -439,12 +466,14 @@ class Assigner {
       if (role(i) != Role::kTemperature || profile(i).numbers == 0) continue;
       const auto kept = finite(profile(i).values);
       const auto [low, high] = std::minmax_element(kept.begin(), kept.end());
-      const bool temperature_stated = is_temperature(head(i).unit) || (head(i).words & (kTemperatureWord | kChannelWord)) != 0 ||
+      const bool temperature_stated = is_temperature(head(i).unit) ||
+                                      (head(i).words & (kTemperatureWord | kChannelWord)) != 0 ||
                                       (head(i).unit && head(i).unit->quantity == Quantity::kVoltage);
       const double middle = robust_peak(profile(i).values);
       if (!temperature_stated && (middle > 6000 || middle < -300)) {
         set_aside(i, "its values are no temperatures");
-      } else if (!temperature_stated && stated >= 1 && header_.line > 0 && !kept.empty() && *high - *low < 1e-9 && table_.sampled > 5) {
+      } else if (!temperature_stated && stated >= 1 && header_.line > 0 && !kept.empty() && *high - *low < 1e-9 &&
+                 table_.sampled > 5) {
         set_aside(i, "no unit of temperature stands there and it never changes");
       }
     }
@@ -453,8 +482,8 @@ class Assigner {
       for (const bool stated_only : {true, false}) {
         for (std::size_t i = 0; i < n; ++i) {
           const bool zone = is_temperature(head(i).unit) || (head(i).name_words & (kZoneWord | kTemperatureWord)) != 0;
-          const bool may = role(i) == Role::kOther && profile(i).holds() == Holds::kNumbers && (head(i).name_words & kSetpointWord) == 0 &&
-                           (!head(i).unit || is_temperature(head(i).unit));
+          const bool may = role(i) == Role::kOther && profile(i).holds() == Holds::kNumbers &&
+                           (head(i).name_words & kSetpointWord) == 0 && (!head(i).unit || is_temperature(head(i).unit));
           if (may && (zone || !stated_only) && (head(i).name_words & kOtherWord) == 0) {
             role(i) = Role::kTemperature;
             columns_.reasons[i].clear();
@@ -481,13 +510,15 @@ class Assigner {
     for (std::size_t i = 0; i < table_.columns; ++i) {
       if (role(i) != Role::kTemperature || (head(i).name_words & kAmbientWord) == 0) continue;
       const double peak = robust_peak(profile(i).values);
-      if (std::isfinite(peak) && peak < 0.45 * hottest && with_role(Role::kTemperature).size() > 1) set_aside(i, "it stays far below the others");
+      if (std::isfinite(peak) && peak < 0.45 * hottest && with_role(Role::kTemperature).size() > 1)
+        set_aside(i, "it stays far below the others");
     }
   }
 
   void force_channels() {
     for (std::size_t i = 0; i < table_.columns; ++i) {
-      if (role(i) == Role::kTemperature) role(i) = profile(i).holds() == Holds::kNothing ? Role::kNothing : Role::kOther;
+      if (role(i) == Role::kTemperature)
+        role(i) = profile(i).holds() == Holds::kNothing ? Role::kNothing : Role::kOther;
     }
     for (const auto& channel : layout_.channels) {
       if (channel.column < 1 || static_cast<std::size_t>(channel.column) > table_.columns) continue;
@@ -545,7 +576,8 @@ double robust_start(const std::vector<double>& values) {
   return *middle;
 }
 
-Columns assign_columns(const Table& table, const TableHeader& header, const Facts& facts, const Layout& layout, bool interval_given) {
+Columns assign_columns(const Table& table, const TableHeader& header, const Facts& facts, const Layout& layout,
+                       bool interval_given) {
   return Assigner(table, header, facts, layout, interval_given).run();
 }
 

@@ -18,30 +18,33 @@ enum class Role {
   kHalfOfDay,     ///< AM and PM in a column of their own
   kMilliseconds,  ///< what the clock beside it leaves out
   kIndex,
-  kTemperature,   ///< a thermocouple, in a unit of temperature or in volts
+  kTemperature,  ///< a thermocouple, in a unit of temperature or in volts
   kColdJunction,
-  kOther,         ///< kept, not judged
+  kOther,  ///< kept, not judged
   kText,
-  kChannelName,   ///< long form
-  kUnit           ///< a unit in each row
+  kChannelName,  ///< long form
+  kUnit          ///< a unit in each row
 };
 
 /// What each column is for.
 struct Columns {
   std::vector<Role> roles;
-  std::vector<int> clock_of;  ///< for each column the time column (from 0) that it goes by; -1: the only one, or the index
+  std::vector<int>
+      clock_of;  ///< for each column the time column (from 0) that it goes by; -1: the only one, or the index
   std::vector<std::string> reasons;  ///< for kOther: why it is no channel; empty where the name says so
   Form form = Form::kWide;
-  bool no_time = false;       ///< nothing but rows: an interval is needed
+  bool no_time = false;  ///< nothing but rows: an interval is needed
 };
 
 /// Decides by the words of the header, the units, and what the columns hold; what the header does not say the values
 /// do. `layout` overrides: its time columns, channels and form are taken as they are.
-Columns assign_columns(const Table& table, const TableHeader& header, const Facts& facts, const Layout& layout, bool interval_given);
+Columns assign_columns(const Table& table, const TableHeader& header, const Facts& facts, const Layout& layout,
+                       bool interval_given);
 
 /// Share of steps between sampled values that go up; 0 with fewer than two values.
 double share_rising(const std::vector<double>& values);
-/// A value that few others exceed, and one near the start: what a sentinel or a spike does not move. NaN without numbers.
+/// A value that few others exceed, and one near the start: what a sentinel or a spike does not move. NaN without
+/// numbers.
 double robust_peak(const std::vector<double>& values);
 double robust_start(const std::vector<double>& values);
 

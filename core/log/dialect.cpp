@@ -10,9 +10,9 @@
 namespace ovenwright::log {
 namespace {
 
-constexpr std::size_t kWhole = 24U << 10;      // a text up to this size is its own sample
+constexpr std::size_t kWhole = 24U << 10;  // a text up to this size is its own sample
 constexpr std::size_t kHead = 12U << 10, kPiece = 3U << 10;
-constexpr std::size_t kFewestLines = 40;       // a head with fewer lines is widened
+constexpr std::size_t kFewestLines = 40;  // a head with fewer lines is widened
 constexpr std::size_t kMostHead = 8U << 20;
 constexpr std::size_t kMostRows = 400;
 constexpr std::size_t kMostCellsPerRow = 4000;  // a channel in a row: what the first cells show holds for the rest
@@ -109,10 +109,13 @@ std::vector<std::size_t> aligned_columns(const std::vector<std::string_view>& sa
     Row row;
     while (source.next(row)) {
       const auto numbers = std::count_if(row.cells.begin(), row.cells.end(), [](std::string_view cell) {
-        return cell.find_first_of("0123456789") != std::string_view::npos && cell.find_first_not_of("0123456789.,:-+") == std::string_view::npos;
+        return cell.find_first_of("0123456789") != std::string_view::npos &&
+               cell.find_first_not_of("0123456789.,:-+") == std::string_view::npos;
       });
-      const bool plain = std::all_of(row.text.begin(), row.text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80 && c != '\t'; });
-      if (numbers < 2 || !plain || 2 * static_cast<std::size_t>(numbers) < row.cells.size() || row.text.size() > 4096) continue;
+      const bool plain = std::all_of(row.text.begin(), row.text.end(),
+                                     [](char c) { return static_cast<unsigned char>(c) < 0x80 && c != '\t'; });
+      if (numbers < 2 || !plain || 2 * static_cast<std::size_t>(numbers) < row.cells.size() || row.text.size() > 4096)
+        continue;
       ++lines;
       if (filled.size() < row.text.size()) filled.resize(row.text.size(), false);
       for (std::size_t i = 0; i < row.text.size(); ++i) filled[i] = filled[i] || row.text[i] != ' ';
@@ -228,7 +231,8 @@ DialectGuess guess_dialect(std::string_view text, const Layout& fixed) {
       const Tally result = tally(sample, candidate.dialect, decimal);
       scores[i] = result.score();
       const double alone = result.columns() < 2 ? 0.5 : 1.0;  // one column is what is left where nothing splits
-      const double rank = result.score() * alone + (result.score() > 0 ? candidate.bonus : 0) + (decimal == '.' ? 0.005 : 0);
+      const double rank =
+          result.score() * alone + (result.score() > 0 ? candidate.bonus : 0) + (decimal == '.' ? 0.005 : 0);
       if (result.columns() == 0 || rank <= best_rank) continue;
       best_rank = rank;
       best.dialect = candidate.dialect;

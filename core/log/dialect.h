@@ -16,9 +16,9 @@ std::vector<std::string_view> sample_of(std::string_view text);
 struct DialectGuess {
   Dialect dialect;
   char decimal = '.';
-  std::size_t columns = 0;          ///< cells in a row of the table; 0: no table was seen
-  double score = 0;                 ///< share of the lines with digits that are rows of one table, weighted by purity
-  bool decimal_open = false;        ///< the cells seen would be numbers with either sign
+  std::size_t columns = 0;    ///< cells in a row of the table; 0: no table was seen
+  double score = 0;           ///< share of the lines with digits that are rows of one table, weighted by purity
+  bool decimal_open = false;  ///< the cells seen would be numbers with either sign
   bool other_decimal_possible = false;
 };
 

@@ -84,10 +84,12 @@ void read_unit(const Statement& statement, const std::string& text, Words words,
     }
   };
   const std::string_view value = rest_after_label(text);
-  const bool one_value = statement.cells.size() <= 1 ||
-                         std::count_if(statement.cells.begin(), statement.cells.end(), [](const std::string& c) { return !c.empty(); }) <= 2;
+  const bool one_value =
+      statement.cells.size() <= 1 || std::count_if(statement.cells.begin(), statement.cells.end(),
+                                                   [](const std::string& c) { return !c.empty(); }) <= 2;
   if ((words & kUnitWord) != 0 && one_value) {
-    const std::string_view last = value.empty() ? text.substr(std::min(text.size(), text.find_last_of(' ') + 1)) : value;
+    const std::string_view last =
+        value.empty() ? text.substr(std::min(text.size(), text.find_last_of(' ') + 1)) : value;
     if (const auto unit = parse_unit(last)) return use(*unit);
     const bool of_temperature = (words & (kTimeWord | kOtherWord)) == 0;
     if (of_temperature && !value.empty() && value.size() <= 20 && !facts.unknown_unit) {
@@ -131,7 +133,8 @@ std::optional<StatedInterval> interval_in(std::string_view original, bool keywor
   stated.text = std::string{trim(original)};
   // A clock: 00:00:00.5
   std::size_t clock_end = number->start;
-  while (clock_end < text.size() && (is_digit(text[clock_end]) || text[clock_end] == ':' || text[clock_end] == '.')) ++clock_end;
+  while (clock_end < text.size() && (is_digit(text[clock_end]) || text[clock_end] == ':' || text[clock_end] == '.'))
+    ++clock_end;
   const auto clock_text = std::string_view{text}.substr(number->start, clock_end - number->start);
   if (clock_text.find(':') != kNone) {
     const auto clock = read_time_text(clock_text);
@@ -146,11 +149,13 @@ std::optional<StatedInterval> interval_in(std::string_view original, bool keywor
   if (hertz(word) || (rate && (!unit || unit->quantity != Quantity::kTime))) {
     const bool per_minute = small.find("per minute") != kNone || small.find("/min") != kNone;
     stated.seconds = number->value > 0 ? (per_minute ? 60 : 1) / number->value : 0;
-    stated.unit_stated = hertz(word) || small.find("hz") != kNone || per_minute || small.find("per second") != kNone || small.find("/s") != kNone;
+    stated.unit_stated = hertz(word) || small.find("hz") != kNone || per_minute || small.find("per second") != kNone ||
+                         small.find("/s") != kNone;
   } else if (unit && unit->quantity == Quantity::kTime) {
     stated.seconds = unit->factor < 1 ? number->value / (1 / unit->factor) : number->value * unit->factor;
   } else if (label.unit && label.unit->quantity == Quantity::kTime) {
-    stated.seconds = label.unit->factor < 1 ? number->value / (1 / label.unit->factor) : number->value * label.unit->factor;
+    stated.seconds =
+        label.unit->factor < 1 ? number->value / (1 / label.unit->factor) : number->value * label.unit->factor;
   } else if (interval && word.empty()) {
     // No thermocouple is logged every 50 seconds on its way through an oven: that many are milliseconds.
     constexpr double kMostSeconds = 20;
@@ -169,15 +174,19 @@ std::optional<DateOrder> date_order_in(std::string_view original) {
     DateOrder order;
   };
   static constexpr std::array kPatterns{
-      Pattern{"yyyy", DateOrder::kYearMonthDay}, Pattern{"jjjj-", DateOrder::kYearMonthDay}, Pattern{"aaaa-", DateOrder::kYearMonthDay},
-      Pattern{"dd/mm", DateOrder::kDayMonthYear}, Pattern{"dd.mm", DateOrder::kDayMonthYear}, Pattern{"dd-mm", DateOrder::kDayMonthYear},
-      Pattern{"tt.mm", DateOrder::kDayMonthYear}, Pattern{"tt/mm", DateOrder::kDayMonthYear}, Pattern{"tt-mm", DateOrder::kDayMonthYear},
-      Pattern{"jj/mm", DateOrder::kDayMonthYear}, Pattern{"jj.mm", DateOrder::kDayMonthYear}, Pattern{"jj-mm", DateOrder::kDayMonthYear},
-      Pattern{"d/m/y", DateOrder::kDayMonthYear}, Pattern{"d.m.y", DateOrder::kDayMonthYear}, Pattern{"d-m-y", DateOrder::kDayMonthYear},
-      Pattern{"mm/dd", DateOrder::kMonthDayYear}, Pattern{"mm-dd", DateOrder::kMonthDayYear}, Pattern{"mm.dd", DateOrder::kMonthDayYear},
+      Pattern{"yyyy", DateOrder::kYearMonthDay},  Pattern{"jjjj-", DateOrder::kYearMonthDay},
+      Pattern{"aaaa-", DateOrder::kYearMonthDay}, Pattern{"dd/mm", DateOrder::kDayMonthYear},
+      Pattern{"dd.mm", DateOrder::kDayMonthYear}, Pattern{"dd-mm", DateOrder::kDayMonthYear},
+      Pattern{"tt.mm", DateOrder::kDayMonthYear}, Pattern{"tt/mm", DateOrder::kDayMonthYear},
+      Pattern{"tt-mm", DateOrder::kDayMonthYear}, Pattern{"jj/mm", DateOrder::kDayMonthYear},
+      Pattern{"jj.mm", DateOrder::kDayMonthYear}, Pattern{"jj-mm", DateOrder::kDayMonthYear},
+      Pattern{"d/m/y", DateOrder::kDayMonthYear}, Pattern{"d.m.y", DateOrder::kDayMonthYear},
+      Pattern{"d-m-y", DateOrder::kDayMonthYear}, Pattern{"mm/dd", DateOrder::kMonthDayYear},
+      Pattern{"mm-dd", DateOrder::kMonthDayYear}, Pattern{"mm.dd", DateOrder::kMonthDayYear},
       Pattern{"m/d/y", DateOrder::kMonthDayYear}, Pattern{"m-d-y", DateOrder::kMonthDayYear},
-      Pattern{"yy/mm", DateOrder::kYearMonthDay}, Pattern{"yy-mm", DateOrder::kYearMonthDay}, Pattern{"yy.mm", DateOrder::kYearMonthDay},
-      Pattern{"dmy", DateOrder::kDayMonthYear}, Pattern{"mdy", DateOrder::kMonthDayYear}, Pattern{"ymd", DateOrder::kYearMonthDay}};
+      Pattern{"yy/mm", DateOrder::kYearMonthDay}, Pattern{"yy-mm", DateOrder::kYearMonthDay},
+      Pattern{"yy.mm", DateOrder::kYearMonthDay}, Pattern{"dmy", DateOrder::kDayMonthYear},
+      Pattern{"mdy", DateOrder::kMonthDayYear},   Pattern{"ymd", DateOrder::kYearMonthDay}};
   std::optional<DateOrder> found;
   std::size_t earliest = kNone;
   for (const auto& pattern : kPatterns) {
@@ -200,15 +209,19 @@ Facts read_facts(const std::vector<Statement>& statements) {
       facts.interval = interval_in(statement.text, true);
       if (facts.interval) facts.interval->line = statement.line;
     }
-    if ((words & (kUnitWord | kTemperatureWord | kValueWord)) != 0 && (words & (kColdJunctionWord | kIntervalWord | kRateWord)) == 0) {
+    if ((words & (kUnitWord | kTemperatureWord | kValueWord)) != 0 &&
+        (words & (kColdJunctionWord | kIntervalWord | kRateWord)) == 0) {
       read_unit(statement, text, words, facts);
     }
-    if (facts.thermocouple == 0 && (words & (kTypeWord | kTemperatureWord)) != 0) facts.thermocouple = thermocouple_named(text);
+    if (facts.thermocouple == 0 && (words & (kTypeWord | kTemperatureWord)) != 0)
+      facts.thermocouple = thermocouple_named(text);
     if (!facts.cold_junction_C && (words & kColdJunctionWord) != 0) {
       if (const auto number = loose_number(text, 0)) {
         const auto unit = parse_unit(word_at(text, number->end));
         const bool fahrenheit = unit && unit->name == "degF", kelvin = unit && unit->name == "K";
-        const double celsius = fahrenheit ? (number->value - 32) / 1.8 : kelvin ? number->value - 273.15 : number->value;
+        const double celsius = fahrenheit ? (number->value - 32) / 1.8
+                               : kelvin   ? number->value - 273.15
+                                          : number->value;
         if (celsius > -60 && celsius < 150) facts.cold_junction_C = celsius;
       }
     }

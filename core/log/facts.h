@@ -15,16 +15,16 @@ namespace ovenwright::log {
 struct StatedInterval {
   double seconds = 0;
   bool unit_stated = true;
-  std::string text;       ///< the line that says so
+  std::string text;  ///< the line that says so
   std::size_t line = 0;
 };
 
 /// What the lines around the table say about how to read it.
 struct Facts {
   std::optional<StatedInterval> interval;
-  std::optional<UnitText> unit;            ///< of the temperatures
+  std::optional<UnitText> unit;  ///< of the temperatures
   std::optional<UnitText> time_unit;
-  std::optional<Statement> unknown_unit;   ///< "Unit: xyz": the line
+  std::optional<Statement> unknown_unit;  ///< "Unit: xyz": the line
   std::string unknown_unit_text;
   char thermocouple = 0;
   std::optional<double> cold_junction_C;

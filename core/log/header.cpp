@@ -48,8 +48,9 @@ std::vector<Piece> with_brackets_joined(std::vector<Piece> words) {
   std::vector<Piece> joined;
   for (Piece& word : words) {
     const bool bracket = !joined.empty() && (word.text.front() == '(' || word.text.front() == '[' || word.text == "/");
-    const bool open = !joined.empty() && joined.back().text.find_last_of("([") != std::string::npos &&
-                      joined.back().text.find_first_of(")]", joined.back().text.find_last_of("([")) == std::string::npos;
+    const bool open =
+        !joined.empty() && joined.back().text.find_last_of("([") != std::string::npos &&
+        joined.back().text.find_first_of(")]", joined.back().text.find_last_of("([")) == std::string::npos;
     if (bracket || open) {
       joined.back().text += " " + word.text;
       joined.back().to = word.to;
@@ -113,7 +114,8 @@ std::vector<std::size_t> named_columns(const std::vector<ColumnProfile>& profile
 }
 
 /// Cells of a header row spread over the columns; empty where the row does not fit them.
-Cells laid_over(const Statement& row, const Dialect& dialect, const std::vector<ColumnProfile>& profile, std::string_view data_line) {
+Cells laid_over(const Statement& row, const Dialect& dialect, const std::vector<ColumnProfile>& profile,
+                std::string_view data_line) {
   const std::size_t columns = profile.size();
   const bool at_blanks = dialect.split == Dialect::Split::kBlanks || dialect.split == Dialect::Split::kColumns;
   const auto named = named_columns(profile);
@@ -138,7 +140,8 @@ Cells laid_over(const Statement& row, const Dialect& dialect, const std::vector<
     if (dialect.split == Dialect::Split::kColumns) {
       places.clear();
       for (std::size_t i = 0; i < dialect.starts.size(); ++i) {
-        const std::size_t end = i + 1 < dialect.starts.size() ? dialect.starts[i + 1] - 1 : std::max(dialect.starts[i] + 8, data_line.size());
+        const std::size_t end = i + 1 < dialect.starts.size() ? dialect.starts[i + 1] - 1
+                                                              : std::max(dialect.starts[i] + 8, data_line.size());
         places.push_back({"", dialect.starts[i], end});
       }
     }
@@ -154,7 +157,8 @@ Cells laid_over(const Statement& row, const Dialect& dialect, const std::vector<
   }
   if (cells.size() == named.size()) return spread(cells);
   // One name too few: the first column, of row numbers or times, has none where the first name is no word for time.
-  const bool first_is_named = !cells.empty() && (read_header_text(cells[0]).words & (kTimeWord | kDateWord | kIndexWord)) != 0;
+  const bool first_is_named =
+      !cells.empty() && (read_header_text(cells[0]).words & (kTimeWord | kDateWord | kIndexWord)) != 0;
   if (cells.size() + 1 == columns && !first_is_named) cells.insert(cells.begin(), "");
   cells.resize(columns);
   return cells;
@@ -249,7 +253,8 @@ TableHeader read_header(Table& table, const Dialect& dialect, std::string_view d
       auto unit = text.unit;
       if (rows[r].unit_row() && !unit) {
         std::string_view inside = text.whole;
-        if (inside.size() > 2 && (inside.front() == '(' || inside.front() == '[')) inside = inside.substr(1, inside.size() - 2);
+        if (inside.size() > 2 && (inside.front() == '(' || inside.front() == '['))
+          inside = inside.substr(1, inside.size() - 2);
         unit = parse_unit(inside);
       }
       if (unit) {

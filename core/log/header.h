@@ -13,15 +13,15 @@ namespace ovenwright::log {
 struct TableHeader {
   int line = 0;  ///< of the row of names, from 1; 0: none
   struct Column {
-    std::string name;               ///< without the unit; may be empty
-    std::string bracket;            ///< in brackets behind the name, no unit that is known
+    std::string name;     ///< without the unit; may be empty
+    std::string bracket;  ///< in brackets behind the name, no unit that is known
     std::optional<UnitText> unit;
-    std::optional<UnitText> ending; ///< a plain letter at the end of the name
+    std::optional<UnitText> ending;  ///< a plain letter at the end of the name
     std::string name_before_ending;
-    Words words = kNoWord;          ///< of all rows
-    Words name_words = kNoWord;     ///< of the name alone
+    Words words = kNoWord;       ///< of all rows
+    Words name_words = kNoWord;  ///< of the name alone
     char thermocouple = 0;
-    std::string texts;              ///< all that stands above the column
+    std::string texts;  ///< all that stands above the column
   };
   std::vector<Column> columns;
 };

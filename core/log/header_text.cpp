@@ -18,9 +18,18 @@ bool letter_or_digit(char c) {
 /// Brackets of any script become round ones, line breaks blanks.
 std::string with_plain_brackets(std::string_view text) {
   std::string out{text};
-  static constexpr std::array<std::pair<std::string_view, std::string_view>, 12> kForms{
-      {{"（", "("}, {"）", ")"}, {"［", "["}, {"］", "]"}, {"【", "["}, {"】", "]"}, {"〔", "("}, {"〕", ")"},
-       {"\r\n", " "}, {"\n", " "}, {"\r", " "}, {"\t", " "}}};
+  static constexpr std::array<std::pair<std::string_view, std::string_view>, 12> kForms{{{"（", "("},
+                                                                                         {"）", ")"},
+                                                                                         {"［", "["},
+                                                                                         {"］", "]"},
+                                                                                         {"【", "["},
+                                                                                         {"】", "]"},
+                                                                                         {"〔", "("},
+                                                                                         {"〕", ")"},
+                                                                                         {"\r\n", " "},
+                                                                                         {"\n", " "},
+                                                                                         {"\r", " "},
+                                                                                         {"\t", " "}}};
   for (const auto& [from, to] : kForms) {
     for (auto at = out.find(from); at != std::string::npos; at = out.find(from, at)) out.replace(at, from.size(), to);
   }
@@ -89,7 +98,8 @@ bool unit_at_end(HeaderText& header) {
   for (const std::string_view word : {" in ", " en "}) {
     const auto at = small.rfind(word);
     if (at == std::string::npos || small.size() != text.size()) continue;
-    if (const auto unit = parse_unit(std::string_view{text}.substr(at + word.size()))) return take_unit(header, *unit, text.substr(0, at));
+    if (const auto unit = parse_unit(std::string_view{text}.substr(at + word.size())))
+      return take_unit(header, *unit, text.substr(0, at));
   }
   const auto at = text.find_last_of("/_ ,:;-.");
   if (at == std::string::npos || at == 0) return false;
@@ -133,8 +143,9 @@ char thermocouple_named(std::string_view original) {
   const std::string text = lower(original);
   const auto upper = [](char c) { return static_cast<char>(c - 'a' + 'A'); };
   const auto type_at = [&](std::size_t i) -> char {
-    while (i < text.size() && (text[i] == ' ' || text[i] == '-' || text[i] == ':' || text[i] == '=' || text[i] == ';' ||
-                               text[i] == ',' || text[i] == '\t' || text[i] == '_' || text[i] == '"' || text[i] == '(')) {
+    while (i < text.size() &&
+           (text[i] == ' ' || text[i] == '-' || text[i] == ':' || text[i] == '=' || text[i] == ';' || text[i] == ',' ||
+            text[i] == '\t' || text[i] == '_' || text[i] == '"' || text[i] == '(')) {
       ++i;
     }
     if (text.compare(i, 3, "：") == 0) i += 3;
@@ -143,10 +154,11 @@ char thermocouple_named(std::string_view original) {
                        (i + 1 == text.size() || !letter_or_digit(text[i + 1]));
     return alone ? upper(text[i]) : '\0';
   };
-  for (const std::string_view word : {"type", "typ", "tipo", "thermocouple", "thermoelement", "termopar", "类型", "類型", "タイプ",
-                                      "热电偶", "熱電偶", "熱電対", "tc"}) {
+  for (const std::string_view word : {"type", "typ", "tipo", "thermocouple", "thermoelement", "termopar", "类型",
+                                      "類型", "タイプ", "热电偶", "熱電偶", "熱電対", "tc"}) {
     for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + 1)) {
-      if (at > 0 && static_cast<unsigned char>(text[at]) < 0x80 && text[at - 1] >= 'a' && text[at - 1] <= 'z' && word.size() < 6) {
+      if (at > 0 && static_cast<unsigned char>(text[at]) < 0x80 && text[at - 1] >= 'a' && text[at - 1] <= 'z' &&
+          word.size() < 6) {
         // "thermoelementtyp" ends in "typ" rightly; other words that do ("prototyp") have no lone letter behind them.
         if (word != "typ" && word != "type") continue;
       }
@@ -154,7 +166,8 @@ char thermocouple_named(std::string_view original) {
     }
   }
   for (const char type : kTypes) {
-    for (const std::string_view word : {"-type", " type", "-typ", " typ", "型", "-thermo", "-element", " thermocouple", " 热电偶", " 熱電偶"}) {
+    for (const std::string_view word :
+         {"-type", " type", "-typ", " typ", "型", "-thermo", "-element", " thermocouple", " 热电偶", " 熱電偶"}) {
       const std::string pattern = type + std::string{word};
       const auto at = text.find(pattern);
       if (at != std::string::npos && (at == 0 || !letter_or_digit(text[at - 1]))) return upper(type);

@@ -11,14 +11,14 @@ namespace ovenwright::log {
 
 /// One header cell taken apart: "U1 center (°C)" is the name "U1 center" with a unit.
 struct HeaderText {
-  std::string whole;                  ///< as it stood, trimmed, line breaks as blanks
-  std::string name;                   ///< without the unit
+  std::string whole;  ///< as it stood, trimmed, line breaks as blanks
+  std::string name;   ///< without the unit
   std::optional<UnitText> unit;
-  std::string bracket;                ///< what stands in brackets and is no known unit: perhaps one after all
-  std::optional<UnitText> ending;     ///< a plain letter at the end ("TC1 C"): a unit where all columns have it
+  std::string bracket;             ///< what stands in brackets and is no known unit: perhaps one after all
+  std::optional<UnitText> ending;  ///< a plain letter at the end ("TC1 C"): a unit where all columns have it
   std::string name_before_ending;
   Words words = kNoWord;
-  char thermocouple = 0;              ///< "type K", "(K-type)": the letter
+  char thermocouple = 0;  ///< "type K", "(K-type)": the letter
 };
 
 HeaderText read_header_text(std::string_view cell);

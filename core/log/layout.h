@@ -11,18 +11,21 @@ enum class Form { kWide, kLong, kRows };
 /// the content. What a log was read with is a Layout with every field filled.
 struct Layout {
   struct TimeColumns {
-    std::vector<int> columns;            ///< from 1; two where date and time stand apart
-    std::optional<std::string> kind;     ///< "seconds", "milliseconds", "minutes", "clock m:s", "clock h:m:s", "date and time", "serial days", "seconds since 1970", "index"
-    std::optional<double> interval_s;    ///< for "index"
+    std::vector<int> columns;         ///< from 1; two where date and time stand apart
+    std::optional<std::string> kind;  ///< "seconds", "milliseconds", "microseconds", "minutes", "hours", "days", "clock
+                                      ///< m:s", "clock h:m", "clock h:m:s", "date and time", "serial days", "seconds
+                                      ///< since 1970", "milliseconds since 1970", "index"
+    std::optional<double> interval_s;  ///< for "index"
   };
   struct ChannelColumn {
-    int column = 0;                      ///< from 1; in form "rows" the row, in form "long" unused
+    int column = 0;  ///< from 1; in form "rows" the row, in form "long" unused
     std::string name;
-    int time_column = 0;                 ///< where every channel has its own clock, else 0
+    int time_column = 0;  ///< where every channel has its own clock, else 0
     bool use = true;
+    std::optional<std::string> unit;  ///< where it differs from the layout's: "degC", "degF", "K", "mV"
   };
   std::optional<std::string> name, encoding, delimiter, decimal, sheet, date_order, unit, thermocouple_type;
-  std::optional<int> header_line;        ///< 0: no header
+  std::optional<int> header_line;  ///< 0: no header
   std::optional<double> cold_junction_C, scale;
   std::optional<int> cold_junction_column;
   std::optional<Form> form;

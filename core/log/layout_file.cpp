@@ -18,9 +18,20 @@ constexpr std::array<std::string_view, 2> kDecimals{".", ","};
 constexpr std::array<std::string_view, 3> kForms{"wide", "long", "rows"};
 constexpr std::array<std::string_view, 3> kDateOrders{"dmy", "mdy", "ymd"};
 constexpr std::array<std::string_view, 8> kThermocouples{"K", "J", "T", "E", "N", "R", "S", "B"};
-constexpr std::array<std::string_view, 9> kTimeKinds{"seconds",     "milliseconds",       "minutes",
-                                                     "clock m:s",   "clock h:m:s",        "date and time",
-                                                     "serial days", "seconds since 1970", "index"};
+constexpr std::array<std::string_view, 14> kTimeKinds{"seconds",
+                                                      "milliseconds",
+                                                      "microseconds",
+                                                      "minutes",
+                                                      "hours",
+                                                      "days",
+                                                      "clock m:s",
+                                                      "clock h:m",
+                                                      "clock h:m:s",
+                                                      "date and time",
+                                                      "serial days",
+                                                      "seconds since 1970",
+                                                      "milliseconds since 1970",
+                                                      "index"};
 
 constexpr files::Range kScale{0, 1e9, true, "a factor above 0"};
 constexpr files::Range kInterval{0, 1e6, true, "seconds above 0"};
@@ -36,10 +47,10 @@ Layout::TimeColumns time_of(files::TomlTable& table) {
     }
     time.columns.push_back(static_cast<int>(column));
   }
-  if (time.columns.size() > 2) {
-    table.fail("columns",
-               "found " + std::to_string(time.columns.size()) + " time columns, expected one, or two for date and time",
-               std::to_string(time.columns.size()), "one or two");
+  constexpr std::size_t kMostTimeColumns = 4;  // date, time of day, half of the day, milliseconds
+  if (time.columns.size() > kMostTimeColumns) {
+    table.fail("columns", "found " + std::to_string(time.columns.size()) + " time columns, expected at most four",
+               std::to_string(time.columns.size()), "at most four");
   }
   time.kind = table.one_of("kind", kTimeKinds);
   time.interval_s = table.number("interval_s", kInterval);
@@ -53,6 +64,7 @@ Layout::ChannelColumn channel_of(files::TomlTable& table, bool long_form) {
   channel.name = table.text("name").value_or("");
   channel.time_column = table.integer("time_column", 0, kMostColumns).value_or(0);
   channel.use = table.boolean("use").value_or(true);
+  channel.unit = table.one_of("unit", kUnits);
   return channel;
 }
 
@@ -164,6 +176,7 @@ std::string layout_text(const Layout& layout) {
     if (!channel.name.empty()) lines.text("name", channel.name);
     if (channel.time_column > 0) lines.integer("time_column", channel.time_column);
     if (!channel.use) lines.line("use", "false");
+    lines.text("unit", channel.unit);
   }
   return lines.take();
 }

@@ -1,91 +1,126 @@
 #include "core/log/reading.h"
 
 #include <algorithm>
-#include <limits>
-#include <memory>
+#include <future>
 
 #include "core/files/digest.h"
 #include "core/log/grid.h"
+#include "core/log/interpret.h"
 #include "core/log/log_file.h"
-#include "core/log/number.h"
-#include "core/log/text.h"
 
 namespace ovenwright::log {
 namespace {
 
-std::vector<std::string_view> split(std::string_view line, char delimiter) {
-  std::vector<std::string_view> cells;
-  while (true) {
-    const auto end = line.find(delimiter);
-    cells.push_back(trim(line.substr(0, end)));
-    if (end == std::string_view::npos) return cells;
-    line.remove_prefix(end + 1);
+Error named(Error error, const std::string& name) {
+  error.where.file = name;
+  return error;
+}
+
+/// The sheet that was asked for, or the one that looks most like a log; the others in `notes`.
+Result<const Grid*> chosen_sheet(const std::string& name, const std::vector<Grid>& grids, const Options& options,
+                                 std::vector<std::string>& notes) {
+  const std::string wanted = options.layout ? options.layout->sheet.value_or("") : "";
+  const Grid* best = nullptr;
+  double best_likeness = -1;
+  std::string names;
+  for (const Grid& grid : grids) {
+    names += (names.empty() ? "" : ", ") + (grid.name.empty() ? "a table without a name" : grid.name);
+    if (!wanted.empty()) {
+      if (grid.name == wanted) return &grid;
+      continue;
+    }
+    const double likeness = likeness_to_a_log(grid);
+    if (likeness > best_likeness) {
+      best = &grid;
+      best_likeness = likeness;
+    }
   }
+  if (best == nullptr && !wanted.empty()) {
+    return Error{
+        ErrorCode::kParse, "found no sheet \"" + wanted + "\", expected one of: " + names, {name, 0, 0}, wanted, names};
+  }
+  if (best == nullptr)
+    return Error{ErrorCode::kParse,
+                 "found no table, expected one of times and temperatures",
+                 {name, 0, 0},
+                 "",
+                 "a table of times and temperatures"};
+  if (grids.size() > 1) {
+    std::string text = "Read from " +
+                       (best->name.empty() ? "the table that looks most like a log" : "sheet " + best->name) +
+                       "; also in the file:";
+    std::size_t listed = 0;
+    for (const Grid& grid : grids) {
+      if (&grid == best || grid.name.empty()) continue;
+      text += (listed++ > 0 ? ", " : " ") + grid.name;
+    }
+    notes.push_back(listed > 0
+                        ? text + "."
+                        : "Read from the table that looks most like a log of " + std::to_string(grids.size()) + ".");
+  }
+  return best;
 }
 
-std::optional<double> number(std::string_view cell, char decimal) {
-  const auto read = read_number(cell, decimal);
-  if (!read || !read->rest.empty()) return std::nullopt;
-  return read->value;
+Result<Reading> of_text(const std::string& name, std::string_view bytes, const Options& options) {
+  const auto decoded = decode(bytes, options.layout ? options.layout->encoding.value_or("") : "");
+  if (!decoded) return named(decoded.error(), name);
+  const std::string_view text = decoded->unchanged ? bytes.substr(decoded->skip) : std::string_view{decoded->utf8};
+  auto reading = interpret_text(name, text, options);
+  if (!reading) return reading;
+  reading->read_as.encoding = reading->layout.encoding.emplace(decoded->encoding);
+  if (!decoded->certain) {
+    reading->read_as.assumed.push_back(
+        {"encoding",
+         "More than one encoding is plausible: read as " + decoded->encoding + ". Numbers do not depend on it.",
+         decoded->encoding, ""});
+  }
+  return reading;
 }
 
-Error parse_error(const std::string& name, std::size_t line, std::size_t column, std::string_view found,
-                  const std::string& expected) {
-  const auto quoted = quoted_for_message(found);
-  return {ErrorCode::kParse,
-          "found " + quoted + ", expected " + expected,
-          {name, static_cast<int>(line), static_cast<int>(column)},
-          std::string{found},
-          expected};
+Result<Reading> of_content(const std::string& name, std::string_view bytes, const Options& options) {
+  if (bytes.empty())
+    return Error{ErrorCode::kParse, "found an empty file, expected a log", {name, 0, 0}, "an empty file", "a log"};
+  std::vector<std::string> notes;
+  const auto content = open_container(name, bytes, options.most_unpacked_bytes, notes);
+  if (!content) return named(content.error(), name);
+  std::string part = content->member;
+  auto reading = [&]() -> Result<Reading> {
+    if (content->kind == "text") {
+      const std::string_view text = content->plain ? bytes : std::string_view{content->bytes};
+      if (text.empty())
+        return Error{ErrorCode::kParse, "found an empty file, expected a log", {name, 0, 0}, "an empty file", "a log"};
+      return of_text(name, text, options);
+    }
+    const auto grid = chosen_sheet(name, content->grids, options, notes);
+    if (!grid) return grid.error();
+    if (part.empty()) part = (*grid)->name;
+    auto made = interpret_grid(name, **grid, options);
+    if (made) {
+      made->layout.sheet = (*grid)->name;
+      made->read_as.encoding = made->layout.encoding.emplace("UTF-8");
+    }
+    return made;
+  }();
+  if (!reading) return reading;
+  reading->file.member = std::move(part);
+  reading->read_as.notes.insert(reading->read_as.notes.begin(), notes.begin(), notes.end());
+  return reading;
 }
 
 }  // namespace
 
-Result<Reading> read_bytes(const std::string& name, std::string_view bytes, const Options&) {
-  auto decoded = decode(bytes);
-  if (!decoded) return decoded.error();
-  std::string_view text = decoded->unchanged ? bytes.substr(decoded->skip) : std::string_view{decoded->utf8};
-  const auto head = text.substr(0, text.find('\n'));
-  const char delimiter = head.find('\t') != head.npos ? '\t' : head.find(';') != head.npos ? ';' : ',';
-  const char decimal = delimiter != ',' && text.find(',') != text.npos ? ',' : '.';
-  Reading reading;
-  std::vector<double> time_s;
-  std::size_t line = 0;
-  while (!text.empty()) {
-    ++line;
-    const auto end = text.find('\n');
-    const auto row = trim(text.substr(0, end));
-    text.remove_prefix(end == text.npos ? text.size() : end + 1);
-    if (row.empty()) continue;
-    const auto cells = split(row, delimiter);
-    if (reading.channels.empty()) {
-      for (std::size_t i = 1; i < cells.size(); ++i) {
-        std::string channel{cells[i].substr(0, cells[i].find(" ("))};
-        reading.channels.push_back({std::move(channel), static_cast<int>(i), nullptr, {}});
-      }
-      reading.read_as.header_line = static_cast<int>(line);
-      continue;
-    }
-    if (cells.size() != reading.channels.size() + 1)
-      return parse_error(name, line, 0, row, std::to_string(reading.channels.size() + 1) + " cells");
-    const auto time = number(cells[0], decimal);
-    if (!time) return parse_error(name, line, 1, cells[0], "a time");
-    time_s.push_back(*time);
-    for (std::size_t i = 1; i < cells.size(); ++i) {
-      const auto value = number(cells[i], decimal);
-      reading.channels[i - 1].temperature_C.push_back(value.value_or(std::numeric_limits<double>::quiet_NaN()));
-    }
-  }
-  if (time_s.empty()) return parse_error(name, 0, 0, head, "a table of times and temperatures");
-  reading.read_as.rows = time_s.size();
-  reading.read_as.encoding = decoded->encoding;
-  reading.read_as.delimiter = delimiter;
-  reading.read_as.decimal = decimal;
-  reading.read_as.time = "seconds";
-  reading.read_as.unit = "degC";
-  const auto clock = std::make_shared<const std::vector<double>>(std::move(time_s));
-  for (auto& channel : reading.channels) channel.time_s = clock;
-  reading.file = {name, "", files::sha256_hex(bytes), bytes.size()};
+Result<Reading> read_bytes(const std::string& name, std::string_view bytes, const Options& options) {
+  constexpr std::size_t kWorthAThread = 4U << 20;
+  const bool aside = bytes.size() >= kWorthAThread && options.threads != 1;
+  auto digest =
+      std::async(aside ? std::launch::async : std::launch::deferred, [bytes] { return files::sha256_hex(bytes); });
+  auto reading = of_content(name, bytes, options);
+  if (!reading) return reading;
+  reading->file.file = name;
+  reading->file.bytes = bytes.size();
+  reading->file.sha256 = digest.get();
+  if (options.progress && !options.progress(1, reading->read_as.rows))
+    return Error{ErrorCode::kCancelled, "reading was stopped", {name, 0, 0}, "", ""};
   return reading;
 }
 

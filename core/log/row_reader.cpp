@@ -126,7 +126,8 @@ bool RowReader::cut_off(const Row& row) const {
   if (profile.holds() != ColumnProfile::Holds::kNumbers) return false;
   const Cell cell = read_cell(row.cells[last], plan_.decimal);
   if (!cell.number()) return cell.kind == CellKind::kText || cell.kind == CellKind::kOpen;
-  if (profile.fewest_decimals > 0 && profile.fewest_decimals < 99) return std::max(0, cell.decimals) < profile.fewest_decimals;
+  if (profile.fewest_decimals > 0 && profile.fewest_decimals < 99)
+    return std::max(0, cell.decimals) < profile.fewest_decimals;
   if (!profile.whole_numbers) return false;
   double before = kNaN;
   for (const double value : profile.values) before = std::isfinite(value) && value != cell.value ? value : before;
@@ -181,13 +182,16 @@ bool RowReader::take(const Row& row, std::size_t at) {
     if (comment || numbers == 0) {
       ++(comment ? account.comments : account.repeated_headers);
     } else {
-      const auto first = std::find_if(row.cells.begin(), row.cells.end(), [](std::string_view cell) { return !cell.empty(); });
+      const auto first =
+          std::find_if(row.cells.begin(), row.cells.end(), [](std::string_view cell) { return !cell.empty(); });
       const Cell label = first == row.cells.end() ? Cell{} : read_cell(*first, plan_.decimal);
       const Words words = label.kind == CellKind::kText ? words_in(*first) : kNoWord;
-      if ((words & (kStatisticWord | kUnitWord | kDescriptionWord | kNameWord | kTypeWord | kChannelWord | kZoneWord | kSetpointWord | kTimeWord)) != 0) {
+      if ((words & (kStatisticWord | kUnitWord | kDescriptionWord | kNameWord | kTypeWord | kChannelWord | kZoneWord |
+                    kSetpointWord | kTimeWord)) != 0) {
         ++account.statistics;
       } else {
-        keep(account.timeless, {row.line, time_column, std::string{cell_at(row, std::max(0, time_column - 1))}, "a time"});
+        keep(account.timeless,
+             {row.line, time_column, std::string{cell_at(row, std::max(0, time_column - 1))}, "a time"});
       }
     }
     skip(row);
@@ -209,7 +213,8 @@ bool RowReader::take(const Row& row, std::size_t at) {
   }
   for (std::size_t i = plan_.columns; i < row.cells.size(); ++i) {
     if (row.cells[i].empty() || read_cell(row.cells[i], plan_.decimal).kind == CellKind::kText) continue;
-    keep(account.long_rows, {row.line, static_cast<int>(i) + 1, number_of_cells(row.cells.size()), number_of_cells(plan_.columns)});
+    keep(account.long_rows,
+         {row.line, static_cast<int>(i) + 1, number_of_cells(row.cells.size()), number_of_cells(plan_.columns)});
     break;
   }
   if (unreadable.line > 0) keep(account.unreadable, std::move(unreadable));

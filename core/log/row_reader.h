@@ -27,13 +27,13 @@ class RowReader {
   struct Account {
     std::size_t skipped = 0;
     std::size_t first_data_line = 0, last_data_line = 0;
-    std::vector<Problem> unreadable;       ///< cells in rows of data; the first few
-    std::vector<Problem> timeless;         ///< rows of numbers without a time; the first few, and the last
+    std::vector<Problem> unreadable;  ///< cells in rows of data; the first few
+    std::vector<Problem> timeless;    ///< rows of numbers without a time; the first few, and the last
     std::vector<Problem> short_rows, long_rows;
     std::size_t short_count = 0;
     std::size_t repeated_headers = 0, statistics = 0, comments = 0;
-    std::vector<Statement> last_skipped;   ///< since the last row of data; the first few
-    bool last_row_cut = false;             ///< the file ends within the last row of data
+    std::vector<Statement> last_skipped;  ///< since the last row of data; the first few
+    bool last_row_cut = false;            ///< the file ends within the last row of data
   };
   Account account;
 
@@ -49,5 +49,11 @@ class RowReader {
   std::vector<std::vector<double>>& times_;
   std::vector<std::vector<double>>& values_;
 };
+
+/// What the accounts of all parts, in the order of the file, come to: notes and warnings in `result`, or the first
+/// thing in the way. `drop_last` takes whether the last row that was taken was cut short.
+/// @param rows  that were taken
+std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size_t rows, const WidePlan& plan,
+                            const std::string& file, WideResult& result, bool& drop_last);
 
 }  // namespace ovenwright::log

@@ -26,7 +26,8 @@ std::size_t width_of(char32_t c) {
 }
 
 /// Byte offsets of the given places in a line.
-void split_columns(std::string_view line, const std::vector<std::size_t>& starts, std::vector<std::string_view>& cells) {
+void split_columns(std::string_view line, const std::vector<std::size_t>& starts,
+                   std::vector<std::string_view>& cells) {
   std::size_t column = 0, byte = 0, cell_start = 0;
   std::size_t next = 1;
   const bool plain = is_ascii(line);
@@ -51,10 +52,14 @@ void split_columns(std::string_view line, const std::vector<std::size_t>& starts
 
 std::string Dialect::name() const {
   switch (split) {
-    case Split::kDelimiter: return std::string(1, delimiter);
-    case Split::kBlanks: return " ";
-    case Split::kColumns: return kFixedWidth;
-    case Split::kWhole: return "";
+    case Split::kDelimiter:
+      return std::string(1, delimiter);
+    case Split::kBlanks:
+      return " ";
+    case Split::kColumns:
+      return kFixedWidth;
+    case Split::kWhole:
+      return "";
   }
   return "";
 }
@@ -149,8 +154,11 @@ void TextRows::split_plain(std::string_view line, std::vector<std::string_view>&
       }
       return;
     }
-    case Dialect::Split::kColumns: return split_columns(line, dialect_.starts, cells);
-    case Dialect::Split::kWhole: cells.push_back(trim(line)); return;
+    case Dialect::Split::kColumns:
+      return split_columns(line, dialect_.starts, cells);
+    case Dialect::Split::kWhole:
+      cells.push_back(trim(line));
+      return;
   }
 }
 
@@ -221,6 +229,10 @@ bool TextRows::next(Row& row) {
   return true;
 }
 
+GridRows::GridRows(const Grid& grid) : grid_(&grid) {
+  for (const auto& row : grid.rows) width_ = std::max(width_, row.size());
+}
+
 bool GridRows::next(Row& row) {
   row.cells.clear();
   if (at_ >= grid_->rows.size()) return false;
@@ -229,6 +241,7 @@ bool GridRows::next(Row& row) {
   row.text = {};
   row.ended = true;
   for (const std::string& cell : grid_->rows[at_]) row.cells.push_back(trim(cell));
+  row.cells.resize(width_);
   ++at_;
   return true;
 }

@@ -28,13 +28,13 @@ inline constexpr const char* kFixedWidth = "fixed width";
 
 /// One row of a table: cells trimmed, quotes taken off. The views hold until the next row is asked for.
 struct Row {
-  std::size_t line = 0;             ///< from 1, of its first line
-  std::size_t lines = 1;            ///< a quoted cell may hold line ends
-  std::string_view text;            ///< the raw text; empty for a row of a grid
+  std::size_t line = 0;   ///< from 1, of its first line
+  std::size_t lines = 1;  ///< a quoted cell may hold line ends
+  std::string_view text;  ///< the raw text; empty for a row of a grid
   std::vector<std::string_view> cells;
-  bool ended = true;                ///< a line end stands behind it
-  bool blank() const;               ///< all cells are empty
-  std::size_t filled() const;       ///< cells that are not empty
+  bool ended = true;           ///< a line end stands behind it
+  bool blank() const;          ///< all cells are empty
+  std::size_t filled() const;  ///< cells that are not empty
 };
 
 /// Where to go on reading: an offset into the text or a row of a grid, and the line that stands there.
@@ -85,16 +85,17 @@ class TextRows : public RowSource {
   std::deque<std::string> unquoted_;
 };
 
-/// Rows of a sheet or an HTML table.
+/// Rows of a sheet or an HTML table, all filled up to the width of the longest.
 class GridRows : public RowSource {
  public:
-  explicit GridRows(const Grid& grid) : grid_(&grid) {}
+  explicit GridRows(const Grid& grid);
   bool next(Row& row) override;
   Position position() const override { return {at_, grid_->first_line + at_}; }
   void seek(Position position) override { at_ = position.offset; }
 
  private:
   const Grid* grid_;
+  std::size_t width_ = 0;
   std::size_t at_ = 0;
 };
 

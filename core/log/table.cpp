@@ -21,23 +21,30 @@ void add_cell(ColumnProfile& column, std::string_view text, char decimal, bool f
   const Cell cell = read_cell(text, decimal);
   double value = kNaN;
   switch (cell.kind) {
-    case CellKind::kEmpty: ++column.empty; break;
+    case CellKind::kEmpty:
+      ++column.empty;
+      break;
     case CellKind::kOpen:
     case CellKind::kOver:
-    case CellKind::kUnder: ++column.open; break;
+    case CellKind::kUnder:
+      ++column.open;
+      break;
     case CellKind::kNumber:
       ++column.numbers;
       value = cell.value;
       column.most_decimals = std::max(column.most_decimals, cell.decimals);
       column.fewest_decimals = std::min(column.fewest_decimals, std::max(0, cell.decimals));
       column.whole_numbers = column.whole_numbers && cell.decimals < 0 && value == std::floor(value);
-      if (cell.unit && column.unit_seen.empty()) column.unit_seen = std::string{trim(text.substr(text.find_last_of("0123456789.,") + 1))};
+      if (cell.unit && column.unit_seen.empty())
+        column.unit_seen = std::string{trim(text.substr(text.find_last_of("0123456789.,") + 1))};
       break;
     case CellKind::kTime:
       ++column.times;
       column.time_texts.push_back(cell.time);
       break;
-    case CellKind::kText: ++column.texts; break;
+    case CellKind::kText:
+      ++column.texts;
+      break;
   }
   column.values.push_back(value);
   const bool category = cell.kind == CellKind::kText || (cell.number() && cell.decimals < 0 && std::abs(value) < 1000);
@@ -115,7 +122,8 @@ std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, c
     }
   }
   for (ColumnProfile& column : profile) {
-    column.always_filled = column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= taken;
+    column.always_filled =
+        column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= taken;
   }
   return profile;
 }
@@ -125,7 +133,8 @@ void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile
   table.profile.assign(table.columns, {});
   Row row;
   const auto take = [&] {
-    for (std::size_t i = 0; i < table.columns; ++i) add_cell(table.profile[i], row.cells[i], decimal, table.sampled == 0);
+    for (std::size_t i = 0; i < table.columns; ++i)
+      add_cell(table.profile[i], row.cells[i], decimal, table.sampled == 0);
     ++table.sampled;
   };
   // A row that the file's end may have cut says nothing about how the others are written.
@@ -171,10 +180,12 @@ void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile
         if (usable()) take();
       }
     }
-    table.rows = bytes == 0 ? 0 : static_cast<double>(length) * static_cast<double>(counted) / static_cast<double>(bytes);
+    table.rows =
+        bytes == 0 ? 0 : static_cast<double>(length) * static_cast<double>(counted) / static_cast<double>(bytes);
   }
   for (ColumnProfile& column : table.profile) {
-    column.always_filled = column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= table.sampled;
+    column.always_filled =
+        column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= table.sampled;
   }
 }
 
@@ -212,7 +223,8 @@ bool is_rule(const Row& row) {
 }
 
 bool is_comment(const Row& row) {
-  const std::string_view start = row.text.empty() ? (row.cells.empty() ? std::string_view{} : row.cells.front()) : trim(row.text);
+  const std::string_view start =
+      row.text.empty() ? (row.cells.empty() ? std::string_view{} : row.cells.front()) : trim(row.text);
   return start.starts_with('#') || start.starts_with("//") || start.starts_with('%') || start.starts_with('!') ||
          start.starts_with("REM ") || start.starts_with("rem ") || start.starts_with("*");
 }
@@ -226,7 +238,8 @@ RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char d
     const Holds holds = profile[i].holds();
     if (holds == Holds::kText) continue;
     const Cell cell = read_cell(row.cells[i], decimal);
-    const bool fits = (cell.number() && holds == Holds::kNumbers) || (cell.kind == CellKind::kTime && holds == Holds::kTimes);
+    const bool fits =
+        (cell.number() && holds == Holds::kNumbers) || (cell.kind == CellKind::kTime && holds == Holds::kTimes);
     if (fits) {
       ++fit.good;
     } else if (holds != Holds::kNothing && !cell.no_reading()) {

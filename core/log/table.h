@@ -12,7 +12,7 @@ namespace ovenwright::log {
 /// A line that is not of the table: metadata before it, statistics behind it.
 struct Statement {
   std::size_t line = 0;
-  std::string text;                 ///< the cells joined by blanks where it is a row of a grid
+  std::string text;  ///< the cells joined by blanks where it is a row of a grid
   std::vector<std::string> cells;
 };
 
@@ -22,8 +22,8 @@ struct ColumnProfile {
   std::vector<double> values;           ///< one for each sampled row; NaN where there is no number
   std::vector<TimeText> time_texts;     ///< of the sampled cells that are times
   std::vector<std::string> texts_seen;  ///< distinct, the first forty
-  std::size_t text_changes = 0;         ///< how often a text (or a small whole number) differs from that of the row before
-  std::string unit_seen;                ///< of the first number that carries one ("25.3 °C")
+  std::size_t text_changes = 0;  ///< how often a text (or a small whole number) differs from that of the row before
+  std::string unit_seen;         ///< of the first number that carries one ("25.3 °C")
   int most_decimals = -1, fewest_decimals = 99;
   bool whole_numbers = true;
 
@@ -36,20 +36,20 @@ struct ColumnProfile {
 /// Where the table stands in the text and what its columns hold.
 struct Table {
   std::size_t columns = 0;
-  Position first_row;                  ///< of the data
-  std::vector<Statement> headers;      ///< rows of names, units and so on directly above the data, from the top
-  std::vector<Statement> above, below; ///< other lines; of very many the first and last ones
+  Position first_row;                   ///< of the data
+  std::vector<Statement> headers;       ///< rows of names, units and so on directly above the data, from the top
+  std::vector<Statement> above, below;  ///< other lines; of very many the first and last ones
   std::vector<ColumnProfile> profile;
-  std::size_t sampled = 0;             ///< rows in the profile
-  double rows = 0;                     ///< in the whole table: counted where it is short, else by its length
+  std::size_t sampled = 0;  ///< rows in the profile
+  double rows = 0;          ///< in the whole table: counted where it is short, else by its length
 };
 
 /// The outcome of looking at one row against the profile.
 struct RowFit {
-  bool width = false;         ///< as many cells as the table has columns (empty ones more do not count)
-  std::size_t good = 0;       ///< cells that are numbers or times where the column has such
-  std::size_t mismatched = 0; ///< cells that cannot belong to their column
-  bool key_filled = true;     ///< nothing is missing where every row has something
+  bool width = false;          ///< as many cells as the table has columns (empty ones more do not count)
+  std::size_t good = 0;        ///< cells that are numbers or times where the column has such
+  std::size_t mismatched = 0;  ///< cells that cannot belong to their column
+  bool key_filled = true;      ///< nothing is missing where every row has something
   bool data() const { return width && good > 0 && mismatched == 0 && key_filled; }
 };
 

@@ -31,9 +31,15 @@ bool chinese_or_japanese(std::string_view text) {
 
 class Planner {
  public:
-  Planner(const Table& table, const TableHeader& header, const Columns& columns, const Facts& facts, const Layout& layout,
-          std::optional<double> interval_s, char decimal)
-      : table_(table), header_(header), columns_(columns), facts_(facts), layout_(layout), interval_s_(interval_s), decimal_(decimal) {}
+  Planner(const Table& table, const TableHeader& header, const Columns& columns, const Facts& facts,
+          const Layout& layout, std::optional<double> interval_s, char decimal)
+      : table_(table),
+        header_(header),
+        columns_(columns),
+        facts_(facts),
+        layout_(layout),
+        interval_s_(interval_s),
+        decimal_(decimal) {}
 
   Result<TimePlanning> run(int time_column) {
     auto& plan = planning_.plan;
@@ -82,13 +88,19 @@ class Planner {
       plan.interval_s = stated.seconds;
       planning_.notes.push_back(fmt::format("Rows are {} s apart by \"{}\".", plan.interval_s, stated.text));
       if (!stated.unit_stated) {
-        assume("time", fmt::format("The unit of the interval is not stated: read as {} s.", plan.interval_s), fmt::format("{} s", plan.interval_s), "");
+        assume("time", fmt::format("The unit of the interval is not stated: read as {} s.", plan.interval_s),
+               fmt::format("{} s", plan.interval_s), "");
       }
     } else {
-      return Error{ErrorCode::kParse, "found no column of times and no stated interval, expected times, or an interval in seconds between rows",
-                   {}, "", "a column of times, or an interval"};
+      return Error{
+          ErrorCode::kParse,
+          "found no column of times and no stated interval, expected times, or an interval in seconds between rows",
+          {},
+          "",
+          "a column of times, or an interval"};
     }
-    if (!(plan.interval_s > 0)) return Error{ErrorCode::kParse, "the interval between rows is not above 0", {}, "", "seconds above 0"};
+    if (!(plan.interval_s > 0))
+      return Error{ErrorCode::kParse, "the interval between rows is not above 0", {}, "", "seconds above 0"};
     return std::move(planning_);
   }
 
@@ -100,22 +112,37 @@ class Planner {
       TimeKind kind;
       double factor;
     };
-    static constexpr std::array kKnown{
-        Known{"seconds", TimeKind::kNumber, 1},          Known{"milliseconds", TimeKind::kNumber, 1e-3},
-        Known{"microseconds", TimeKind::kNumber, 1e-6},  Known{"minutes", TimeKind::kNumber, 60},
-        Known{"hours", TimeKind::kNumber, 3600},         Known{"days", TimeKind::kNumber, kDay},
-        Known{"clock m:s", TimeKind::kClock, 1},         Known{"clock h:m:s", TimeKind::kClock, 1},
-        Known{"clock h:m", TimeKind::kClock, 1},         Known{"date and time", TimeKind::kMoment, 1},
-        Known{"serial days", TimeKind::kSerialDays, kDay}, Known{"seconds since 1970", TimeKind::kEpoch, 1},
-        Known{"milliseconds since 1970", TimeKind::kEpoch, 1e-3}};
+    static constexpr std::array kKnown{Known{"seconds", TimeKind::kNumber, 1},
+                                       Known{"milliseconds", TimeKind::kNumber, 1e-3},
+                                       Known{"microseconds", TimeKind::kNumber, 1e-6},
+                                       Known{"minutes", TimeKind::kNumber, 60},
+                                       Known{"hours", TimeKind::kNumber, 3600},
+                                       Known{"days", TimeKind::kNumber, kDay},
+                                       Known{"clock m:s", TimeKind::kClock, 1},
+                                       Known{"clock h:m:s", TimeKind::kClock, 1},
+                                       Known{"clock h:m", TimeKind::kClock, 1},
+                                       Known{"date and time", TimeKind::kMoment, 1},
+                                       Known{"serial days", TimeKind::kSerialDays, kDay},
+                                       Known{"seconds since 1970", TimeKind::kEpoch, 1},
+                                       Known{"milliseconds since 1970", TimeKind::kEpoch, 1e-3}};
     const auto known = std::find_if(kKnown.begin(), kKnown.end(), [&kind](const Known& k) { return k.name == kind; });
-    if (known == kKnown.end()) return Error{ErrorCode::kBadArgument, "found the kind of time \"" + kind + "\", expected a known one", {}, kind, "a kind of time"};
+    if (known == kKnown.end())
+      return Error{ErrorCode::kBadArgument,
+                   "found the kind of time \"" + kind + "\", expected a known one",
+                   {},
+                   kind,
+                   "a kind of time"};
     plan.kind = known->kind;
     plan.seconds_per_unit = known->factor;
     plan.hours_and_minutes = kind == "clock h:m";
     const bool clock = plan.kind == TimeKind::kClock || plan.kind == TimeKind::kMoment;
     if (clock != (profile.holds() == Holds::kTimes)) {
-      return Error{ErrorCode::kParse, fmt::format("column {} holds {}, expected {}", plan.column + 1, clock ? "no clock times or dates" : "no plain numbers", kind), {}, "", kind};
+      return Error{ErrorCode::kParse,
+                   fmt::format("column {} holds {}, expected {}", plan.column + 1,
+                               clock ? "no clock times or dates" : "no plain numbers", kind),
+                   {},
+                   "",
+                   kind};
     }
     return std::nullopt;
   }
@@ -178,8 +205,11 @@ class Planner {
     const std::string text = column.texts;
     while (start < text.size()) {
       const auto end = text.find_first_of(" _/,;:()[]", start);
-      const auto word = std::string_view{text}.substr(start, end == std::string::npos ? std::string::npos : end - start);
-      if (const auto unit = parse_unit(word); unit && unit->quantity == Quantity::kTime && (!unit->weak || word.size() > 1)) return unit;
+      const auto word =
+          std::string_view{text}.substr(start, end == std::string::npos ? std::string::npos : end - start);
+      if (const auto unit = parse_unit(word);
+          unit && unit->quantity == Quantity::kTime && (!unit->weak || word.size() > 1))
+        return unit;
       if (end == std::string::npos) break;
       start = end + 1;
     }
@@ -193,13 +223,22 @@ class Planner {
     if (high_fraction_of_day(low, span, step, profile)) {
       planning_.plan.kind = TimeKind::kSerialDays;
       planning_.plan.name = "serial days";
-      assume("time", "No unit of time is stated: the numbers are read as fractions of a day, which makes the run last " + minutes(span * kDay) + ".", "serial days", "seconds");
+      assume("time",
+             "No unit of time is stated: the numbers are read as fractions of a day, which makes the run last " +
+                 minutes(span * kDay) + ".",
+             "serial days", "seconds");
     } else if (profile.whole_numbers && step >= 20 && span > 15000) {
       linear("milliseconds", 1e-3);
-      assume("time", "No unit of time is stated: read as milliseconds, which makes the run last " + minutes(span / 1000) + "; as seconds it would last " + minutes(span) + ".", "milliseconds", "seconds");
+      assume("time",
+             "No unit of time is stated: read as milliseconds, which makes the run last " + minutes(span / 1000) +
+                 "; as seconds it would last " + minutes(span) + ".",
+             "milliseconds", "seconds");
     } else if (span > 1 && span < 40 && step < 0.06 && !round_step && table_.rows > 60) {
       linear("minutes", 60);
-      assume("time", "No unit of time is stated: read as minutes, which makes the run last " + minutes(span * 60) + "; as seconds it would last " + minutes(span) + ".", "minutes", "seconds");
+      assume("time",
+             "No unit of time is stated: read as minutes, which makes the run last " + minutes(span * 60) +
+                 "; as seconds it would last " + minutes(span) + ".",
+             "minutes", "seconds");
     } else {
       linear("seconds", 1);
       const auto& column = header_.columns[static_cast<std::size_t>(planning_.plan.column)];
@@ -208,7 +247,8 @@ class Planner {
       if (!named && counts) {
         assume("time", "Nothing says what the first column counts: read as seconds.", "seconds", "index");
       } else {
-        planning_.notes.push_back("No unit of time is stated: read as seconds, which makes the run last " + minutes(span) + ".");
+        planning_.notes.push_back("No unit of time is stated: read as seconds, which makes the run last " +
+                                  minutes(span) + ".");
       }
     }
   }
@@ -223,14 +263,16 @@ class Planner {
 
   void clock(const ColumnProfile& profile) {
     auto& plan = planning_.plan;
-    const bool dated = std::any_of(profile.time_texts.begin(), profile.time_texts.end(), [](const TimeText& t) { return t.has_date; });
+    const bool dated =
+        std::any_of(profile.time_texts.begin(), profile.time_texts.end(), [](const TimeText& t) { return t.has_date; });
     if (dated) {
       plan.kind = TimeKind::kMoment;
       plan.name = "date and time";
       return;
     }
     plan.kind = TimeKind::kClock;
-    const bool two = std::all_of(profile.time_texts.begin(), profile.time_texts.end(), [](const TimeText& t) { return t.parts == 2; });
+    const bool two = std::all_of(profile.time_texts.begin(), profile.time_texts.end(),
+                                 [](const TimeText& t) { return t.parts == 2; });
     if (!two) {
       plan.name = "clock h:m:s";
       return;
@@ -255,8 +297,10 @@ class Planner {
     if (!says_hours && !says_minutes && most < 24 && !fraction) {
       const double chosen = plan.hours_and_minutes ? as_minutes * 60 : as_minutes;
       const double other = plan.hours_and_minutes ? as_minutes : as_minutes * 60;
-      assume("time", fmt::format("Times of two parts are read as {}, which makes the run last {}; the other way it would last {}.",
-                                 plan.hours_and_minutes ? "hours and minutes" : "minutes and seconds", minutes(chosen), minutes(other)),
+      assume("time",
+             fmt::format(
+                 "Times of two parts are read as {}, which makes the run last {}; the other way it would last {}.",
+                 plan.hours_and_minutes ? "hours and minutes" : "minutes and seconds", minutes(chosen), minutes(other)),
              plan.name, plan.hours_and_minutes ? "clock m:s" : "clock h:m");
     }
   }
@@ -316,11 +360,14 @@ class Planner {
     for (const DateOrder order : kOrders) {
       const bool year_last = list.front().year_digits == 4;
       if (year_last && order == DateOrder::kYearMonthDay) continue;
-      if (std::all_of(list.begin(), list.end(), [order](const TimeText& t) { return valid_date(t, order); })) possible.push_back(order);
+      if (std::all_of(list.begin(), list.end(), [order](const TimeText& t) { return valid_date(t, order); }))
+        possible.push_back(order);
     }
     if (possible.empty()) return DateOrder::kDayMonthYear;
     if (possible.size() == 1) return possible.front();
-    if (const auto stated = stated_order(); stated && std::find(possible.begin(), possible.end(), *stated) != possible.end()) return *stated;
+    if (const auto stated = stated_order();
+        stated && std::find(possible.begin(), possible.end(), *stated) != possible.end())
+      return *stated;
     // A log goes forward, and it lasts minutes or hours: past midnight only one order makes the next day follow.
     const auto length = [&list](DateOrder order) {
       double span = 0, before = days_since_1970(list.front(), order);
@@ -335,13 +382,16 @@ class Planner {
     for (const DateOrder order : possible) shortest = std::min(shortest, length(order));
     std::erase_if(possible, [&](DateOrder order) { return length(order) > shortest; });
     if (possible.size() == 1) {
-      planning_.notes.push_back(fmt::format("The date goes on from day to day only if read in the order {}.", date_order_name(possible.front())));
+      planning_.notes.push_back(fmt::format("The date goes on from day to day only if read in the order {}.",
+                                            date_order_name(possible.front())));
       return possible.front();
     }
     const DateOrder chosen = likelier(list, possible);
-    const DateOrder other = *std::find_if(possible.begin(), possible.end(), [chosen](DateOrder o) { return o != chosen; });
+    const DateOrder other =
+        *std::find_if(possible.begin(), possible.end(), [chosen](DateOrder o) { return o != chosen; });
     assume("date order",
-           fmt::format("The date may be read in more than one order, and nothing in the file settles it: read as {}. Durations do not depend on it.",
+           fmt::format("The date may be read in more than one order, and nothing in the file settles it: read as {}. "
+                       "Durations do not depend on it.",
                        date_order_name(chosen)),
            date_order_name(chosen), date_order_name(other));
     return chosen;
@@ -354,15 +404,20 @@ class Planner {
   }
 
   DateOrder likelier(const std::vector<TimeText>& list, const std::vector<DateOrder>& possible) const {
-    const auto can = [&possible](DateOrder o) { return std::find(possible.begin(), possible.end(), o) != possible.end(); };
+    const auto can = [&possible](DateOrder o) {
+      return std::find(possible.begin(), possible.end(), o) != possible.end();
+    };
     std::string header_text;
     for (const auto& c : header_.columns) header_text += c.texts;
     const auto& clocks = table_.profile[static_cast<std::size_t>(planning_.plan.column)].time_texts;
-    const bool twelve_hours = planning_.plan.half >= 0 || std::any_of(clocks.begin(), clocks.end(), [](const TimeText& t) { return t.twelve_hours; });
+    const bool twelve_hours = planning_.plan.half >= 0 || std::any_of(clocks.begin(), clocks.end(),
+                                                                      [](const TimeText& t) { return t.twelve_hours; });
     const char separator = list.front().separator;
     const bool two_digits = list.front().year_digits != 4;
-    if (two_digits && can(DateOrder::kYearMonthDay) && (separator == '-' || chinese_or_japanese(header_text))) return DateOrder::kYearMonthDay;
-    if (separator == '/' && twelve_hours && decimal_ == '.' && can(DateOrder::kMonthDayYear)) return DateOrder::kMonthDayYear;
+    if (two_digits && can(DateOrder::kYearMonthDay) && (separator == '-' || chinese_or_japanese(header_text)))
+      return DateOrder::kYearMonthDay;
+    if (separator == '/' && twelve_hours && decimal_ == '.' && can(DateOrder::kMonthDayYear))
+      return DateOrder::kMonthDayYear;
     if (can(DateOrder::kDayMonthYear)) return DateOrder::kDayMonthYear;
     return possible.front();
   }
@@ -381,15 +436,19 @@ class Planner {
 
 const char* date_order_name(DateOrder order) {
   switch (order) {
-    case DateOrder::kDayMonthYear: return "dmy";
-    case DateOrder::kMonthDayYear: return "mdy";
-    case DateOrder::kYearMonthDay: return "ymd";
+    case DateOrder::kDayMonthYear:
+      return "dmy";
+    case DateOrder::kMonthDayYear:
+      return "mdy";
+    case DateOrder::kYearMonthDay:
+      return "ymd";
   }
   return "";
 }
 
-Result<TimePlanning> plan_time(const Table& table, const TableHeader& header, const Columns& columns, const Facts& facts,
-                               const Layout& layout, std::optional<double> interval_s, int time_column, char decimal) {
+Result<TimePlanning> plan_time(const Table& table, const TableHeader& header, const Columns& columns,
+                               const Facts& facts, const Layout& layout, std::optional<double> interval_s,
+                               int time_column, char decimal) {
   return Planner(table, header, columns, facts, layout, interval_s, decimal).run(time_column);
 }
 

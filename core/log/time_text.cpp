@@ -18,19 +18,21 @@ struct Month {
   int number;
 };
 /// By their first letters; longer starts stand before the shorter ones that they contain.
-constexpr std::array kMonths{
-    Month{"jan", 1}, Month{"ene", 1},  Month{"jän", 1},  Month{"feb", 2},  Month{"fév", 2}, Month{"fev", 2},
-    Month{"mar", 3}, Month{"mär", 3},  Month{"mrz", 3},  Month{"apr", 4},  Month{"avr", 4}, Month{"abr", 4},
-    Month{"may", 5}, Month{"mai", 5},  Month{"juin", 6}, Month{"juil", 7}, Month{"jun", 6}, Month{"jul", 7},
-    Month{"aug", 8}, Month{"ago", 8},  Month{"aoû", 8},  Month{"aou", 8},  Month{"sep", 9}, Month{"oct", 10},
-    Month{"okt", 10}, Month{"nov", 11}, Month{"dec", 12}, Month{"dez", 12}, Month{"dic", 12}, Month{"déc", 12}};
+constexpr std::array kMonths{Month{"jan", 1},  Month{"ene", 1},  Month{"jän", 1},  Month{"feb", 2},  Month{"fév", 2},
+                             Month{"fev", 2},  Month{"mar", 3},  Month{"mär", 3},  Month{"mrz", 3},  Month{"apr", 4},
+                             Month{"avr", 4},  Month{"abr", 4},  Month{"may", 5},  Month{"mai", 5},  Month{"juin", 6},
+                             Month{"juil", 7}, Month{"jun", 6},  Month{"jul", 7},  Month{"aug", 8},  Month{"ago", 8},
+                             Month{"aoû", 8},  Month{"aou", 8},  Month{"sep", 9},  Month{"oct", 10}, Month{"okt", 10},
+                             Month{"nov", 11}, Month{"dec", 12}, Month{"dez", 12}, Month{"dic", 12}, Month{"déc", 12}};
 
 constexpr std::array<std::string_view, 28> kWeekdays{
-    "mon", "tue", "wed", "thu", "fri", "sat", "sun", "mo", "di", "mi", "do", "fr", "sa", "so",
+    "mon", "tue", "wed", "thu", "fri", "sat", "sun", "mo",  "di",  "mi",  "do",  "fr",  "sa",  "so",
     "lun", "mar", "mer", "jeu", "ven", "sam", "dim", "mié", "jue", "vie", "sáb", "dom", "die", "don"};
 
-constexpr std::array<std::string_view, 10> kBefore{"a.m.", "a. m.", "am", "a.m", "上午", "午前", "凌晨", "早上", "vorm.", "a"};
-constexpr std::array<std::string_view, 10> kAfter{"p.m.", "p. m.", "pm", "p.m", "下午", "午後", "晚上", "nachm.", "中午", "p"};
+constexpr std::array<std::string_view, 10> kBefore{"a.m.", "a. m.", "am",   "a.m",   "上午",
+                                                   "午前", "凌晨",  "早上", "vorm.", "a"};
+constexpr std::array<std::string_view, 10> kAfter{"p.m.", "p. m.", "pm",     "p.m",  "下午",
+                                                  "午後", "晚上",  "nachm.", "中午", "p"};
 
 /// Walks over a lower-case text.
 class Scanner {
@@ -102,7 +104,8 @@ bool date_with_month_name(Scanner& scan, TimeText& time, bool& year_to_come) {
   int digits = 0, year_digits = 0;
   int day = 0, month = 0, year = 0;
   const auto link = [&scan] {
-    while (scan.peek() == ' ' || scan.peek() == '-' || scan.peek() == '.' || scan.peek() == '/' || scan.peek() == ',') scan.take(scan.peek());
+    while (scan.peek() == ' ' || scan.peek() == '-' || scan.peek() == '.' || scan.peek() == '/' || scan.peek() == ',')
+      scan.take(scan.peek());
     if (scan.take_word("de ")) scan.blanks();
   };
   if (is_digit(scan.peek())) {
@@ -151,7 +154,11 @@ bool date_of_numbers(Scanner& scan, TimeText& time) {
   if (d1 == 8) {
     const int year = first / 10000, month = first / 100 % 100, day = first % 100;
     if (year < 1900 || year > 2999 || month < 1 || month > 12 || day < 1 || day > 31) return fail();
-    time = {.has_date = true, .first = year, .second = month, .third = day, .year_digits = 4};
+    time.has_date = true;
+    time.first = year;
+    time.second = month;
+    time.third = day;
+    time.year_digits = 4;
     time.order = DateOrder::kYearMonthDay;
     return true;
   }
@@ -225,13 +232,15 @@ bool clock_with_units(Scanner& scan, TimeText& time) {
     std::string_view text;
     double seconds;
   };
-  static constexpr std::array kSigns{
-      Sign{"days", 86400}, Sign{"day", 86400}, Sign{"d", 86400},  Sign{"天", 86400}, Sign{"hours", 3600}, Sign{"hour", 3600},
-      Sign{"hrs", 3600},   Sign{"hr", 3600},   Sign{"std", 3600}, Sign{"h", 3600},   Sign{"小时", 3600},  Sign{"小時", 3600},
-      Sign{"時間", 3600},  Sign{"时", 3600},   Sign{"時", 3600},  Sign{"点", 3600},  Sign{"點", 3600},    Sign{"minutes", 60},
-      Sign{"minute", 60},  Sign{"mins", 60},   Sign{"min", 60},   Sign{"m", 60},     Sign{"分钟", 60},    Sign{"分鐘", 60},
-      Sign{"分", 60},      Sign{"''", 1},      Sign{"'", 60},     Sign{"seconds", 1}, Sign{"second", 1},  Sign{"secs", 1},
-      Sign{"sec", 1},      Sign{"sek", 1},     Sign{"seg", 1},    Sign{"s", 1},      Sign{"秒", 1},       Sign{"\"", 1}};
+  static constexpr std::array kSigns{Sign{"days", 86400}, Sign{"day", 86400},  Sign{"d", 86400},   Sign{"天", 86400},
+                                     Sign{"hours", 3600}, Sign{"hour", 3600},  Sign{"hrs", 3600},  Sign{"hr", 3600},
+                                     Sign{"std", 3600},   Sign{"h", 3600},     Sign{"小时", 3600}, Sign{"小時", 3600},
+                                     Sign{"時間", 3600},  Sign{"时", 3600},    Sign{"時", 3600},   Sign{"点", 3600},
+                                     Sign{"點", 3600},    Sign{"minutes", 60}, Sign{"minute", 60}, Sign{"mins", 60},
+                                     Sign{"min", 60},     Sign{"m", 60},       Sign{"分钟", 60},   Sign{"分鐘", 60},
+                                     Sign{"分", 60},      Sign{"''", 1},       Sign{"'", 60},      Sign{"seconds", 1},
+                                     Sign{"second", 1},   Sign{"secs", 1},     Sign{"sec", 1},     Sign{"sek", 1},
+                                     Sign{"seg", 1},      Sign{"s", 1},        Sign{"秒", 1},      Sign{"\"", 1}};
   const auto start = scan.mark();
   double last = 1e9, total = 0;
   int parts = 0, lead = 0, digits = 0;
@@ -294,7 +303,8 @@ bool clock(Scanner& scan, TimeText& time) {
   // "1.02:03:04" and "1 day, 2:03:04": whole days before the clock.
   const auto before_days = scan.mark();
   const int leading = scan.number(digits);
-  if (digits > 0 && digits < 5 && scan.take('.') && is_digit(scan.peek()) && is_digit(scan.peek(1)) && scan.peek(2) == ':') {
+  if (digits > 0 && digits < 5 && scan.take('.') && is_digit(scan.peek()) && is_digit(scan.peek(1)) &&
+      scan.peek(2) == ':') {
     days = leading;
   } else {
     scan.back(before_days);
@@ -329,7 +339,8 @@ bool clock(Scanner& scan, TimeText& time) {
   time.has_clock = true;
   time.parts = count;
   time.lead = part[0];
-  time.clock_s = (count == 3 ? part[0] * 3600.0 + part[1] * 60.0 + part[2] : part[0] * 60.0 + part[1]) + seconds_fraction;
+  time.clock_s =
+      (count == 3 ? part[0] * 3600.0 + part[1] * 60.0 + part[2] : part[0] * 60.0 + part[1]) + seconds_fraction;
   time.clock_s += days * 86400;
   if (negative) time.clock_s = -time.clock_s;
   const int half = half_before > 0 ? half_before : half_at(scan);
@@ -377,9 +388,10 @@ void skip_weekday(Scanner& scan) {
     return scan.blanks();
   }
   const auto word = scan.letters();
-  const bool weekday = word.size() >= 2 && std::any_of(kWeekdays.begin(), kWeekdays.end(), [word](std::string_view day) {
-                         return word == day || (day.size() >= 3 && word.starts_with(day));
-                       });
+  const bool weekday =
+      word.size() >= 2 && std::any_of(kWeekdays.begin(), kWeekdays.end(), [word](std::string_view day) {
+        return word == day || (day.size() >= 3 && word.starts_with(day));
+      });
   // "mar" is a day in Spanish and French and a month elsewhere: a day is followed by no number of a day alone.
   if (!weekday || month_named(word) > 0) return scan.back(start);
   while (scan.peek() == '.' || scan.peek() == ',' || scan.peek() == ' ') scan.take(scan.peek());
@@ -444,9 +456,15 @@ struct Calendar {
 Calendar in_order(const TimeText& time, DateOrder order) {
   Calendar date{};
   switch (time.order.value_or(order)) {
-    case DateOrder::kDayMonthYear: date = {time.third, time.second, time.first}; break;
-    case DateOrder::kMonthDayYear: date = {time.third, time.first, time.second}; break;
-    case DateOrder::kYearMonthDay: date = {time.first, time.second, time.third}; break;
+    case DateOrder::kDayMonthYear:
+      date = {time.third, time.second, time.first};
+      break;
+    case DateOrder::kMonthDayYear:
+      date = {time.third, time.first, time.second};
+      break;
+    case DateOrder::kYearMonthDay:
+      date = {time.first, time.second, time.third};
+      break;
   }
   if (date.year < 100) date.year += date.year < 70 ? 2000 : 1900;
   return date;

@@ -52,12 +52,15 @@ void unwrap(std::vector<double>& times, const TimePlan& plan, std::vector<std::s
   }
 }
 
-/// Serial days have few digits for seconds: where all times lie within those digits of a regular step they are put on it.
+/// Serial days have few digits for seconds: where all times lie within those digits of a regular step they are put on
+/// it.
 void snap(std::vector<double>& times, double resolution) {
   const double tolerance = std::max(resolution, 2e-6);
   for (const double step : {1.0, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.001}) {
     if (step < 4 * tolerance) return;
-    const bool all = std::all_of(times.begin(), times.end(), [&](double t) { return !std::isfinite(t) || std::abs(t - std::round(t / step) * step) <= tolerance; });
+    const bool all = std::all_of(times.begin(), times.end(), [&](double t) {
+      return !std::isfinite(t) || std::abs(t - std::round(t / step) * step) <= tolerance;
+    });
     if (!all) continue;
     const double per_second = std::round(1 / step);
     for (double& t : times) t = std::round(t / step) / per_second;
@@ -111,7 +114,8 @@ bool spread_groups(std::vector<double>& times, double quantum, double& step) {
   }
   starts.push_back(times.size());
   for (std::size_t g = 0; g + 1 < starts.size(); ++g) ++sizes[starts[g + 1] - starts[g]];
-  const auto usual = std::max_element(sizes.begin(), sizes.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
+  const auto usual =
+      std::max_element(sizes.begin(), sizes.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
   const std::size_t m = usual->first;
   if (m < 2 || usual->second * 10 < (starts.size() - 1) * 8 || usual->second < 3) return false;
   if (sizes.rbegin()->first > m + 1) return false;
@@ -137,8 +141,9 @@ void spread(std::vector<double>& times, const TimePlan& plan, double quantum, st
   const double interval = (times.back() - times.front()) / static_cast<double>(n - 1);
   if (!(interval > 0)) return;
   const bool rounded = repeats >= 3 && repeats * 10 >= n;
-  const bool coarse_unit = (plan.kind == TimeKind::kSerialDays || (plan.kind == TimeKind::kNumber && plan.seconds_per_unit >= 60)) &&
-                           quantum > 0.1 * interval;
+  const bool coarse_unit =
+      (plan.kind == TimeKind::kSerialDays || (plan.kind == TimeKind::kNumber && plan.seconds_per_unit >= 60)) &&
+      quantum > 0.1 * interval;
   if (!rounded && !coarse_unit) return;
   std::vector<double> k(n);
   const double start = times.front();
@@ -153,19 +158,24 @@ void spread(std::vector<double>& times, const TimePlan& plan, double quantum, st
     return;
   }
   for (double& t : times) t = rounded_to(t, 9);
-  assumed.push_back({"time", fmt::format("Times are rounded to {} s and several rows carry the same: the rows are spread evenly, {} s apart.", plain(quantum), plain(step)), "", ""});
+  assumed.push_back(
+      {"time",
+       fmt::format("Times are rounded to {} s and several rows carry the same: the rows are spread evenly, {} s apart.",
+                   plain(quantum), plain(step)),
+       "", ""});
 }
 
 }  // namespace
 
-void finish_times(std::vector<double>& times, const TimePlan& plan, std::vector<Assumption>& assumed, std::vector<std::string>& notes) {
+void finish_times(std::vector<double>& times, const TimePlan& plan, std::vector<Assumption>& assumed,
+                  std::vector<std::string>& notes) {
   if (times.empty()) return;
   const bool whole_parts = plan.seconds_per_unit < 1;
   const double parts = whole_parts ? std::round(1 / plan.seconds_per_unit) : 1;
   const auto in_seconds = [&](double v) { return whole_parts ? v / parts : v * plan.seconds_per_unit; };
   double quantum = 1 / power_of_ten(std::min(plan.decimals, 9));
   if (plan.kind == TimeKind::kClock) unwrap(times, plan, notes);
-  const double first = first_finite(times);
+  const double first = plan.origin.value_or(first_finite(times));
   switch (plan.kind) {
     case TimeKind::kNumber:
       for (double& t : times) t = in_seconds(t);

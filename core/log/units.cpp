@@ -58,7 +58,9 @@ constexpr std::array kUnits{
     Named{"度", kTemperature, "degC"},
     Named{"度c", kTemperature, "degC"},
     Named{"&deg;c", kTemperature, "degC"},
-    Named{"\xEF\xBF\xBD" "c", kTemperature, "degC"},
+    Named{"\xEF\xBF\xBD"
+          "c",
+          kTemperature, "degC"},
     Named{"â°c", kTemperature, "degC"},
     Named{"癈", kTemperature, "degC"},
     Named{"ｰc", kTemperature, "degC"},
@@ -84,7 +86,9 @@ constexpr std::array kUnits{
     Named{"华氏", kTemperature, "degF"},
     Named{"華氏", kTemperature, "degF"},
     Named{"&deg;f", kTemperature, "degF"},
-    Named{"\xEF\xBF\xBD" "f", kTemperature, "degF"},
+    Named{"\xEF\xBF\xBD"
+          "f",
+          kTemperature, "degF"},
     Named{"â°f", kTemperature, "degF"},
     Named{"癋", kTemperature, "degF"},
     Named{"?f", kTemperature, "degF", 1, true},
@@ -178,13 +182,13 @@ constexpr std::array kUnits{
 };
 
 constexpr std::array<std::string_view, 79> kOtherUnits{
-    "%",     "%rh",    "%r.h.",  "%rf",   "rh%",   "%hr",   "%vol",  "vol%",  "%o2",      "ppm",   "ppmv",   "ppmo2",
-    "ppb",   "v",      "volt",   "volts", "kv",    "a",     "ma",    "amp",   "amps",     "w",     "kw",     "watt",
-    "pa",    "hpa",    "kpa",    "mbar",  "bar",   "psi",   "torr",  "mm/min", "mm/s",    "cm/min", "cm/s",  "m/min",
-    "m/s",   "in/min", "in/s",   "ipm",   "inch/min", "ft/min", "fpm", "rpm",  "1/min",   "u/min", "hz",     "khz",
-    "l/min", "nl/min", "l/h",    "m3/h",  "m³/h",  "nm3/h", "slpm",  "scfm",  "°c/s",     "°c/sec", "°c/min", "c/s",
-    "c/sec", "k/s",    "k/min",  "°f/s",  "°f/min", "mm",    "cm",    "inch",  "in",       "g",     "kg",     "db",
-    "dbm",   "ohm",    "kohm",   "count", "counts", "mah",   "%lel"};
+    "%",     "%rh",    "%r.h.", "%rf",   "rh%",      "%hr",    "%vol", "vol%",   "%o2",   "ppm",    "ppmv",   "ppmo2",
+    "ppb",   "v",      "volt",  "volts", "kv",       "a",      "ma",   "amp",    "amps",  "w",      "kw",     "watt",
+    "pa",    "hpa",    "kpa",   "mbar",  "bar",      "psi",    "torr", "mm/min", "mm/s",  "cm/min", "cm/s",   "m/min",
+    "m/s",   "in/min", "in/s",  "ipm",   "inch/min", "ft/min", "fpm",  "rpm",    "1/min", "u/min",  "hz",     "khz",
+    "l/min", "nl/min", "l/h",   "m3/h",  "m³/h",     "nm3/h",  "slpm", "scfm",   "°c/s",  "°c/sec", "°c/min", "c/s",
+    "c/sec", "k/s",    "k/min", "°f/s",  "°f/min",   "mm",     "cm",   "inch",   "in",    "g",      "kg",     "db",
+    "dbm",   "ohm",    "kohm",  "count", "counts",   "mah",    "%lel"};
 
 /// Letters, rings and brackets only matter: blanks and full stops are how people write them.
 std::string packed(std::string_view text) {
@@ -198,13 +202,12 @@ const Named* find_named(std::string_view text) {
   return found == kUnits.end() ? nullptr : &*found;
 }
 
-UnitText from(const Named& named) {
-  return {named.quantity, std::string{named.name}, named.factor, 1, named.weak};
-}
+UnitText from(const Named& named) { return {named.quantity, std::string{named.name}, named.factor, 1, named.weak}; }
 
 bool clock_pattern(std::string_view text) {
-  static constexpr std::array<std::string_view, 14> kPatterns{"hh:mm", "h:mm",  "h:m",  "mm:ss", "m:ss", "m:s",  "min:s",
-                                                              "dd/mm", "mm/dd", "dd-mm", "yyyy", "tt-mm", "jj/mm", "yy"};
+  static constexpr std::array<std::string_view, 14> kPatterns{"hh:mm", "h:mm",  "h:m",   "mm:ss", "m:ss",
+                                                              "m:s",   "min:s", "dd/mm", "mm/dd", "dd-mm",
+                                                              "yyyy",  "tt-mm", "jj/mm", "yy"};
   return std::any_of(kPatterns.begin(), kPatterns.end(),
                      [text](std::string_view p) { return text.find(p) != std::string_view::npos; });
 }
@@ -265,7 +268,8 @@ std::optional<UnitText> parse_unit(std::string_view original) {
   if (auto found = scaled(text)) return found;
   constexpr std::string_view kRing = "°";
   const bool ring = unit.starts_with(kRing) && unit.size() > kRing.size() && unit.size() <= kRing.size() + 6;
-  static constexpr std::array<std::string_view, 7> kForeign{"rankine", "réaumur", "reaumur", "rømer", "roemer", "degr", "delisle"};
+  static constexpr std::array<std::string_view, 7> kForeign{"rankine", "réaumur", "reaumur", "rømer",
+                                                            "roemer",  "degr",    "delisle"};
   if (ring || std::find(kForeign.begin(), kForeign.end(), unit) != kForeign.end()) {
     return UnitText{kUnknownTemperature, std::string{text}, 1, 1, false};
   }

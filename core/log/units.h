@@ -17,10 +17,10 @@ enum class Quantity {
 /// A unit as it stands in a header, a row of units, a cell or a line of metadata.
 struct UnitText {
   Quantity quantity = Quantity::kOther;
-  std::string name;      ///< "degC", "degF", "K", "mV"; for others as it stood
-  double factor = 1;     ///< kTime: seconds in one unit; kVoltage: millivolts in one unit
-  double scale = 1;      ///< a stated factor: "0.1 °C", "°C x10"; 1: none. Its direction is settled by the values
-  bool weak = false;     ///< one plain letter (C, F, K, s, m): a unit only where the place says so
+  std::string name;   ///< "degC", "degF", "K", "mV"; for others as it stood
+  double factor = 1;  ///< kTime: seconds in one unit; kVoltage: millivolts in one unit
+  double scale = 1;   ///< a stated factor: "0.1 °C", "°C x10"; 1: none. Its direction is settled by the values
+  bool weak = false;  ///< one plain letter (C, F, K, s, m): a unit only where the place says so
 };
 
 /// The unit that the whole text is; nothing where it is no unit that is known.

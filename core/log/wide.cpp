@@ -41,12 +41,14 @@ struct Shared {
 };
 
 bool plain_clock(const TimePlan& clock) {
-  return clock.column < 0 || clock.kind == TimeKind::kNumber || clock.kind == TimeKind::kEpoch || clock.kind == TimeKind::kSerialDays ||
-         clock.kind == TimeKind::kIndex;
+  return clock.column < 0 || clock.kind == TimeKind::kNumber || clock.kind == TimeKind::kEpoch ||
+         clock.kind == TimeKind::kSerialDays || clock.kind == TimeKind::kIndex;
 }
 
-/// One row of plain numbers. Moves `p` behind its line end; false where anything else stands there, `p` is then unmoved.
-bool fast_row(const char*& p, const char* safe_end, const std::vector<FastColumn>& columns, char delimiter, char decimal, std::size_t at) {
+/// One row of plain numbers. Moves `p` behind its line end; false where anything else stands there, `p` is then
+/// unmoved.
+bool fast_row(const char*& p, const char* safe_end, const std::vector<FastColumn>& columns, char delimiter,
+              char decimal, std::size_t at) {
   const char* q = p;
   const std::size_t last = columns.size() - 1;
   for (std::size_t i = 0;; ++i) {
@@ -73,7 +75,8 @@ bool fast_row(const char*& p, const char* safe_end, const std::vector<FastColumn
 
 class WideReader {
  public:
-  WideReader(RowSource& rows, const Dialect* dialect, Position first, const WidePlan& plan, const std::string& file, const Progress& progress)
+  WideReader(RowSource& rows, const Dialect* dialect, Position first, const WidePlan& plan, const std::string& file,
+             const Progress& progress)
       : rows_(rows), dialect_(dialect), first_(first), plan_(plan), file_(file) {
     shared_.progress = progress ? &progress : nullptr;
   }
@@ -100,7 +103,8 @@ class WideReader {
     } else {
       shared_.bytes_in_all = std::max<std::size_t>(1, text.size() - first_.offset);
       std::vector<std::jthread> workers;
-      for (std::size_t i = 1; i < parts.size(); ++i) workers.emplace_back([this, &parts, i, text] { read_part(parts[i], text, false); });
+      for (std::size_t i = 1; i < parts.size(); ++i)
+        workers.emplace_back([this, &parts, i, text] { read_part(parts[i], text, false); });
       read_part(parts.front(), text, true);
     }
     if (shared_.cancelled) return Error{ErrorCode::kCancelled, "reading was stopped", {file_, 0, 0}, "", ""};
@@ -110,7 +114,11 @@ class WideReader {
  private:
   Error too_large(std::size_t rows, std::size_t columns) const {
     auto found = fmt::format("about {} rows of {} numbers", rows, columns);
-    return {ErrorCode::kParse, fmt::format("found {}, expected a log below the cap on its size", found), {file_, 0, 0}, found, "a log below the cap on its size"};
+    return {ErrorCode::kParse,
+            fmt::format("found {}, expected a log below the cap on its size", found),
+            {file_, 0, 0},
+            found,
+            "a log below the cap on its size"};
   }
 
   std::size_t count_grid_rows() {
@@ -152,7 +160,8 @@ class WideReader {
     std::vector<std::size_t> filled(parts.size()), ends(parts.size());
     const auto count = [&](std::size_t i) {
       const auto piece = text.substr(parts[i].from, parts[i].to - parts[i].from);
-      filled[i] = std::min(count_filled_lines(piece), piece.size() / std::max<std::size_t>(1, 2 * plan_.columns - 1) + 1);
+      filled[i] =
+          std::min(count_filled_lines(piece), piece.size() / std::max<std::size_t>(1, 2 * plan_.columns - 1) + 1);
       if (i + 1 < parts.size()) ends[i] = static_cast<std::size_t>(std::count(piece.begin(), piece.end(), '\n'));
     };
     {
@@ -185,7 +194,8 @@ class WideReader {
 
   /// False where the work was cancelled.
   bool report(std::size_t bytes, std::size_t rows, bool speaks) {
-    const std::size_t all_bytes = shared_.bytes_done.fetch_add(bytes) + bytes, all_rows = shared_.rows_done.fetch_add(rows) + rows;
+    const std::size_t all_bytes = shared_.bytes_done.fetch_add(bytes) + bytes,
+                      all_rows = shared_.rows_done.fetch_add(rows) + rows;
     if (speaks && shared_.progress != nullptr) {
       const double share = std::min(1.0, static_cast<double>(all_bytes) / static_cast<double>(shared_.bytes_in_all));
       if (!(*shared_.progress)(share, all_rows)) shared_.cancelled = true;
@@ -194,12 +204,16 @@ class WideReader {
   }
 
   std::vector<FastColumn> fast_columns() {
-    if (dialect_ == nullptr || dialect_->split != Dialect::Split::kDelimiter || dialect_->delimiter == plan_.decimal) return {};
+    if (dialect_ == nullptr || dialect_->split != Dialect::Split::kDelimiter || dialect_->delimiter == plan_.decimal)
+      return {};
     if (plan_.columns == 0 || !std::all_of(plan_.clocks.begin(), plan_.clocks.end(), plain_clock)) return {};
-    if (std::any_of(plan_.clocks.begin(), plan_.clocks.end(), [](const TimePlan& clock) { return clock.column < 0; })) return {};
+    if (std::any_of(plan_.clocks.begin(), plan_.clocks.end(), [](const TimePlan& clock) { return clock.column < 0; }))
+      return {};
     std::vector<FastColumn> columns(plan_.columns);
-    for (std::size_t c = 0; c < plan_.clocks.size(); ++c) columns[static_cast<std::size_t>(plan_.clocks[c].column)].target = result_.times[c].data();
-    for (std::size_t i = 0; i < plan_.numbers.size(); ++i) columns[static_cast<std::size_t>(plan_.numbers[i].column)].target = result_.values[i].data();
+    for (std::size_t c = 0; c < plan_.clocks.size(); ++c)
+      columns[static_cast<std::size_t>(plan_.clocks[c].column)].target = result_.times[c].data();
+    for (std::size_t i = 0; i < plan_.numbers.size(); ++i)
+      columns[static_cast<std::size_t>(plan_.numbers[i].column)].target = result_.values[i].data();
     return columns;
   }
 
@@ -217,7 +231,8 @@ class WideReader {
     while (p < end) {
       if (!fast.empty() && at < room) {
         const std::size_t before = at;
-        while (at < next_report && at < room && fast_row(p, safe_end, fast, dialect_->delimiter, plan_.decimal, at)) ++at;
+        while (at < next_report && at < room && fast_row(p, safe_end, fast, dialect_->delimiter, plan_.decimal, at))
+          ++at;
         if (at > before) {
           line += at - before;
           part.reader->account.last_skipped.clear();
@@ -261,7 +276,8 @@ class WideReader {
     for (const Part& part : parts) {
       if (part.first_row != rows) {
         for (auto* arrays : {&result_.times, &result_.values}) {
-          for (auto& array : *arrays) std::memmove(array.data() + rows, array.data() + part.first_row, part.rows * sizeof(double));
+          for (auto& array : *arrays)
+            std::memmove(array.data() + rows, array.data() + part.first_row, part.rows * sizeof(double));
         }
       }
       rows += part.rows;
@@ -275,94 +291,23 @@ class WideReader {
     result_.rows = rows;
   }
 
-  Place place_of(const Problem& problem) const {
-    const int line = static_cast<int>(std::min<std::size_t>(problem.line, std::numeric_limits<int>::max()));
-    return plan_.swapped ? Place{file_, problem.column, line} : Place{file_, line, problem.column};
-  }
-
-  Error error_of(const Problem& problem, const std::string& why) const {
-    const bool cell = problem.expected == "a time" || problem.expected == "a temperature";
-    const std::string found = cell ? fmt::format("\"{}\"", problem.found) : problem.found;
-    return {ErrorCode::kParse, fmt::format("found {}, expected {}{}", found, problem.expected, why), place_of(problem), problem.found, problem.expected};
-  }
-
   Result<WideResult> finish(std::vector<Part>& parts) {
-    std::size_t first_data = 0, last_data = 0;
-    for (const Part& part : parts) {
-      const auto& account = part.reader->account;
-      if (account.first_data_line > 0 && first_data == 0) first_data = account.first_data_line;
-      last_data = std::max(last_data, account.last_data_line);
-    }
-    // The first thing in the way, in the order of the file.
-    std::size_t short_count = 0, rows = 0;
-    const Problem* earliest = nullptr;
-    const Problem* first_short = nullptr;
-    const auto consider = [&earliest](const Problem& problem) {
-      if (earliest == nullptr || problem.line < earliest->line) earliest = &problem;
-    };
-    for (const Part& part : parts) {
-      const auto& account = part.reader->account;
+    std::vector<RowReader::Account> accounts;
+    std::size_t rows = 0;
+    for (Part& part : parts) {
+      accounts.push_back(std::move(part.reader->account));
       rows += part.rows;
-      short_count += account.short_count;
-      for (const Problem& problem : account.unreadable) consider(problem);
-      for (const Problem& problem : account.long_rows) consider(problem);
-      for (const Problem& problem : account.timeless) {
-        if (problem.line < last_data) consider(problem);
-      }
-      if (first_short == nullptr && !account.short_rows.empty()) first_short = &account.short_rows.front();
     }
     bool drop_last = false;
-    if (first_short != nullptr) {
-      const bool only_last = short_count == 1 && first_short->line == last_data && rows > 1;
-      const bool many = plan_.ragged_rows_can_be_read && short_count >= std::max<std::size_t>(3, rows / 50);
-      if (only_last) {
-        drop_last = true;
-      } else if (many) {
-        result_.notes.push_back(fmt::format("{} rows end before the last column: what is missing there counts as no reading.", short_count));
-      } else {
-        consider(*first_short);
-      }
-    }
-    if (earliest != nullptr) {
-      const bool width = earliest->expected != "a time" && earliest->expected != "a temperature";
-      return error_of(*earliest, width ? " as in the other rows" : "");
-    }
+    if (auto error = settle(accounts, rows, plan_, file_, result_, drop_last)) return *error;
     close_up(parts);
-    if (drop_last) drop_last_row(last_data);
-    std::size_t headers = 0, statistics = 0, comments = 0;
-    for (Part& part : parts) {
-      auto& account = part.reader->account;
-      result_.skipped += account.skipped;
-      headers += account.repeated_headers;
-      statistics += account.statistics;
-      comments += account.comments;
-      if (account.last_row_cut) cut_warning(account.last_skipped.empty() ? last_data + 1 : account.last_skipped.back().line);
-      if (&part == &parts.back()) result_.below = std::move(account.last_skipped);
+    if (drop_last) {
+      for (auto* arrays : {&result_.times, &result_.values}) {
+        for (auto& array : *arrays) array.pop_back();
+      }
+      --result_.rows;
     }
-    // Rows behind the last one of the table are no repeated headers, but are counted as skipped all the same.
-    const auto say = [this](std::size_t count, const char* what) {
-      if (count > 0) result_.notes.push_back(fmt::format("{} {} {} not part of the table.", count, what, count == 1 ? "line is" : "lines are"));
-    };
-    say(headers, "header or text");
-    say(statistics, "labelled");
-    say(comments, "comment or event");
-    result_.last_line = last_data;
     return std::move(result_);
-  }
-
-  void drop_last_row(std::size_t line) {
-    for (auto* arrays : {&result_.times, &result_.values}) {
-      for (auto& array : *arrays) array.pop_back();
-    }
-    --result_.rows;
-    ++result_.skipped;
-    cut_warning(line);
-  }
-
-  void cut_warning(std::size_t line) {
-    const std::string text = "The last row is cut off and was left out.";
-    result_.notes.push_back(text);
-    result_.warnings.push_back({text, {file_, static_cast<int>(line), 0}});
   }
 
   RowSource& rows_;
@@ -405,8 +350,9 @@ std::size_t count_filled_lines(std::string_view text) {
   return count;
 }
 
-Result<WideResult> read_wide(RowSource& rows, const Dialect* dialect, Position first, const WidePlan& plan, const std::string& file,
-                             unsigned threads, std::size_t most_numbers, const Progress& progress) {
+Result<WideResult> read_wide(RowSource& rows, const Dialect* dialect, Position first, const WidePlan& plan,
+                             const std::string& file, unsigned threads, std::size_t most_numbers,
+                             const Progress& progress) {
   return WideReader(rows, dialect, first, plan, file, progress).run(threads, most_numbers);
 }
 

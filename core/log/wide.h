@@ -27,7 +27,8 @@ struct WidePlan {
   std::vector<NumberColumn> numbers;
   const std::vector<ColumnProfile>* profile = nullptr;
   bool ragged_rows_can_be_read = true;  ///< false where a missing cell moves the others (split at blanks)
-  bool swapped = false;                 ///< rows of this table are columns of the file
+  std::vector<std::size_t>
+      lines_of_columns;  ///< where rows of this table are columns of the file: the line of each column
 };
 
 /// Called now and then with the share done and the rows so far; false stops.
@@ -38,8 +39,8 @@ struct WideResult {
   std::vector<std::vector<double>> times;   ///< for each clock, not yet in seconds
   std::vector<std::vector<double>> values;  ///< for each column of numbers
   std::size_t rows = 0, skipped = 0;
-  std::size_t last_line = 0;                ///< of the last row
-  std::vector<Statement> below;             ///< lines behind the last row, the first of them
+  std::size_t last_line = 0;     ///< of the last row
+  std::vector<Statement> below;  ///< lines behind the last row, the first of them
   std::vector<std::string> notes;
   std::vector<Warning> warnings;
 };
@@ -48,8 +49,9 @@ struct WideResult {
 /// same. Text without quotes is shared between threads at line ends.
 /// Errors: kParse at the first cell that is neither number nor a word for no reading, at a time that is none between
 /// rows that have one, at a row with too few or too many cells among others; kCancelled.
-Result<WideResult> read_wide(RowSource& rows, const Dialect* dialect, Position first, const WidePlan& plan, const std::string& file,
-                             unsigned threads, std::size_t most_numbers, const Progress& progress);
+Result<WideResult> read_wide(RowSource& rows, const Dialect* dialect, Position first, const WidePlan& plan,
+                             const std::string& file, unsigned threads, std::size_t most_numbers,
+                             const Progress& progress);
 
 /// Lines with something in them from `offset` on: a bound on the rows of a text. Cost: one pass at memory speed.
 std::size_t count_filled_lines(std::string_view text);

@@ -13,24 +13,24 @@ enum Word : std::uint32_t {
   kIndexWord = 1U << 2,
   kTemperatureWord = 1U << 3,
   kColdJunctionWord = 1U << 4,
-  kOtherWord = 1U << 5,      ///< oxygen, battery, humidity, speed, pressure, fan, status: never a thermocouple
+  kOtherWord = 1U << 5,  ///< oxygen, battery, humidity, speed, pressure, fan, status: never a thermocouple
   kZoneWord = 1U << 6,
   kSetpointWord = 1U << 7,
   kStatisticWord = 1U << 8,  ///< minimum, maximum, mean, spread
   kChannelWord = 1U << 9,    ///< a column of channel names in the long form
   kValueWord = 1U << 10,
   kUnitWord = 1U << 11,
-  kNameWord = 1U << 12,      ///< label of a row of names
+  kNameWord = 1U << 12,         ///< label of a row of names
   kDescriptionWord = 1U << 13,  ///< label of a row of descriptions, methods, ranges, types
   kIntervalWord = 1U << 14,
   kRateWord = 1U << 15,
-  kAmbientWord = 1U << 16,   ///< of the room or the instrument itself
+  kAmbientWord = 1U << 16,  ///< of the room or the instrument itself
   kScaleWord = 1U << 17,
-  kTypeWord = 1U << 18,      ///< the type of thermocouple
-  kElapsedWord = 1U << 19,   ///< time since the start
+  kTypeWord = 1U << 18,     ///< the type of thermocouple
+  kElapsedWord = 1U << 19,  ///< time since the start
   kMillisecondWord = 1U << 20,
   kEpochWord = 1U << 21,
-  kTextWord = 1U << 22,      ///< event, comment, status: no numbers
+  kTextWord = 1U << 22,  ///< event, comment, status: no numbers
 };
 using Words = std::uint32_t;
 

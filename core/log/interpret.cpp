@@ -1,0 +1,683 @@
+#include "core/log/interpret.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <memory>
+#include <set>
+
+#include "core/log/channel_names.h"
+#include "core/log/columns.h"
+#include "core/log/decimal_sign.h"
+#include "core/log/dialect.h"
+#include "core/log/facts.h"
+#include "core/log/header.h"
+#include "core/log/joined_commas.h"
+#include "core/log/long_form.h"
+#include "core/log/rows_form.h"
+#include "core/log/shown_lines.h"
+#include "core/log/table.h"
+#include "core/log/temperature_plan.h"
+#include "core/log/text.h"
+#include "core/log/time_plan.h"
+#include "core/log/wide.h"
+
+namespace ovenwright::log {
+namespace {
+
+constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
+
+/// A table with everything that was found out about it before its rows are read.
+struct Found {
+  const Dialect* dialect = nullptr;  ///< text only
+  char decimal = '.';
+  Table table;
+  TableHeader header;
+  Facts facts;
+  Columns columns;
+  std::vector<std::size_t> lines_of_columns;  ///< of a turned table
+};
+
+std::string first_words(std::string_view text) {
+  text = trim(text);
+  return std::string{text.substr(0, text.find_first_of("\r\n"))};
+}
+
+Error no_table(const std::string& name, std::string_view text) {
+  const std::string words = first_words(text);
+  return {ErrorCode::kParse,
+          fmt::format("found {} and no rows of numbers, expected a table of times and temperatures",
+                      quoted_for_message(words)),
+          {name, 1, 0},
+          words,
+          "a table of times and temperatures"};
+}
+
+/// Turns places within the table's columns into the message's place.
+Error placed(Error error, const std::string& name) {
+  error.where.file = name;
+  return error;
+}
+
+class Interpreter {
+ public:
+  Interpreter(const std::string& name, const Options& options)
+      : name_(name), options_(options), layout_(options.layout.value_or(Layout{})) {}
+
+  Result<Reading> text(std::string_view text) {
+    if (trim(text.substr(0, std::min<std::size_t>(text.size(), 1U << 16))).empty() && trim(text).empty()) {
+      return Error{ErrorCode::kParse, "found nothing but blanks, expected a log", {name_, 1, 0}, "", "a log"};
+    }
+    const bool joined_forced = layout_.delimiter == "," && layout_.decimal == ",";
+    Layout fixed = layout_;
+    if (joined_forced) fixed.decimal = ".";
+    DialectGuess guess = guess_dialect(text, fixed);
+    // Prose holds numbers too, but they do not line up.
+    constexpr double kLeastShare = 0.02, kLeastShareWhole = 0.4;
+    const bool one_column = guess.dialect.split == Dialect::Split::kWhole;
+    if (guess.columns == 0 || guess.score < (one_column ? kLeastShareWhole : kLeastShare)) return no_table(name_, text);
+    TextRows rows(text, guess.dialect);
+    if (guess.decimal_open && !layout_.decimal) {
+      const DecimalChoice choice = settle_decimal(rows, guess);
+      guess.decimal = choice.decimal;
+      if (choice.assumed) reading_.read_as.assumed.push_back(*choice.assumed);
+    }
+    reading_.read_as.delimiter = guess.dialect.name();
+    reading_.read_as.decimal = std::string(1, guess.decimal);
+    if (guess.dialect.split == Dialect::Split::kDelimiter && guess.dialect.delimiter == ',' && guess.decimal == '.') {
+      auto apart = torn_apart(text, rows, guess);
+      if (!apart) return apart.error();
+      if (*apart) {
+        TextRows again((*apart)->text, {Dialect::Split::kDelimiter, ';', {}});
+        reading_.read_as.decimal = ",";
+        reading_.read_as.notes.push_back(
+            "Decimal commas stand without quotes between the commas of the delimiter; the counts of fields allow one "
+            "reading.");
+        const DialectGuess repaired = guess_dialect((*apart)->text, with_signs(";", ","));
+        return table(again, &again.dialect(), repaired.columns, ',', text);
+      }
+    }
+    return table(rows, &rows.dialect(), guess.columns, guess.decimal, text);
+  }
+
+  Result<Reading> grid(const Grid& sheet) {
+    const DialectGuess guess = guess_grid(sheet, layout_);
+    if (guess.columns == 0) {
+      std::string words;
+      for (const auto& row : sheet.rows) {
+        for (const auto& cell : row) words += words.size() < 60 ? cell + " " : "";
+      }
+      return no_table(name_, words);
+    }
+    GridRows rows(sheet);
+    reading_.read_as.delimiter = "";
+    reading_.read_as.decimal = std::string(1, guess.decimal);
+    return table(rows, nullptr, guess.columns, guess.decimal, {});
+  }
+
+ private:
+  Layout with_signs(const char* delimiter, const char* decimal) const {
+    Layout fixed = layout_;
+    fixed.delimiter = delimiter;
+    fixed.decimal = decimal;
+    return fixed;
+  }
+
+  Result<std::optional<Unjoined>> torn_apart(std::string_view text, TextRows& rows, const DialectGuess& guess) {
+    Table table = find_table(rows, guess.columns, guess.decimal, layout_.header_line.value_or(0),
+                             layout_.header_line.has_value());
+    if (table.columns == 0) return std::optional<Unjoined>{};
+    if (table.headers.empty()) {
+      if (!looks_torn_apart(table)) return std::optional<Unjoined>{};
+      const std::string found =
+          fmt::format("{} fields of whole numbers, every second one a single digit", table.columns);
+      return Error{ErrorCode::kParse,
+                   fmt::format("found {}, expected numbers: the comma seems to be the delimiter and the decimal sign "
+                               "as well, and no header tells how many columns there are",
+                               found),
+                   {name_, static_cast<int>(table.first_row.line), 0},
+                   found,
+                   "numbers with a decimal point, or another delimiter"};
+    }
+    std::size_t names = 0;
+    for (const Statement& header : table.headers) {
+      std::size_t used = header.cells.size();
+      while (used > 0 && header.cells[used - 1].empty()) --used;
+      names = std::max(names, used);
+    }
+    if (names + 1 == table.columns && table.profile.front().holds() == ColumnProfile::Holds::kNumbers &&
+        header_lacks_first(table))
+      return std::optional<Unjoined>{};
+    return take_commas_apart(text, table, names, name_);
+  }
+
+  /// The first column, of times or row numbers, has no name: no reason to join fields.
+  static bool header_lacks_first(const Table& table) {
+    const auto& cells = table.headers.back().cells;
+    return !cells.empty() && (read_header_text(cells.front()).words & (kTimeWord | kDateWord | kIndexWord)) == 0;
+  }
+
+  Result<Reading> table(RowSource& rows, const Dialect* dialect, std::size_t columns, char decimal,
+                        std::string_view text) {
+    const bool rows_forced = layout_.form == Form::kRows;
+    if (rows_forced || (!layout_.form && may_be_turned(rows, columns, decimal))) {
+      if (auto turned = turned_rows(rows, columns, decimal, rows_forced)) return turned_table(*turned, decimal, rows);
+    }
+    Found found;
+    found.dialect = dialect;
+    found.decimal = decimal;
+    found.table = find_table(rows, columns, decimal, layout_.header_line.value_or(0), layout_.header_line.has_value());
+    if (found.table.columns == 0) return no_table(name_, text.empty() ? std::string_view{"cells"} : text);
+    return read_found(rows, found, rows);
+  }
+
+  static bool may_be_turned(RowSource& rows, std::size_t columns, char decimal) {
+    constexpr double kMostRows = 400;
+    if (columns < 4) return false;
+    const Table look = find_table(rows, columns, decimal, 0, false);
+    if (look.columns == 0) return true;
+    const bool names_first = look.profile.front().holds() == ColumnProfile::Holds::kText || look.headers.size() == 1;
+    return look.rows <= kMostRows && static_cast<double>(columns) >= look.rows && (names_first || columns >= 8);
+  }
+
+  Result<Reading> turned_table(const TurnedTable& turned, char decimal, RowSource& original) {
+    reading_.layout.form = Form::kRows;
+    GridRows rows(turned.grid);
+    DialectGuess guess = guess_grid(turned.grid, layout_);
+    Found found;
+    found.decimal = decimal;
+    found.lines_of_columns = turned.lines;
+    if (guess.columns > 0)
+      found.table =
+          find_table(rows, guess.columns, decimal, layout_.header_line.value_or(0), layout_.header_line.has_value());
+    if (found.table.columns == 0) return no_table(name_, "rows");
+    found.table.above = turned.others;
+    return read_found(rows, found, original);
+  }
+
+  Result<Reading> read_found(RowSource& rows, Found& found, RowSource& original) {
+    Row first;
+    rows.seek(found.table.first_row);
+    rows.next(first);
+    static const Dialect kCells;
+    found.header = read_header(found.table, found.dialect != nullptr ? *found.dialect : kCells, first.text);
+    std::vector<Statement> around = found.table.above;
+    around.insert(around.end(), found.table.headers.begin(), found.table.headers.end());
+    found.facts = read_facts(found.table.above);
+    if (!found.facts.interval) found.facts.interval = read_facts(around).interval;
+    found.columns = assign_columns(found.table, found.header, found.facts, layout_,
+                                   options_.interval_s.has_value() || layout_.time.interval_s.has_value());
+    reading_.read_as.header_line = found.lines_of_columns.empty() ? found.header.line : 0;
+    reading_.layout.header_line = found.header.line;
+    auto done = found.columns.form == Form::kLong ? long_form(rows, found) : wide(rows, found);
+    if (!done) return done.error();
+    complete_layout(found);
+    reading_.shown = shown_lines(original, found.lines_of_columns.empty() ? found.table : Table{});
+    return std::move(reading_);
+  }
+
+  std::string column_name(const Found& found, std::size_t i) const {
+    const auto& column = found.header.columns[i];
+    return column.name.empty() ? column.texts : column.name;
+  }
+
+  Result<TimePlan> clock(const Found& found, int time_column) {
+    auto planned = plan_time(found.table, found.header, found.columns, found.facts, layout_, options_.interval_s,
+                             time_column, found.decimal);
+    if (!planned) {
+      Error error = placed(planned.error(), name_);
+      if (error.where.line == 0) error.where.line = static_cast<int>(found.table.first_row.line);
+      return error;
+    }
+    for (auto& assumption : planned->assumed) assume(std::move(assumption));
+    for (auto& note : planned->notes) note_once(std::move(note));
+    return planned->plan;
+  }
+
+  void assume(Assumption assumption) {
+    auto& list = reading_.read_as.assumed;
+    const bool there =
+        std::any_of(list.begin(), list.end(), [&](const Assumption& a) { return a.text == assumption.text; });
+    if (!there) list.push_back(std::move(assumption));
+  }
+
+  void note_once(std::string note) {
+    auto& notes = reading_.read_as.notes;
+    if (std::find(notes.begin(), notes.end(), note) == notes.end()) notes.push_back(std::move(note));
+  }
+
+  WidePlan plan_of(const Found& found) const {
+    WidePlan plan;
+    plan.columns = found.table.columns;
+    plan.decimal = found.decimal;
+    plan.profile = &found.table.profile;
+    plan.ragged_rows_can_be_read = found.dialect == nullptr || found.dialect->split != Dialect::Split::kBlanks;
+    plan.lines_of_columns = found.lines_of_columns;
+    return plan;
+  }
+
+  void take_account(WideResult& result) {
+    reading_.read_as.rows = result.rows;
+    reading_.read_as.rows_skipped = result.skipped;
+    for (auto& note : result.notes) note_once(std::move(note));
+    for (auto& warning : result.warnings) reading_.warnings.push_back(std::move(warning));
+  }
+
+  std::optional<Error> enough_rows(std::size_t rows, const Found& found) const {
+    if (rows >= 2) return std::nullopt;
+    const std::string count = rows == 1 ? "one sample" : "no sample";
+    return Error{ErrorCode::kParse,
+                 fmt::format("found {}, expected a log of many", count),
+                 {name_, static_cast<int>(found.table.first_row.line), 0},
+                 count,
+                 "a log of many samples"};
+  }
+
+  // ---- one row holds all channels ----
+
+  Result<bool> wide(RowSource& rows, Found& found) {
+    WidePlan plan = plan_of(found);
+    std::vector<int> time_columns;
+    const auto clock_index = [&](std::size_t column) {
+      int time = found.columns.clock_of[column];
+      if (time < 0) time = only_time(found);
+      const auto at = std::find(time_columns.begin(), time_columns.end(), time);
+      if (at != time_columns.end()) return static_cast<int>(at - time_columns.begin());
+      time_columns.push_back(time);
+      return static_cast<int>(time_columns.size()) - 1;
+    };
+    std::vector<std::size_t> channels, others;
+    int cold_junction = -1;
+    for (std::size_t i = 0; i < found.table.columns; ++i) {
+      const Role role = found.columns.roles[i];
+      if (role == Role::kTemperature) channels.push_back(i);
+      if (role == Role::kOther && found.table.profile[i].holds() == ColumnProfile::Holds::kNumbers) others.push_back(i);
+      if (role == Role::kColdJunction) {
+        others.push_back(i);
+        if (cold_junction < 0) cold_junction = static_cast<int>(i);
+      }
+    }
+    if (layout_.cold_junction_column) cold_junction = *layout_.cold_junction_column - 1;
+    if (channels.empty()) {
+      return Error{ErrorCode::kParse,
+                   "found no column of temperatures, expected one at least",
+                   {name_, static_cast<int>(found.table.first_row.line), 0},
+                   "",
+                   "a column of temperatures"};
+    }
+    for (const std::size_t i : channels) plan.numbers.push_back({static_cast<int>(i), clock_index(i), true});
+    for (const std::size_t i : others)
+      plan.numbers.push_back({static_cast<int>(i), found.columns.clock_of[i] < 0 ? 0 : clock_index(i), false});
+    for (const int time : time_columns) {
+      auto planned = clock(found, time);
+      if (!planned) return planned.error();
+      plan.clocks.push_back(*planned);
+    }
+    reading_.read_as.time = plan.clocks.front().name;
+    auto temperatures = plan_channels(found, channels, cold_junction);
+    if (!temperatures) return temperatures.error();
+
+    auto result = read_wide(rows, found.dialect, found.table.first_row, plan, name_, options_.threads,
+                            options_.most_samples, options_.progress);
+    if (!result) return result.error();
+    if (auto error = enough_rows(result->rows, found)) return *error;
+    take_account(*result);
+    for (std::size_t c = 0; c < plan.clocks.size(); ++c) {
+      if (plan.clocks[c].column < 0) {
+        for (std::size_t i = 0; i < result->rows; ++i) result->times[c][i] = static_cast<double>(i);
+      }
+    }
+    keep_others(found, plan, others, *result, channels.size());
+    const auto cold = cold_junction_of(*temperatures, plan, *result);
+    channels_of(found, plan, channels, *temperatures, cold, *result);
+    clocks_ = plan.clocks;
+    return true;
+  }
+
+  static int only_time(const Found& found) {
+    for (std::size_t i = 0; i < found.table.columns; ++i) {
+      if (found.columns.roles[i] == Role::kTime) return static_cast<int>(i);
+    }
+    return -1;
+  }
+
+  Result<TemperaturePlan> plan_channels(const Found& found, const std::vector<std::size_t>& channels,
+                                        int cold_junction) {
+    std::vector<ChannelEvidence> evidence;
+    std::optional<UnitText> shared_ending = found.header.columns[channels.front()].ending;
+    for (const std::size_t i : channels) {
+      const auto& ending = found.header.columns[i].ending;
+      if (!ending || !shared_ending || ending->name != shared_ending->name ||
+          ending->quantity != Quantity::kTemperature)
+        shared_ending.reset();
+    }
+    // "TC1 C": a letter that could be part of the name is a unit where every channel has it, or it is spelt out.
+    endings_are_units_ = shared_ending.has_value() && (channels.size() > 1 || !shared_ending->weak);
+    for (const std::size_t i : channels) {
+      const auto& column = found.header.columns[i];
+      const auto& profile = found.table.profile[i];
+      ChannelEvidence one;
+      one.name = column_name(found, i);
+      one.column = static_cast<int>(i);
+      one.values = &profile.values;
+      one.whole_numbers = profile.whole_numbers && profile.numbers > 0;
+      one.unit = column.unit;
+      if (one.unit && one.unit->quantity != Quantity::kTemperature && one.unit->quantity != Quantity::kVoltage &&
+          one.unit->quantity != Quantity::kUnknownTemperature)
+        one.unit.reset();
+      if (!one.unit && !profile.unit_seen.empty()) one.unit = unit_of_cells(profile.unit_seen);
+      if (!one.unit) one.unit = unit_beside(found, i);
+      if (!one.unit && endings_are_units_) one.unit = column.ending;
+      one.bracket = column.bracket;
+      one.thermocouple = column.thermocouple;
+      evidence.push_back(std::move(one));
+    }
+    const int time = only_time(found);
+    const bool time_bracket = time >= 0 && found.header.columns[static_cast<std::size_t>(time)].unit.has_value();
+    std::optional<UnitText> cold_unit;
+    if (cold_junction >= 0 && static_cast<std::size_t>(cold_junction) < found.table.columns)
+      cold_unit = found.header.columns[static_cast<std::size_t>(cold_junction)].unit;
+    return finish_plan(
+        plan_temperatures(evidence, found.facts, layout_, cold_junction, cold_unit, time_bracket, found.header.line));
+  }
+
+  Result<TemperaturePlan> finish_plan(Result<TemperaturePlan> planned) {
+    if (!planned) return placed(planned.error(), name_);
+    for (auto& assumption : planned->assumed) assume(std::move(assumption));
+    for (auto& note : planned->notes) note_once(std::move(note));
+    reading_.read_as.unit = planned->unit;
+    return planned;
+  }
+
+  static std::optional<UnitText> unit_of_cells(const std::string& text) {
+    auto unit = parse_unit(text);
+    const bool fits = unit && (unit->quantity == Quantity::kTemperature || unit->quantity == Quantity::kVoltage ||
+                               unit->quantity == Quantity::kUnknownTemperature);
+    return fits ? unit : std::nullopt;
+  }
+
+  /// A column of units behind the numbers.
+  static std::optional<UnitText> unit_beside(const Found& found, std::size_t i) {
+    if (i + 1 >= found.table.columns || found.columns.roles[i + 1] != Role::kUnit ||
+        found.table.profile[i + 1].texts_seen.empty())
+      return std::nullopt;
+    return unit_of_cells(found.table.profile[i + 1].texts_seen.front());
+  }
+
+  void keep_others(const Found& found, const WidePlan&, const std::vector<std::size_t>& others, WideResult& result,
+                   std::size_t channels) {
+    std::string reasons;
+    for (std::size_t k = 0; k < others.size(); ++k) {
+      const std::size_t i = others[k];
+      std::string name = column_name(found, i);
+      if (name.empty()) name = fmt::format("column {}", i + 1);
+      if (!found.columns.reasons[i].empty())
+        note_once(fmt::format("{} is kept but not judged: {}.", name, found.columns.reasons[i]));
+      // The cold junction's readings are still needed.
+      const bool needed = found.columns.roles[i] == Role::kColdJunction;
+      auto& values = result.values[channels + k];
+      reading_.others.push_back({std::move(name), needed ? values : std::move(values)});
+    }
+  }
+
+  std::vector<double> cold_junction_of(const TemperaturePlan& temperatures, const WidePlan& plan,
+                                       const WideResult& result) const {
+    if (temperatures.cold_junction_column < 0) return {};
+    for (std::size_t k = 0; k < plan.numbers.size(); ++k) {
+      if (plan.numbers[k].column != temperatures.cold_junction_column) continue;
+      std::vector<double> cold = result.values[k];
+      for (double& value : cold) {
+        if (temperatures.cold_junction_fahrenheit) value = (value - 32) / 1.8;
+        if (temperatures.cold_junction_kelvin) value -= 273.15;
+      }
+      return cold;
+    }
+    return {};
+  }
+
+  void channels_of(const Found& found, const WidePlan& plan, const std::vector<std::size_t>& columns,
+                   const TemperaturePlan& temperatures, const std::vector<double>& cold, WideResult& result) {
+    std::vector<std::string> names;
+    for (std::size_t k = 0; k < columns.size(); ++k) {
+      const auto& column = found.header.columns[columns[k]];
+      std::string name = endings_are_units_ && column.ending ? column.name_before_ending : column.name;
+      const Layout::ChannelColumn* fixed = fixed_channel(columns[k]);
+      if (fixed != nullptr && !fixed->name.empty()) name = fixed->name;
+      names.push_back(std::move(name));
+    }
+    names = unique_names(std::move(names));
+    std::vector<std::shared_ptr<const std::vector<double>>> shared(plan.clocks.size());
+    const bool own_clocks = plan.clocks.size() > 1;
+    if (!own_clocks) shared.front() = finished(std::move(result.times.front()), plan.clocks.front());
+    for (std::size_t k = 0; k < columns.size(); ++k) {
+      const Layout::ChannelColumn* fixed = fixed_channel(columns[k]);
+      const int clock = plan.numbers[k].clock;
+      auto& values = result.values[k];
+      to_celsius(values, temperatures.channels[k], temperatures, cold);
+      Layout::ChannelColumn described{static_cast<int>(columns[k]) + 1,
+                                      names[k],
+                                      own_clocks ? plan.clocks[static_cast<std::size_t>(clock)].column + 1 : 0,
+                                      fixed == nullptr || fixed->use,
+                                      {}};
+      if (temperatures.channels[k].unit != temperatures.unit) described.unit = temperatures.channels[k].unit;
+      reading_.layout.channels.push_back(described);
+      if (own_clocks) {
+        // Rows in which this clock stands still because its log was over.
+        auto times = result.times[static_cast<std::size_t>(clock)];
+        std::size_t kept = 0;
+        for (std::size_t i = 0; i < times.size(); ++i) {
+          if (std::isnan(times[i])) continue;
+          times[kept] = times[i];
+          values[kept++] = values[i];
+        }
+        times.resize(kept);
+        values.resize(kept);
+        auto& one = shared[static_cast<std::size_t>(clock)];
+        if (!one) one = finished(std::move(times), plan.clocks[static_cast<std::size_t>(clock)]);
+      }
+      if (described.use) {
+        reading_.channels.push_back(
+            {names[k], static_cast<int>(k) + 1, shared[static_cast<std::size_t>(clock)], std::move(values)});
+      } else {
+        reading_.others.push_back({names[k], std::move(values)});
+      }
+    }
+    temperatures_ = temperatures;
+  }
+
+  const Layout::ChannelColumn* fixed_channel(std::size_t column) const {
+    const auto found = std::find_if(layout_.channels.begin(), layout_.channels.end(),
+                                    [column](const auto& c) { return c.column == static_cast<int>(column) + 1; });
+    return found == layout_.channels.end() ? nullptr : &*found;
+  }
+
+  std::shared_ptr<const std::vector<double>> finished(std::vector<double> times, const TimePlan& plan) {
+    std::vector<Assumption> assumed;
+    std::vector<std::string> notes;
+    finish_times(times, plan, assumed, notes);
+    for (auto& assumption : assumed) assume(std::move(assumption));
+    for (auto& note : notes) note_once(std::move(note));
+    return std::make_shared<const std::vector<double>>(std::move(times));
+  }
+
+  // ---- time, channel, value ----
+
+  Result<bool> long_form(RowSource& rows, Found& found) {
+    reading_.layout.form = Form::kLong;
+    WidePlan plan = plan_of(found);
+    int names = -1, value = -1, unit = -1;
+    for (std::size_t i = 0; i < found.table.columns; ++i) {
+      const int column = static_cast<int>(i);
+      if (found.columns.roles[i] == Role::kChannelName) names = column;
+      if (found.columns.roles[i] == Role::kTemperature) value = column;
+      if (found.columns.roles[i] == Role::kUnit) unit = column;
+    }
+    if (names < 0 || value < 0) {
+      return Error{ErrorCode::kParse,
+                   "found no columns of channel names and values, expected time, channel and value",
+                   {name_, static_cast<int>(found.table.first_row.line), 0},
+                   "",
+                   "time, channel and value"};
+    }
+    auto planned = clock(found, only_time(found));
+    if (!planned) return planned.error();
+    plan.clocks.push_back(*planned);
+    plan.numbers.push_back({value, 0, true});
+    reading_.read_as.time = planned->name;
+    auto result =
+        read_long(rows, found.table.first_row, plan, names, unit, name_, options_.most_samples, options_.progress);
+    if (!result) return result.error();
+    if (auto error = enough_rows(result->account.rows, found)) return *error;
+    take_account(result->account);
+    return long_channels(found, plan, *result, static_cast<std::size_t>(value));
+  }
+
+  Result<bool> long_channels(const Found& found, const WidePlan& plan, LongResult& result, std::size_t value) {
+    std::vector<HeaderText> heads;
+    std::vector<std::size_t> judged;
+    const auto& value_column = found.header.columns[value];
+    for (std::size_t i = 0; i < result.channels.size(); ++i) {
+      heads.push_back(read_header_text(result.channels[i].name));
+      HeaderText& head = heads.back();
+      if (auto unit = parse_unit(result.channels[i].unit)) head.unit = unit;
+      if (head.name.empty()) head.name = head.whole;
+      const bool temperature =
+          head.unit && (head.unit->quantity == Quantity::kTemperature || head.unit->quantity == Quantity::kVoltage ||
+                        head.unit->quantity == Quantity::kUnknownTemperature);
+      const bool other_unit = head.unit && !temperature;
+      const bool other_word =
+          (head.words & (kOtherWord | kZoneWord | kSetpointWord | kColdJunctionWord)) != 0 && !temperature;
+      if (!other_unit && !other_word) judged.push_back(i);
+    }
+    if (judged.empty()) {
+      for (std::size_t i = 0; i < result.channels.size(); ++i) judged.push_back(i);
+    }
+    std::vector<ChannelEvidence> evidence;
+    std::vector<std::vector<double>> samples;
+    samples.reserve(judged.size());
+    for (const std::size_t i : judged) {
+      const auto& values = result.channels[i].values;
+      const std::size_t step = std::max<std::size_t>(1, values.size() / 400);
+      samples.emplace_back();
+      for (std::size_t k = 0; k < values.size(); k += step) samples.back().push_back(values[k]);
+      ChannelEvidence one;
+      one.name = heads[i].name;
+      one.column = static_cast<int>(value);
+      one.values = &samples.back();
+      one.whole_numbers = found.table.profile[value].whole_numbers;
+      one.unit = heads[i].unit ? heads[i].unit : value_column.unit;
+      if (!one.unit) one.unit = unit_of_cells(found.table.profile[value].unit_seen);
+      one.bracket = value_column.bracket;
+      one.thermocouple = heads[i].thermocouple != 0 ? heads[i].thermocouple : value_column.thermocouple;
+      evidence.push_back(std::move(one));
+    }
+    auto temperatures = finish_plan(plan_temperatures(evidence, found.facts, layout_, -1, {}, true, found.header.line));
+    if (!temperatures) return temperatures.error();
+    std::vector<std::string> names;
+    for (const std::size_t i : judged) names.push_back(heads[i].name);
+    names = unique_names(std::move(names));
+    std::shared_ptr<const std::vector<double>> before;
+    for (std::size_t k = 0; k < judged.size(); ++k) {
+      LongChannel& channel = result.channels[judged[k]];
+      if (plan.clocks.front().column < 0) {
+        for (std::size_t i = 0; i < channel.times.size(); ++i) channel.times[i] = static_cast<double>(i);
+      }
+      to_celsius(channel.values, temperatures->channels[k], *temperatures, {});
+      if (!before || raw_times_ != channel.times) {
+        raw_times_ = channel.times;
+        before = finished(std::move(channel.times), from_first_row(plan.clocks.front(), result));
+      }
+      const auto fixed = std::find_if(layout_.channels.begin(), layout_.channels.end(),
+                                      [&](const auto& c) { return c.name == names[k]; });
+      const bool use = fixed == layout_.channels.end() || fixed->use;
+      reading_.layout.channels.push_back({0, names[k], 0, use, {}});
+      if (use) {
+        reading_.channels.push_back({names[k], static_cast<int>(k) + 1, before, std::move(channel.values)});
+      } else {
+        reading_.others.push_back({names[k], std::move(channel.values)});
+      }
+    }
+    for (std::size_t i = 0; i < result.channels.size(); ++i) {
+      if (std::find(judged.begin(), judged.end(), i) == judged.end())
+        reading_.others.push_back({heads[i].name, std::move(result.channels[i].values)});
+    }
+    clocks_ = plan.clocks;
+    temperatures_ = *temperatures;
+    return true;
+  }
+
+  /// All channels count from the first row of the file, not each from its own.
+  TimePlan from_first_row(TimePlan plan, const LongResult& result) const {
+    if (first_time_ == nullptr) {
+      double first = std::numeric_limits<double>::infinity();
+      for (const LongChannel& channel : result.channels) {
+        if (!channel.times.empty()) first = std::min(first, channel.times.front());
+      }
+      first_time_ = std::make_unique<double>(first);
+    }
+    plan.origin = *first_time_;
+    return plan;
+  }
+
+  // ---- the layout ----
+
+  void complete_layout(const Found& found) {
+    Layout& layout = reading_.layout;
+    layout.name = layout_.name;
+    layout.delimiter = reading_.read_as.delimiter;
+    layout.decimal = reading_.read_as.decimal;
+    if (!layout.form) layout.form = Form::kWide;
+    layout.unit = temperatures_.unit;
+    layout.scale = temperatures_.scale;
+    if (temperatures_.thermocouple != 0) {
+      layout.thermocouple_type = std::string(1, temperatures_.thermocouple);
+      if (temperatures_.cold_junction_column >= 0) {
+        layout.cold_junction_column = temperatures_.cold_junction_column + 1;
+      } else {
+        layout.cold_junction_C = temperatures_.cold_junction_C;
+      }
+    }
+    const TimePlan& time = clocks_.front();
+    layout.time.kind = time.name;
+    for (const int column : {time.date, time.column, time.half, time.milliseconds}) {
+      if (column >= 0) layout.time.columns.push_back(column + 1);
+    }
+    std::sort(layout.time.columns.begin(), layout.time.columns.end());
+    if (time.kind == TimeKind::kIndex) layout.time.interval_s = time.interval_s;
+    if (time.kind == TimeKind::kMoment) layout.date_order = date_order_name(time.order);
+    if (clocks_.size() > 1) layout.time.columns.clear();
+    (void)found;
+  }
+
+  const std::string& name_;
+  const Options& options_;
+  Layout layout_;
+  Reading reading_;
+  bool endings_are_units_ = false;
+  std::vector<TimePlan> clocks_;
+  TemperaturePlan temperatures_;
+  std::vector<double> raw_times_;
+  mutable std::unique_ptr<double> first_time_;
+};
+
+}  // namespace
+
+Result<Reading> interpret_text(const std::string& name, std::string_view text, const Options& options) {
+  return Interpreter(name, options).text(text);
+}
+
+Result<Reading> interpret_grid(const std::string& name, const Grid& grid, const Options& options) {
+  return Interpreter(name, options).grid(grid);
+}
+
+double likeness_to_a_log(const Grid& grid) {
+  const DialectGuess guess = guess_grid(grid, {});
+  if (guess.columns < 1) return 0;
+  GridRows rows(grid);
+  const Table table = find_table(rows, guess.columns, guess.decimal, 0, false);
+  return table.rows * static_cast<double>(table.columns) * guess.score;
+}
+
+}  // namespace ovenwright::log

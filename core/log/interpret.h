@@ -1,0 +1,18 @@
+#pragma once
+#include <string>
+#include <string_view>
+
+#include "core/log/grid.h"
+#include "core/log/reading.h"
+
+namespace ovenwright::log {
+
+/// Reads a log from decoded text. All but `file` and `read_as.encoding` of the result is filled.
+Result<Reading> interpret_text(const std::string& name, std::string_view text, const Options& options);
+/// Reads a log from a sheet or an HTML table.
+Result<Reading> interpret_grid(const std::string& name, const Grid& grid, const Options& options);
+
+/// How much a sheet looks like a log: cells of its table. 0: not at all.
+double likeness_to_a_log(const Grid& grid);
+
+}  // namespace ovenwright::log

@@ -1,0 +1,99 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <limits>
+
+#include "core/log/row_reader.h"
+
+namespace ovenwright::log {
+namespace {
+
+bool of_a_cell(const Problem& problem) { return problem.expected == "a time" || problem.expected == "a temperature"; }
+
+int as_int(std::size_t value) {
+  return static_cast<int>(std::min<std::size_t>(value, std::numeric_limits<int>::max()));
+}
+
+Place place_of(const Problem& problem, const WidePlan& plan, const std::string& file) {
+  if (plan.lines_of_columns.empty()) return {file, as_int(problem.line), problem.column};
+  const auto column = static_cast<std::size_t>(std::max(0, problem.column - 1));
+  const std::size_t line = column < plan.lines_of_columns.size() ? plan.lines_of_columns[column] : 0;
+  return {file, as_int(line), as_int(problem.line)};
+}
+
+Error error_of(const Problem& problem, const WidePlan& plan, const std::string& file) {
+  const bool cell = of_a_cell(problem);
+  const std::string found = cell ? fmt::format("\"{}\"", problem.found) : problem.found;
+  const char* why = cell ? "" : " as in the other rows";
+  return {ErrorCode::kParse, fmt::format("found {}, expected {}{}", found, problem.expected, why),
+          place_of(problem, plan, file), problem.found, problem.expected};
+}
+
+void warn_of_cut(WideResult& result, const std::string& file, std::size_t line) {
+  const std::string text = "The last row is cut off and was left out.";
+  result.notes.push_back(text);
+  result.warnings.push_back({text, {file, as_int(line), 0}});
+}
+
+}  // namespace
+
+std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size_t rows, const WidePlan& plan,
+                            const std::string& file, WideResult& result, bool& drop_last) {
+  std::size_t last_data = 0, short_count = 0;
+  const Problem* first_short = nullptr;
+  for (const auto& account : accounts) {
+    last_data = std::max(last_data, account.last_data_line);
+    short_count += account.short_count;
+    if (first_short == nullptr && !account.short_rows.empty()) first_short = &account.short_rows.front();
+  }
+  const Problem* earliest = nullptr;
+  const auto consider = [&earliest](const Problem& problem) {
+    if (earliest == nullptr || problem.line < earliest->line) earliest = &problem;
+  };
+  for (const auto& account : accounts) {
+    for (const Problem& problem : account.unreadable) consider(problem);
+    for (const Problem& problem : account.long_rows) consider(problem);
+    for (const Problem& problem : account.timeless) {
+      if (problem.line < last_data) consider(problem);  // behind the last row stand sums and the like
+    }
+  }
+  drop_last = false;
+  if (first_short != nullptr) {
+    const bool many = plan.ragged_rows_can_be_read && short_count >= std::max<std::size_t>(3, rows / 50);
+    if (short_count == 1 && first_short->line == last_data && rows > 1) {
+      drop_last = true;
+    } else if (many) {
+      result.notes.push_back(
+          fmt::format("{} rows end before the last column: what is missing there counts as no reading.", short_count));
+    } else {
+      consider(*first_short);
+    }
+  }
+  if (earliest != nullptr) return error_of(*earliest, plan, file);
+  std::size_t headers = 0, statistics = 0, comments = 0;
+  for (auto& account : accounts) {
+    result.skipped += account.skipped;
+    headers += account.repeated_headers;
+    statistics += account.statistics;
+    comments += account.comments;
+    if (account.last_row_cut)
+      warn_of_cut(result, file, account.last_skipped.empty() ? last_data + 1 : account.last_skipped.back().line);
+  }
+  if (!accounts.empty()) result.below = std::move(accounts.back().last_skipped);
+  if (drop_last) {
+    ++result.skipped;
+    warn_of_cut(result, file, last_data);
+  }
+  const auto say = [&result](std::size_t count, const char* what) {
+    if (count > 0)
+      result.notes.push_back(fmt::format("{} {} {} in or behind the table {} left out.", count, what,
+                                         count == 1 ? "line" : "lines", count == 1 ? "was" : "were"));
+  };
+  say(headers, "header or text");
+  say(statistics, "labelled");
+  say(comments, "comment or event");
+  result.last_line = last_data;
+  return std::nullopt;
+}
+
+}  // namespace ovenwright::log

@@ -1,0 +1,76 @@
+#include "core/log/shown_lines.h"
+
+#include <algorithm>
+
+#include "core/log/text.h"
+
+namespace ovenwright::log {
+namespace {
+
+constexpr std::size_t kFirst = 20, kAfterHeader = 6, kLast = 3, kMostCells = 64, kMostBytes = 80;
+constexpr std::size_t kTailBytes = 16U << 10;
+
+ShownLine shown(const Row& row) {
+  ShownLine line;
+  line.line = row.line;
+  for (const auto cell : row.cells) {
+    if (line.cells.size() == kMostCells) break;
+    std::size_t used = 0;
+    while (used < cell.size()) {  // cut between characters
+      std::size_t length = 1;
+      decode_character(cell.substr(used), length);
+      if (used + length > kMostBytes) break;
+      used += length;
+    }
+    line.cells.emplace_back(cell.substr(0, used));
+  }
+  return line;
+}
+
+}  // namespace
+
+std::vector<ShownLine> shown_lines(RowSource& rows, const Table& table) {
+  std::vector<ShownLine> lines;
+  Row row;
+  const auto take = [&](std::size_t most) {
+    for (std::size_t i = 0; i < most && rows.next(row); ++i) lines.push_back(shown(row));
+  };
+  rows.seek({});
+  const std::size_t table_line = table.columns > 0 ? table.first_row.line : kFirst;
+  const std::size_t header_line = table.headers.empty() ? table_line : table.headers.front().line;
+  if (header_line <= kFirst) {
+    take(table_line - 1 + kAfterHeader);
+  } else {
+    take(kFirst);
+    for (const Statement& header : table.headers) {
+      ShownLine line;
+      line.line = header.line;
+      for (std::size_t i = 0; i < std::min(header.cells.size(), kMostCells); ++i)
+        line.cells.push_back(header.cells[i].substr(0, kMostBytes));
+      lines.push_back(std::move(line));
+    }
+    rows.seek(table.first_row);
+    take(kAfterHeader);
+  }
+  // The last rows, with their lines counted on from here.
+  const std::string_view text = rows.text();
+  std::vector<ShownLine> tail;
+  Position at = rows.position();
+  if (!text.empty() && text.size() > at.offset + kTailBytes) {
+    const auto cut = text.find('\n', text.size() - kTailBytes);
+    if (cut == std::string_view::npos) return lines;
+    at.line += static_cast<std::size_t>(std::count(text.begin() + static_cast<std::ptrdiff_t>(at.offset),
+                                                   text.begin() + static_cast<std::ptrdiff_t>(cut) + 1, '\n'));
+    at.offset = cut + 1;
+    rows.seek(at);
+  }
+  while (rows.next(row)) {
+    if (row.blank()) continue;
+    tail.push_back(shown(row));
+    if (tail.size() > kLast) tail.erase(tail.begin());
+  }
+  lines.insert(lines.end(), std::make_move_iterator(tail.begin()), std::make_move_iterator(tail.end()));
+  return lines;
+}
+
+}  // namespace ovenwright::log

@@ -1,0 +1,380 @@
+#include "core/log/temperature_plan.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <map>
+
+#include "core/emf/emf.h"
+#include "core/log/text.h"
+
+namespace ovenwright::log {
+namespace {
+
+constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
+constexpr double kZeroCelsius_K = 273.15;
+
+double fahrenheit_to_celsius(double f) { return (f - 32) / 1.8; }
+
+double celsius(double value, const std::string& unit) {
+  if (unit == "degF") return fahrenheit_to_celsius(value);
+  if (unit == "K") return value - kZeroCelsius_K;
+  return value;
+}
+
+/// A run through an oven or a wave: it starts somewhere near the room's temperature and gets hot, but no hotter than
+/// boards bear.
+bool plausible_run(double start_C, double peak_C) {
+  constexpr double kColdest = -15, kHottestStart = 200, kCoolestPeak = 12, kHottest = 420;
+  return start_C >= kColdest && start_C <= kHottestStart && peak_C >= kCoolestPeak && peak_C <= kHottest;
+}
+
+struct Extent {
+  double start = kNaN, peak = kNaN;
+  bool any() const { return std::isfinite(peak); }
+};
+
+Extent extent_of(const std::vector<const ChannelEvidence*>& channels) {
+  std::vector<double> starts, peaks;
+  for (const auto* channel : channels) {
+    const double peak = robust_peak(*channel->values), start = robust_start(*channel->values);
+    if (!std::isfinite(peak)) continue;
+    peaks.push_back(peak);
+    starts.push_back(start);
+  }
+  if (peaks.empty()) return {};
+  const auto middle = [](std::vector<double>& v) {
+    std::nth_element(v.begin(), v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2), v.end());
+    return v[v.size() / 2];
+  };
+  return {middle(starts), middle(peaks)};
+}
+
+/// The unit that makes a run of these numbers.
+std::string likely_unit(Extent extent, bool whole_numbers) {
+  constexpr double kMostMillivolts = 26, kMostStart_mV = 5;
+  if (!extent.any()) return "degC";
+  if (!whole_numbers && extent.peak < kMostMillivolts && extent.start < kMostStart_mV && extent.peak > 0.5) return "mV";
+  if (extent.start > 265 && extent.start < 335 && extent.peak > extent.start + 20 && extent.peak < 700) return "K";
+  if (extent.start > 45 && extent.start < 135 && extent.peak > 320) return "degF";
+  return "degC";
+}
+
+class Planner {
+ public:
+  Planner(const std::vector<ChannelEvidence>& channels, const Facts& facts, const Layout& layout,
+          bool time_has_bracket_unit, int header_line)
+      : channels_(channels),
+        facts_(facts),
+        layout_(layout),
+        time_has_bracket_unit_(time_has_bracket_unit),
+        header_line_(header_line) {
+    plan_.channels.resize(channels.size());
+  }
+
+  Result<TemperaturePlan> run(int cold_junction_column, const std::optional<UnitText>& cold_junction_unit) {
+    if (auto error = unknown_unit()) return *error;
+    units();
+    scales();
+    summarise();
+    voltages(cold_junction_column, cold_junction_unit);
+    return std::move(plan_);
+  }
+
+ private:
+  Error unit_error(const std::string& found, int line, int column) const {
+    return {ErrorCode::kParse,
+            fmt::format("found the unit {}, expected °C, °F, K or mV", quoted_for_message(found)),
+            {"", line, column},
+            found,
+            "°C, °F, K or mV"};
+  }
+
+  std::optional<Error> unknown_unit() const {
+    if (layout_.unit) return std::nullopt;
+    for (const ChannelEvidence& channel : channels_) {
+      if (channel.unit && channel.unit->quantity == Quantity::kUnknownTemperature)
+        return unit_error(channel.unit->name, header_line_, channel.column + 1);
+    }
+    if (facts_.unit && facts_.unit->quantity == Quantity::kUnknownTemperature)
+      return unit_error(facts_.unit->name, 0, 0);
+    const bool none_stated =
+        std::none_of(channels_.begin(), channels_.end(), [](const ChannelEvidence& c) { return c.unit.has_value(); });
+    if (!none_stated) return std::nullopt;
+    // The same few letters in brackets behind every name, where the time has its unit in brackets too.
+    const std::string& bracket = channels_.front().bracket;
+    const bool same = !bracket.empty() && std::all_of(channels_.begin(), channels_.end(),
+                                                      [&](const ChannelEvidence& c) { return c.bracket == bracket; });
+    const bool digits = bracket.find_first_of("0123456789") != std::string::npos;
+    std::size_t characters = 0;
+    for (std::string_view rest = bracket; !rest.empty(); ++characters) {
+      std::size_t length = 1;
+      decode_character(rest, length);
+      rest.remove_prefix(length);
+    }
+    if (same && time_has_bracket_unit_ && !digits && characters <= 4)
+      return unit_error(bracket, header_line_, channels_.front().column + 1);
+    if (facts_.unknown_unit && !facts_.unit)
+      return unit_error(facts_.unknown_unit_text, static_cast<int>(facts_.unknown_unit->line), 0);
+    return std::nullopt;
+  }
+
+  /// "TC1 (K)" is a thermocouple of type K where its numbers are no kelvins.
+  bool is_type_letter(const ChannelEvidence& channel, const UnitText& unit) const {
+    if (unit.name != "K" || !unit.weak) return false;
+    const double start = robust_start(*channel.values), peak = robust_peak(*channel.values);
+    return std::isfinite(peak) && (start < 220 || peak < 280);
+  }
+
+  void units() {
+    std::vector<const ChannelEvidence*> silent;
+    std::vector<std::size_t> places;
+    std::map<std::string, std::size_t> stated;
+    for (std::size_t i = 0; i < channels_.size(); ++i) {
+      const ChannelEvidence& channel = channels_[i];
+      ChannelUnit& own = plan_.channels[i];
+      own.thermocouple = channel.thermocouple != 0 ? channel.thermocouple : '\0';
+      if (layout_.unit) {
+        own.unit = *layout_.unit;
+        if (channel.unit && channel.unit->quantity == Quantity::kVoltage && own.unit == "mV")
+          own.millivolts = channel.unit->factor;
+        continue;
+      }
+      if (channel.unit && is_type_letter(channel, *channel.unit)) {
+        own.thermocouple = 'K';
+      } else if (channel.unit) {
+        own.unit = channel.unit->name;
+        own.millivolts = channel.unit->quantity == Quantity::kVoltage ? channel.unit->factor : 1;
+        ++stated[own.unit];
+        continue;
+      }
+      silent.push_back(&channel);
+      places.push_back(i);
+    }
+    if (silent.empty()) return;
+    const auto give = [&](const std::string& unit, double millivolts) {
+      for (const std::size_t i : places) {
+        plan_.channels[i].unit = unit;
+        plan_.channels[i].millivolts = millivolts;
+      }
+    };
+    if (facts_.unit && !is_type_letter(*silent.front(), *facts_.unit)) {
+      give(facts_.unit->name, facts_.unit->quantity == Quantity::kVoltage ? facts_.unit->factor : 1);
+      return;
+    }
+    if (!stated.empty()) {
+      const auto most = std::max_element(stated.begin(), stated.end(),
+                                         [](const auto& a, const auto& b) { return a.second < b.second; });
+      give(most->first, 1);
+      plan_.notes.push_back(fmt::format(
+          "{} no unit; read in that of the other channels.",
+          silent.size() == 1 ? silent.front()->name + " states" : std::to_string(silent.size()) + " channels state"));
+      return;
+    }
+    by_values(silent, give);
+  }
+
+  template <class Give>
+  void by_values(const std::vector<const ChannelEvidence*>& silent, const Give& give) {
+    Extent extent = extent_of(silent);
+    const bool whole =
+        std::all_of(silent.begin(), silent.end(), [](const ChannelEvidence* c) { return c->whole_numbers; });
+    const double stated_scale = stated_scale_of(*silent.front()).value_or(1);
+    // 2451 stands for 245.1: no thermocouple on a board gets above 1000 in any unit.
+    double factor = 1;
+    if (stated_scale != 1) factor = stated_scale > 1 ? 1 / stated_scale : stated_scale;
+    if (whole && extent.any() && factor == 1 && extent.peak > 1000 && extent.start > 100) factor = 0.1;
+    if (extent.any() && extent.peak > 800) {
+      extent.start *= factor;
+      extent.peak *= factor;
+    }
+    const std::string unit = likely_unit(extent, whole && factor == 1);
+    give(unit, 1);
+    if (!extent.any()) {
+      plan_.notes.push_back("No unit is stated and no channel has a reading.");
+      return;
+    }
+    const std::string other = unit == "degC" ? "degF" : "degC";
+    const auto shown = [](double value) { return fmt::format("{:.0f} °C", value); };
+    std::string text;
+    if (unit == "degC") {
+      text = fmt::format("No unit in the file: read as °C. As °F the top would be {}.",
+                         shown(celsius(extent.peak, "degF")));
+    } else if (unit == "mV") {
+      text = fmt::format("No unit in the file: read as thermocouple voltage in mV. As °C the top would be {:.1f} °C.",
+                         extent.peak);
+    } else {
+      text = fmt::format("No unit in the file: read as {}, which makes the top {}. As °C it would be {}.",
+                         unit == "K" ? "K" : "°F", shown(celsius(extent.peak, unit)), shown(extent.peak));
+    }
+    plan_.assumed.push_back({"unit", text, unit, other});
+  }
+
+  std::optional<double> stated_scale_of(const ChannelEvidence& channel) const {
+    if (channel.unit && channel.unit->scale != 1) return channel.unit->scale;
+    if (facts_.unit && facts_.unit->scale != 1) return facts_.unit->scale;
+    if (facts_.scale && *facts_.scale != 1) return facts_.scale;
+    return std::nullopt;
+  }
+
+  /// A stated factor, in the direction that gives a run: "0.1 °C", "°C x10" and "scale 10" all mean that 2451 is
+  /// 245.1 °C. Where the numbers are a run as they stand it is the resolution that was stated.
+  void scales() {
+    for (std::size_t i = 0; i < channels_.size(); ++i) {
+      const ChannelEvidence& channel = channels_[i];
+      ChannelUnit& own = plan_.channels[i];
+      if (layout_.scale) {
+        own.scale = *layout_.scale;
+        continue;
+      }
+      if (own.unit == "mV") continue;
+      const double start = robust_start(*channel.values), peak = robust_peak(*channel.values);
+      if (!std::isfinite(peak)) continue;
+      const auto stated = stated_scale_of(channel);
+      if (!stated) {
+        const double all_peak = extent_of(all()).peak, all_start = extent_of(all()).start;
+        if (channel.whole_numbers && all_peak > 1000 && all_start > 100 &&
+            plausible_run(celsius(all_start / 10, own.unit), celsius(all_peak / 10, own.unit))) {
+          own.scale = 0.1;
+          assume_once({"scale",
+                       fmt::format("Whole numbers up to {:.0f} are no temperatures of a board: read as tenths of a "
+                                   "degree, though no scale is stated.",
+                                   all_peak),
+                       "0.1", "1"});
+        }
+        continue;
+      }
+      const double down = *stated > 1 ? 1 / *stated : *stated;
+      const bool as_it_stands = plausible_run(celsius(start, own.unit), celsius(peak, own.unit)) && peak < 450 &&
+                                celsius(peak * down, own.unit) < 45;
+      if (!as_it_stands) {
+        own.scale = down;
+      } else {
+        assume_once(
+            {"scale",
+             fmt::format(
+                 "A factor of {:g} is stated, but the numbers are temperatures as they stand: taken as the resolution.",
+                 *stated),
+             "1", fmt::format("{:g}", down)});
+      }
+    }
+  }
+
+  std::vector<const ChannelEvidence*> all() const {
+    std::vector<const ChannelEvidence*> list;
+    for (const auto& channel : channels_) list.push_back(&channel);
+    return list;
+  }
+
+  void assume_once(Assumption assumption) {
+    const bool there = std::any_of(plan_.assumed.begin(), plan_.assumed.end(), [&](const Assumption& a) {
+      return a.about == assumption.about && a.chosen == assumption.chosen;
+    });
+    if (!there) plan_.assumed.push_back(std::move(assumption));
+  }
+
+  void summarise() {
+    std::map<std::string, std::size_t> units;
+    std::map<double, std::size_t> scales;
+    for (const ChannelUnit& channel : plan_.channels) {
+      ++units[channel.unit];
+      ++scales[channel.scale];
+    }
+    const auto by_count = [](const auto& a, const auto& b) { return a.second < b.second; };
+    plan_.unit = std::max_element(units.begin(), units.end(), by_count)->first;
+    plan_.scale = std::max_element(scales.begin(), scales.end(), by_count)->first;
+    if (units.size() < 2) return;
+    std::string text = "Units differ between channels:";
+    for (std::size_t i = 0; i < channels_.size(); ++i)
+      text += fmt::format("{} {} in {}", i == 0 ? "" : ",", channels_[i].name, plan_.channels[i].unit);
+    plan_.notes.push_back(text + ".");
+  }
+
+  void voltages(int cold_junction_column, const std::optional<UnitText>& cold_junction_unit) {
+    std::vector<const ChannelEvidence*> in_millivolts;
+    for (std::size_t i = 0; i < channels_.size(); ++i) {
+      if (plan_.channels[i].unit == "mV") in_millivolts.push_back(&channels_[i]);
+    }
+    if (in_millivolts.empty()) return;
+    bool type_assumed = false;
+    for (ChannelUnit& channel : plan_.channels) {
+      if (layout_.thermocouple_type && !layout_.thermocouple_type->empty())
+        channel.thermocouple = layout_.thermocouple_type->front();
+      if (channel.thermocouple == 0) channel.thermocouple = facts_.thermocouple;
+      if (channel.thermocouple == 0 && channel.unit == "mV") {
+        channel.thermocouple = 'K';
+        type_assumed = true;
+      }
+      if (channel.unit == "mV" && plan_.thermocouple == 0) plan_.thermocouple = channel.thermocouple;
+    }
+    if (type_assumed)
+      plan_.assumed.push_back(
+          {"thermocouple type", "No type of thermocouple is stated: taken as K, the most common one.", "K", "J"});
+    if (layout_.cold_junction_C) {
+      plan_.cold_junction_C = *layout_.cold_junction_C;
+    } else if (cold_junction_column >= 0) {
+      plan_.cold_junction_column = cold_junction_column;
+      plan_.cold_junction_fahrenheit = cold_junction_unit && cold_junction_unit->name == "degF";
+      plan_.cold_junction_kelvin = cold_junction_unit && cold_junction_unit->name == "K" && !cold_junction_unit->weak;
+    } else if (facts_.cold_junction_C) {
+      plan_.cold_junction_C = *facts_.cold_junction_C;
+    } else {
+      const double start_mV = extent_of(in_millivolts).start * plan_.channels.front().millivolts;
+      // A board at the temperature of the room gives no voltage against a junction that is there too.
+      const auto room_mV = emf::voltage_mV(*emf::type_of(std::string_view{&plan_.thermocouple, 1}), Celsius{25});
+      const bool uncompensated = std::isfinite(start_mV) && room_mV && std::abs(start_mV) < 0.4 * *room_mV;
+      plan_.cold_junction_C = uncompensated ? 25 : 0;
+      plan_.assumed.push_back({"cold junction",
+                               uncompensated
+                                   ? "No cold junction is stated, and the log starts near 0 mV: taken as 25 °C."
+                                   : "No cold junction is stated, and the log starts at the voltage of a room's "
+                                     "temperature: taken as 0 °C.",
+                               uncompensated ? "25" : "0", uncompensated ? "0" : "25"});
+    }
+  }
+
+  const std::vector<ChannelEvidence>& channels_;
+  const Facts& facts_;
+  const Layout& layout_;
+  const bool time_has_bracket_unit_;
+  const int header_line_;
+  TemperaturePlan plan_;
+};
+
+}  // namespace
+
+Result<TemperaturePlan> plan_temperatures(const std::vector<ChannelEvidence>& channels, const Facts& facts,
+                                          const Layout& layout, int cold_junction_column,
+                                          const std::optional<UnitText>& cold_junction_unit, bool time_has_bracket_unit,
+                                          int header_line) {
+  return Planner(channels, facts, layout, time_has_bracket_unit, header_line)
+      .run(cold_junction_column, cold_junction_unit);
+}
+
+void to_celsius(std::vector<double>& readings, const ChannelUnit& unit, const TemperaturePlan& plan,
+                const std::vector<double>& cold_junction_C) {
+  const bool tenfold = unit.scale < 1 && std::abs(std::round(1 / unit.scale) * unit.scale - 1) < 1e-12;
+  const double parts = tenfold ? std::round(1 / unit.scale) : 1;
+  if (unit.scale != 1) {
+    for (double& value : readings) value = tenfold ? value / parts : value * unit.scale;
+  }
+  if (unit.unit == "degF") {
+    for (double& value : readings) value = fahrenheit_to_celsius(value);
+  } else if (unit.unit == "K") {
+    for (double& value : readings) value -= kZeroCelsius_K;
+  } else if (unit.unit == "mV") {
+    if (unit.millivolts != 1) {
+      for (double& value : readings) value *= unit.millivolts;
+    }
+    const auto type = emf::type_of(std::string_view{&unit.thermocouple, 1}).value_or(emf::Type::kK);
+    if (cold_junction_C.empty()) {
+      emf::to_temperatures(type, readings, Celsius{plan.cold_junction_C});
+    } else {
+      emf::to_temperatures(type, readings, cold_junction_C);
+    }
+  }
+}
+
+}  // namespace ovenwright::log

@@ -37,7 +37,8 @@ Result<Content> open_unpacked(std::string bytes, Opening& opening, int depth) {
 /// for what has to be opened first; nothing for what is no text.
 std::optional<int> likeness(std::string_view head) {
   constexpr int kContainer = 20;
-  if (is_zip(head) || is_gzip(head) || is_html(head)) return kContainer;
+  if (is_zip(head) || is_gzip(head) || is_html(head) || is_flat_ods(head) || is_xml_spreadsheet(head))
+    return kContainer;
   const auto decoded = decode(head);
   if (!decoded) return std::nullopt;
   const std::string_view text = decoded->unchanged ? head.substr(decoded->skip) : std::string_view{decoded->utf8};
@@ -123,17 +124,21 @@ Result<Content> open_member(const ZipArchive& archive, Opening& opening, int dep
   return content;
 }
 
+Result<Content> content_of(const char* kind, Result<std::vector<Grid>> grids) {
+  if (!grids) return grids.error();
+  Content content;
+  content.kind = kind;
+  content.grids = *std::move(grids);
+  return content;
+}
+
 Result<Content> open_zip(std::string_view bytes, Opening& opening, int depth) {
   const auto archive = ZipArchive::open(bytes);
   if (!archive) return archive.error();
   const bool xlsx = is_xlsx(*archive);
   if (!xlsx && !is_ods(*archive)) return open_member(*archive, opening, depth);
   auto grids = xlsx ? read_xlsx(*archive, opening.budget, opening.notes) : read_ods(*archive, opening.budget);
-  if (!grids) return grids.error();
-  Content content;
-  content.kind = xlsx ? "xlsx" : "ods";
-  content.grids = *std::move(grids);
-  return content;
+  return content_of(xlsx ? "xlsx" : "ods", std::move(grids));
 }
 
 Result<Content> open_html(std::string_view bytes, Opening& opening) {
@@ -165,6 +170,8 @@ Result<Content> open(std::string_view bytes, Opening& opening, int depth) {
     if (!unpacked) return unpacked.error();
     return open_unpacked(*std::move(unpacked), opening, depth + 1);
   }
+  if (is_flat_ods(bytes)) return content_of("ods", read_flat_ods(bytes, opening.budget));
+  if (is_xml_spreadsheet(bytes)) return content_of("xml", read_xml_spreadsheet(bytes, opening.budget));
   if (is_html(bytes)) return open_html(bytes, opening);
   Content content;
   content.kind = "text";

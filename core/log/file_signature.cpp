@@ -35,4 +35,14 @@ std::string_view foreign_format(std::string_view bytes) {
   return found == kSignatures.end() ? std::string_view{} : found->what;
 }
 
+std::string markup_head(std::string_view bytes) {
+  constexpr std::size_t kHead = 8192;
+  std::string head{bytes.substr(0, kHead)};
+  std::erase(head, '\0');
+  std::ranges::transform(head, head.begin(),
+                         [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+  const auto first = head.find_first_not_of(" \t\r\n\xEF\xBB\xBF\xFE\xFF");
+  return first == std::string::npos || head[first] != '<' ? std::string{} : head.substr(first);
+}
+
 }  // namespace ovenwright::log

@@ -21,16 +21,16 @@ struct Grid {
 
 /// What a container was found to hold.
 struct Content {
-  std::string kind;    ///< "text", "xlsx", "ods", "html"
+  std::string kind;    ///< "text", "xlsx", "ods", "html", "xml" (a workbook in one XML document)
   std::string member;  ///< name inside a zip; empty otherwise
   std::string bytes;   ///< for "text" out of a zip or gz; for plain text it stays empty and the caller's bytes count
   bool plain = false;  ///< the caller's bytes are the text themselves
   std::vector<Grid> grids;  ///< for the others, in the order of the file
 };
 
-/// Opens zip, gz, xlsx, ods and html by content, also within each other; anything else is plain text. A zip with
-/// several members that could be logs: the one that looks most like a log, the others named in `notes`. An HTML
-/// document without a table but with preformatted text is that text.
+/// Opens zip, gz, xlsx, ods, workbooks in one XML document and html by content, also within each other; anything else
+/// is plain text. A zip with several members that could be logs: the one that looks most like a log, the others named
+/// in `notes`. An HTML document without a table but with preformatted text is that text.
 ///
 /// Errors: kParse (damaged archive or workbook, encrypted member, no log in an archive, unpacked size over the cap or
 /// over 200 times the packed size and 64 MiB). `name` stands in their place. Never throws on any bytes; memory is

@@ -4,23 +4,18 @@
 #include <libxml/HTMLparser.h>
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <exception>
 #include <limits>
 #include <memory>
 #include <optional>
 
+#include "core/log/file_signature.h"
 #include "core/log/grid_builder.h"
 
 namespace ovenwright::log {
 namespace {
-
-std::string lower_ascii(std::string_view text) {
-  std::string lower{text};
-  std::ranges::transform(lower, lower.begin(),
-                         [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
-  return lower;
-}
 
 /// Runs of blanks, no-break ones too, as one blank, none at the ends.
 std::string joined_blanks(std::string_view text) {
@@ -210,8 +205,7 @@ void set_events(xmlSAXHandler& events) {
 
 /// The encoding that the document declares near its start; empty where it declares none.
 std::string declared_encoding(std::string_view bytes) {
-  constexpr std::size_t kHead = 4096;
-  const auto head = lower_ascii(bytes.substr(0, kHead));
+  const auto head = markup_head(bytes);
   auto at = head.find("charset=");
   if (at == std::string::npos) return {};
   at = head.find_first_not_of("\"' ", at + 8);
@@ -222,22 +216,9 @@ std::string declared_encoding(std::string_view bytes) {
 }  // namespace
 
 bool is_html(std::string_view bytes) {
-  constexpr std::size_t kHead = 8192;
-  std::string head = lower_ascii(bytes.substr(0, kHead));
-  std::erase(head, '\0');  // UTF-16
-  const auto first = head.find('<');
-  const auto before = std::string_view{head}.substr(0, first);
-  const auto blank = [](char c) {
-    return c == ' ' || (c >= '\t' && c <= '\r') || static_cast<unsigned char>(c) >= 0x80;
-  };
-  constexpr std::ptrdiff_t kMarkBytes = 3;
-  if (first == std::string::npos || !std::ranges::all_of(before, blank)) return false;
-  if (std::ranges::count_if(before, [](char c) { return static_cast<unsigned char>(c) >= 0x80; }) > kMarkBytes)
-    return false;
-  for (const char* tag : {"<html", "<!doctype html", "<table", "<body"}) {
-    if (head.find(tag) != std::string::npos) return true;
-  }
-  return false;
+  const auto head = markup_head(bytes);
+  return std::ranges::any_of(std::array{"<html", "<!doctype html", "<table", "<body"},
+                             [&](const char* tag) { return head.find(tag) != std::string::npos; });
 }
 
 Result<HtmlTables> read_html(std::string_view bytes, UnpackBudget& budget) {

@@ -5,6 +5,7 @@
 #include <charconv>
 
 #include "core/log/cell_text.h"
+#include "core/log/file_signature.h"
 #include "core/log/grid_builder.h"
 #include "core/log/workbook.h"
 #include "core/log/xml_events.h"
@@ -152,6 +153,15 @@ class ManifestHandler : public XmlHandler {
   bool encrypted = false;
 };
 
+Result<std::vector<Grid>> tables_of(ContentHandler& handler) {
+  if (!handler.grids.empty()) return std::move(handler.grids);
+  return Error{ErrorCode::kParse,
+               "found an OpenDocument file without a table, expected a spreadsheet",
+               {},
+               "no table",
+               "a spreadsheet"};
+}
+
 }  // namespace
 
 bool is_ods(const ZipArchive& archive) {
@@ -179,14 +189,19 @@ Result<std::vector<Grid>> read_ods(const ZipArchive& archive, UnpackBudget& budg
   }
   ContentHandler handler{budget};
   if (auto error = parse(*archive.find("content.xml"), handler)) return *error;
-  if (handler.grids.empty()) {
-    return Error{ErrorCode::kParse,
-                 "found an OpenDocument file without a table, expected a spreadsheet",
-                 {},
-                 "no table",
-                 "a spreadsheet"};
-  }
-  return std::move(handler.grids);
+  return tables_of(handler);
+}
+
+bool is_flat_ods(std::string_view bytes) {
+  return markup_head(bytes).find("urn:oasis:names:tc:opendocument:xmlns:office") != std::string::npos;
+}
+
+Result<std::vector<Grid>> read_flat_ods(std::string_view bytes, UnpackBudget& budget) {
+  ContentHandler handler{budget};
+  XmlParser parser{handler};
+  parser.feed(bytes);
+  if (auto error = parser.finish("the OpenDocument spreadsheet")) return *error;
+  return tables_of(handler);
 }
 
 }  // namespace ovenwright::log

@@ -1,5 +1,6 @@
 #pragma once
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/log/grid.h"
@@ -22,5 +23,14 @@ Result<std::vector<Grid>> read_xlsx(const ZipArchive& archive, UnpackBudget& bud
 /// The same for OpenDocument spreadsheets: values as stored, not as shown; repeated cells and rows are written out.
 /// Notes of cells, tracked changes and copies of other files' sheets are left out.
 Result<std::vector<Grid>> read_ods(const ZipArchive& archive, UnpackBudget& budget);
+
+/// OpenDocument spreadsheets in one plain XML document.
+bool is_flat_ods(std::string_view bytes);
+Result<std::vector<Grid>> read_flat_ods(std::string_view bytes, UnpackBudget& budget);
+
+/// Workbooks in one plain XML document with Worksheet, Row, Cell and Data elements, as many instruments write them
+/// under the name .xls.
+bool is_xml_spreadsheet(std::string_view bytes);
+Result<std::vector<Grid>> read_xml_spreadsheet(std::string_view bytes, UnpackBudget& budget);
 
 }  // namespace ovenwright::log

@@ -203,6 +203,35 @@ TEST(WorkbookOds, NamesAPassword) {
   EXPECT_EQ(content.error().found, "a workbook with a password");
 }
 
+TEST(WorkbookOds, ReadsTheFlatForm) {
+  const auto content = opened(
+      R"(<?xml version="1.0"?><o:document xmlns:o="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:t="urn:oasis:names:tc:opendocument:xmlns:table:1.0">)"
+      R"(<t:table t:name="A"><t:table-row><t:table-cell o:value-type="float" o:value="25.10"/></t:table-row></t:table></o:document>)");
+  ASSERT_TRUE(content) << content.error().message;
+  EXPECT_EQ(content->kind, "ods");
+  EXPECT_EQ(content->grids.at(0).rows, (std::vector<Row>{{"25.1"}}));
+}
+
+TEST(WorkbookXml, ReadsSpreadsheetsInOneDocument) {
+  const std::string document =
+      R"(<?xml version="1.0"?><?application?><Workbook xmlns="urn:schemas-microsoft-com:office:spreadsheet" xmlns:ss="urn:schemas-microsoft-com:office:spreadsheet">)"
+      R"(<Worksheet ss:Name="Log"><Table><Row><Cell ss:MergeAcross="1"><Data ss:Type="String">Time</Data></Cell><Cell><Data ss:Type="String">TC1</Data></Cell></Row>)"
+      R"(<Row ss:Index="3"><Cell><Data ss:Type="DateTime">2031-03-12T09:14:22.500</Data></Cell><Cell><Data ss:Type="DateTime">1899-12-31T09:14:22.500</Data></Cell>)"
+      R"(<Cell ss:Index="5"><Data ss:Type="Number">25.10</Data></Cell><Cell><Data ss:Type="Boolean">1</Data></Cell></Row></Table></Worksheet>)"
+      R"(<Worksheet ss:Name="Two"/></Workbook>)";
+  const auto content = opened(document);
+  ASSERT_TRUE(content) << content.error().message;
+  EXPECT_EQ(content->kind, "xml");
+  ASSERT_THAT(content->grids, SizeIs(2));
+  EXPECT_EQ(content->grids[0].name, "Log");
+  EXPECT_EQ(
+      content->grids[0].rows,
+      (std::vector<Row>{{"Time", "", "TC1"}, {}, {"2031-03-12T09:14:22.5", "9:14:22.5", "", "", "25.1", "TRUE"}}));
+  const auto cut = opened(document.substr(0, 400));
+  ASSERT_FALSE(cut);
+  EXPECT_THAT(cut.error().message, HasSubstr("damaged XML"));
+}
+
 TEST(WorkbookHtml, ReadsTablesWhoseCellsAreNotClosed) {
   const auto content = opened(
       "<html><head><style>td {a:b}</style><body><p>Run 7<table "

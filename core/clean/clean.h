@@ -8,8 +8,8 @@
 namespace ovenwright::clean {
 
 struct Options {
-  const board::Board* board = nullptr;          ///< helps with swapped placements; may be null
-  std::vector<int> keep;                        ///< channels (numbers) whose spikes the user wants kept
+  const board::Board* board = nullptr;  ///< helps with swapped placements; may be null
+  std::vector<int> keep;                ///< channels (numbers) whose spikes the user wants kept
 };
 
 /// Finds the faults of measures.md, removes what is to be removed, and splits a log with several passes into runs.

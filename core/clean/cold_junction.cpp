@@ -1,0 +1,104 @@
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+#include <string>
+
+#include "core/clean/suspects.h"
+#include "core/run/median.h"
+#include "core/run/noise.h"
+
+namespace ovenwright::clean {
+namespace {
+
+constexpr double kLeast_C = 1.5, kSigmas = 6, kAlike = 0.25, kOneSigmas = 3, kBends = 2, kBend_C_per_s2 = 0.5;
+constexpr std::size_t kSlopeSamples = 4;  // intervals before and behind from which the trend is taken
+
+struct Step {
+  double size_C = 0;
+  double bend_C = 0;  ///< what the change of slope makes of the trend over the step
+};
+
+/// How far a trace steps between samples i and i + 2 beyond the trend of the samples before and behind.
+Step step_at(const run::Trace& trace, std::size_t i) {
+  const auto t = trace.time_s();
+  const auto T = trace.temperature_C();
+  const std::size_t j = i + 2;
+  const double before = (T[i] - T[i - kSlopeSamples]) / (t[i] - t[i - kSlopeSamples]);
+  const double behind = (T[j + kSlopeSamples] - T[j]) / (t[j + kSlopeSamples] - t[j]);
+  const double over_s = t[j] - t[i];
+  return {T[j] - T[i] - (before + behind) / 2 * over_s, std::abs(behind - before) * over_s};
+}
+
+/// The sample i of a trace such that the step would lie between it and i + 2; absent at the ends.
+std::optional<std::size_t> place_of(const run::Trace& trace, double time_s) {
+  const auto t = trace.time_s();
+  const auto after = std::ranges::upper_bound(t, time_s);
+  const auto place = static_cast<std::size_t>(after - t.begin());
+  if (place < kSlopeSamples + 1 || place + 1 + kSlopeSamples >= t.size()) return std::nullopt;
+  return place - 1;
+}
+
+/// The step that all traces make alike behind a moment; absent where they do not.
+std::optional<double> common_step(const std::vector<run::Channel*>& channels, const std::vector<double>& noise,
+                                  double time_s) {
+  std::vector<double> sizes, bends;
+  for (const auto* channel : channels) {
+    const auto place = place_of(*channel->trace, time_s);
+    if (!place) return std::nullopt;
+    const auto step = step_at(*channel->trace, *place);
+    sizes.push_back(step.size_C);
+    bends.push_back(step.bend_C);
+  }
+  auto sorted = sizes, sigmas = noise;
+  const double middle = run::median(sorted);
+  const double h = channels.front()->trace->median_interval_s();
+  if (std::abs(middle) <
+      std::max({kLeast_C, kSigmas * run::median(sigmas), kBends * run::median(bends), kBend_C_per_s2 * h * h}))
+    return std::nullopt;
+  for (std::size_t k = 0; k < sizes.size(); ++k) {
+    const double along = middle < 0 ? -sizes[k] : sizes[k];
+    if (along < kOneSigmas * noise[k] ||
+        std::abs(sizes[k] - middle) > std::max(kAlike * std::abs(middle), kSigmas * noise[k]))
+      return std::nullopt;
+  }
+  return middle;
+}
+
+}  // namespace
+
+void flag_cold_junction_steps(run::Run& run) {
+  std::vector<run::Channel*> channels;
+  for (auto& channel : run.channels)
+    if (channel.trace) channels.push_back(&channel);
+  if (channels.size() < 2) return;
+  const auto& first = *channels.front()->trace;
+  const auto t = first.time_s();
+  std::vector<double> noise;  // of each trace, once one is needed
+  double best = 0;
+  for (std::size_t i = kSlopeSamples; i + 2 + kSlopeSamples < t.size(); ++i) {
+    if (std::abs(step_at(first, i).size_C) < kLeast_C / 2) continue;
+    if (noise.empty())
+      for (const auto* channel : channels)
+        noise.push_back(run::noise_C(channel->trace->time_s(), channel->trace->temperature_C()));
+    const auto step = common_step(channels, noise, t[i]);
+    const auto beside = [&](const run::Fault& fault) { return fault.from_s <= t[i + 2] && fault.to_s >= t[i]; };
+    if (!step || std::ranges::any_of(run.faults, beside)) continue;
+    const double middle = *step;
+    auto text = std::to_string(middle);
+    text.resize(text.find('.') + 2);
+    const run::Fault fault{run::FaultKind::kColdJunctionStep,    t[i], t[i + 2], run::FaultAction::kFlagged,
+                           "all traces step by " + text + " °C", {}};
+    for (auto* channel : channels) {
+      auto& faults = channel->faults;
+      const bool again = !faults.empty() && faults.back().kind == fault.kind && t[i] <= faults.back().to_s;
+      if (!again)
+        faults.push_back(fault);
+      else if (std::abs(middle) > best)
+        faults.back() = fault;
+    }
+    best = std::abs(middle);
+  }
+}
+
+}  // namespace ovenwright::clean

@@ -1,0 +1,32 @@
+#pragma once
+#include <cstddef>
+#include <memory>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "core/run/fault.h"
+#include "core/run/trace.h"
+
+namespace ovenwright::clean {
+
+/// The rows of one clock in an order in which time runs forward.
+struct OrderedRows {
+  std::shared_ptr<const run::Clock> clock;       ///< empty where no row has a usable time
+  std::optional<std::vector<std::size_t>> kept;  ///< rows of the log on the clock; absent: all of them
+  std::vector<run::Fault> faults;                ///< time going back
+};
+
+/// Orders the rows of a log: rows that repeat the time of the row before are left out, and of rows that run backwards
+/// the fewest that let the rest run forward (the longest increasing subsequence stays, so one mad time costs one row).
+/// Rows without a time are left out too. Cost: O(n) where time runs forward, else O(n log n).
+OrderedRows order_rows(std::span<const double> time_s);
+
+/// Rows at which a log starts again from an earlier time and goes on from there: with at least 20 rows each before it
+/// and behind it that run forward. The first row of each part; {0} where the clock never starts again.
+std::vector<std::size_t> restarts(std::span<const double> time_s);
+
+/// Intervals above five times the median and above 2 s, among rows first..last of a clock.
+std::vector<run::Fault> clock_gaps(const run::Clock& clock, std::size_t first, std::size_t last);
+
+}  // namespace ovenwright::clean

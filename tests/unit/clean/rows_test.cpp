@@ -1,0 +1,98 @@
+#include "core/clean/rows.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "core/clean/clean.h"
+#include "tests/unit/clean/made_log.h"
+
+namespace ovenwright::clean {
+namespace {
+
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+// Expected values in this file: by hand.
+std::vector<double> ordered(const std::vector<double>& time_s) {
+  const auto rows = order_rows(time_s);
+  return {rows.clock->time_s().begin(), rows.clock->time_s().end()};
+}
+
+TEST(CleanRows, TimesInOrderAreLeftAlone) {
+  const auto rows = order_rows(std::vector<double>{0, 1, 2, 3});
+  EXPECT_FALSE(rows.kept);
+  EXPECT_THAT(rows.faults, IsEmpty());
+  EXPECT_EQ(rows.clock->size(), 4U);
+}
+
+TEST(CleanRows, RepeatedTimesLeaveTheFirst) {
+  const auto rows = order_rows(std::vector<double>{0, 1, 1, 1, 2});
+  ASSERT_TRUE(rows.kept);
+  EXPECT_THAT(*rows.kept, ElementsAre(0, 1, 4));
+  ASSERT_EQ(rows.faults.size(), 1U);
+  EXPECT_EQ(rows.faults[0].kind, run::FaultKind::kTimeGoingBack);
+  EXPECT_EQ(rows.faults[0].from_s, 1);
+  EXPECT_EQ(rows.faults[0].to_s, 1);
+  EXPECT_EQ(rows.faults[0].removed.size(), 2U);
+}
+
+TEST(CleanRows, OneMadTimeCostsOneRow) {
+  EXPECT_THAT(ordered({0, 1, 99, 2, 3, 4}), ElementsAre(0, 1, 2, 3, 4));
+  EXPECT_THAT(ordered({0, 1, -50, 2, 3, 4}), ElementsAre(0, 1, 2, 3, 4));
+  EXPECT_THAT(ordered({0, 1, NAN, 2, INFINITY, 4}), ElementsAre(0, 1, 2, 4));
+  EXPECT_THAT(ordered({99, 0, 1, 2}), ElementsAre(0, 1, 2));
+}
+
+TEST(CleanRows, NoUsableTimeGivesAnEmptyClock) {
+  EXPECT_EQ(order_rows(std::vector<double>{NAN, NAN}).clock->size(), 0U);
+  EXPECT_EQ(order_rows(std::vector<double>{}).clock->size(), 0U);
+  EXPECT_EQ(order_rows(std::vector<double>{7, 7, 7}).clock->size(), 1U);
+}
+
+TEST(CleanRows, NothingUsableIsAnError) {
+  const auto times = std::make_shared<const std::vector<double>>(3, NAN);
+  const auto runs = clean({{"TC1", 1, times, {25, 26, 27}}});
+  ASSERT_FALSE(runs);
+  EXPECT_EQ(runs.error().code, ErrorCode::kParse);
+  EXPECT_FALSE(clean({}));
+}
+
+TEST(CleanRows, FewerThanThreeSamplesAreAFaultAndNoTrace) {
+  for (std::size_t n = 1; n <= 2; ++n) {
+    std::vector<double> time_s{0, 1}, T{25, 26};
+    time_s.resize(n);
+    T.resize(n);
+    const auto runs = clean({{"TC1", 1, std::make_shared<const std::vector<double>>(time_s), T}});
+    ASSERT_TRUE(runs);
+    EXPECT_FALSE((*runs)[0].channels[0].trace);
+    EXPECT_EQ((*runs)[0].channels[0].faults.size(), 1U);
+  }
+}
+
+TEST(CleanRows, AClockGapIsFiveMediansAndMoreThanTwoSeconds) {
+  MadeLog log;
+  const auto drop = [](MadeLog& from, double start_s, double end_s) {
+    const auto first = static_cast<std::ptrdiff_t>(from.row(start_s)),
+               last = static_cast<std::ptrdiff_t>(from.row(end_s));
+    from.time_s.erase(from.time_s.begin() + first, from.time_s.begin() + last);
+    for (auto& T : from.temperature_C) T.erase(T.begin() + first, T.begin() + last);
+  };
+  drop(log, 100.5, 102.5);  // leaves 2.5 s, five medians and no more
+  const auto none = clean(log.channels());
+  ASSERT_TRUE(none);
+  EXPECT_THAT(faults_of((*none)[0]), IsEmpty());
+  drop(log, 200.5, 203);  // leaves 3 s
+  const auto one = clean(log.channels());
+  ASSERT_TRUE(one);
+  EXPECT_THAT(faults_of((*one)[0]), ElementsAre("log clock gap 200.0 203.0 flagged"));
+  MadeLog fast(0.1);
+  drop(fast, 100.1, 101.5);  // 1.5 s is many medians but not 2 s
+  const auto short_one = clean(fast.channels());
+  ASSERT_TRUE(short_one);
+  EXPECT_THAT(faults_of((*short_one)[0]), IsEmpty());
+}
+
+}  // namespace
+}  // namespace ovenwright::clean

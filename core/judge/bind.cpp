@@ -1,6 +1,8 @@
 #include "core/judge/bind.h"
 
 #include <algorithm>
+#include <cctype>
+#include <string_view>
 
 #include "core/measure/parameter.h"
 #include "core/window/classification.h"
@@ -61,6 +63,23 @@ std::string joined_sources(const std::string& lower, const std::string& upper) {
   return upper.empty() ? lower : lower + "; " + upper;
 }
 
+bool is_contact(measure::Measure measure) {
+  return measure == measure::Measure::kWaveContactTime || measure == measure::Measure::kWaveLongestContact;
+}
+
+/// A name that tells a channel by nothing but its number: "TC3", "CH 03", "channel 3", "Temp_3", "3".
+bool says_nothing(std::string_view name) {
+  std::string letters;
+  for (const char c : name)
+    if (static_cast<unsigned char>(c) >= 0x80)
+      return false;
+    else if (std::isalpha(static_cast<unsigned char>(c)))
+      letters += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+  constexpr std::string_view kWords[] = {"",     "t",           "tc",     "ch",    "chan",  "channel",
+                                         "temp", "temperature", "sensor", "probe", "input", "thermocouple"};
+  return std::ranges::find(kWords, letters) != std::end(kWords);
+}
+
 class Binder {
  public:
   Binder(const run::Run& run, const board::Board* board) : run_(run), board_(board) {
@@ -72,7 +91,14 @@ class Binder {
     for (std::size_t i = 0; i < window.requirements.size(); ++i) add(window.requirements[i], window_index, i);
   }
 
-  Bound take() && { return std::move(bound_); }
+  Bound take() && {
+    if (!idle_.empty()) {
+      std::string names = idle_.front();
+      for (std::size_t i = 1; i < idle_.size(); ++i) names += ", " + idle_[i];
+      warn("the board has no placement that these bind: " + names);
+    }
+    return std::move(bound_);
+  }
 
  private:
   void add(const window::Requirement& requirement, std::size_t window_index, std::size_t index) {
@@ -100,7 +126,7 @@ class Binder {
     for (std::size_t channel = 0; channel < run_.channels.size(); ++channel)
       if (names(requirement.applies_to, channel) && on_side(requirement, channel)) add(requirement, base, channel);
     if (requirement.applies_to.kind == AppliesTo::Kind::kChannels) add_missing(requirement, base);
-    if (bound_.results.size() == before && board_) warn(requirement.name + " binds no trace of this run");
+    if (bound_.results.size() == before && board_) idle_.push_back(requirement.name);
   }
 
   static std::string source(const window::Requirement& requirement, const std::string& own,
@@ -137,8 +163,9 @@ class Binder {
   }
 
   bool on_side(const window::Requirement& requirement, std::size_t channel) {
-    if (!requirement.side) return true;
     const auto side = seats_[channel].side;
+    if (side == board::Side::kTop && is_contact(requirement.measure.measure)) return false;
+    if (!requirement.side) return true;
     if (!side) {
       if (!board_) bound_.sides_not_judged = true;
       if (board_)
@@ -213,6 +240,7 @@ class Binder {
   const window::ProcessWindow* window_ = nullptr;
   std::vector<Seat> seats_;
   Bound bound_;
+  std::vector<std::string> idle_;  ///< requirements that bind nothing on this board
 };
 
 }  // namespace
@@ -229,7 +257,7 @@ Seat seat_of(const run::Channel& channel, const board::Board* board) {
   if (!seat.side && seat.placement->part)
     if (const auto* part = board->part(*seat.placement->part)) seat.side = part->side;
   if (seat.placement->x_mm) seat.x_mm = *seat.placement->x_mm;
-  if (seat.placement->label) seat.name = *seat.placement->label;
+  if (seat.placement->label && says_nothing(channel.name)) seat.name = *seat.placement->label;
   return seat;
 }
 

@@ -27,17 +27,20 @@ struct Bound {
 /// - A limit, target or reference written as Tc exists for bodies alone. A joint is held to the other limit of such a
 ///   requirement if it has one; where the measure's reference is Tc, or no limit is left, it is not bound at all. A
 ///   body whose part has no thickness, volume or table is bound with a cause of kTcUnknown that says what to enter.
+/// - Contacts with a wave are a bottom-side measure: a placement known to be on top is not bound.
 /// - Board measures bind the board once.
 /// - A channel that a requirement names and the log lacks gives a result without value: never a silent pass.
 Bound bind_requirements(const run::Run& run, std::span<const window::ProcessWindow> windows, const board::Board* board);
 
-/// The kind, side and position of a channel: from its placement and part, else a joint on no known side.
+/// The kind, side and position of a channel: from its placement and part, else a joint on no known side. For people it
+/// is called by its name in the log; where that says nothing ("TC3", "channel 3", "4") and the board has a label, by
+/// that.
 struct Seat {
   const board::Placement* placement = nullptr;
   board::Kind kind = board::Kind::kJoint;
   std::optional<board::Side> side;
   double x_mm = 0;   ///< its own, else the board's middle, else 0
-  std::string name;  ///< for people: label, else the channel's name
+  std::string name;  ///< for people, see seat_of()
 };
 Seat seat_of(const run::Channel& channel, const board::Board* board);
 

@@ -23,7 +23,16 @@ Argument counted(const char* name, std::size_t count) { return {.name = name, .v
 std::string who_word(const Problem& problem) {
   const std::size_t n = problem.outcomes.size();
   if (n == 1) return "one";
-  if (problem.all) return "all";
+  switch (problem.all) {
+    case Problem::All::kPlacements:
+      return "all";
+    case Problem::All::kJoints:
+      return "all_joints";
+    case Problem::All::kBodies:
+      return "all_bodies";
+    case Problem::All::kNo:
+      break;
+  }
   return n == 2 ? "two" : n == 3 ? "three" : "others";
 }
 

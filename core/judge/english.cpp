@@ -111,11 +111,20 @@ const char* const kCuts[][2] = {{"ends_hot", "; the log ends before it cools"},
                                 {"ends_rising", "; the log ends while it still rises"},
                                 {"starts_hot", "; the log starts when it is hot already"}};
 
+constexpr const char* kWho[] = {"one", "two", "three", "others", "all", "all_joints", "all_bodies"};
+
 /// Several placements as a subject.
 const char* const kTogether[][2] = {{"two", "{first} and {second}"},
                                     {"three", "{first}, {second} and {third}"},
                                     {"others", "{first}, {second} and {others} others"},
-                                    {"all", "All {count.word}"}};
+                                    {"all", "All {count.word}"},
+                                    {"all_joints", "All {count.word} joints"},
+                                    {"all_bodies", "All {count.word} bodies"}};
+
+/// The same where none of them does it.
+const char* const kNone[][2] = {{"all", "None of the {count.word}"},
+                                {"all_joints", "None of the {count.word} joints"},
+                                {"all_bodies", "None of the {count.word} bodies"}};
 
 template <std::size_t n>
 std::string find(const char* const (&rows)[n][2], std::string_view key) {
@@ -224,8 +233,8 @@ std::string never_text(const std::vector<std::string>& id) {
   std::string text;
   if (who == "one")
     text = "[outcome:{placement} never reaches {level}]: ";
-  else if (who == "all")
-    text = "[outcome:None of the {count.word} reaches {level}]: ";
+  else if (const std::string none = find(kNone, who); !none.empty())
+    text = fmt::format("[outcome:{} reaches {{level}}]: ", none);
   else
     text = fmt::format("[outcome:{} never reach {{level}}]: ", find(kTogether, who));
   if (!both)
@@ -249,7 +258,8 @@ std::string not_reached_text(const std::vector<std::string>& id) {
   const std::string together = find(kTogether, who);
   if (id[1] == "level") {
     if (who == "one") return "[outcome:{placement} never reaches {level}]: {requirement} has no value.";
-    if (who == "all") return "[outcome:None of the {count.word} reaches {level}]: {requirement} has no value.";
+    if (const std::string none = find(kNone, who); !none.empty())
+      return fmt::format("[outcome:{} reaches {{level}}]: {{requirement}} has no value.", none);
     return fmt::format("[outcome:{} never reach {{level}}]: {{requirement}} has no value.", together);
   }
   if (id[1] == "other") {
@@ -334,7 +344,7 @@ std::vector<std::string> sentence_ids() {
       add(fmt::format("closest.{}.{}.at_least", key, side));
       add(fmt::format("tight.{}.{}", key, side));
       add(fmt::format("tightest.{}.{}", key, side));
-      for (const char* who : {"one", "two", "three", "others", "all"}) {
+      for (const char* who : kWho) {
         if (board && who != std::string("one")) continue;
         for (const char* zones : {"", ".zones"}) {
           for (const char* how : {"", ".within"}) add(fmt::format("problem.{}.{}.{}{}{}", key, side, who, how, zones));
@@ -346,7 +356,7 @@ std::vector<std::string> sentence_ids() {
       }
     }
   }
-  for (const char* who : {"one", "two", "three", "others", "all"}) {
+  for (const char* who : kWho) {
     for (const char* what : {"both", "time"})
       for (const char* zones : {"", ".zones"}) add(fmt::format("never.{}.{}{}", who, what, zones));
     add(fmt::format("not_reached.level.{}", who));

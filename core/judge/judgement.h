@@ -55,7 +55,8 @@ struct Outcome {
   std::optional<std::size_t> channel;  ///< index into the run's channels; absent for board measures, and for a
                                        ///< channel that the window names and the log lacks
   std::string trace;                   ///< the channel's name; empty for board measures
-  std::string placement;               ///< for people: the board's label, else the channel's name
+  std::string placement;               ///< what sentences call it: the channel's name, or the board's label
+                                       ///< where that name says nothing
   measure::Value value;
   std::optional<double> lower, upper, target;  ///< numbers, Tc resolved; target only where the window gives one
   std::optional<double> tc_C;  ///< the part's classification temperature where a limit or the measure uses it

@@ -118,11 +118,28 @@ class Joiner {
     keep(std::move(problem));
   }
 
+  /// What all the placements that a requirement binds are: all there are, all joints or all bodies.
+  Problem::All all_of(const Outcome& outcome, std::ptrdiff_t bound) const {
+    std::vector<std::string> traces;
+    for (const auto& one : judgement_.results)
+      if (std::ranges::find(traces, one.trace) == traces.end()) traces.push_back(one.trace);
+    if (std::cmp_equal(traces.size(), bound)) return Problem::All::kPlacements;
+    switch (judgement_.windows[outcome.window].requirements[outcome.requirement].applies_to.kind) {
+      case window::AppliesTo::Kind::kJoint:
+        return Problem::All::kJoints;
+      case window::AppliesTo::Kind::kBody:
+        return Problem::All::kBodies;
+      default:
+        return Problem::All::kNo;
+    }
+  }
+
   void keep(Problem problem) {
     const auto& first = judgement_.all(problem.outcomes.front());
     const auto bound = std::ranges::count_if(judgement_.results,
                                              [&](const Outcome& outcome) { return same_requirement(outcome, first); });
-    problem.all = problem.outcomes.size() >= 3 && std::cmp_equal(problem.outcomes.size(), bound);
+    if (problem.outcomes.size() >= 3 && std::cmp_equal(problem.outcomes.size(), bound))
+      problem.all = all_of(first, bound);
     problem.within = std::ranges::all_of(
         problem.outcomes, [&](std::size_t i) { return judgement_.all(i).verdict == Verdict::kConditionalFail; });
     problems_.push_back(std::move(problem));

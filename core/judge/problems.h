@@ -20,7 +20,8 @@ struct Problem {
   Direction direction = Direction::kLow;
   bool at_least = false;
   bool within = false;  ///< all within their uncertainty (conditional fail)
-  bool all = false;     ///< three or more, and every placement that the requirement binds
+  /// Three or more, and every placement that was judged at all, or every joint, or every body.
+  enum class All { kNo, kPlacements, kJoints, kBodies } all = All::kNo;
 
   std::size_t count() const { return outcomes.size() + peaks.size(); }  ///< results it names
 };

@@ -192,6 +192,40 @@ TEST(Bind, BoardMeasuresBindTheBoardOnce) {
   EXPECT_EQ(bound.board_results[0].upper, 10);
 }
 
+// measures: contact is a bottom-side measure, so a top-side placement that never meets the wave is not asked for it.
+TEST(Bind, WaveContactsLeaveTheTopSideOut) {
+  auto board = board_of();
+  for (auto& placement : board.placements) placement.side = board::Side::kBottom;
+  board.placements[1].side = board::Side::kTop;
+  board.placements[3].side.reset();
+  auto requirement = peak(AppliesTo::Kind::kAll, {}, 10.0);
+  requirement.measure.measure = Measure::kWaveContactTime;
+  EXPECT_EQ(traces(bind_one(requirement, &board)), (std::vector<std::string>{"TC1", "TC3", "TC4"}));
+  EXPECT_EQ(traces(bind_one(requirement, nullptr)), kChannels);
+}
+
+TEST(Bind, OneWarningNamesWhatBindsNothing) {
+  board::Board board;
+  auto window = window_of({peak(AppliesTo::Kind::kBody, {}, 250.0), peak(AppliesTo::Kind::kBody, {}, 260.0)});
+  window.requirements[1].name = "peak again";
+  const std::vector windows{window};
+  EXPECT_EQ(bind_requirements(run_of(kChannels), windows, &board).warnings,
+            (std::vector<std::string>{"the board has no placement that these bind: peak, peak again"}));
+}
+
+TEST(SeatOf, IsCalledByTheLabelOnlyWhereTheLogsNameSaysNothing) {
+  board::Board board;
+  board.placements.resize(1);
+  board.placements[0].label = "U1 corner ball";
+  const auto name_of = [&](const std::string& channel) {
+    board.placements[0].channel = channel;
+    return seat_of(run_of({channel}).channels[0], &board).name;
+  };
+  for (const char* bare : {"TC1", "CH 01", "channel 1", "Temp_1", "1", "T1"})
+    EXPECT_EQ(name_of(bare), "U1 corner ball");
+  for (const char* own : {"U1 corner", "R118", "Kanal 1 \u00b0", "Air"}) EXPECT_EQ(name_of(own), own);
+}
+
 TEST(SeatOf, PositionIsItsOwnElseTheBoardsMiddleElseTheLeadingEdge) {
   const auto run = run_of(kChannels);
   const auto board = board_of();

@@ -46,6 +46,7 @@ class Sample {
     all_.windows.resize(1);
     all_.windows[0].identity.name = "SAC305, general";
     all_.windows[0].decision_rule = rule;
+    all_.windows[0].requirements.resize(std::size(kKinds));
     for (const auto requirement : requirements_)
       for (std::size_t channel = 0; channel < kPlacements.size(); ++channel)
         all_.results.push_back(make(requirement, channel));
@@ -234,6 +235,15 @@ TEST(Sentence, SeveralButNotAllAreNamedByTheWorst) {
   run.set(kSoak, 3, 131);
   EXPECT_EQ(run.text(),
             "Fail. 4 of 45 requirements are out. D7 lead, U3 body and 2 others soak too long, by up to 14.0 s.");
+}
+
+TEST(Sentence, AllJointsAreNotAllPlacements) {
+  Sample run;
+  std::erase_if(run.judgement().results,
+                [](const Outcome& one) { return one.requirement == kSoak && one.channel == 2u; });
+  run.judgement().windows[0].requirements[kSoak].applies_to.kind = window::AppliesTo::Kind::kJoint;
+  for (const std::size_t channel : {0, 1, 3, 4, 5}) run.set(kSoak, channel, 130);
+  EXPECT_EQ(run.text(), "Fail. 5 of 41 requirements are out. All five joints soak too long, by up to 10.0 s.");
 }
 
 TEST(Sentence, BothSidesOfOneRequirementAreTwoProblems) {

@@ -165,7 +165,7 @@ void paintVerdictSign(QPainter& painter, const QRectF& box, std::optional<judge:
   const qreal middle = box.center().y();
   const qreal radius = 0.2 * height;
   const qreal line = std::max(theme.line(1.2), 0.075 * height);
-  const bool out = verdict == Verdict::kFail || verdict == Verdict::kConditionalFail;
+  const bool out = verdict && judge::is_out(*verdict);
   const QColor ink = out && !informative ? theme.signInk() : theme.text;
   const bool undetermined = verdict == Verdict::kUndetermined;
   // The dot that is clear outside needs its room: there the limits stand further left.

@@ -6,6 +6,7 @@
 
 #include "app/desktop/widgets/lane_scale.h"
 #include "app/desktop/widgets/wording.h"
+#include "core/judge/decide.h"
 
 namespace ovenwright::widgets {
 namespace {
@@ -67,12 +68,18 @@ std::optional<std::size_t> worstOf(const judge::Judgement& judgement, const std:
   return worst;
 }
 
+/// Counts have no margin and so no target of their own: they stand on the same scale as the rest.
+std::optional<LaneScale> scaleOf(const judge::Outcome& outcome) {
+  const auto target = judge::effective_target(outcome.lower, outcome.upper, outcome.target, outcome.measure.measure);
+  return LaneScale::make(outcome.lower, outcome.upper, target);
+}
+
 LaneMark markOf(const judge::Outcome& outcome, std::size_t index) {
   LaneMark mark;
   mark.outcome = index;
   mark.channel = outcome.channel;
   mark.verdict = outcome.verdict;
-  const bool out = outcome.verdict == judge::Verdict::kFail || outcome.verdict == judge::Verdict::kConditionalFail;
+  const bool out = judge::is_out(outcome.verdict);
   const bool conditional =
       outcome.verdict == judge::Verdict::kConditionalPass || outcome.verdict == judge::Verdict::kConditionalFail;
   mark.signal = out && outcome.required;
@@ -83,7 +90,7 @@ LaneMark markOf(const judge::Outcome& outcome, std::size_t index) {
     mark.state = LaneMark::State::kNotReached;
   else if (!outcome.value.value || outcome.verdict == judge::Verdict::kUndetermined)
     mark.state = LaneMark::State::kUndetermined;
-  const auto scale = LaneScale::make(outcome.lower, outcome.upper, outcome.target);
+  const auto scale = scaleOf(outcome);
   if (!scale) return mark;
   if (outcome.value.value) {
     mark.s = scale->position(*outcome.value.value);
@@ -111,9 +118,8 @@ void setGuardBand(Lane& lane, const judge::Judgement& judgement, const std::vect
   if (judgement.windows[common.window].decision_rule != window::DecisionRule::kGuarded) return;
   double w = 0;
   for (const std::size_t i : outcomes) w = std::max(w, judgement.all(i).value.expanded_uncertainty.value_or(0));
-  const auto scale = LaneScale::make(common.lower, common.upper, common.target);
+  const auto scale = scaleOf(common);
   if (!scale || w == 0) return;
-  lane.neverPasses = common.lower && common.upper && *common.upper - *common.lower < 2 * w;
   if (common.lower) lane.lowerGuard = {scale->position(*common.lower - w), scale->position(*common.lower + w)};
   if (common.upper) lane.upperGuard = {scale->position(*common.upper - w), scale->position(*common.upper + w)};
 }
@@ -244,6 +250,7 @@ Lane laneOf(const judge::Judgement& judgement, const Channels& channels, const G
   for (const LaneMark& mark : lane.marks) {
     lane.hasLower |= judgement.all(mark.outcome).lower.has_value();
     lane.hasUpper |= judgement.all(mark.outcome).upper.has_value();
+    lane.neverPasses |= judgement.all(mark.outcome).cannot_pass;
   }
   setGuardBand(lane, judgement, group.outcomes);
   setOwnLimits(lane, judgement, mostCommon(judgement, group.outcomes), wording);

@@ -21,7 +21,7 @@ Counts countsOf(const judge::Judgement& judgement) {
       ++counts.required;
       counts.byVerdict[static_cast<std::size_t>(outcome.verdict)].push_back(i);
       if (!outcome.value.value) ++counts.withoutMargin;
-    } else if (outcome.verdict == judge::Verdict::kFail || outcome.verdict == judge::Verdict::kConditionalFail) {
+    } else if (judge::is_out(outcome.verdict)) {
       counts.informativeOut.push_back(i);
     }
   }

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "core/judge/decide.h"
 #include "core/measure/definition.h"
 
 namespace ovenwright::widgets {
@@ -51,36 +52,12 @@ Family family(measure::Measure measure) {
   return Family::kTemperature;
 }
 
-/// Rounding of a text of the locale cannot be compared, so the rounding itself is.
-bool readsAs(double value, double limit, int digits) {
-  const double scale = std::pow(10.0, digits);
-  constexpr double kOnTheLimit = 1e-6;  // in the unit, the hand's breadth of the decision rule
-  return std::abs(value - limit) > kOnTheLimit && std::round(value * scale) == std::round(limit * scale);
-}
-
 }  // namespace
 
-int Wording::digits(Unit unit) {
-  switch (unit) {
-    case Unit::kCelsius:
-    case Unit::kSecond:
-      return 1;
-    case Unit::kCelsiusPerSecond:
-      return 2;
-    case Unit::kCelsiusSecond:
-    case Unit::kCount:
-      return 0;
-  }
-  return 1;
-}
-
 int Wording::digits(const judge::Outcome& outcome) {
-  int digits = Wording::digits(outcome.value.unit);
-  if (!outcome.value.value || outcome.value.unit == Unit::kCount) return digits;
-  constexpr int kMost = 6;
-  for (const auto& limit : {outcome.lower, outcome.upper})
-    while (limit && digits < kMost && readsAs(*outcome.value.value, *limit, digits)) ++digits;
-  return digits;
+  const int usual = judge::usual_digits(outcome.measure.measure);
+  if (!outcome.value.value) return usual;
+  return judge::digits_needed(*outcome.value.value, usual, outcome.lower, outcome.upper);
 }
 
 QString Wording::number(double value, int digits) const {
@@ -105,7 +82,7 @@ QString Wording::value(const judge::Outcome& outcome) const {
 
 QString Wording::uncertainty(const judge::Outcome& outcome) const {
   if (!outcome.value.value || !outcome.value.expanded_uncertainty) return {};
-  return number(*outcome.value.expanded_uncertainty, digits(outcome.value.unit));
+  return number(*outcome.value.expanded_uncertainty, judge::usual_digits(outcome.measure.measure));
 }
 
 QString Wording::valueWithUnit(const judge::Outcome& outcome) const {

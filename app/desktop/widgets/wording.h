@@ -15,8 +15,6 @@ class Wording {
     m_locale.setNumberOptions(QLocale::OmitGroupSeparator);
   }
 
-  /// Digits after the point for a unit.
-  static int digits(Unit unit);
   /// So many digits that a value does not read as a limit that it is not on.
   static int digits(const judge::Outcome& outcome);
   QString number(double value, int digits) const;

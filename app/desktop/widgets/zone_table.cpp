@@ -26,8 +26,7 @@ std::set<std::string> zonesOut(const judge::Judgement& judgement) {
   std::set<std::string> zones;
   for (std::size_t i = 0; i < judgement.all_size(); ++i) {
     const judge::Outcome& outcome = judgement.all(i);
-    const bool out = outcome.verdict == judge::Verdict::kFail || outcome.verdict == judge::Verdict::kConditionalFail;
-    if (out && outcome.required) zones.insert(outcome.zones.begin(), outcome.zones.end());
+    if (judge::is_out(outcome.verdict) && outcome.required) zones.insert(outcome.zones.begin(), outcome.zones.end());
   }
   return zones;
 }

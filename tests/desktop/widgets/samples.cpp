@@ -1,7 +1,8 @@
 #include "tests/desktop/widgets/samples.h"
 
-#include <algorithm>
 #include <cmath>
+
+#include "core/judge/decide.h"
 
 namespace ovenwright::widgets::samples {
 namespace {
@@ -9,25 +10,6 @@ namespace {
 using judge::Verdict;
 using measure::Definition;
 using measure::Measure;
-
-/// measures.md, Margin and guarded Verdict, written out once more for made-up results.
-void settle(judge::Outcome& outcome, window::DecisionRule rule) {
-  if (!outcome.value.value) return;
-  const double v = *outcome.value.value;
-  const double w = rule == window::DecisionRule::kGuarded ? outcome.value.expanded_uncertainty.value_or(0) : 0;
-  const double middle =
-      outcome.lower && outcome.upper ? (*outcome.lower + *outcome.upper) / 2 : outcome.upper.value_or(0) / 2;
-  const double target = outcome.target.value_or(middle);
-  outcome.margin = 1;
-  if (v < target && outcome.lower) outcome.margin = (v - *outcome.lower) / (target - *outcome.lower);
-  if (v >= target && outcome.upper) outcome.margin = (*outcome.upper - v) / (*outcome.upper - target);
-  const double clear =
-      std::min(outcome.lower ? v - *outcome.lower : HUGE_VAL, outcome.upper ? *outcome.upper - v : HUGE_VAL);
-  outcome.verdict = clear >= w    ? Verdict::kPass
-                    : clear >= 0  ? Verdict::kConditionalPass
-                    : clear >= -w ? Verdict::kConditionalFail
-                                  : Verdict::kFail;
-}
 
 Definition between(double low, double high) {
   measure::Parameters parameters;
@@ -120,7 +102,7 @@ judge::Outcome JudgementBuilder::outcome(const std::string& name, const Definiti
   outcome.lower = given.lower;
   outcome.upper = given.upper;
   outcome.target = given.target;
-  settle(outcome, m_judgement.windows[0].decision_rule);
+  judge::settle(outcome, m_judgement.windows[0].decision_rule);
   return outcome;
 }
 

@@ -19,9 +19,8 @@ TEST(SentenceContent, SecondLineCountsRequiredResults) {
   const SentenceContent content = sentenceOf(samples::tern());
   QString line;
   for (const SentenceRun& run : content.second) line += run.text;
-  EXPECT_EQ(line.simplified(),
-            QString::fromUtf8("Smallest margin −39 % 41 pass 2 conditional pass 0 conditional fail "
-                              "2 fail 0 undetermined 1 informative result over its limit"));
+  EXPECT_EQ(line.simplified(), QString::fromUtf8("Smallest margin −39 % 41 pass 2 conditional pass 0 conditional fail "
+                                                 "2 fail 0 undetermined 1 informative result over its limit"));
   QString shorter;
   for (const SentenceRun& run : content.secondShort) shorter += run.text;
   EXPECT_EQ(shorter.simplified(), QString::fromUtf8("Smallest margin −39 % 41 pass 2 conditional pass 2 fail "

@@ -28,22 +28,6 @@ bool follows(const std::string& before, const std::string& after) {
   return a.number >= 0 && b.number == a.number + 1 && a.letters == b.letters;
 }
 
-/// "8–10", "3 and 4": three or more in a row become a range.
-std::vector<std::string> ranges(const std::vector<std::string>& names) {
-  std::vector<std::string> out;
-  for (std::size_t i = 0; i < names.size();) {
-    std::size_t last = i;
-    while (last + 1 < names.size() && follows(names[last], names[last + 1])) ++last;
-    if (last >= i + 2) {
-      out.push_back(names[i] + "\u2013" + names[last]);
-    } else {
-      for (std::size_t k = i; k <= last; ++k) out.push_back(names[k]);
-    }
-    i = last + 1;
-  }
-  return out;
-}
-
 }  // namespace
 
 std::string Phrases::number(const Argument& argument) const {
@@ -72,8 +56,23 @@ std::string Phrases::count_word(int count) const {
                                                               : std::to_string(count);
 }
 
+std::vector<std::string> Phrases::zone_ranges(const std::vector<std::string>& names) {
+  std::vector<std::string> out;
+  for (std::size_t i = 0; i < names.size();) {
+    std::size_t last = i;
+    while (last + 1 < names.size() && follows(names[last], names[last + 1])) ++last;
+    if (last >= i + 2) {
+      out.push_back(names[i] + "\u2013" + names[last]);
+    } else {
+      for (std::size_t k = i; k <= last; ++k) out.push_back(names[k]);
+    }
+    i = last + 1;
+  }
+  return out;
+}
+
 std::string Phrases::zones(const std::vector<std::string>& names) const {
-  const auto parts = ranges(names);
+  const auto parts = zone_ranges(names);
   if (parts.empty()) return {};
   std::string text = (names.size() == 1 ? "zone " : "zones ") + parts[0];
   for (std::size_t i = 1; i < parts.size(); ++i) text += (i + 1 == parts.size() ? " and " : ", ") + parts[i];

@@ -35,6 +35,9 @@ class Phrases {
   virtual std::string count_word(int count) const;
   /// "zone 1", "zones 8–10", "zones 1, 3 and 5–7", in the oven's order.
   virtual std::string zones(const std::vector<std::string>& names) const;
+
+  /// "8–10", "3", "4": three or more in a row become a range.
+  static std::vector<std::string> zone_ranges(const std::vector<std::string>& names);
 };
 
 /// Every id that compose() uses, in a fixed order, for translators: Phrases().text(id, 1 or 2) is its English.

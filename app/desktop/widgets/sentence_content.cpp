@@ -1,41 +1,19 @@
 #include "app/desktop/widgets/sentence_content.h"
 
-#include <array>
-
+#include "app/desktop/widgets/translated_phrases.h"
 #include "app/desktop/widgets/wording.h"
+#include "core/judge/decide_run.h"
+#include "core/judge/sentence.h"
 
 namespace ovenwright::widgets {
 namespace {
 
-struct Counts {
-  std::array<std::vector<std::size_t>, 5> byVerdict;  ///< required results
-  std::vector<std::size_t> informativeOut;
-  std::size_t withoutMargin = 0, required = 0;
-};
-
-Counts countsOf(const judge::Judgement& judgement) {
-  Counts counts;
-  for (std::size_t i = 0; i < judgement.all_size(); ++i) {
-    const judge::Outcome& outcome = judgement.all(i);
-    if (outcome.required) {
-      ++counts.required;
-      counts.byVerdict[static_cast<std::size_t>(outcome.verdict)].push_back(i);
-      if (!outcome.value.value) ++counts.withoutMargin;
-    } else if (judge::is_out(outcome.verdict)) {
-      counts.informativeOut.push_back(i);
-    }
-  }
-  return counts;
-}
-
-/// The smallest margin of the required results that have one.
-const judge::Outcome* tightest(const judge::Judgement& judgement) {
-  const judge::Outcome* smallest = nullptr;
-  for (std::size_t i = 0; i < judgement.all_size(); ++i) {
-    const judge::Outcome& outcome = judgement.all(i);
-    if (outcome.required && outcome.margin && (!smallest || *outcome.margin < *smallest->margin)) smallest = &outcome;
-  }
-  return smallest;
+/// Required results of a verdict.
+std::vector<std::size_t> resultsOf(const judge::Judgement& judgement, judge::Verdict verdict) {
+  std::vector<std::size_t> results;
+  for (std::size_t i = 0; i < judgement.all_size(); ++i)
+    if (judgement.all(i).required && judgement.all(i).verdict == verdict) results.push_back(i);
+  return results;
 }
 
 QString countText(judge::Verdict verdict, int n) {
@@ -56,56 +34,83 @@ QString countText(judge::Verdict verdict, int n) {
 
 const QString kGap = QStringLiteral("    ");
 
-void addSecondLine(SentenceContent& content, const judge::Judgement& judgement) {
-  const Counts counts = countsOf(judgement);
-  const auto both = [&content](const SentenceRun& run) {
-    content.second.append(run);
-    content.secondShort.append(run);
-  };
-  if (const judge::Outcome* smallest = tightest(judgement)) {
-    const QString label = counts.withoutMargin == 0
-                              ? Wording::tr("Smallest margin")
-                              : Wording::tr("Smallest margin of the other %n", "results that have a value",
-                                            int(counts.required - counts.withoutMargin));
-    SentenceRun before, value;
-    before.text = label + u' ';
-    value.text = Wording().margin(*smallest);
-    value.strong = true;
-    both(before);
-    both(value);
+SentenceRun textRun(const QString& text, bool strong = false) {
+  SentenceRun run;
+  run.text = text;
+  run.strong = strong;
+  return run;
+}
+
+class SecondLine {
+ public:
+  SecondLine(SentenceContent& content, const judge::Judgement& judgement)
+      : m_content(content), m_judgement(judgement), m_summary(judge::summarise(judgement)) {}
+
+  void add() {
+    addMargins();
+    using judge::Verdict;
+    for (const Verdict verdict :
+         {Verdict::kPass, Verdict::kConditionalPass, Verdict::kConditionalFail, Verdict::kFail, Verdict::kUndetermined})
+      addCount(verdict);
+    addInformative();
   }
-  using judge::Verdict;
-  for (const Verdict verdict :
-       {Verdict::kPass, Verdict::kConditionalPass, Verdict::kConditionalFail, Verdict::kFail, Verdict::kUndetermined}) {
-    const auto& outcomes = counts.byVerdict[static_cast<std::size_t>(verdict)];
-    SentenceRun run;
-    run.text = countText(verdict, int(outcomes.size()));
-    if (!outcomes.empty() && verdict != Verdict::kPass) {
-      run.link = int(content.links.size());
-      content.links.append({judge::SentencePart::Link::kMore, outcomes, {}, {}});
+
+ private:
+  void both(const SentenceRun& run) {
+    m_content.second.append(run);
+    m_content.secondShort.append(run);
+  }
+
+  void addMargins() {
+    if (m_summary.smallest.empty()) return;
+    const QString label = m_summary.of_the_other ? Wording::tr("Smallest margin of the other %n",
+                                                               "results that have a value", *m_summary.of_the_other)
+                                                 : Wording::tr("Smallest margin");
+    both(textRun(label + u' '));
+    const Wording wording;
+    for (std::size_t i = 0; i < m_summary.smallest.size(); ++i) {
+      const judge::Outcome& outcome = m_judgement.all(m_summary.smallest[i].outcome);
+      const QString name = QString::fromStdString(outcome.requirement_name);
+      if (i > 0) both(textRun(QStringLiteral("; ") + name + u' '));
+      both(textRun(wording.margin(outcome), true));
+      if (i == 0 && m_summary.smallest.size() > 1) both(textRun(QStringLiteral(" (") + name + u')'));
     }
-    SentenceRun gap;
-    gap.text = kGap;
-    content.second.append(gap);
-    if (!outcomes.empty()) {
-      content.secondShort.append(gap);
-      content.secondShort.append(run);
+  }
+
+  void addCount(judge::Verdict verdict) {
+    auto results = resultsOf(m_judgement, verdict);
+    SentenceRun run = textRun(countText(verdict, int(results.size())));
+    const bool any = !results.empty();
+    if (any && verdict != judge::Verdict::kPass) run.link = addTarget(std::move(results));
+    if (any) {
+      m_content.secondShort.append(textRun(kGap));
+      m_content.secondShort.append(run);
     }
     run.sign = verdict;
-    content.second.append(run);
+    m_content.second.append(textRun(kGap));
+    m_content.second.append(run);
   }
-  if (!counts.informativeOut.empty()) {
-    SentenceRun gap, run;
-    gap.text = kGap;
-    run.text = counts.informativeOut.size() == 1
-                   ? Wording::tr("1 informative result over its limit")
-                   : Wording::tr("%n informative results over their limits", "", int(counts.informativeOut.size()));
-    run.link = int(content.links.size());
-    content.links.append({judge::SentencePart::Link::kMore, counts.informativeOut, {}, {}});
-    both(gap);
+
+  void addInformative() {
+    if (m_summary.informative_out.empty()) return;
+    SentenceRun run =
+        textRun(m_summary.informative_out.size() == 1 ? Wording::tr("1 informative result over its limit")
+                                                      : Wording::tr("%n informative results over their limits", "",
+                                                                    int(m_summary.informative_out.size())));
+    run.link = addTarget(m_summary.informative_out);
+    both(textRun(kGap));
     both(run);
   }
-}
+
+  int addTarget(std::vector<std::size_t> results) {
+    m_content.links.append({judge::SentencePart::Link::kMore, std::move(results), {}, {}});
+    return int(m_content.links.size()) - 1;
+  }
+
+  SentenceContent& m_content;
+  const judge::Judgement& m_judgement;
+  const judge::Summary m_summary;
+};
 
 QString spokenLine(const QList<SentenceRun>& line) {
   QString text;
@@ -131,11 +136,12 @@ QString SentenceContent::linkText(int link) const {
   return {};
 }
 
-SentenceContent sentenceOf(const judge::Judgement& judgement) {
+SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s) {
   SentenceContent content;
   content.signKind = SentenceContent::Sign::kVerdict;
   content.verdict = judgement.verdict;
-  for (const judge::SentencePart& part : judgement.sentence.parts) {
+  const judge::Sentence sentence = judge::compose(judgement, TranslatedPhrases(Wording(), entry_s));
+  for (const judge::SentencePart& part : sentence.parts) {
     SentenceRun run;
     run.text = QString::fromStdString(part.text);
     run.disc = part.disc;
@@ -146,7 +152,7 @@ SentenceContent sentenceOf(const judge::Judgement& judgement) {
     else
       content.addLink(content.first, run, {part.link, part.outcomes, part.zones, {}});
   }
-  addSecondLine(content, judgement);
+  SecondLine(content, judgement).add();
   content.spoken = spokenLine(content.first) + u' ' + spokenLine(content.second);
   return content;
 }

@@ -47,6 +47,7 @@ struct SentenceContent {
 };
 
 /// The verdict sentence and, under it, smallest margin, counts with signs, and informative results.
-SentenceContent sentenceOf(const judge::Judgement& judgement);
+/// @param entry_s  the board's entry on the log's clock: moments count from it; empty: they count on the log
+SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s = std::nullopt);
 
 }  // namespace ovenwright::widgets

@@ -3,6 +3,9 @@
 #include <cmath>
 
 #include "core/judge/decide.h"
+#include "core/judge/decide_run.h"
+#include "core/judge/main_zones.h"
+#include "core/judge/sentence.h"
 
 namespace ovenwright::widgets::samples {
 namespace {
@@ -44,39 +47,6 @@ std::vector<Given> row(std::initializer_list<double> values, double U, std::opti
   return givens;
 }
 
-judge::SentencePart part(std::string text) {
-  judge::SentencePart p;
-  p.text = std::move(text);
-  return p;
-}
-
-judge::SentencePart link(judge::SentencePart::Link kind, std::string text, std::size_t outcome, int disc,
-                         std::vector<std::string> zones) {
-  judge::SentencePart p = part(std::move(text));
-  p.link = kind;
-  p.outcomes = {outcome};
-  p.disc = disc;
-  p.zones = std::move(zones);
-  return p;
-}
-
-void addTernSentence(judge::Sentence& sentence) {
-  using Link = judge::SentencePart::Link;
-  auto& parts = sentence.parts;
-  parts.push_back(part("Fail."));
-  parts.back().strong = parts.back().signal = true;
-  parts.push_back(part(" 2 of 45 requirements are out. "));
-  parts.push_back(link(Link::kOutcome, "U12 centre peaks at 232.1 °C, 2.9 °C short", kTernPeak, 1, {}));
-  parts.push_back(part(", set by "));
-  parts.push_back(link(Link::kZones, "zones 8–10", kTernPeak, 0, {"8", "9", "10"}));
-  parts.push_back(part(". "));
-  parts.push_back(link(Link::kOutcome, "R118 rises at 2.73 °C/s, 0.23 °C/s too steep", kTernRise, 2, {}));
-  parts.push_back(part(", in "));
-  parts.push_back(link(Link::kZones, "zone 1", kTernRise, 0, {"1"}));
-  parts.push_back(part("."));
-  for (const auto& p : parts) sentence.text += p.text;
-}
-
 }  // namespace
 
 Definition peak() { return {Measure::kPeak, {}}; }
@@ -116,7 +86,7 @@ JudgementBuilder& JudgementBuilder::add(const std::string& name, const Definitio
   for (std::size_t i = 0; i < channels.size(); ++i) {
     judge::Outcome result = outcome(name, definition, unit, channels[i]);
     result.channel = i;
-    result.trace = "TC" + std::to_string(i + 1);
+    result.trace = result.placement = "TC" + std::to_string(i + 1);
     result.required = required;
     m_judgement.results.push_back(result);
   }
@@ -229,11 +199,13 @@ judge::Judgement tern() {
   builder.addBoard("largest spread, soak", {Measure::kLargestSpread, {}}, Unit::kCelsius, {26.2, 2.0, {}, 40, {}});
   builder.addBoard("spread of peaks", {Measure::kSpreadOfPeaks, {}}, Unit::kCelsius, {15.3, 2.0, {}, 10, {}}, false);
   judge::Judgement judgement = std::move(builder.judgement());
-  judgement.results[kTernRise].zones = {"1"};
-  judgement.results[kTernPeak].zones = {"8", "9", "10"};
-  judgement.verdict = Verdict::kFail;
-  judgement.margin = judgement.results[kTernPeak].margin;
-  addTernSentence(judgement.sentence);
+  judgement.results[kTernRise].zone_shares = {{"1", {}, 0.96}, {"2", {}, 0.04}};
+  judgement.results[kTernPeak].zone_shares = {{"7", {}, 0.05}, {"8", {}, 0.14}, {"9", {}, 0.37}, {"10", {}, 0.44}};
+  for (judge::Outcome& result : judgement.results) result.zones = judge::main_zones(result.zone_shares);
+  const Channels places = ternChannels();
+  for (judge::Outcome& result : judgement.results) result.placement = places.looks[*result.channel].name.toStdString();
+  judge::decide_run(judgement);
+  judgement.sentence = judge::compose(judgement);
   return judgement;
 }
 
@@ -267,7 +239,7 @@ judge::Judgement everyState() {
   open.margin.reset();
   one("informative, over the limit", {107, 3, 60, 100, {}}, false);
   one("narrower than twice its guard band", {84, 25, 60, 100, {}});
-  builder.judgement().verdict = Verdict::kFail;
+  judge::decide_run(builder.judgement());
   return std::move(builder.judgement());
 }
 
@@ -283,7 +255,7 @@ judge::Judgement manyChannels(std::size_t count) {
   }
   builder.add("time above 217 °C", timeAbove(217), Unit::kSecond, times);
   builder.add("peak", peak(), Unit::kCelsius, peaks);
-  builder.judgement().verdict = Verdict::kConditionalPass;
+  judge::decide_run(builder.judgement());
   return std::move(builder.judgement());
 }
 

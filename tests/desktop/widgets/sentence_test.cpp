@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTranslator>
 #include <QVBoxLayout>
 
 #include "tests/desktop/widgets/longer_text.h"
@@ -31,6 +32,68 @@ TEST(SentenceContent, AResultWithoutValueIsLeftOutOfTheMargin) {
   const SentenceContent content = sentenceOf(samples::everyState());
   // 15 results, one informative, three without a value.
   EXPECT_EQ(content.second[0].text, "Smallest margin of the other 11 ");
+}
+
+/// One fault that leaves every measure of a thermocouple without a value.
+judge::Judgement openChannel() {
+  samples::JudgementBuilder builder;
+  builder.add("peak", samples::peak(), Unit::kCelsius, {{240, 2, 235, 250, {}}, {std::nullopt, 0, 235, 250, {}}});
+  judge::Cause& cause = builder.judgement().results[1].cause;
+  cause.kind = judge::Cause::Kind::kFault;
+  cause.channel = 1;
+  cause.placement = "TC2";
+  cause.from_s = 330.1;
+  cause.to_s = 349.6;
+  builder.judgement().verdict = judge::Verdict::kUndetermined;
+  return builder.judgement();
+}
+
+QString firstLine(const SentenceContent& content) {
+  QString text;
+  for (const SentenceRun& run : content.first) text += run.text;
+  return text;
+}
+
+TEST(SentenceContent, MomentsCountFromTheEntryWhereItIsKnown) {
+  EXPECT_EQ(
+      firstLine(sentenceOf(openChannel())).toStdString(),
+      "Undetermined. 1 of 2 requirements has no value: TC2 was open from 330.1 to 349.6 s on the log. The other one is "
+      "met.");
+  EXPECT_EQ(
+      firstLine(sentenceOf(openChannel(), 10.1)).toStdString(),
+      "Undetermined. 1 of 2 requirements has no value: TC2 was open from 320.0 to 339.5 s. The other one is met.");
+}
+
+/// Two templates in another language: the same links, another order of words.
+class Backwards : public QTranslator {
+ public:
+  Backwards() { QCoreApplication::installTranslator(this); }
+  ~Backwards() override { QCoreApplication::removeTranslator(this); }
+  bool isEmpty() const override { return false; }
+  QString translate(const char* context, const char* key, const char*, int) const override {
+    if (qstrcmp(context, "sentence") != 0) return {};
+    if (qstrcmp(key, "problem.peak.low.one.zones") == 0)
+      return QStringLiteral("In [zones:{zones}], [outcome:{distance}: {placement}].");
+    if (qstrcmp(key, "verdict.fail") == 0) return QStringLiteral("[verdict:Nein.]");
+    return {};
+  }
+};
+
+TEST(SentenceContent, IsTranslatedByTheTemplatesId) {
+  const Backwards translator;
+  const SentenceContent content = sentenceOf(samples::tern());
+  EXPECT_TRUE(firstLine(content).startsWith(
+      QString::fromUtf8("Nein. 2 of 45 requirements are out. In zones 8–10, 2.9 °C: U12 centre. R118 rises")))
+      << firstLine(content).toStdString();
+  EXPECT_EQ(content.links[0].zones, (std::vector<std::string>{"8", "9", "10"}));
+  EXPECT_EQ(content.links[1].outcomes, std::vector<std::size_t>{samples::kTernPeak});
+}
+
+TEST(SentenceContent, NumbersAreThoseOfTheLocale) {
+  QLocale::setDefault(QLocale(QLocale::German));
+  const QString text = firstLine(sentenceOf(samples::tern()));
+  QLocale::setDefault(QLocale::c());
+  EXPECT_TRUE(text.contains(QString::fromUtf8("232,1 °C, 2,9 °C short"))) << text.toStdString();
 }
 
 class Shown : public testing::Test {

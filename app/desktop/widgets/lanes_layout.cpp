@@ -14,7 +14,10 @@ constexpr qreal kPitchUpTo12 = 3.2;
 constexpr qreal kSmallestPitch = 3.1;
 constexpr qreal kReach = 12;  // how near a click must be to a mark
 
-qreal naturalPitch(std::size_t tracks) { return tracks <= 6 ? kPitchUpTo6 : kPitchUpTo12; }
+/// Of more than 12 a lane is opened to read it one by one, and scrolls: there the pitch is wide and stays so.
+qreal naturalPitch(std::size_t tracks) { return tracks <= 6 || tracks > kMostTracks ? kPitchUpTo6 : kPitchUpTo12; }
+
+qreal smallestPitch(std::size_t tracks) { return tracks > kMostTracks ? kPitchUpTo6 : kSmallestPitch; }
 
 }  // namespace
 
@@ -34,7 +37,7 @@ qreal LanesLayout::rowHeight(std::size_t lane, qreal squeeze) const {
   if (grouped(lane)) return m_theme.px(48 - 8 * squeeze);
   if (tracks == 1) return std::max(m_theme.px(22), least);
   const qreal natural = naturalPitch(tracks);
-  const qreal pitch = natural + (kSmallestPitch - natural) * squeeze;
+  const qreal pitch = natural + (smallestPitch(tracks) - natural) * squeeze;
   return std::max({m_theme.px(double(tracks) * pitch + 2 * kTrackInset), m_theme.px(22), least});
 }
 
@@ -53,7 +56,7 @@ void LanesLayout::placeRows(qreal height) {
     squeeze = high;
   }
   const qreal natural = naturalPitch(m_table.tracks);
-  m_pitch = m_theme.px(natural + (kSmallestPitch - natural) * squeeze);
+  m_pitch = m_theme.px(natural + (smallestPitch(m_table.tracks) - natural) * squeeze);
   qreal y = 0;
   for (std::size_t lane = 0; lane < m_table.lanes.size(); ++lane) {
     const qreal bottom = y + rowHeight(lane, squeeze);
@@ -149,8 +152,8 @@ bool LanesLayout::grouped(std::size_t lane) const {
 }
 
 qreal LanesLayout::radius(std::size_t lane) const {
-  if (m_table.lanes[lane].board || grouped(lane) || m_table.tracks <= 6) return m_theme.px(3.5);
-  return m_theme.px(2.7);
+  const bool tight = m_table.tracks > 6 && m_table.tracks <= kMostTracks && !m_table.lanes[lane].board;
+  return m_theme.px(tight ? 2.7 : 3.5);
 }
 
 QPointF LanesLayout::center(std::size_t lane, std::size_t mark) const {

@@ -37,7 +37,7 @@ class Objects : public QObject, public QTextObjectInterface {
       case kDisc:
         return {m_theme.px(24), metrics.ascent()};
       case kSign:
-        return {kSignAspect * signHeight() + m_theme.px(5), metrics.ascent()};
+        return {kSignAspect * signHeight() + m_theme.px(7), metrics.ascent()};
       default:
         return {m_theme.px(172), metrics.ascent()};
     }

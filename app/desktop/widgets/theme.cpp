@@ -142,6 +142,10 @@ QPen Theme::curvePen(std::size_t style) const {
   return pen;
 }
 
+QColor Theme::tinted(const QColor& over, qreal opacity) const {
+  return kind == Kind::kHighContrast ? panel : mixed(panel, over, opacity);
+}
+
 QPalette Theme::toPalette() const {
   QPalette palette;
   palette.setColor(QPalette::Window, window);

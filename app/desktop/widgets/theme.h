@@ -54,6 +54,8 @@ class Theme {
   ThermocoupleStyle thermocouple(std::size_t style) const;
   /// The pen of a thermocouple's curve, its dashes converted to widths as QPen wants them.
   QPen curvePen(std::size_t style) const;
+  /// `over` at `opacity` on the panel; the panel itself in high contrast, which knows no shades.
+  QColor tinted(const QColor& over, qreal opacity) const;
   /// What is out in a verdict sign: the signal colour, black on paper.
   QColor signInk() const { return kind == Kind::kPrint ? text : signal; }
 

@@ -47,19 +47,32 @@ class StripPainter {
     if (cell.isEmpty()) return;
     paintName(index);
     if (zone.cooling) {
-      paintField(m_layout.topRect(index), zone.top_C, zone.hatched, mixed(m_theme.panel, m_theme.accent, kCoolingTint));
+      paintField(m_layout.topRect(index), zone.top_C, zone.hatched, m_theme.tinted(m_theme.accent, kCoolingTint));
     } else {
       const auto ground = [&](const std::optional<double>& setpoint) {
-        return mixed(m_theme.panel, m_theme.text, tint(setpoint.value_or(120)));
+        return m_theme.tinted(m_theme.text, tint(setpoint.value_or(120)));
       };
       paintField(m_layout.topRect(index), zone.top_C, zone.hatched, ground(zone.top_C));
       paintField(m_layout.bottomRect(index), zone.bottom_C, zone.hatched, ground(zone.bottom_C));
     }
+    if (m_state.hovered == index) paintHover(cell);
     const bool current = m_state.focused && m_state.current == index;
     if (current) paintFocusFrame(m_painter, cell.adjusted(-m_theme.px(1), 0, m_theme.px(1), m_theme.px(1)), m_theme);
   }
 
  private:
+  void paintHover(const QRectF& cell) {
+    m_painter.save();
+    QPen pen(m_theme.secondary, m_theme.line(1));
+    pen.setJoinStyle(Qt::MiterJoin);
+    m_painter.setPen(pen);
+    m_painter.setBrush(Qt::NoBrush);
+    const qreal half = pen.widthF() / 2;
+    m_painter.drawRect(
+        QRectF(QPointF(cell.left(), m_layout.rowTop(1)), cell.bottomRight()).adjusted(half, half, -half, -half));
+    m_painter.restore();
+  }
+
   void paintName(std::size_t index) {
     const ZoneCell& zone = m_table.cells[index];
     const QRectF rect = m_layout.nameRect(index);

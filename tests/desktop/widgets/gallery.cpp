@@ -24,18 +24,18 @@ class Gallery {
   /// Once light, once dark.
   void picture(const QString& name, const QSizeF& size, const Paint& paint, int pointSize = 10, qreal scale = 1) {
     const QFont font(QApplication::font().family(), pointSize);
-    for (const bool dark : {false, true}) {
-      const Theme theme = dark ? Theme::dark(font) : Theme::light(font);
-      QImage image((size * scale).toSize(), QImage::Format_RGB32);
-      image.setDevicePixelRatio(scale);
-      image.fill(theme.panel);
-      QPainter painter(&image);
-      paint(painter, QRectF(QPointF(0, 0), size), theme);
-      painter.end();
-      const QString file =
-          m_folder.filePath(name + (dark ? QStringLiteral("_dark.png") : QStringLiteral("_light.png")));
-      if (!image.save(file)) m_failed = true;
-    }
+    one(name + QStringLiteral("_light"), size, paint, Theme::light(font), scale);
+    one(name + QStringLiteral("_dark"), size, paint, Theme::dark(font), scale);
+  }
+
+  void one(const QString& name, const QSizeF& size, const Paint& paint, const Theme& theme, qreal scale = 1) {
+    QImage image((size * scale).toSize(), QImage::Format_RGB32);
+    image.setDevicePixelRatio(scale);
+    image.fill(theme.panel);
+    QPainter painter(&image);
+    paint(painter, QRectF(QPointF(0, 0), size), theme);
+    painter.end();
+    if (!image.save(m_folder.filePath(name + QStringLiteral(".png")))) m_failed = true;
   }
 
   bool failed() const { return m_failed; }
@@ -82,6 +82,36 @@ Paint board(const QImage& photo) {
   };
 }
 
+/// Every kind of sentence under one another.
+void paintSentences(QPainter& painter, const QRectF& area, const Theme& theme) {
+  std::vector<SentenceContent> contents;
+  for (const auto& judgement : {samples::tern(), samples::passing(), samples::everyState(), samples::manyChannels(6)})
+    contents.push_back(sentenceOf(judgement));
+  judge::Judgement assumed = samples::passing();
+  assumed.window_assumed = assumed.bodies_not_judged = true;
+  contents.push_back(sentenceOf(assumed));
+  SentenceRun plain, name, bar, stop;
+  plain.text = QStringLiteral("Reading ");
+  name.text = QStringLiteral("qm2304_3.csv");
+  name.strong = true;
+  bar.progress = 0.62;
+  stop.text = QStringLiteral("Stop");
+  SentenceContent reading;
+  reading.signKind = SentenceContent::Sign::kPale;
+  reading.first = {plain, name};
+  reading.second = {bar};
+  reading.addLink(reading.second, stop, {});
+  contents.push_back(reading);
+  qreal y = area.top();
+  for (const SentenceContent& content : contents) {
+    const SentenceLayout layout(content, theme, area.width());
+    layout.paint(painter, QPointF(area.left(), y), y == area.top() ? 1 : -1);
+    y += layout.height();
+    painter.fillRect(QRectF(area.left(), y, area.width(), theme.px(6)), theme.window);
+    y += theme.px(6);
+  }
+}
+
 void paintAll(Gallery& gallery) {
   gallery.picture(QStringLiteral("check"), QSizeF(984, 480), paintCheck);
   gallery.picture(QStringLiteral("check_small"), QSizeF(920, 390), paintCheck);
@@ -91,6 +121,26 @@ void paintAll(Gallery& gallery) {
   gallery.picture(QStringLiteral("check_2x"), QSizeF(984, 480), paintCheck, 10, 2);
   gallery.picture(QStringLiteral("states"), QSizeF(900, 360),
                   lanes(laneTable(samples::everyState(), samples::channels(1))));
+  LanesState pointed;
+  pointed.highlighted = 3;
+  pointed.chosen = LaneTable::Position{2, 3};
+  pointed.focused = true;
+  gallery.picture(QStringLiteral("pointed"), QSizeF(984, 330),
+                  lanes(laneTable(samples::tern(), samples::ternChannels()), pointed));
+  LanesState opened;
+  opened.opened = {0};
+  gallery.picture(QStringLiteral("channels_32_opened"), QSizeF(900, 240),
+                  lanes(laneTable(samples::manyChannels(32), samples::channels(32)), opened));
+  gallery.picture(QStringLiteral("sentences"), QSizeF(984, 640), paintSentences);
+  const QFont font(QApplication::font().family(), 10);
+  gallery.one(QStringLiteral("check_print"), QSizeF(984, 480), paintCheck, Theme::print(font));
+  QPalette highContrast;
+  for (const auto role : {QPalette::Window, QPalette::Base}) highContrast.setColor(role, Qt::black);
+  for (const auto role : {QPalette::WindowText, QPalette::Text}) highContrast.setColor(role, Qt::white);
+  highContrast.setColor(QPalette::Highlight, Qt::yellow);
+  highContrast.setColor(QPalette::HighlightedText, Qt::black);
+  gallery.one(QStringLiteral("check_high_contrast"), QSizeF(984, 480), paintCheck,
+              Theme::fromPalette(highContrast, font));
   gallery.picture(QStringLiteral("board"), QSizeF(984, 390), board({}));
   gallery.picture(QStringLiteral("board_low"), QSizeF(700, 230), board({}));
   for (const std::size_t count : {1, 2, 6, 9, 12, 32})

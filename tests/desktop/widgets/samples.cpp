@@ -209,6 +209,14 @@ judge::Judgement tern() {
   return judgement;
 }
 
+judge::Judgement passing() {
+  JudgementBuilder builder;
+  builder.add("peak", peak(), Unit::kCelsius, {{239.3, 2.1, 235, 250, {}}});
+  builder.add("time above 217 °C", timeAbove(217), Unit::kSecond, {{71.2, 3.0, 45, 90, {}}});
+  judge::decide_run(builder.judgement());
+  return std::move(builder.judgement());
+}
+
 judge::Judgement everyState() {
   JudgementBuilder builder;
   const auto one = [&](const char* name, const Given& given, bool required = true) -> judge::Outcome& {

@@ -50,6 +50,9 @@ oven::Entry ternEntry();
 /// Indexes of results of tern().
 constexpr std::size_t kTernRise = 0, kTernPeak = 23;
 
+/// One thermocouple that meets everything.
+judge::Judgement passing();
+
 /// Every state of a mark, one lane each, on one thermocouple.
 judge::Judgement everyState();
 /// Two requirements on `count` thermocouples from close to the lower to close to the upper limit.

@@ -16,6 +16,7 @@ struct Perturbation {
   double operator()(double temperature_C) const noexcept {
     return gain * temperature_C + shift_C + sign * std::max(floor_C, fraction * std::abs(temperature_C));
   }
+  friend bool operator==(const Perturbation&, const Perturbation&) = default;
   /// Whether it is one straight line, a·T + b with a > 0, over all temperatures from lowest to highest.
   bool straight(double lowest_C, double highest_C) const noexcept {
     if (sign == 0 || fraction == 0) return true;

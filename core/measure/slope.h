@@ -29,7 +29,8 @@ struct SlopeWindows {
 };
 
 /// The steepest window of at least 3 samples; of equal ones (to 1e-9 °C/s, what the running sums may be off) the first.
-/// Empty where there is none. Cost: O(n) for the samples of the stretch that are in range, whatever the window.
+/// Empty where there is none. Cost: O(n) for the samples of the stretch that are in range, whatever the window; on an
+/// even clock only blocks that may hold the steepest are looked at.
 std::optional<Slope> steepest(const Curve& curve, const SlopeWindows& windows);
 
 /// The slope at every sample with windows of 1 s, or of three samples where those hold fewer; NaN where a window does

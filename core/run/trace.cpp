@@ -8,18 +8,16 @@
 #include "core/run/median.h"
 
 namespace ovenwright::run {
-namespace {
 
-double median_interval(std::span<const double> time_s) {
-  if (time_s.size() < 2) return 0;
-  std::vector<double> intervals(time_s.size() - 1);
-  for (std::size_t i = 0; i + 1 < time_s.size(); ++i) intervals[i] = time_s[i + 1] - time_s[i];
-  return median(intervals);
+Clock::Clock(std::vector<double> time_s) : time_s_(std::move(time_s)) {
+  if (time_s_.size() < 2) return;
+  std::vector<double> intervals_s(time_s_.size() - 1);
+  for (std::size_t i = 0; i + 1 < time_s_.size(); ++i) intervals_s[i] = time_s_[i + 1] - time_s_[i];
+  const auto [shortest, longest] = std::ranges::minmax_element(intervals_s);
+  shortest_interval_s_ = *shortest;
+  longest_interval_s_ = *longest;
+  median_interval_s_ = median(intervals_s);
 }
-
-}  // namespace
-
-Clock::Clock(std::vector<double> time_s) : time_s_(std::move(time_s)), median_interval_s_(median_interval(time_s_)) {}
 
 Result<std::shared_ptr<const Clock>> Clock::make(std::vector<double> time_s) {
   for (std::size_t i = 0; i < time_s.size(); ++i) {

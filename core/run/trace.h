@@ -16,11 +16,14 @@ class Clock {
   std::size_t size() const noexcept { return time_s_.size(); }
   /// The median interval between neighbouring samples, h of the measures; 0 with fewer than two samples.
   double median_interval_s() const noexcept { return median_interval_s_; }
+  /// The shortest and the longest interval; 0 with fewer than two samples.
+  double shortest_interval_s() const noexcept { return shortest_interval_s_; }
+  double longest_interval_s() const noexcept { return longest_interval_s_; }
 
  private:
   explicit Clock(std::vector<double> time_s);
   std::vector<double> time_s_;
-  double median_interval_s_ = 0;
+  double median_interval_s_ = 0, shortest_interval_s_ = 0, longest_interval_s_ = 0;
 };
 
 /// Cleaned samples of one thermocouple on a clock, linear between samples: n >= 3, all finite.

@@ -12,6 +12,8 @@ TEST(Clock, MedianIntervalOfAnEvenCountIsTheMeanOfTheMiddleTwo) {
   const auto clock = Clock::make({0, 1, 3, 6, 10});  // intervals 1 2 3 4
   ASSERT_TRUE(clock) << clock.error().message;
   EXPECT_DOUBLE_EQ((*clock)->median_interval_s(), 2.5);
+  EXPECT_DOUBLE_EQ((*clock)->shortest_interval_s(), 1);
+  EXPECT_DOUBLE_EQ((*clock)->longest_interval_s(), 4);
 }
 
 TEST(Clock, RefusesTimesThatStandStillOrRunBack) {

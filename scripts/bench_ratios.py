@@ -1,0 +1,37 @@
+"""Prints the ratios that a table names, from Google Benchmark's JSON. Usage: bench_ratios.py RATIOS JSON..."""
+
+import json
+import sys
+
+SECONDS = {"ns": 1e-9, "us": 1e-6, "ms": 1e-3, "s": 1.0}
+
+
+def seconds_by_name(files):
+    """Real seconds of an iteration of every benchmark, by its name without the run's settings."""
+    times = {}
+    for file in files:
+        with open(file, encoding="utf-8") as results:
+            for run in json.load(results)["benchmarks"]:
+                if run.get("error_occurred") or run.get("run_type") == "aggregate":
+                    continue
+                name = run["name"].removesuffix("/real_time")
+                times.setdefault(name, run["real_time"] * SECONDS[run["time_unit"]])
+    return times
+
+
+def main():
+    times = seconds_by_name(sys.argv[2:])
+    with open(sys.argv[1], encoding="utf-8") as ratios:
+        lines = [line.strip() for line in ratios if line.strip() and not line.startswith("#")]
+    for line in lines:
+        name, other, target, what = (cell.strip() for cell in line.split("|"))
+        if name not in times or (other != "s" and other not in times):
+            continue
+        value = times[name] if other == "s" else times[name] / times[other]
+        print(f"{value:8.3g}  target {target:>5}  {'met   ' if value <= float(target) else 'MISSED'}  {what}")
+    print()
+    for name, value in sorted(times.items()):
+        print(f"{value * 1e3:12.4g} ms  {name}")
+
+
+main()

@@ -112,6 +112,26 @@ void* AccessibleTable::interface_cast(QAccessible::InterfaceType type) {
   return QAccessibleWidget::interface_cast(type);
 }
 
+QAccessible::Role AccessibleTable::role() const {
+  return m_grid->line().isEmpty() ? QAccessible::Table : QAccessible::Link;
+}
+
+QString AccessibleTable::text(QAccessible::Text kind) const {
+  const QString line = m_grid->line();
+  return kind == QAccessible::Name && !line.isEmpty() ? line : QAccessibleWidget::text(kind);
+}
+
+QStringList AccessibleTable::actionNames() const {
+  QStringList names = QAccessibleWidget::actionNames();
+  if (!m_grid->line().isEmpty()) names.prepend(pressAction());
+  return names;
+}
+
+void AccessibleTable::doAction(const QString& action) {
+  if (action == pressAction() && !m_grid->line().isEmpty()) return m_grid->pressLine();
+  QAccessibleWidget::doAction(action);
+}
+
 int AccessibleTable::childCount() const {
   return m_grid->rows() == 0 ? 0 : (m_grid->rows() + 1) * (m_grid->columns() + 1);
 }

@@ -37,9 +37,13 @@ class AccessibleGrid {
   virtual QRect rect(int row, int column) const = 0;  ///< in the widget's coordinates; −1: of the header
   virtual bool chosen(int row, int column) const = 0;
   virtual void press(int row, int column) = 0;
+  /// Where there is no table but one line that leads to what is missing: a link. Else empty.
+  virtual QString line() const { return {}; }
+  virtual void pressLine() {}
 };
 
-/// A widget that paints a table, as a table: children are counted row by row with a header row and a header column.
+/// A widget that paints a table, as a table, or as a link where it is one line. In the table children are counted row
+/// by row with a header row and a header column.
 class AccessibleTable : public QAccessibleWidget, public QAccessibleTableInterface {
  public:
   AccessibleTable(QWidget* widget, std::unique_ptr<AccessibleGrid> grid);
@@ -51,6 +55,10 @@ class AccessibleTable : public QAccessibleWidget, public QAccessibleTableInterfa
   int indexOf(int row, int column) const { return (row + 1) * (m_grid->columns() + 1) + column + 1; }
 
   void* interface_cast(QAccessible::InterfaceType type) override;
+  QAccessible::Role role() const override;
+  QString text(QAccessible::Text kind) const override;
+  QStringList actionNames() const override;
+  void doAction(const QString& action) override;
   int childCount() const override;
   QAccessibleInterface* child(int index) const override;
   int indexOfChild(const QAccessibleInterface* child) const override;

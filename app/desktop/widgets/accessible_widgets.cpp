@@ -98,6 +98,8 @@ class StripGrid : public AccessibleGrid {
     return row == 0 && m_strip->state().current == std::size_t(column);
   }
   void press(int, int column) override { m_strip->activate(std::size_t(column)); }
+  QString line() const override { return stripLine(m_strip->table()); }
+  void pressLine() override { m_strip->activateLine(); }
 
  private:
   const std::vector<ZoneCell>& cells() const { return m_strip->table().cells; }
@@ -122,6 +124,8 @@ class BoardGrid : public AccessibleGrid {
   }
   bool chosen(int row, int) const override { return m_board->state().chosen == std::size_t(row); }
   void press(int row, int) override { m_board->choose(std::size_t(row)); }
+  QString line() const override { return m_board->line(); }
+  void pressLine() override { emit m_board->boardWanted(); }
 
  private:
   const BoardMark& at(int row) const { return m_board->table().marks[std::size_t(row)]; }

@@ -123,7 +123,7 @@ QPolygonF BoardLayout::leader(const Callout& callout) const {
   const qreal end = callout.left ? callout.rect.right() : callout.rect.left();
   const qreal turn = callout.left ? m_board.left() - m_theme.px(12) : m_board.right() + m_theme.px(12);
   const qreal middle = callout.rect.center().y();
-  if (std::abs(middle - callout.leader_y) < 1) return QPolygonF({{mark.x(), middle}, {end, middle}});
+  if (std::abs(middle - callout.leader_y) < 1) return QPolygonF(QList<QPointF>{{mark.x(), middle}, {end, middle}});
   return QPolygonF({{mark.x(), callout.leader_y}, {turn, callout.leader_y}, {end, middle}});
 }
 

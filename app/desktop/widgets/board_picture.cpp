@@ -63,10 +63,13 @@ void BoardPicture::hover(std::optional<std::size_t> mark) {
   emit channelHovered(mark ? std::optional(m_table.marks[*mark].channel) : std::nullopt);
 }
 
+QString BoardPicture::line() const {
+  return m_hasBoard ? QString() : tr("Choose a board to see where each thermocouple sits");
+}
+
 QRectF BoardPicture::lineRect() const {
   const QFontMetricsF metrics(m_theme.font(12));
-  return {m_theme.px(16), m_theme.px(12),
-          metrics.horizontalAdvance(tr("Choose a board to see where each thermocouple sits")),
+  return {m_theme.px(16), m_theme.px(12), metrics.horizontalAdvance(line()),
           std::max(m_theme.px(24), metrics.height())};
 }
 
@@ -94,8 +97,7 @@ void BoardPicture::paintEvent(QPaintEvent*) {
     font.setUnderline(true);
     painter.setFont(font);
     painter.setPen(m_theme.accent);
-    painter.drawText(lineRect(), int(Qt::AlignLeft | Qt::AlignVCenter),
-                     tr("Choose a board to see where each thermocouple sits"));
+    painter.drawText(lineRect(), int(Qt::AlignLeft | Qt::AlignVCenter), line());
   }
   if (hasFocus() && !m_state.chosen) paintFocusFrame(painter, m_hasBoard ? QRectF(rect()) : lineRect(), m_theme);
 }

@@ -19,6 +19,8 @@ class BoardPicture : public QWidget {
   /// Empty: no board.
   void setTable(std::optional<BoardTable> table);
   const BoardTable& table() const { return m_table; }
+  /// "Choose a board …" where there is none; else empty.
+  QString line() const;
   const BoardState& state() const { return m_state; }
   BoardLayout layoutNow() const { return BoardLayout(m_table, m_theme, rect()); }
 

@@ -23,6 +23,7 @@ constexpr qreal kSignHeight = 30;  // its limits stand 24 high
 constexpr qreal kSignLeft = 15;
 constexpr qreal kTextLeft = 81;
 constexpr qreal kRightInset = 16;
+constexpr qreal kLeastTarget = 24;  // height of what can be clicked
 
 /// Draws what stands in the text but is no letter.
 class Objects : public QObject, public QTextObjectInterface {
@@ -191,9 +192,12 @@ void SentenceLayout::place(qreal width) {
 }
 
 int SentenceLayout::linkAt(const QPointF& point) const {
-  for (std::size_t link = 0; link < m_linkRects.size(); ++link)
-    for (const QRectF& rect : m_linkRects[link])
-      if (rect.adjusted(0, -m_theme.px(2), 0, m_theme.px(2)).contains(point)) return int(link);
+  for (std::size_t link = 0; link < m_linkRects.size(); ++link) {
+    for (const QRectF& rect : m_linkRects[link]) {
+      const qreal more = std::max(0.0, (m_theme.px(kLeastTarget) - rect.height()) / 2);
+      if (rect.adjusted(0, -more, 0, more).contains(point)) return int(link);
+    }
+  }
   return -1;
 }
 

@@ -89,7 +89,7 @@ TEST_P(SharedWorkOnBoard, GivesWhatThePlainDefinitionsGive) {
     std::vector<Sampled> sampled;
     for (std::size_t k = 1 + random.below(4); k > 0; --k) {
       if (one_clock) {
-        sampled.emplace_back(*clock, random_temperatures(random, GetParam().kind, first.time_s));
+        sampled.push_back(Sampled::on(*clock, random_temperatures(random, GetParam().kind, first.time_s)));
       } else {
         auto other = random_log(random, GetParam().kind, GetParam().most_samples);
         const double shift_s = first.time_s.front() - other.time_s.front() + random.between(-5, 5);

@@ -19,8 +19,11 @@ class Sampled {
     if (!clock) ADD_FAILURE() << clock.error().message;
     start(*clock, std::move(temperature_C), std::move(name));
   }
-  Sampled(std::shared_ptr<const run::Clock> clock, std::vector<double> temperature_C, std::string name = "TC1") {
-    start(std::move(clock), std::move(temperature_C), std::move(name));
+  /// On a clock that other channels share.
+  static Sampled on(std::shared_ptr<const run::Clock> clock, std::vector<double> temperature_C) {
+    Sampled sampled;
+    sampled.start(std::move(clock), std::move(temperature_C), "TC1");
+    return sampled;
   }
   const Subject& subject() const { return subject_; }
   Subject& subject() { return subject_; }
@@ -36,6 +39,7 @@ class Sampled {
   }
 
  private:
+  Sampled() = default;
   void start(std::shared_ptr<const run::Clock> clock, std::vector<double> temperature_C, std::string name) {
     channel_->name = std::move(name);
     channel_->number = 1;

@@ -1,0 +1,182 @@
+#include "core/oven/entry.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+#include <vector>
+
+#include "core/run/median.h"
+#include "core/run/noise.h"
+
+namespace ovenwright::oven {
+namespace {
+
+// docs/entry.md says where these come from and what they were tried on.
+constexpr double kBendOver_s = 6;       // before and behind the bend
+constexpr double kRisen_C = 60;         // above the start: the first zone is behind
+constexpr double kLeastHeat_C = 50;     // of a zone above ambient, to make a bend
+constexpr double kLate_s = 0.5;         // the bend of joints and beads, behind the edge of the zone
+constexpr double kModel_s = 0.6;        // standard deviation of one run's mean bend
+constexpr double kCoarse_per_s = 0.04;  // times the sample interval squared: how well a coarse log places a bend
+constexpr double kStartsMoving = 0.5;   // of the slope behind the bend: the bend may lie before the log
+constexpr double kSigmas = 2.5;         // of the noise of a bend
+constexpr double kUnusual = 3, kOneBoard_s = 20;
+constexpr double kLoneTrace_mm = 50;  // behind the leading edge, where no board says
+
+/// The moment at which a trace's slope grows most on its way up.
+struct Bend {
+  double at_s = 0;
+  double size_C = 0;  ///< T(t + w) − 2·T(t) + T(t − w)
+};
+
+/// The start of the first heated zone that a board feels at once; absent where there is none.
+std::optional<double> heat_begins_mm(const Oven& oven, const Recipe& recipe) {
+  std::size_t heated = 0;
+  for (std::size_t i = 0; i < oven.zones.size(); ++i) {
+    if (oven.zones[i].kind != ZoneKind::kHeat) continue;
+    double setpoint_C = oven.ambient_C;
+    for (const auto* side : {&recipe.top_C, &recipe.bottom_C})
+      if (heated < side->size()) setpoint_C = std::max(setpoint_C, (*side)[heated]);
+    if (setpoint_C >= oven.ambient_C + kLeastHeat_C) return oven.zone_start_mm(i);
+    ++heated;
+  }
+  return std::nullopt;
+}
+
+/// Means of the polyline over whole seconds from its start until it has risen by 60 °C and `more` seconds beyond.
+std::vector<double> second_means(const run::Trace& trace, std::size_t more) {
+  const auto t = trace.time_s();
+  const auto T = trace.temperature_C();
+  std::vector<double> means;
+  double at_s = t[0], at_C = T[0];
+  std::size_t i = 1, left = more;
+  while (t.back() >= at_s + 1 && left > 0) {
+    const double end_s = t[0] + static_cast<double>(means.size() + 1);
+    double area = 0;
+    const auto add = [&](double next_s, double next_C) {
+      area += (next_s - at_s) * (next_C + at_C) / 2;
+      at_s = next_s;
+      at_C = next_C;
+    };
+    for (; i < t.size() && t[i] <= end_s; ++i) add(t[i], T[i]);
+    add(end_s, trace.at(end_s));
+    means.push_back(area);
+    if (area >= means.front() + kRisen_C) --left;
+  }
+  if (left == more) means.clear();
+  return means;
+}
+
+/// Absent where the trace begins on the move, does not rise, or bends no more than its noise does.
+std::optional<Bend> steepest_bend(const run::Trace& trace) {
+  const double h = trace.median_interval_s();
+  const auto over = static_cast<std::size_t>(std::ceil(std::max(kBendOver_s, 2 * h)));
+  const auto T = second_means(trace, over);
+  if (T.size() <= 2 * over) return std::nullopt;
+  const auto bend_at = [&](std::size_t k) { return T[k + over] - 2 * T[k] + T[k - over]; };
+  std::size_t best = over;
+  for (std::size_t k = over; k + over < T.size(); ++k)
+    if (bend_at(k) > bend_at(best)) best = k;
+  const double rise_C = T[best + over] - T[best];
+  if (T[over] - T[0] > kStartsMoving * rise_C) return std::nullopt;  // the log begins in the heat
+  Bend bend{trace.time_s()[0] + static_cast<double>(best) + 0.5, bend_at(best)};
+  const double noise = run::noise_C(trace.time_s(), trace.temperature_C()) * std::sqrt(6 * std::min(1.0, h));
+  if (!(bend.size_C > kSigmas * noise) || best == over) return std::nullopt;
+  if (best + over + 1 < T.size()) {  // the top of the parabola through the three
+    const double before = bend_at(best - 1), behind = bend_at(best + 1), curve = before - 2 * bend.size_C + behind;
+    if (curve < 0) bend.at_s += std::clamp((before - behind) / (2 * curve), -1.0, 1.0);
+  }
+  return bend;
+}
+
+double uncertainty_s(double interval_s, double more_s) {
+  return 2 * std::hypot(kModel_s, kCoarse_per_s * interval_s * interval_s, more_s);
+}
+
+/// The value that splits the weights in half, between the middle of the weights on both sides of it.
+double weighted_median(std::vector<std::pair<double, double>> values_and_weights) {
+  std::ranges::sort(values_and_weights);
+  double total = 0, sum = 0;
+  for (const auto& [value, weight] : values_and_weights) total += weight;
+  double last_value = values_and_weights.front().first, last_share = 0;
+  for (const auto& [value, weight] : values_and_weights) {
+    const double share = (sum + weight / 2) / total;
+    if (share >= 0.5) {
+      const double way = share > last_share ? (0.5 - last_share) / (share - last_share) : 1;
+      return sum == 0 ? value : last_value + way * (value - last_value);
+    }
+    sum += weight;
+    last_value = value;
+    last_share = share;
+  }
+  return last_value;
+}
+
+/// The median of the bends, each with the square of its size as weight since a part with an inner mass bends late and
+/// softly, and its standard error.
+std::pair<double, double> middle_of(const std::vector<Bend>& bends) {
+  std::vector<std::pair<double, double>> times, distances;
+  double sum = 0, squares = 0;
+  for (const auto& bend : bends) {
+    const double weight = bend.size_C * bend.size_C;
+    times.push_back({bend.at_s, weight});
+    sum += weight;
+    squares += weight * weight;
+  }
+  const double median_s = weighted_median(times);
+  for (const auto& [time, weight] : times) distances.push_back({std::abs(time - median_s), weight});
+  constexpr double kDeviations = 1.4826 * 1.2533;  // of a normal distribution's median, from its absolute deviations
+  return {median_s, kDeviations * weighted_median(distances) * std::sqrt(squares) / sum};
+}
+
+/// Places unknown: n placements lie evenly on the board as far as anyone knows, so the leading edge is ahead of the
+/// first by the mean distance between them.
+std::pair<double, double> leading_edge(const std::vector<Bend>& bends, double speed_mm_per_s) {
+  std::vector<double> sizes, times;
+  for (const auto& bend : bends) {
+    sizes.push_back(bend.size_C);
+    times.push_back(bend.at_s);
+  }
+  const double usual_C = run::median(sizes), usual_s = run::median(times);
+  double first_s = 0, last_s = 0;
+  std::size_t n = 0;
+  for (const auto& bend : bends) {
+    const bool usual = bend.size_C >= usual_C / kUnusual && bend.size_C <= usual_C * kUnusual &&
+                       std::abs(bend.at_s - usual_s) <= kOneBoard_s;
+    if (!usual) continue;  // one in the air, say
+    first_s = n == 0 ? bend.at_s : std::min(first_s, bend.at_s);
+    last_s = n == 0 ? bend.at_s : std::max(last_s, bend.at_s);
+    ++n;
+  }
+  const double ahead_s = n > 1 ? (last_s - first_s) / static_cast<double>(n - 1) : kLoneTrace_mm / speed_mm_per_s;
+  return {first_s - ahead_s, ahead_s};
+}
+
+}  // namespace
+
+std::optional<Entry> find_entry(const run::Run& run, const Oven& oven, const Recipe& recipe,
+                                const board::Board* board) {
+  const auto begins_mm = heat_begins_mm(oven, recipe);
+  if (!begins_mm || !(recipe.speed_mm_per_min > 0)) return std::nullopt;
+  const double speed = recipe.speed_mm_per_min / 60;
+  std::vector<Bend> placed, unplaced;
+  for (const auto& channel : run.channels) {
+    if (!channel.trace) continue;
+    const auto* placement = board != nullptr ? board->placement(channel.name, channel.number) : nullptr;
+    if (placement != nullptr && placement->kind == board::Kind::kAir) continue;
+    auto bend = steepest_bend(*channel.trace);
+    if (!bend) continue;
+    if (placement != nullptr && placement->x_mm) {
+      bend->at_s -= *placement->x_mm / speed;
+      placed.push_back(*bend);
+    } else {
+      unplaced.push_back(*bend);
+    }
+  }
+  if (placed.empty() && unplaced.empty()) return std::nullopt;
+  const auto [edge_s, error_s] = placed.empty() ? leading_edge(unplaced, speed) : middle_of(placed);
+  return Entry{edge_s - *begins_mm / speed - kLate_s, uncertainty_s(run.sample_interval_s, error_s),
+               Entry::Source::kLog};
+}
+
+}  // namespace ovenwright::oven

@@ -177,8 +177,10 @@ class Assigner {
   }
 
   bool numbers_without_words(std::size_t i) const {
+    // Above the first column of several header rows stand the labels of these rows: "Channel", "Name", "Type".
+    const bool labels = i == 0 && table_.headers.size() > 1 && !has_digit(head(i).texts);
     return profile(i).holds() == Holds::kNumbers && columns_.roles[i] == Role::kTemperature && !head(i).unit &&
-           profile(i).unit_seen.empty() && (head(i).words & (kTemperatureWord | kChannelWord)) == 0;
+           profile(i).unit_seen.empty() && (labels || (head(i).words & (kTemperatureWord | kChannelWord)) == 0);
   }
 
   bool forced_time(std::size_t i) const {
@@ -256,7 +258,7 @@ class Assigner {
         found.erase(found.begin());
       }
     }
-    if (found.size() > 1 && !alternate(found)) found.resize(1);
+    if (found.size() > 1 && !alternate(found)) found.erase(found.begin() + 1, found.end());
     if (!found.empty() && found.size() == 1 && found.front() > 0 && index_known && (interval_given_ || facts_.interval))
       found.clear();
     if (found.size() == 1 && counting(profile(found.front())) &&
@@ -320,8 +322,9 @@ class Assigner {
 
   /// A date, a half of the day and milliseconds belong to a clock beside them; an index is of no use beside a time.
   void drop_companions(std::size_t time) {
-    const bool clock = profile(time).holds() == Holds::kTimes && !profile(time).time_texts.empty();
-    const bool dated = clock && profile(time).time_texts.front().has_date;
+    const bool packed = packed_clock(profile(time)) && !with_role(Role::kDate).empty();
+    const bool clock = packed || (profile(time).holds() == Holds::kTimes && !profile(time).time_texts.empty());
+    const bool dated = clock && !packed && profile(time).time_texts.front().has_date;
     bool date_used = false, half_used = false, milliseconds_used = false;
     for (std::size_t i = 0; i < table_.columns; ++i) {
       bool keep = true;
@@ -332,7 +335,8 @@ class Assigner {
         keep = clock && !half_used && i > time;
         half_used = half_used || keep;
       } else if (role(i) == Role::kMilliseconds) {
-        keep = clock && !milliseconds_used && i > time && profile(time).time_texts.front().fraction_digits == 0;
+        keep =
+            clock && !packed && !milliseconds_used && i > time && profile(time).time_texts.front().fraction_digits == 0;
         milliseconds_used = milliseconds_used || keep;
       } else {
         continue;
@@ -378,7 +382,11 @@ class Assigner {
       columns_.no_time = true;
       return;
     }
-    if (with_role(Role::kTime).empty()) role(static_cast<std::size_t>(layout_.time.columns.front() - 1)) = Role::kTime;
+    if (with_role(Role::kTime).empty()) {
+      const auto column = static_cast<std::size_t>(layout_.time.columns.front() - 1);
+      if (column < table_.columns) role(column) = Role::kTime;
+    }
+    if (!forced_time(0) && numbers_without_words(0) && counting(profile(0))) role(0) = Role::kIndex;
     drop_companions(time);
   }
 
@@ -419,7 +427,7 @@ class Assigner {
       const bool label = (head(i).name_words & kNameWord) != 0;
       if (text_word && !named) continue;
       const bool few = kinds >= 1 && kinds * 2 <= table_.sampled;
-      const bool interleaved = kinds >= 2 && 2 * p.text_changes >= table_.sampled;
+      const bool interleaved = kinds >= 2 && 2 * p.text_changes + 2 >= std::min<std::size_t>(table_.sampled, 100);
       if (text && few && (named || label) && (kinds > 1 || named)) return i;
       if (text && few && kinds > 1 && (interleaved || time_repeats)) return i;
       if (small_numbers && few && named && (interleaved || time_repeats || kinds == 1)) return i;
@@ -470,6 +478,9 @@ class Assigner {
                                       (head(i).words & (kTemperatureWord | kChannelWord)) != 0 ||
                                       (head(i).unit && head(i).unit->quantity == Quantity::kVoltage);
       const double middle = robust_peak(profile(i).values);
+      if (called_zone(i) && stands_still(i))
+        set_aside(i, "it is named like a zone and stands at its temperature throughout");
+      if (role(i) != Role::kTemperature) continue;
       if (!temperature_stated && (middle > 6000 || middle < -300)) {
         set_aside(i, "its values are no temperatures");
       } else if (!temperature_stated && stated >= 1 && header_.line > 0 && !kept.empty() && *high - *low < 1e-9 &&
@@ -492,6 +503,28 @@ class Assigner {
         if (!with_role(Role::kTemperature).empty()) break;
       }
     }
+  }
+
+  /// "Z1", "Z3 top", "HZ 4 PV".
+  bool called_zone(std::size_t i) const {
+    std::string name = lower(head(i).name);
+    if (name.starts_with('h') || name.starts_with('k')) name.erase(0, 1);
+    if (name.size() < 2 || name.front() != 'z') return false;
+    const auto digit = name.find_first_not_of(" _-", 1);
+    return digit != std::string::npos && name[digit] >= '0' && name[digit] <= '9';
+  }
+
+  /// Moves little beside the others.
+  bool stands_still(std::size_t i) const {
+    const auto range = [this](std::size_t k) {
+      const auto kept = finite(profile(k).values);
+      if (kept.empty()) return 0.0;
+      const auto [low, high] = std::minmax_element(kept.begin(), kept.end());
+      return *high - *low;
+    };
+    double widest = 0;
+    for (const std::size_t k : with_role(Role::kTemperature)) widest = std::max(widest, range(k));
+    return range(i) < 0.25 * widest;
   }
 
   void set_aside(std::size_t i, std::string why) {
@@ -542,6 +575,15 @@ class Assigner {
 };
 
 }  // namespace
+
+bool packed_clock(const ColumnProfile& column) {
+  if (column.holds() != Holds::kNumbers || !column.whole_numbers) return false;
+  return std::all_of(column.values.begin(), column.values.end(), [](double v) {
+    if (!std::isfinite(v)) return true;
+    const auto packed = static_cast<long long>(v);
+    return packed >= 0 && packed < 240000 && packed / 100 % 100 < 60 && packed % 100 < 60;
+  });
+}
 
 double share_rising(const std::vector<double>& values) {
   std::size_t up = 0, steps = 0;

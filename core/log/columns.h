@@ -41,6 +41,9 @@ struct Columns {
 Columns assign_columns(const Table& table, const TableHeader& header, const Facts& facts, const Layout& layout,
                        bool interval_given);
 
+/// Whole numbers that are all times of day written without signs: 91422 is 09:14:22.
+bool packed_clock(const ColumnProfile& column);
+
 /// Share of steps between sampled values that go up; 0 with fewer than two values.
 double share_rising(const std::vector<double>& values);
 /// A value that few others exceed, and one near the start: what a sentinel or a spike does not move. NaN without

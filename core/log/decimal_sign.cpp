@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/log/columns.h"
+#include "core/log/header.h"
 #include "core/log/number.h"
 #include "core/log/table.h"
 #include "core/log/text.h"
@@ -35,17 +36,23 @@ char settles(std::string_view cell) {
 }
 
 /// How much the table, read with that sign, is a run: times that go forward, temperatures of an oven.
-int plausibility(RowSource& rows, std::size_t columns, char decimal) {
-  const Table table = find_table(rows, columns, decimal, 0, false);
+int plausibility(RowSource& rows, const DialectGuess& guess, char decimal) {
+  Table table = find_table(rows, guess.columns, decimal, 0, false);
   if (table.columns == 0) return -1;
   int points = 0;
+  const TableHeader header = read_header(table, guess.dialect, {});
   std::size_t warm = 0, numeric = 0;
   bool rising = false, clock = false;
-  for (const ColumnProfile& column : table.profile) {
+  for (std::size_t i = 0; i < table.columns; ++i) {
+    const ColumnProfile& column = table.profile[i];
     if (column.holds() == ColumnProfile::Holds::kTimes) clock = true;
     if (column.holds() != ColumnProfile::Holds::kNumbers) continue;
     if (!rising && !clock && share_rising(column.values) >= 0.999) {
       rising = true;
+      const auto& unit = header.columns[i].unit;
+      if (!unit || unit->quantity != Quantity::kTime) continue;
+      const double duration_s = (robust_peak(column.values) - robust_start(column.values)) * unit->factor;
+      if (duration_s > 15 && duration_s < 20000) points += 2;
       continue;
     }
     ++numeric;
@@ -85,7 +92,7 @@ DecimalChoice settle_decimal(RowSource& rows, const DialectGuess& guess) {
     }
   }
   if (seen == 0) return choice;
-  const int point = plausibility(rows, guess.columns, '.'), comma = plausibility(rows, guess.columns, ',');
+  const int point = plausibility(rows, guess, '.'), comma = plausibility(rows, guess, ',');
   choice.decimal = point == comma ? seen : point > comma ? '.' : ',';
   if (std::abs(point - comma) >= 2) return choice;
   const char other = choice.decimal == '.' ? ',' : '.';

@@ -83,18 +83,19 @@ class Tally {
   std::map<std::size_t, Width> widths_;
 };
 
-Tally tally(const std::vector<std::string_view>& sample, const Dialect& dialect, char decimal) {
+Tally tally(const std::vector<std::string_view>& sample, const Dialect& dialect, char decimal,
+            double* best_piece = nullptr) {
   Tally result(decimal);
   Row row;
-  std::size_t rows = 0;
   for (const auto piece : sample) {
     TextRows source(piece, dialect);
-    std::size_t here = 0;
-    while (here < kMostRows && source.next(row)) {
+    Tally of_piece(decimal);
+    for (std::size_t here = 0; here < kMostRows && source.next(row); ++here) {
       result.add(row);
-      ++here;
+      if (best_piece != nullptr) of_piece.add(row);
     }
-    rows += here;
+    const bool enough = of_piece.rows() > 1 || of_piece.score() > 0.3;  // one row: said to be one sample later
+    if (best_piece != nullptr && enough) *best_piece = std::max(*best_piece, of_piece.score());
   }
   return result;
 }
@@ -130,10 +131,13 @@ std::vector<std::size_t> aligned_columns(const std::vector<std::string_view>& sa
   return starts;
 }
 
-/// Share of the sampled lines that hold a character.
+/// Share of the lines that hold a character, in the piece of the sample where it is largest: metadata can be longer
+/// than the table.
 double share_with(const std::vector<std::string_view>& sample, char wanted) {
-  std::size_t lines = 0, with = 0;
+  constexpr std::size_t kFewest = 4;
+  double most = 0;
   for (const auto piece : sample) {
+    std::size_t lines = 0, with = 0;
     TextRows source(piece, {Dialect::Split::kWhole, '\n', {}});
     Row row;
     while (source.next(row)) {
@@ -141,8 +145,11 @@ double share_with(const std::vector<std::string_view>& sample, char wanted) {
       ++lines;
       if (row.text.find(wanted) != std::string_view::npos) ++with;
     }
+    if (lines >= kFewest || (sample.size() == 1 && lines > 0)) {
+      most = std::max(most, static_cast<double>(with) / static_cast<double>(lines));
+    }
   }
-  return lines == 0 ? 0 : static_cast<double>(with) / static_cast<double>(lines);
+  return most;
 }
 
 struct Candidate {
@@ -247,7 +254,11 @@ DialectGuess guess_dialect(std::string_view text, const Layout& fixed) {
       best.decimal_open = best.decimal_open && scores[0] >= 0 && scores[1] >= 0 && difference < 1e-9;
     }
   }
-  if (best.columns == 0) best.decimal_open = false;
+  if (best.columns == 0) {
+    best.decimal_open = false;
+  } else {
+    tally(sample, best.dialect, best.decimal, &best.best_piece);
+  }
   return best;
 }
 

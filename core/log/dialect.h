@@ -18,6 +18,7 @@ struct DialectGuess {
   char decimal = '.';
   std::size_t columns = 0;    ///< cells in a row of the table; 0: no table was seen
   double score = 0;           ///< share of the lines with digits that are rows of one table, weighted by purity
+  double best_piece = 0;      ///< the score in the piece of the sample where it is highest
   bool decimal_open = false;  ///< the cells seen would be numbers with either sign
   bool other_decimal_possible = false;
 };

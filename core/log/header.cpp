@@ -169,7 +169,8 @@ struct HeaderRow {
   std::vector<HeaderText> cells;
   std::size_t filled = 0, units = 0, distinct = 0, types = 0;
   Words label = kNoWord;  ///< words of its first cell
-  bool unit_row() const { return filled > 0 && 2 * units > filled; }
+  bool foreign_units = false;
+  bool unit_row() const { return foreign_units || (filled > 0 && 2 * units > filled); }
   bool type_row() const { return filled > 0 && 2 * types > filled; }
 };
 
@@ -191,6 +192,9 @@ HeaderRow analysed(int line, const Cells& cells) {
     if (i > 0) seen.insert(text.whole);
   }
   row.distinct = seen.size();
+  // "s;foo;foo;foo": a row of units that are not known.
+  const auto first_unit = row.cells.empty() ? std::nullopt : parse_unit(row.cells.front().whole);
+  row.foreign_units = first_unit && first_unit->quantity == Quantity::kTime && row.filled > 2 && row.distinct == 1;
   if (!row.cells.empty()) row.label = row.cells[0].words;
   return row;
 }

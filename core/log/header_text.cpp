@@ -63,10 +63,11 @@ bool take_unit(HeaderText& header, const UnitText& unit, std::string name) {
 /// A unit among several things in one pair of brackets: "°C, type K", "s, relative".
 std::optional<UnitText> unit_among(std::string_view inside) {
   if (const auto whole = parse_unit(inside)) return whole;
+  if (inside.find_first_of("0123456789") != std::string_view::npos) return std::nullopt;  // "0.5 s": a quantity
   std::size_t start = 0;
   std::optional<UnitText> found;
   while (start <= inside.size()) {
-    const auto end = inside.find_first_of(",;|", start);
+    const auto end = inside.find_first_of(",;| ", start);
     if (const auto unit = parse_unit(inside.substr(start, end - start)); unit && !found) found = unit;
     if (end == std::string_view::npos) break;
     start = end + 1;

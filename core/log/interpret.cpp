@@ -70,14 +70,15 @@ class Interpreter {
     if (trim(text.substr(0, std::min<std::size_t>(text.size(), 1U << 16))).empty() && trim(text).empty()) {
       return Error{ErrorCode::kParse, "found nothing but blanks, expected a log", {name_, 1, 0}, "", "a log"};
     }
-    const bool joined_forced = layout_.delimiter == "," && layout_.decimal == ",";
-    Layout fixed = layout_;
-    if (joined_forced) fixed.decimal = ".";
-    DialectGuess guess = guess_dialect(text, fixed);
+    // Commas for both, and no quotes around the numbers: taken apart below.
+    const bool joined =
+        layout_.delimiter == "," && layout_.decimal == "," && text.find("\",\"") == std::string_view::npos;
+    DialectGuess guess = guess_dialect(text, joined ? with_signs(",", ".") : layout_);
     // Prose holds numbers too, but they do not line up.
-    constexpr double kLeastShare = 0.02, kLeastShareWhole = 0.4;
+    constexpr double kLeastShare = 0.1, kLeastShareWhole = 0.4;
     const bool one_column = guess.dialect.split == Dialect::Split::kWhole;
-    if (guess.columns == 0 || guess.score < (one_column ? kLeastShareWhole : kLeastShare)) return no_table(name_, text);
+    if (guess.columns == 0 || guess.best_piece < (one_column ? kLeastShareWhole : kLeastShare))
+      return no_table(name_, text);
     TextRows rows(text, guess.dialect);
     if (guess.decimal_open && !layout_.decimal) {
       const DecimalChoice choice = settle_decimal(rows, guess);
@@ -91,12 +92,13 @@ class Interpreter {
       if (!apart) return apart.error();
       if (*apart) {
         TextRows again((*apart)->text, {Dialect::Split::kDelimiter, ';', {}});
-        reading_.read_as.decimal = ",";
+        const char decimal = (*apart)->decimal;
+        reading_.read_as.decimal = std::string(1, decimal);
         reading_.read_as.notes.push_back(
             "Decimal commas stand without quotes between the commas of the delimiter; the counts of fields allow one "
             "reading.");
-        const DialectGuess repaired = guess_dialect((*apart)->text, with_signs(";", ","));
-        return table(again, &again.dialect(), repaired.columns, ',', text);
+        const DialectGuess repaired = guess_dialect((*apart)->text, with_signs(";", std::string(1, decimal).c_str()));
+        return table(again, &again.dialect(), repaired.columns, decimal, text);
       }
     }
     return table(rows, &rows.dialect(), guess.columns, guess.decimal, text);
@@ -214,7 +216,7 @@ class Interpreter {
     auto done = found.columns.form == Form::kLong ? long_form(rows, found) : wide(rows, found);
     if (!done) return done.error();
     complete_layout(found);
-    reading_.shown = shown_lines(original, found.lines_of_columns.empty() ? found.table : Table{});
+    reading_.shown = shown_lines(original, found.lines_of_columns.empty() ? found.table : Table{}, last_piece_);
     return std::move(reading_);
   }
 
@@ -319,11 +321,12 @@ class Interpreter {
     auto temperatures = plan_channels(found, channels, cold_junction);
     if (!temperatures) return temperatures.error();
 
-    auto result = read_wide(rows, found.dialect, found.table.first_row, plan, name_, options_.threads,
-                            options_.most_samples, options_.progress);
+    auto result = read_wide(rows, found.dialect, found.table, plan, name_, options_.threads, options_.most_samples,
+                            options_.progress);
     if (!result) return result.error();
     if (auto error = enough_rows(result->rows, found)) return *error;
     take_account(*result);
+    last_piece_ = result->last_piece;
     for (std::size_t c = 0; c < plan.clocks.size(); ++c) {
       if (plan.clocks[c].column < 0) {
         for (std::size_t i = 0; i < result->rows; ++i) result->times[c][i] = static_cast<double>(i);
@@ -659,6 +662,7 @@ class Interpreter {
   std::vector<TimePlan> clocks_;
   TemperaturePlan temperatures_;
   std::vector<double> raw_times_;
+  Position last_piece_;
   mutable std::unique_ptr<double> first_time_;
 };
 

@@ -17,22 +17,32 @@ bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 bool digits_only(std::string_view cell) { return !cell.empty() && std::all_of(cell.begin(), cell.end(), is_digit); }
 
-/// What a decimal comma can stand behind: whole digits, or the seconds of a clock.
-bool may_go_on(std::string_view cell) {
+/// What a decimal comma can stand behind.
+enum class Front { kNumbers, kNumbersAndClocks, kClocks };
+
+bool whole_number(std::string_view cell) {
   if (!cell.empty() && (cell.front() == '-' || cell.front() == '+')) cell.remove_prefix(1);
-  if (cell.empty() || !is_digit(cell.back())) return false;
-  if (digits_only(cell)) return true;
+  return digits_only(cell);
+}
+
+bool clock_seconds(std::string_view cell) {
   const auto seconds = cell.find_last_of(':');
-  return seconds != std::string_view::npos && digits_only(cell.substr(seconds + 1)) && cell.size() - seconds - 1 <= 2;
+  return seconds != std::string_view::npos && digits_only(cell.substr(seconds + 1)) && cell.size() - seconds - 1 == 2;
+}
+
+bool may_go_on(std::string_view cell, Front front) {
+  return (front != Front::kClocks && whole_number(cell)) || (front != Front::kNumbers && clock_seconds(cell));
 }
 
 /// Ways to make `names` cells of the fields, at most 2 counted; the one way in `joins` (the field goes on in the next).
-int ways(const std::vector<std::string_view>& fields, std::size_t names, std::vector<bool>& joins) {
+int ways(const std::vector<std::string_view>& fields, std::size_t names, Front front, std::vector<bool>& joins) {
   const std::size_t n = fields.size();
   // counts[i][j]: ways to make j cells of the fields from i on.
   std::vector<std::vector<int>> counts(n + 1, std::vector<int>(names + 1, 0));
   counts[n][0] = 1;
-  const auto joinable = [&](std::size_t i) { return i + 1 < n && may_go_on(fields[i]) && digits_only(fields[i + 1]); };
+  const auto joinable = [&](std::size_t i) {
+    return i + 1 < n && may_go_on(fields[i], front) && digits_only(fields[i + 1]);
+  };
   for (std::size_t i = n; i-- > 0;) {
     for (std::size_t j = 1; j <= names; ++j) {
       int count = counts[i + 1][j - 1];
@@ -62,11 +72,12 @@ Result<std::optional<Unjoined>> take_commas_apart(std::string_view text, const T
   using Nothing = std::optional<Unjoined>;
   constexpr std::size_t kMostNames = 512;
   if (names < 2 || names > kMostNames || names >= table.columns) return Nothing{};
-  // A number with a decimal point settles that the comma is none.
-  for (const ColumnProfile& column : table.profile) {
-    if (column.numbers > 0 && column.most_decimals >= 0) return Nothing{};
-  }
+  // A number with a decimal point settles that the comma is none, but for the fraction of a clock.
+  const bool points = std::any_of(table.profile.begin(), table.profile.end(), [](const ColumnProfile& column) {
+    return column.numbers > 0 && column.most_decimals >= 0;
+  });
   Unjoined made;
+  if (points) made.decimal = '.';
   made.text.reserve(text.size() + 16);
   TextRows rows(text, {Dialect::Split::kDelimiter, ',', {}});
   Row row;
@@ -75,9 +86,10 @@ Result<std::optional<Unjoined>> take_commas_apart(std::string_view text, const T
     const bool data = row.line >= table.first_row.line;
     const bool plain = row.text.find('"') == std::string_view::npos && row.text.find(';') == std::string_view::npos;
     std::vector<std::string_view> fields = row.cells;
-    const bool has_numbers =
-        std::count_if(fields.begin(), fields.end(), [](std::string_view f) { return may_go_on(f); }) * 2 >=
-        static_cast<std::ptrdiff_t>(fields.size());
+    const bool has_numbers = std::count_if(fields.begin(), fields.end(),
+                                           [](std::string_view f) { return may_go_on(f, Front::kNumbersAndClocks); }) *
+                                 2 >=
+                             static_cast<std::ptrdiff_t>(fields.size());
     if (!data || !has_numbers || row.blank()) {
       std::string line{row.text};
       if (plain) std::replace(line.begin(), line.end(), ',', ';');
@@ -86,7 +98,13 @@ Result<std::optional<Unjoined>> take_commas_apart(std::string_view text, const T
       made.text += row.text;  // cut off: the row is left out later
     } else {
       constexpr std::size_t kMostFields = 2048;
-      const int count = fields.size() > kMostFields ? 0 : ways(fields, names, joins);
+      int count = 0;
+      // A clock has a fraction only where nothing else fits.
+      for (const Front front : {Front::kNumbers, Front::kNumbersAndClocks}) {
+        const Front allowed = points ? Front::kClocks : front;
+        if (count == 0 && fields.size() <= kMostFields) count = ways(fields, names, allowed, joins);
+      }
+      if (count != 1 && points) return Nothing{};
       if (count != 1 && !row.ended) break;
       if (count != 1) {
         const std::string found = fmt::format("{} fields under {} names", fields.size(), names);
@@ -101,7 +119,7 @@ Result<std::optional<Unjoined>> take_commas_apart(std::string_view text, const T
       }
       for (std::size_t i = 0; i < fields.size(); ++i) {
         made.text += fields[i];
-        if (i + 1 < fields.size()) made.text += joins[i] ? ',' : ';';
+        if (i + 1 < fields.size()) made.text += joins[i] ? made.decimal : ';';
       }
     }
     if (row.ended) made.text += '\n';

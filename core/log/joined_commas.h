@@ -12,7 +12,8 @@ namespace ovenwright::log {
 
 /// A comma-delimited text whose numbers have decimal commas without quotes, taken apart again.
 struct Unjoined {
-  std::string text;  ///< the same lines, delimited by semicolons
+  std::string text;    ///< the same lines, delimited by semicolons
+  char decimal = ',';  ///< '.' where only the fraction of a clock's seconds was torn off
 };
 
 /// Rows with more fields than there are names: each name's cell is one field, or two that a decimal comma tore apart.

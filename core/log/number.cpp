@@ -105,6 +105,7 @@ std::optional<NumberText> read_number(std::string_view text, char decimal) {
   if (number.digits == 0 && number.decimals <= 0) return std::nullopt;
   int power = 0;
   if (const std::size_t length = exponent_at(text, i, power)) {
+    if (number.grouping != 0) return std::nullopt;  // nobody groups a mantissa: the sign is a decimal one
     digits.raise(power);
     number.exponent = true;
     i += length;

@@ -111,14 +111,14 @@ Result<Reading> of_content(const std::string& name, std::string_view bytes, cons
 
 Result<Reading> read_bytes(const std::string& name, std::string_view bytes, const Options& options) {
   constexpr std::size_t kWorthAThread = 4U << 20;
-  const bool aside = bytes.size() >= kWorthAThread && options.threads != 1;
+  const bool aside = options.digest && bytes.size() >= kWorthAThread && options.threads != 1;
   auto digest =
       std::async(aside ? std::launch::async : std::launch::deferred, [bytes] { return files::sha256_hex(bytes); });
   auto reading = of_content(name, bytes, options);
   if (!reading) return reading;
   reading->file.file = name;
   reading->file.bytes = bytes.size();
-  reading->file.sha256 = digest.get();
+  if (options.digest) reading->file.sha256 = digest.get();
   if (options.progress && !options.progress(1, reading->read_as.rows))
     return Error{ErrorCode::kCancelled, "reading was stopped", {name, 0, 0}, "", ""};
   return reading;

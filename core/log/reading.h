@@ -15,8 +15,8 @@ namespace ovenwright::log {
 /// The file a log came from: kept with every result.
 struct LogFile {
   std::string file;
-  std::string member;   ///< inside a zip, or the sheet of a workbook; else empty
-  std::string sha256;   ///< of the file's bytes as they are on disk
+  std::string member;  ///< inside a zip, or the sheet of a workbook; else empty
+  std::string sha256;  ///< of the file's bytes as they are on disk
   std::size_t bytes = 0;
 };
 
@@ -52,7 +52,7 @@ struct ShownLine {
 struct Reading {
   LogFile file;
   ReadAs read_as;
-  Layout layout;               ///< complete: reading with it again gives the same
+  Layout layout;  ///< complete: reading with it again gives the same
   std::vector<run::RawChannel> channels;
   std::vector<OtherColumn> others;
   std::vector<ShownLine> shown;  ///< the first lines up to some rows after the header, and the last
@@ -60,11 +60,12 @@ struct Reading {
 };
 
 struct Options {
-  std::optional<Layout> layout;            ///< what the user fixed; the rest is found
-  std::optional<double> interval_s;        ///< for a row index without a stated interval
-  std::size_t most_samples = 50'000'000;   ///< numbers in one log; more is refused before memory is spent
+  std::optional<Layout> layout;           ///< what the user fixed; the rest is found
+  std::optional<double> interval_s;       ///< for a row index without a stated interval
+  std::size_t most_samples = 50'000'000;  ///< numbers in one log; more is refused before memory is spent
   std::size_t most_unpacked_bytes = std::size_t{4} << 30;
-  unsigned threads = 0;                    ///< 0: all cores
+  bool digest = true;    ///< false: the file's sha256 is left empty, which saves a pass over its bytes
+  unsigned threads = 0;  ///< 0: all cores
   /// Called now and then with the share done, 0 to 1, and rows so far; false stops with kCancelled. May be empty.
   std::function<bool(double done, std::size_t rows)> progress;
 };

@@ -67,7 +67,8 @@ RowReader::TimeState RowReader::read_time(const Row& row, const TimePlan& clock,
   TimeText date, at;
   if (cell.kind == CellKind::kTime) {
     date = at = cell.time;
-  } else if (cell.number() && clock.date >= 0 && cell.value == std::floor(cell.value) && text.size() == 6) {
+  } else if (cell.number() && clock.date >= 0 && cell.value == std::floor(cell.value) && cell.value >= 0 &&
+             cell.value < 240000) {
     const auto packed = static_cast<int>(cell.value);  // 091422 beside a date
     at.has_clock = true;
     at.parts = 3;
@@ -98,6 +99,21 @@ RowReader::TimeState RowReader::read_time(const Row& row, const TimePlan& clock,
     time -= at.offset_s.value_or(date.offset_s.value_or(0));
   }
   return kRead;
+}
+
+void RowReader::Account::shift(std::size_t lines) {
+  if (first_data_line > 0) first_data_line += lines;
+  if (last_data_line > 0) last_data_line += lines;
+  for (auto* problems : {&unreadable, &timeless, &short_rows, &long_rows}) {
+    for (Problem& problem : *problems) problem.line += lines;
+  }
+  for (Statement& statement : last_skipped) statement.line += lines;
+}
+
+void RowReader::note_rows(std::size_t first_line, std::size_t last_line) {
+  if (account.first_data_line == 0) account.first_data_line = first_line;
+  account.last_data_line = last_line;
+  account.last_skipped.clear();
 }
 
 void RowReader::skip(const Row& row) {
@@ -218,9 +234,7 @@ bool RowReader::take(const Row& row, std::size_t at) {
     break;
   }
   if (unreadable.line > 0) keep(account.unreadable, std::move(unreadable));
-  if (account.first_data_line == 0) account.first_data_line = row.line;
-  account.last_data_line = row.line;
-  account.last_skipped.clear();
+  note_rows(row.line, row.line);
   return true;
 }
 

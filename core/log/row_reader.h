@@ -34,8 +34,13 @@ class RowReader {
     std::size_t repeated_headers = 0, statistics = 0, comments = 0;
     std::vector<Statement> last_skipped;  ///< since the last row of data; the first few
     bool last_row_cut = false;            ///< the file ends within the last row of data
+    /// Lines that were counted from the start of a piece are counted from that of the file.
+    void shift(std::size_t lines);
   };
   Account account;
+
+  /// Notes that rows of data were read another way.
+  void note_rows(std::size_t first_line, std::size_t last_line);
 
   /// Time of a row by one clock. kEmpty where nothing stands there.
   enum class TimeState { kRead, kEmpty, kUnreadable };

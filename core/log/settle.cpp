@@ -76,10 +76,11 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
     headers += account.repeated_headers;
     statistics += account.statistics;
     comments += account.comments;
+    if (account.last_data_line > 0) result.below.clear();
     if (account.last_row_cut)
       warn_of_cut(result, file, account.last_skipped.empty() ? last_data + 1 : account.last_skipped.back().line);
+    result.below.insert(result.below.end(), account.last_skipped.begin(), account.last_skipped.end());
   }
-  if (!accounts.empty()) result.below = std::move(accounts.back().last_skipped);
   if (drop_last) {
     ++result.skipped;
     warn_of_cut(result, file, last_data);

@@ -29,7 +29,7 @@ ShownLine shown(const Row& row) {
 
 }  // namespace
 
-std::vector<ShownLine> shown_lines(RowSource& rows, const Table& table) {
+std::vector<ShownLine> shown_lines(RowSource& rows, const Table& table, Position before) {
   std::vector<ShownLine> lines;
   Row row;
   const auto take = [&](std::size_t most) {
@@ -52,18 +52,19 @@ std::vector<ShownLine> shown_lines(RowSource& rows, const Table& table) {
     rows.seek(table.first_row);
     take(kAfterHeader);
   }
-  // The last rows, with their lines counted on from here.
+  // The last rows, with their lines counted on from the place that is known.
   const std::string_view text = rows.text();
-  std::vector<ShownLine> tail;
   Position at = rows.position();
+  if (before.offset > at.offset) at = before;
   if (!text.empty() && text.size() > at.offset + kTailBytes) {
     const auto cut = text.find('\n', text.size() - kTailBytes);
     if (cut == std::string_view::npos) return lines;
-    at.line += static_cast<std::size_t>(std::count(text.begin() + static_cast<std::ptrdiff_t>(at.offset),
-                                                   text.begin() + static_cast<std::ptrdiff_t>(cut) + 1, '\n'));
+    const auto passed = text.substr(at.offset, cut + 1 - at.offset);
+    at.line += static_cast<std::size_t>(std::count(passed.begin(), passed.end(), '\n'));
     at.offset = cut + 1;
-    rows.seek(at);
   }
+  rows.seek(at);
+  std::vector<ShownLine> tail;
   while (rows.next(row)) {
     if (row.blank()) continue;
     tail.push_back(shown(row));

@@ -17,7 +17,7 @@ constexpr std::size_t kFirstRows = 100;        // all of these, so that a change
 constexpr std::size_t kMostWalked = 1U << 20;  // a table up to this many bytes is walked row by row
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
-void add_cell(ColumnProfile& column, std::string_view text, char decimal, bool first) {
+void add_cell(ColumnProfile& column, std::string_view text, char decimal) {
   const Cell cell = read_cell(text, decimal);
   double value = kNaN;
   switch (cell.kind) {
@@ -49,7 +49,8 @@ void add_cell(ColumnProfile& column, std::string_view text, char decimal, bool f
   column.values.push_back(value);
   const bool category = cell.kind == CellKind::kText || (cell.number() && cell.decimals < 0 && std::abs(value) < 1000);
   if (!category) return;
-  if (first || column.texts_seen.empty() || column.texts_seen.back() != text) ++column.text_changes;
+  if (column.values.size() <= kFirstRows && !column.texts_seen.empty() && column.texts_seen.back() != text)
+    ++column.text_changes;
   const auto seen = std::find(column.texts_seen.begin(), column.texts_seen.end(), text);
   if (seen != column.texts_seen.end()) {
     // The last one seen stands at the end, so that a change shows.
@@ -101,7 +102,7 @@ std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, c
       if (good + bad > 50) break;
     }
     if (good == 0 || good < bad) return;
-    for (std::size_t i = 0; i < columns; ++i) add_cell(profile[i], row.cells[i], decimal, taken == 0);
+    for (std::size_t i = 0; i < columns; ++i) add_cell(profile[i], row.cells[i], decimal);
     ++taken;
   };
   const std::string_view text = rows.text();
@@ -133,8 +134,7 @@ void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile
   table.profile.assign(table.columns, {});
   Row row;
   const auto take = [&] {
-    for (std::size_t i = 0; i < table.columns; ++i)
-      add_cell(table.profile[i], row.cells[i], decimal, table.sampled == 0);
+    for (std::size_t i = 0; i < table.columns; ++i) add_cell(table.profile[i], row.cells[i], decimal);
     ++table.sampled;
   };
   // A row that the file's end may have cut says nothing about how the others are written.
@@ -200,6 +200,12 @@ bool header_like(const Statement& statement, std::size_t columns) {
     if (cell.kind == CellKind::kText || (cell.number() && cell.unit)) ++texts;
   }
   if (filled == 0) return false;
+  // "Interval,500,ms": a key, its value and unit.
+  if (columns > 3 && filled <= 3 && statement.cells.size() > 1 && !statement.cells[0].empty()) {
+    const bool keyed = read_cell(statement.cells[0], '.').kind == CellKind::kText;
+    if (keyed && (read_cell(statement.cells[1], '.').number() || read_cell(statement.cells[1], ',').number()))
+      return false;
+  }
   if (columns <= 2) return filled >= 1 && last <= columns + 1;
   // A line of metadata has a key and a value; a row above the table speaks of most columns, or of groups of them.
   return filled * 2 >= columns || (filled >= 3 && statement.cells.size() + 1 >= columns);

@@ -54,6 +54,8 @@ class Planner {
       clock(profile);
     } else if (profile.holds() == Holds::kNothing || profile.holds() == Holds::kText) {
       return Error{ErrorCode::kParse, fmt::format("found no times in column {}", time_column + 1), {}, "", "times"};
+    } else if (has_date_column() && packed_clock(profile)) {
+      plan.kind = TimeKind::kMoment;
     } else {
       number(profile);
     }
@@ -136,7 +138,7 @@ class Planner {
     plan.seconds_per_unit = known->factor;
     plan.hours_and_minutes = kind == "clock h:m";
     const bool clock = plan.kind == TimeKind::kClock || plan.kind == TimeKind::kMoment;
-    if (clock != (profile.holds() == Holds::kTimes)) {
+    if (clock != (profile.holds() == Holds::kTimes) && !(clock && packed_clock(profile))) {
       return Error{ErrorCode::kParse,
                    fmt::format("column {} holds {}, expected {}", plan.column + 1,
                                clock ? "no clock times or dates" : "no plain numbers", kind),
@@ -303,6 +305,10 @@ class Planner {
                  plan.hours_and_minutes ? "hours and minutes" : "minutes and seconds", minutes(chosen), minutes(other)),
              plan.name, plan.hours_and_minutes ? "clock m:s" : "clock h:m");
     }
+  }
+
+  bool has_date_column() const {
+    return std::find(columns_.roles.begin(), columns_.roles.end(), Role::kDate) != columns_.roles.end();
   }
 
   void companions() {

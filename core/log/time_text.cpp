@@ -312,7 +312,7 @@ bool clock(Scanner& scan, TimeText& time) {
   while (count < 4) {
     part[count] = scan.number(digits);
     width[count] = digits;
-    if (digits == 0 || digits > 5) return fail();
+    if (digits == 0 || digits > 6) return fail();
     ++count;
     if (scan.peek() != ':' || !is_digit(scan.peek(1))) break;
     scan.take(':');

@@ -152,12 +152,14 @@ void spread(std::vector<double>& times, const TimePlan& plan, double quantum, st
   if (step > 0) {
     double offset = 0;
     room(k, step, offset);
+    if (plan.kind != TimeKind::kNumber) offset = 0;  // counts from the first row
     for (std::size_t i = 0; i < n; ++i) times[i] = start + (offset + step * static_cast<double>(i)) * quantum;
     step *= quantum;
   } else if (!rounded || !spread_groups(times, quantum, step)) {
     return;
   }
-  for (double& t : times) t = rounded_to(t, 9);
+  const double first = plan.kind == TimeKind::kNumber ? 0 : times.front();
+  for (double& t : times) t = rounded_to(t - first, 9);
   assumed.push_back(
       {"time",
        fmt::format("Times are rounded to {} s and several rows carry the same: the rows are spread evenly, {} s apart.",

@@ -3,304 +3,70 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <bit>
-#include <cstdint>
+#include <condition_variable>
 #include <cstring>
-#include <limits>
-#include <memory>
+#include <mutex>
 #include <thread>
 
-#include "core/log/plain_number.h"
+#include "core/log/byte_masks.h"
+#include "core/log/fast_rows.h"
 #include "core/log/row_reader.h"
 
 namespace ovenwright::log {
 namespace {
 
-constexpr std::size_t kSmallestPart = 1U << 20;  // bytes of text that are worth a thread
-constexpr std::size_t kRowsBetweenReports = 1U << 15;
-
-/// What the fast way does with each column, from the left.
-struct FastColumn {
-  double* target = nullptr;  ///< nullptr: the cell is passed over
-};
-
-/// A stretch of the text and the rows that came out of it.
-struct Part {
-  std::size_t from = 0, to = 0;  ///< bytes
-  std::size_t line = 1;          ///< that starts at `from`
-  std::size_t first_row = 0;     ///< place in the arrays
-  std::size_t rows = 0;
-  std::unique_ptr<RowReader> reader;
-};
-
-struct Shared {
-  std::atomic<std::size_t> bytes_done{0}, rows_done{0};
-  std::atomic<bool> cancelled{false};
-  const Progress* progress = nullptr;
-  std::size_t bytes_in_all = 1;
-};
+constexpr std::size_t kPieceBytes = 1U << 20;
+constexpr std::size_t kPieceRows = 1U << 14;     // where rows are not counted beforehand
+constexpr std::size_t kWorthAThread = 3U << 20;  // bytes of text for each
 
 bool plain_clock(const TimePlan& clock) {
-  return clock.column < 0 || clock.kind == TimeKind::kNumber || clock.kind == TimeKind::kEpoch ||
-         clock.kind == TimeKind::kSerialDays || clock.kind == TimeKind::kIndex;
+  return clock.column >= 0 && clock.kind != TimeKind::kClock && clock.kind != TimeKind::kMoment;
 }
 
-/// One row of plain numbers. Moves `p` behind its line end; false where anything else stands there, `p` is then
-/// unmoved.
-bool fast_row(const char*& p, const char* safe_end, const std::vector<FastColumn>& columns, char delimiter,
-              char decimal, std::size_t at) {
-  const char* q = p;
-  const std::size_t last = columns.size() - 1;
-  for (std::size_t i = 0;; ++i) {
-    if (q >= safe_end) return false;
-    if (double* target = columns[i].target) {
-      if (!read_plain_number(q, decimal, target[at])) return false;
-    } else {
-      while (*q != delimiter && *q != '\n' && *q != '\r' && *q != '"' && q < safe_end) ++q;
+/// Numbers of a stretch of the table before they are put behind those of the stretches before it.
+struct Piece {
+  std::vector<std::vector<double>> times, values;
+  std::size_t rows = 0;
+  std::size_t lines = 0;  ///< of shared text
+  std::size_t room() const { return times.front().size(); }
+  void make_room(std::size_t wanted) {
+    for (auto* arrays : {&times, &values}) {
+      for (auto& array : *arrays) array.resize(std::max(array.size(), wanted));
     }
-    if (i == last) break;
-    if (*q != delimiter) return false;
-    ++q;
   }
-  if (*q == '\n') {
-    p = q + 1;
-    return true;
-  }
-  if (*q == '\r' && q[1] == '\n') {
-    p = q + 2;
-    return true;
-  }
-  return false;
-}
+};
 
+/// Reads a table piece by piece. Threads take pieces of text in turn, at line ends, and put their numbers in place in
+/// the order of the file, so that nothing has to be counted beforehand and no number is moved twice.
 class WideReader {
  public:
-  WideReader(RowSource& rows, const Dialect* dialect, Position first, const WidePlan& plan, const std::string& file,
-             const Progress& progress)
-      : rows_(rows), dialect_(dialect), first_(first), plan_(plan), file_(file) {
-    shared_.progress = progress ? &progress : nullptr;
-  }
+  WideReader(RowSource& rows, const Dialect* dialect, const Table& table, const WidePlan& plan, const std::string& file,
+             std::size_t most_numbers, const Progress& progress)
+      : rows_(rows),
+        dialect_(dialect),
+        table_(table),
+        plan_(plan),
+        file_(file),
+        most_numbers_(most_numbers),
+        progress_(progress),
+        text_(rows.text()),
+        cursor_(table.first_row.offset),
+        first_line_(table.first_row.line) {}
 
-  Result<WideResult> run(unsigned threads, std::size_t most_numbers) {
-    const std::string_view text = rows_.text();
-    std::size_t bound = 0;
-    std::vector<Part> parts;
-    if (text.empty()) {
-      bound = count_grid_rows();
-      parts.resize(1);
-    } else {
-      parts = cut(text, threads);
-      bound = place(text, parts);
-    }
-    const std::size_t kept = plan_.numbers.size();
-    if (bound * std::max<std::size_t>(1, kept) > most_numbers) return too_large(bound, kept);
+  Result<WideResult> run(unsigned threads) {
     result_.times.resize(plan_.clocks.size());
-    result_.values.resize(kept);
-    allocate(bound, parts.size());
-    for (Part& part : parts) part.reader = std::make_unique<RowReader>(plan_, result_.times, result_.values);
-    if (text.empty()) {
-      read_grid(parts.front());
-    } else {
-      shared_.bytes_in_all = std::max<std::size_t>(1, text.size() - first_.offset);
-      std::vector<std::jthread> workers;
-      for (std::size_t i = 1; i < parts.size(); ++i)
-        workers.emplace_back([this, &parts, i, text] { read_part(parts[i], text, false); });
-      read_part(parts.front(), text, true);
-    }
-    if (shared_.cancelled) return Error{ErrorCode::kCancelled, "reading was stopped", {file_, 0, 0}, "", ""};
-    return finish(parts);
-  }
-
- private:
-  Error too_large(std::size_t rows, std::size_t columns) const {
-    auto found = fmt::format("about {} rows of {} numbers", rows, columns);
-    return {ErrorCode::kParse,
-            fmt::format("found {}, expected a log below the cap on its size", found),
-            {file_, 0, 0},
-            found,
-            "a log below the cap on its size"};
-  }
-
-  std::size_t count_grid_rows() {
-    Row row;
-    std::size_t count = 0;
-    rows_.seek(first_);
-    while (rows_.next(row)) ++count;
-    return count;
-  }
-
-  /// Parts of about the same size that start at line starts.
-  std::vector<Part> cut(std::string_view text, unsigned threads) const {
-    const std::size_t length = text.size() - first_.offset;
-    std::size_t wanted = threads > 0 ? threads : std::max(1U, std::thread::hardware_concurrency());
-    wanted = std::min(wanted, length / kSmallestPart + 1);
-    if (wanted > 1 && std::memchr(text.data() + first_.offset, '"', length) != nullptr) wanted = 1;
-    std::vector<Part> parts;
-    std::size_t from = first_.offset;
-    for (std::size_t i = 1; i <= wanted; ++i) {
-      std::size_t to = i == wanted ? text.size() : text.find('\n', std::max(from, first_.offset + length / wanted * i));
-      to = to == std::string_view::npos ? text.size() : i == wanted ? to : to + 1;
-      if (to <= from) continue;
-      Part part;
-      part.from = from;
-      part.to = to;
-      parts.push_back(std::move(part));
-      from = to;
-    }
-    if (parts.empty()) {
-      parts.resize(1);
-      parts.front().from = parts.front().to = first_.offset;
-    }
-    return parts;
-  }
-
-  /// Gives every part its first line and its place in the arrays; returns a bound on all rows. Each row has two bytes
-  /// for every cell at least, so a text of next to empty lines takes no room for rows.
-  std::size_t place(std::string_view text, std::vector<Part>& parts) {
-    std::vector<std::size_t> filled(parts.size()), ends(parts.size());
-    const auto count = [&](std::size_t i) {
-      const auto piece = text.substr(parts[i].from, parts[i].to - parts[i].from);
-      filled[i] =
-          std::min(count_filled_lines(piece), piece.size() / std::max<std::size_t>(1, 2 * plan_.columns - 1) + 1);
-      if (i + 1 < parts.size()) ends[i] = static_cast<std::size_t>(std::count(piece.begin(), piece.end(), '\n'));
-    };
-    {
-      std::vector<std::jthread> workers;
-      for (std::size_t i = 1; i < parts.size(); ++i) workers.emplace_back([&count, i] { count(i); });
-      count(0);
-    }
-    std::size_t row = 0, line = first_.line;
-    for (std::size_t i = 0; i < parts.size(); ++i) {
-      parts[i].first_row = row;
-      parts[i].line = line;
-      row += filled[i];
-      line += ends[i];
-    }
-    return row;
-  }
-
-  /// The arrays at their full length, the pages touched by as many threads as will fill them.
-  void allocate(std::size_t rows, std::size_t threads) {
-    std::vector<std::vector<double>*> arrays;
-    for (auto& array : result_.times) arrays.push_back(&array);
-    for (auto& array : result_.values) arrays.push_back(&array);
-    const auto work = [&](std::size_t from) {
-      for (std::size_t i = from; i < arrays.size(); i += threads) arrays[i]->resize(rows);
-    };
-    std::vector<std::jthread> workers;
-    for (std::size_t t = 1; t < threads; ++t) workers.emplace_back([&work, t] { work(t); });
-    work(0);
-  }
-
-  /// False where the work was cancelled.
-  bool report(std::size_t bytes, std::size_t rows, bool speaks) {
-    const std::size_t all_bytes = shared_.bytes_done.fetch_add(bytes) + bytes,
-                      all_rows = shared_.rows_done.fetch_add(rows) + rows;
-    if (speaks && shared_.progress != nullptr) {
-      const double share = std::min(1.0, static_cast<double>(all_bytes) / static_cast<double>(shared_.bytes_in_all));
-      if (!(*shared_.progress)(share, all_rows)) shared_.cancelled = true;
-    }
-    return !shared_.cancelled;
-  }
-
-  std::vector<FastColumn> fast_columns() {
-    if (dialect_ == nullptr || dialect_->split != Dialect::Split::kDelimiter || dialect_->delimiter == plan_.decimal)
-      return {};
-    if (plan_.columns == 0 || !std::all_of(plan_.clocks.begin(), plan_.clocks.end(), plain_clock)) return {};
-    if (std::any_of(plan_.clocks.begin(), plan_.clocks.end(), [](const TimePlan& clock) { return clock.column < 0; }))
-      return {};
-    std::vector<FastColumn> columns(plan_.columns);
-    for (std::size_t c = 0; c < plan_.clocks.size(); ++c)
-      columns[static_cast<std::size_t>(plan_.clocks[c].column)].target = result_.times[c].data();
-    for (std::size_t i = 0; i < plan_.numbers.size(); ++i)
-      columns[static_cast<std::size_t>(plan_.numbers[i].column)].target = result_.values[i].data();
-    return columns;
-  }
-
-  void read_part(Part& part, std::string_view text, bool speaks) {
-    const auto fast = fast_columns();
-    TextRows rows(text, *dialect_);
-    Row row;
-    std::size_t at = part.first_row, line = part.line;
-    const char* p = text.data() + part.from;
-    const char* const end = text.data() + part.to;
-    const char* const safe_end = end - std::min<std::size_t>(part.to - part.from, kPlainNumberReach);
-    const char* reported = p;
-    std::size_t reported_rows = at, next_report = at + kRowsBetweenReports, slow = 0;
-    const std::size_t room = result_.times.empty() ? 0 : result_.times.front().size();
-    while (p < end) {
-      if (!fast.empty() && at < room) {
-        const std::size_t before = at;
-        while (at < next_report && at < room && fast_row(p, safe_end, fast, dialect_->delimiter, plan_.decimal, at))
-          ++at;
-        if (at > before) {
-          line += at - before;
-          part.reader->account.last_skipped.clear();
-          if (part.reader->account.first_data_line == 0) part.reader->account.first_data_line = line - (at - before);
-          part.reader->account.last_data_line = line - 1;
-        }
-      }
-      if (at >= next_report || ++slow % 4096 == 0) {
-        if (!report(static_cast<std::size_t>(p - reported), at - reported_rows, speaks)) return;
-        reported = p;
-        reported_rows = at;
-        next_report = at + kRowsBetweenReports;
-        if (p >= end) break;
-        if (slow % 4096 != 0) continue;
-      }
-      if (p >= end) break;
-      rows.seek({static_cast<std::size_t>(p - text.data()), line});
-      if (!rows.next(row)) break;
-      if (at < room && part.reader->take(row, at)) ++at;
-      line += row.lines;
-      p = text.data() + rows.position().offset;
-    }
-    part.rows = at - part.first_row;
-  }
-
-  void read_grid(Part& part) {
-    Row row;
-    rows_.seek(first_);
-    std::size_t seen = 0;
-    const std::size_t room = result_.times.empty() ? 0 : result_.times.front().size();
-    shared_.bytes_in_all = std::max<std::size_t>(1, room);
-    while (part.rows < room && rows_.next(row)) {
-      if (part.reader->take(row, part.rows)) ++part.rows;
-      if (++seen % 4096 == 0 && !report(4096, 0, true)) return;
-    }
-  }
-
-  /// Rows of all parts next to each other.
-  void close_up(const std::vector<Part>& parts) {
-    std::size_t rows = 0;
-    for (const Part& part : parts) {
-      if (part.first_row != rows) {
-        for (auto* arrays : {&result_.times, &result_.values}) {
-          for (auto& array : *arrays)
-            std::memmove(array.data() + rows, array.data() + part.first_row, part.rows * sizeof(double));
-        }
-      }
-      rows += part.rows;
-    }
-    for (auto* arrays : {&result_.times, &result_.values}) {
-      for (auto& array : *arrays) {
-        array.resize(rows);
-        if (array.capacity() > rows + rows / 4 + 64) array.shrink_to_fit();
-      }
-    }
-    result_.rows = rows;
-  }
-
-  Result<WideResult> finish(std::vector<Part>& parts) {
-    std::vector<RowReader::Account> accounts;
-    std::size_t rows = 0;
-    for (Part& part : parts) {
-      accounts.push_back(std::move(part.reader->account));
-      rows += part.rows;
-    }
+    result_.values.resize(plan_.numbers.size());
+    const double kept = static_cast<double>(std::max<std::size_t>(1, plan_.numbers.size()));
+    // An estimate that is off by a little must not refuse a log; what is really too much is stopped when it gets there.
+    constexpr double kEstimateMargin = 1.1;
+    if (table_.rows * kept > static_cast<double>(most_numbers_) * kEstimateMargin) return too_large(table_.rows);
+    reserve();
+    if (!text_.empty()) share(threads);
+    if (!stopped_) read_alone();
+    if (cancelled_) return Error{ErrorCode::kCancelled, "reading was stopped", {file_, 0, 0}, "", ""};
+    if (too_many_) return too_large(static_cast<double>(result_.rows));
     bool drop_last = false;
-    if (auto error = settle(accounts, rows, plan_, file_, result_, drop_last)) return *error;
-    close_up(parts);
+    if (auto error = settle(accounts_, result_.rows, plan_, file_, result_, drop_last)) return *error;
     if (drop_last) {
       for (auto* arrays : {&result_.times, &result_.values}) {
         for (auto& array : *arrays) array.pop_back();
@@ -310,50 +76,207 @@ class WideReader {
     return std::move(result_);
   }
 
+ private:
+  Error too_large(double rows) const {
+    auto found = fmt::format("about {:.0f} rows of {} numbers", rows, plan_.numbers.size());
+    auto expected = fmt::format("at most {} numbers in a log", most_numbers_);
+    auto message = fmt::format("found {}, expected {}", found, expected);
+    return {ErrorCode::kParse, std::move(message), {file_, 0, 0}, std::move(found), std::move(expected)};
+  }
+
+  void reserve() {
+    constexpr double kSlack = 1.01;
+    const auto rows = static_cast<std::size_t>(table_.rows * kSlack) + 64;
+    for (auto* arrays : {&result_.times, &result_.values}) {
+      for (auto& array : *arrays) array.reserve(rows);
+    }
+  }
+
+  Piece new_piece() const {
+    Piece piece;
+    piece.times.resize(plan_.clocks.size());
+    piece.values.resize(plan_.numbers.size());
+    return piece;
+  }
+
+  // ---- text without quotes, by all threads ----
+
+  void share(unsigned threads) {
+    const std::size_t length = text_.size() - std::min(text_.size(), table_.first_row.offset);
+    const std::size_t most = threads > 0 ? threads : std::max(1U, std::thread::hardware_concurrency());
+    const std::size_t workers = std::clamp<std::size_t>(length / kWorthAThread, 1, most);
+    std::vector<std::jthread> others;
+    for (std::size_t i = 1; i < workers; ++i) others.emplace_back([this] { work(false); });
+    work(true);
+  }
+
+  /// A worker's loop. The caller's own thread reports.
+  void work(bool reports) {
+    Piece piece = new_piece();
+    while (true) {
+      std::unique_lock lock(mutex_);
+      const std::size_t from = cursor_;
+      if (stopped_ || !take_piece()) return;
+      const std::size_t to = cursor_, ticket = tickets_++;
+      lock.unlock();
+      RowReader reader(plan_, piece.times, piece.values);
+      read_text(piece, reader, from, to);
+      lock.lock();
+      turn_.wait(lock, [&] { return appended_ == ticket || stopped_; });
+      if (stopped_) return;
+      reader.account.shift(first_line_ - 1);
+      result_.last_piece = {from, first_line_};
+      append(piece, std::move(reader.account));
+      ++appended_;
+      if (reports) report(to);
+      turn_.notify_all();
+    }
+  }
+
+  /// Moves the cursor behind the next piece; false where none is left, or a quote stands in it: a line end may be
+  /// part of a quoted cell.
+  bool take_piece() {
+    if (cursor_ >= text_.size()) return false;
+    std::size_t to = std::min(text_.size(), cursor_ + kPieceBytes);
+    if (to < text_.size()) {
+      const auto line_end = text_.find('\n', to);
+      to = line_end == std::string_view::npos ? text_.size() : line_end + 1;
+    }
+    if (std::memchr(text_.data() + cursor_, '"', to - cursor_) != nullptr) return false;
+    cursor_ = to;
+    return true;
+  }
+
+  std::vector<double*> fast_targets(Piece& piece) const {
+    if (dialect_ == nullptr || dialect_->split != Dialect::Split::kDelimiter || dialect_->delimiter == plan_.decimal)
+      return {};
+    if (plan_.columns == 0 || !std::all_of(plan_.clocks.begin(), plan_.clocks.end(), plain_clock)) return {};
+    std::vector<double*> targets(plan_.columns, nullptr);
+    for (std::size_t c = 0; c < plan_.clocks.size(); ++c) {
+      targets[static_cast<std::size_t>(plan_.clocks[c].column)] = piece.times[c].data();
+    }
+    for (std::size_t i = 0; i < plan_.numbers.size(); ++i) {
+      targets[static_cast<std::size_t>(plan_.numbers[i].column)] = piece.values[i].data();
+    }
+    return targets;
+  }
+
+  /// Lines count from 1 here: those of the pieces before are not known yet.
+  void read_text(Piece& piece, RowReader& reader, std::size_t from, std::size_t to) const {
+    piece.rows = 0;
+    piece.make_room(count_line_ends(text_.substr(from, to - from)) + 1);
+    FastRows fast(fast_targets(piece), dialect_->delimiter, plan_.decimal);
+    TextRows rows(text_, *dialect_);
+    Row row;
+    std::size_t line = 1;
+    const char* p = text_.data() + from;
+    const char* const end = text_.data() + to;
+    while (p < end) {
+      if (fast.usable()) {
+        const std::size_t read = fast.read(p, text_.data(), end, piece.rows, piece.room() - piece.rows);
+        if (read > 0) reader.note_rows(line, line + read - 1);
+        piece.rows += read;
+        line += read;
+        if (p >= end) break;
+      }
+      rows.seek({static_cast<std::size_t>(p - text_.data()), line});
+      if (!rows.next(row)) break;
+      if (reader.take(row, piece.rows)) ++piece.rows;
+      line += row.lines;
+      p = text_.data() + rows.position().offset;
+    }
+    piece.lines = line - 1;
+  }
+
+  // ---- a grid, or the text from the first quote on ----
+
+  void read_alone() {
+    Piece piece = new_piece();
+    piece.make_room(kPieceRows);
+    Row row;
+    rows_.seek(text_.empty() ? table_.first_row : Position{cursor_, first_line_});
+    bool more = true;
+    while (more && !stopped_) {
+      RowReader reader(plan_, piece.times, piece.values);
+      piece.rows = 0;
+      for (std::size_t i = 0; i < kPieceRows && more; ++i) {
+        more = rows_.next(row);
+        if (more && reader.take(row, piece.rows)) ++piece.rows;
+      }
+      append(piece, std::move(reader.account));
+      report(rows_.position().offset);
+    }
+  }
+
+  // ---- both ----
+
+  void append(const Piece& piece, RowReader::Account account) {
+    const std::size_t kept = std::max<std::size_t>(1, plan_.numbers.size());
+    first_line_ += piece.lines;
+    accounts_.push_back(std::move(account));
+    if ((result_.rows + piece.rows) * kept > most_numbers_) {
+      result_.rows += piece.rows;
+      too_many_ = stopped_ = true;
+      return;
+    }
+    const auto put = [&piece](std::vector<double>& target, const std::vector<double>& from) {
+      target.insert(target.end(), from.begin(), from.begin() + static_cast<std::ptrdiff_t>(piece.rows));
+    };
+    for (std::size_t c = 0; c < piece.times.size(); ++c) put(result_.times[c], piece.times[c]);
+    for (std::size_t i = 0; i < piece.values.size(); ++i) put(result_.values[i], piece.values[i]);
+    result_.rows += piece.rows;
+  }
+
+  void report(std::size_t offset) {
+    if (!progress_ || stopped_) return;
+    const double all = text_.empty() ? std::max(1.0, table_.rows) : static_cast<double>(text_.size());
+    if (!progress_(std::min(1.0, static_cast<double>(offset) / all), result_.rows)) cancelled_ = stopped_ = true;
+  }
+
   RowSource& rows_;
   const Dialect* dialect_;
-  const Position first_;
+  const Table& table_;
   const WidePlan& plan_;
   const std::string& file_;
-  Shared shared_;
+  const std::size_t most_numbers_;
+  const Progress& progress_;
+  const std::string_view text_;
+
+  std::mutex mutex_;  // guards all below while threads share the text
+  std::condition_variable turn_;
+  std::size_t cursor_;
+  std::size_t first_line_;  ///< of the piece that is appended next
+  std::size_t tickets_ = 0, appended_ = 0;
+  bool stopped_ = false, cancelled_ = false, too_many_ = false;
   WideResult result_;
+  std::vector<RowReader::Account> accounts_;
 };
 
 }  // namespace
 
-std::size_t count_filled_lines(std::string_view text) {
-  // Starts of lines that hold more than a line end.
-  std::size_t count = 0;
-  bool at_start = true;
-  const char* p = text.data();
-  const char* const end = p + text.size();
-  while (p < end) {
-    if (*p == '\n' || *p == '\r') {
-      at_start = true;
-      ++p;
-      continue;
+std::size_t count_line_ends(std::string_view text) {
+  std::size_t ends = 0, i = 0;
+#if defined(__SSE2__)
+  // Sixteen counters of a byte each, added up before one can overflow.
+  const __m128i feed = _mm_set1_epi8('\n'), carriage = _mm_set1_epi8('\r'), zero = _mm_setzero_si128();
+  while (i + 16 <= text.size()) {
+    __m128i counters = zero;
+    for (int k = 0; k < 255 && i + 16 <= text.size(); ++k, i += 16) {
+      const __m128i bytes = _mm_loadu_si128(reinterpret_cast<const __m128i*>(text.data() + i));
+      counters = _mm_sub_epi8(counters, _mm_or_si128(_mm_cmpeq_epi8(bytes, feed), _mm_cmpeq_epi8(bytes, carriage)));
     }
-    count += at_start ? 1 : 0;
-    at_start = false;
-    // A word of 8 bytes without CR and LF is passed over at once.
-    while (end - p >= 8) {
-      std::uint64_t word = 0;
-      std::memcpy(&word, p, 8);
-      constexpr std::uint64_t kOnes = 0x0101010101010101, kHigh = 0x8080808080808080;
-      const std::uint64_t feed = word ^ (kOnes * '\n'), carriage = word ^ (kOnes * '\r');
-      const std::uint64_t hit = ((feed - kOnes) & ~feed & kHigh) | ((carriage - kOnes) & ~carriage & kHigh);
-      if (hit != 0) break;
-      p += 8;
-    }
-    while (p < end && *p != '\n' && *p != '\r') ++p;
+    const __m128i sums = _mm_sad_epu8(counters, zero);
+    ends += static_cast<std::size_t>(_mm_cvtsi128_si32(sums)) + static_cast<std::size_t>(_mm_extract_epi16(sums, 4));
   }
-  return count;
+#endif
+  for (; i < text.size(); ++i) ends += text[i] == '\n' || text[i] == '\r' ? 1 : 0;
+  return ends;
 }
 
-Result<WideResult> read_wide(RowSource& rows, const Dialect* dialect, Position first, const WidePlan& plan,
+Result<WideResult> read_wide(RowSource& rows, const Dialect* dialect, const Table& table, const WidePlan& plan,
                              const std::string& file, unsigned threads, std::size_t most_numbers,
                              const Progress& progress) {
-  return WideReader(rows, dialect, first, plan, file, progress).run(threads, most_numbers);
+  return WideReader(rows, dialect, table, plan, file, most_numbers, progress).run(threads);
 }
 
 }  // namespace ovenwright::log

@@ -1,5 +1,4 @@
 #pragma once
-#include <atomic>
 #include <cstddef>
 #include <functional>
 #include <string>
@@ -40,20 +39,22 @@ struct WideResult {
   std::vector<std::vector<double>> values;  ///< for each column of numbers
   std::size_t rows = 0, skipped = 0;
   std::size_t last_line = 0;     ///< of the last row
+  Position last_piece;           ///< some way before the end of the text: a place whose line is known
   std::vector<Statement> below;  ///< lines behind the last row, the first of them
   std::vector<std::string> notes;
   std::vector<Warning> warnings;
 };
 
-/// Reads all rows from `first` on. Rows of plain numbers go the fast way, all others the general one; both give the
-/// same. Text without quotes is shared between threads at line ends.
+/// Reads all rows of a table. Rows of plain numbers go the fast way, all others the general one; both give the same.
+/// Text without quotes is shared between threads, piece by piece.
 /// Errors: kParse at the first cell that is neither number nor a word for no reading, at a time that is none between
-/// rows that have one, at a row with too few or too many cells among others; kCancelled.
-Result<WideResult> read_wide(RowSource& rows, const Dialect* dialect, Position first, const WidePlan& plan,
+/// rows that have one, at a row with too few or too many cells among others, and for more numbers than allowed, which
+/// is told from the length of the text before any is kept; kCancelled.
+Result<WideResult> read_wide(RowSource& rows, const Dialect* dialect, const Table& table, const WidePlan& plan,
                              const std::string& file, unsigned threads, std::size_t most_numbers,
                              const Progress& progress);
 
-/// Lines with something in them from `offset` on: a bound on the rows of a text. Cost: one pass at memory speed.
-std::size_t count_filled_lines(std::string_view text);
+/// LF and CR in a text: a bound on its lines. Cost: at the speed of memory.
+std::size_t count_line_ends(std::string_view text);
 
 }  // namespace ovenwright::log

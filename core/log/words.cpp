@@ -850,7 +850,26 @@ bool means_open(std::string_view text) {
       text = text.substr(1, text.size() - 2);
     }
   }
-  return among(text, kOpenWords);
+  if (among(text, kOpenWords)) return true;
+  // "err1", "error 12", "e-01": the instrument's number of its fault; "nan°c": a unit behind the word.
+  const auto letters = text.find_first_of("0123456789");
+  if (letters != std::string_view::npos && letters > 0 && only(text.substr(letters), "0123456789")) {
+    std::string_view word = text.substr(0, letters);
+    while (!word.empty() && std::string_view{" -_#:"}.find(word.back()) != std::string_view::npos)
+      word.remove_suffix(1);
+    const bool short_code = word == "e" && text.size() - letters >= 2;
+    if (short_code || word == "err" || word == "error" || word == "er" || word == "fehler" || word == "fault" ||
+        word == "erreur")
+      return true;
+  }
+  for (const std::string_view unit : {"°c", "°f", " c", " f", " k"}) {
+    if (text.size() > unit.size() && text.ends_with(unit)) {
+      std::string_view word = text.substr(0, text.size() - unit.size());
+      while (!word.empty() && word.back() == ' ') word.remove_suffix(1);
+      return !word.empty() && (among(word, kOpenWords) || only(word, "-.*"));
+    }
+  }
+  return false;
 }
 
 bool means_over(std::string_view text) {

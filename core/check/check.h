@@ -19,8 +19,8 @@ struct Request {
   std::optional<board::Board> board;
   std::optional<oven::Oven> oven;
   std::optional<oven::Recipe> recipe;
-  std::optional<double> entry_s;     ///< given; else found from the log
-  std::optional<int> run;            ///< of a log with several passes, from 1
+  std::optional<double> entry_s;  ///< given; else found from the log
+  std::optional<int> run;         ///< of a log with several passes, from 1
   log::Options log;
 };
 
@@ -37,7 +37,9 @@ struct CheckedLog {
   std::vector<CheckedRun> runs;
 };
 
-/// Errors: those of log::read; kBadArgument where a board names a channel that the log lacks or --run is out of range.
+/// Errors: those of log::read and clean::clean; kParse at its line where a board names a channel that the log lacks or
+/// an unknown thermocouple class, or where a recipe does not fit its oven; kBadArgument where `run` is out of range.
+/// What does not stop the work, such as a recipe beyond the oven's limits, is added to the reading's warnings.
 Result<CheckedLog> check(const std::string& path, const Request& request);
 /// The same from a reading, for a log that is open already.
 Result<CheckedLog> check(log::Reading reading, const Request& request);

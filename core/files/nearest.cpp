@@ -40,8 +40,9 @@ std::string_view nearest(std::string_view word, std::span<const std::string_view
   for (const std::string_view candidate : candidates) {
     const std::size_t allowed = std::max<std::size_t>(1, std::max(word.size(), candidate.size()) / 3);
     const std::size_t distance = edit_distance(word, candidate);
-    const bool near = distance <= allowed || (word.size() >= 3 && candidate.size() >= 3 &&
-                                              (starts(candidate, word) || starts(word, candidate)));
+    const bool near =
+        (distance <= allowed && distance < std::max(word.size(), candidate.size())) ||
+        (word.size() >= 3 && candidate.size() >= 3 && (starts(candidate, word) || starts(word, candidate)));
     if (near && (best.empty() || distance < least)) {
       best = candidate;
       least = distance;

@@ -31,6 +31,7 @@ TEST(Nearest, FindsTheKeyThatWasMeant) {
   EXPECT_EQ(nearest("t1", keys), "T1");
   EXPECT_EQ(nearest("colour", keys), "");
   EXPECT_EQ(nearest("", keys), "");
+  EXPECT_EQ(nearest("x", std::array<std::string_view, 2>{".", ","}), "");
   EXPECT_EQ(nearest(std::string(5000, 'x'), keys), "");
 }
 

@@ -1,0 +1,202 @@
+#include "core/report/json.h"
+
+#include <nlohmann/json.hpp>
+#include <utility>
+
+#include "core/report/json_parts.h"
+#include "core/units/version.h"
+
+namespace ovenwright::report {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// A JSON object whose members stand on lines of their own, lists of objects with one element a line: a report can be
+/// read, compared by line and streamed, and no whole document is held as a tree.
+class Lines {
+ public:
+  void member(const char* key, const Json& value) { raw(key, dumped(value)); }
+  void list(const char* key, std::span<const std::string> elements) {
+    std::string text = "[";
+    for (std::size_t i = 0; i < elements.size(); ++i) text += (i == 0 ? "\n " : ",\n ") + elements[i];
+    raw(key, text + (elements.empty() ? "]" : "\n]"));
+  }
+  std::string take() { return text_.empty() ? "{}" : std::move(text_) + "}"; }
+
+ private:
+  void raw(const char* key, const std::string& value) {
+    text_ += text_.empty() ? "{" : ",\n";
+    text_ += "\"" + std::string{key} + "\": " + value;
+  }
+  std::string text_;
+};
+
+const files::Identity* identity_of(const auto& profile) { return profile ? &profile->identity : nullptr; }
+
+const char* margin_bound_name(judge::MarginBound bound) {
+  return bound == judge::MarginBound::kAtMost ? "at most" : "at least";
+}
+
+Json outcome_part(const judge::Outcome& outcome, const judge::Judgement& judgement) {
+  Json result = {{"requirement", outcome.requirement_name},
+                 {"window", judgement.windows[outcome.window].identity.name},
+                 {"measure", measure::describe(outcome.measure.measure).name},
+                 {"parameters", parameters_part(outcome.measure)},
+                 {"trace", outcome.trace.empty() ? Json(nullptr) : Json(outcome.trace)}};
+  add_value(result, outcome.value);
+  result["lower"] = number_part(outcome.lower);
+  result["upper"] = number_part(outcome.upper);
+  result["target"] = number_part(outcome.target);
+  result["source"] = outcome.source.empty() ? Json(nullptr) : Json(outcome.source);
+  result["margin"] = number_part(outcome.margin);
+  if (outcome.margin_bound != judge::MarginBound::kNone) {
+    result["margin_bound"] = margin_bound_name(outcome.margin_bound);
+  }
+  result["verdict"] = judge::verdict_name(outcome.verdict);
+  result["conformance_probability"] = number_part(outcome.conformance_probability);
+  add_interval(result, outcome.value);
+  result["zones"] = outcome.zones;
+  Json shares = Json::array();
+  for (const auto& share : outcome.zone_shares) {
+    Json side(nullptr);
+    if (share.side) side = *share.side == board::Side::kTop ? "top" : "bottom";
+    shares.push_back({{"zone", share.zone}, {"side", side}, {"share", share.share}});
+  }
+  result["zone_shares"] = shares;
+  result["risk"] = outcome.risk.empty() ? Json(nullptr) : Json(outcome.risk);
+  if (!outcome.risk_source.empty()) result["risk_source"] = outcome.risk_source;
+  result["required"] = outcome.required;
+  return result;
+}
+
+Json windows_part(const judge::Judgement& judgement) {
+  Json windows = Json::array();
+  for (const auto& window : judgement.windows) {
+    Json part = identity_part(&window.identity);
+    part["decision_rule"] = window.decision_rule == window::DecisionRule::kGuarded ? "guarded" : "simple";
+    part["assumed"] = judgement.window_assumed;
+    windows.push_back(std::move(part));
+  }
+  return windows;
+}
+
+std::vector<std::string> warnings_of(const log::Reading& reading, const judge::Judgement& judgement) {
+  std::vector<std::string> warnings;
+  for (const auto& warning : reading.warnings) warnings.push_back(warning.text());
+  warnings.insert(warnings.end(), judgement.warnings.begin(), judgement.warnings.end());
+  return warnings;
+}
+
+Json or_null(int number) { return number > 0 ? Json(number) : Json(nullptr); }
+Json or_null(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
+
+}  // namespace
+
+std::string check_run_json(const log::Reading& reading, const check::CheckedRun& run, const check::Request& request) {
+  const auto& judgement = run.judgement;
+  Lines lines;
+  lines.member("log", log_part(reading, run.run));
+  lines.member("entry", entry_part(run.entry));
+  lines.member("board", identity_part(identity_of(request.board)));
+  lines.member("oven", identity_part(identity_of(request.oven)));
+  lines.member("recipe", identity_part(identity_of(request.recipe)));
+  lines.member("traces", traces_part(run.run, request.board ? &*request.board : nullptr));
+  lines.member("windows", windows_part(judgement));
+  lines.member("verdict", judge::verdict_name(judgement.verdict));
+  lines.member("margin", number_part(judgement.margin));
+  if (judgement.margin_bound != judge::MarginBound::kNone) {
+    lines.member("margin_bound", margin_bound_name(judgement.margin_bound));
+  }
+  lines.member("sentence", judgement.sentence.text);
+  const auto outcomes = [&](const std::vector<judge::Outcome>& from) {
+    std::vector<std::string> parts;
+    for (const auto& outcome : from) parts.push_back(dumped(outcome_part(outcome, judgement)));
+    return parts;
+  };
+  lines.list("results", outcomes(judgement.results));
+  lines.list("board_results", outcomes(judgement.board_results));
+  lines.member("warnings", warnings_of(reading, judgement));
+  return lines.take();
+}
+
+std::string check_json(std::span<const std::string> runs, std::span<const Error> errors) {
+  Lines lines;
+  lines.member("schema", "ovenwright.check/1");
+  lines.member("program", std::string{"ovenwright "} + kVersion);
+  lines.list("runs", runs);
+  if (!errors.empty()) {
+    std::vector<std::string> parts;
+    for (const auto& error : errors) {
+      parts.push_back(dumped({{"file", or_null(error.where.file)},
+                              {"line", or_null(error.where.line)},
+                              {"column", or_null(error.where.column)},
+                              {"found", or_null(error.found)},
+                              {"expected", or_null(error.expected)},
+                              {"message", error.message}}));
+    }
+    lines.list("errors", parts);
+  }
+  return lines.take() + "\n";
+}
+
+std::string measure_json(const check::MeasuredLog& measured, const check::MeasureRequest& request) {
+  Lines lines;
+  lines.member("schema", "ovenwright.measure/1");
+  lines.member("program", std::string{"ovenwright "} + kVersion);
+  lines.member("log", log_part(measured.reading, measured.run));
+  lines.member("entry", entry_part(measured.entry));
+  lines.member("board", identity_part(identity_of(request.board)));
+  lines.member("oven", identity_part(identity_of(request.oven)));
+  lines.member("recipe", identity_part(identity_of(request.recipe)));
+  lines.member("traces", traces_part(measured.run, request.board ? &*request.board : nullptr));
+  std::vector<std::string> results;
+  for (const auto& one : measured.results) {
+    Json result = {{"measure", measure::describe(one.measure.measure).name},
+                   {"parameters", parameters_part(one.measure)},
+                   {"trace", one.channel ? Json(measured.run.channels[*one.channel].name) : Json(nullptr)}};
+    add_value(result, one.value);
+    add_interval(result, one.value);
+    results.push_back(dumped(result));
+  }
+  lines.list("results", results);
+  std::vector<std::string> warnings;
+  for (const auto& warning : measured.reading.warnings) warnings.push_back(warning.text());
+  lines.member("warnings", warnings);
+  return lines.take() + "\n";
+}
+
+std::string measures_json() {
+  std::vector<std::string> measures;
+  for (const auto& description : measure::descriptions()) {
+    measures.push_back(dumped({{"name", description.name},
+                               {"unit", unit_name(description.unit)},
+                               {"parameters", description.parameters},
+                               {"required", description.required},
+                               {"board", description.board},
+                               {"wave", description.wave},
+                               {"definition", description.definition}}));
+  }
+  Lines lines;
+  lines.member("schema", "ovenwright.measures/1");
+  lines.list("measures", measures);
+  return lines.take() + "\n";
+}
+
+std::string list_json(files::Kind kind, std::span<const files::Listed> listed) {
+  const auto text = [](const std::optional<std::string>& value) { return value ? Json(*value) : Json(nullptr); };
+  std::vector<std::string> entries;
+  for (const auto& one : listed) {
+    Json entry = {{"name", one.stem},
+                  {"title", one.title},
+                  {"revision", text(one.revision)},
+                  {"file", one.file},
+                  {"source", text(one.source)}};
+    if (one.trouble) entry["error"] = *one.trouble;
+    entries.push_back(dumped(entry));
+  }
+  Lines lines;
+  lines.list(files::kind_folder(kind), entries);
+  return lines.take() + "\n";
+}
+
+}  // namespace ovenwright::report

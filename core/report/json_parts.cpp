@@ -1,0 +1,123 @@
+#include "core/report/json_parts.h"
+
+#include <nlohmann/json.hpp>
+#include <string_view>
+#include <vector>
+
+#include "core/judge/bind.h"
+#include "core/measure/parameter.h"
+
+namespace ovenwright::report {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json text_or_null(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
+Json text_or_null(const std::optional<std::string>& text) { return text ? Json(*text) : Json(nullptr); }
+
+Json faults_part(const std::vector<run::Fault>& faults) {
+  Json all = Json::array();
+  for (const auto& fault : faults) {
+    all.push_back({{"kind", run::fault_name(fault.kind)},
+                   {"from_s", fault.from_s},
+                   {"to_s", fault.to_s},
+                   {"action", fault.action == run::FaultAction::kRemoved ? "removed" : "flagged"},
+                   {"detail", text_or_null(fault.detail)}});
+  }
+  return all;
+}
+
+Json read_as_part(const log::ReadAs& read_as) {
+  Json assumed = Json::array();
+  for (const auto& assumption : read_as.assumed) assumed.push_back(assumption.text);
+  return {{"encoding", read_as.encoding},
+          {"delimiter", text_or_null(read_as.delimiter)},
+          {"decimal", text_or_null(read_as.decimal)},
+          {"time", read_as.time},
+          {"unit", read_as.unit},
+          {"header_line", read_as.header_line > 0 ? Json(read_as.header_line) : Json(nullptr)},
+          {"rows", read_as.rows},
+          {"rows_skipped", read_as.rows_skipped},
+          {"assumed", assumed},
+          {"notes", read_as.notes}};
+}
+
+}  // namespace
+
+Json number_part(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
+
+Json log_part(const log::Reading& reading, const run::Run& run) {
+  Json part(nullptr);
+  if (run.parts > 1) part = {{"index", run.part}, {"of", run.parts}, {"from_s", run.from_s}, {"to_s", run.to_s}};
+  return {{"file", reading.file.file},
+          {"member", text_or_null(reading.file.member)},
+          {"sha256", reading.file.sha256},
+          {"bytes", reading.file.bytes},
+          {"part", part},
+          {"read_as", read_as_part(reading.read_as)},
+          {"sample_interval_s", run.sample_interval_s},
+          {"duration_s", run.to_s - run.from_s},
+          {"faults", faults_part(run.faults)}};
+}
+
+Json entry_part(const std::optional<oven::Entry>& entry) {
+  if (!entry) return nullptr;
+  const bool found = entry->found_from == oven::Entry::Source::kLog;
+  return {{"at_s", entry->at_s}, {"uncertainty_s", entry->uncertainty_s}, {"found_from", found ? "the log" : "given"}};
+}
+
+Json identity_part(const files::Identity* identity) {
+  if (identity == nullptr) return nullptr;
+  return {{"name", identity->name}, {"revision", text_or_null(identity->revision)}, {"sha256", identity->sha256}};
+}
+
+Json traces_part(const run::Run& run, const board::Board* board) {
+  Json traces = Json::array();
+  for (const auto& channel : run.channels) {
+    const auto seat = judge::seat_of(channel, board);
+    traces.push_back({{"name", channel.name},
+                      {"channel", channel.number},
+                      {"kind", board::kind_name(seat.kind)},
+                      {"label", seat.placement != nullptr ? text_or_null(seat.placement->label) : Json(nullptr)},
+                      {"samples", channel.samples},
+                      {"faults", faults_part(channel.faults)}});
+  }
+  return traces;
+}
+
+Json parameters_part(const measure::Definition& definition) {
+  Json parameters = Json::object();
+  for (const auto& parameter : measure::parameters_of(definition)) {
+    std::visit([&](const auto& value) { parameters[parameter.name] = value; }, parameter.value);
+  }
+  return parameters;
+}
+
+void add_value(Json& result, const measure::Value& value) {
+  result["value"] = number_part(value.value);
+  result["unit"] = unit_name(value.unit);
+  result["expanded_uncertainty"] = number_part(value.expanded_uncertainty);
+  result["uncertainty_terms"] = nullptr;
+  if (value.expanded_uncertainty) {
+    result["uncertainty_terms"] = {{"thermocouple", value.terms.thermocouple},
+                                   {"instrument", value.terms.instrument},
+                                   {"noise", value.terms.noise},
+                                   {"sampling", value.terms.sampling}};
+  }
+  if (value.at_least) result["bound"] = "at least";
+  if (value.no_value) {
+    result["no_value"] = *value.no_value == measure::NoValue::kNotReached ? "not reached" : "undetermined";
+  }
+  if (value.no_value || !value.reason.empty()) result["reason"] = value.reason;
+  if (!value.note.empty()) result["note"] = value.note;
+  if (value.range) result["range"] = {(*value.range)[0], (*value.range)[1]};
+}
+
+void add_interval(Json& result, const measure::Value& value) {
+  result["from_s"] = number_part(value.from_s);
+  result["to_s"] = number_part(value.to_s);
+}
+
+std::string dumped(const Json& json) { return json.dump(-1, ' ', false, Json::error_handler_t::replace); }
+
+}  // namespace ovenwright::report

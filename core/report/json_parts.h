@@ -1,0 +1,30 @@
+#pragma once
+#include <nlohmann/json_fwd.hpp>
+#include <optional>
+#include <string>
+
+#include "core/board/board.h"
+#include "core/check/check.h"
+#include "core/files/identity.h"
+#include "core/log/reading.h"
+#include "core/measure/measure.h"
+#include "core/oven/oven.h"
+#include "core/run/run.h"
+
+namespace ovenwright::report {
+
+/// Pieces of JSON that several reports share.
+nlohmann::ordered_json log_part(const log::Reading& reading, const run::Run& run);
+nlohmann::ordered_json entry_part(const std::optional<oven::Entry>& entry);
+nlohmann::ordered_json identity_part(const files::Identity* identity);  ///< null for null
+nlohmann::ordered_json traces_part(const run::Run& run, const board::Board* board);
+nlohmann::ordered_json parameters_part(const measure::Definition& definition);
+nlohmann::ordered_json number_part(const std::optional<double>& value);
+/// Adds value, unit, uncertainty and, where they apply, bound, no_value, reason, note and range.
+void add_value(nlohmann::ordered_json& result, const measure::Value& value);
+/// Adds from_s and to_s.
+void add_interval(nlohmann::ordered_json& result, const measure::Value& value);
+/// One line of JSON; bytes that are no UTF-8, as file names may have, become U+FFFD.
+std::string dumped(const nlohmann::ordered_json& json);
+
+}  // namespace ovenwright::report

@@ -1,0 +1,209 @@
+#include "app/command/command_line.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <iostream>
+
+#include "core/files/nearest.h"
+#include "core/units/version.h"
+
+namespace ovenwright::command {
+namespace {
+
+constexpr const char* kAbout =
+    "Ovenwright reads the log of a board that went through a reflow oven or over a wave with thermocouples on it, and\n"
+    "says whether every joint and part stayed inside its process window, how sure that is, and where it went wrong.";
+
+constexpr const char* kAboutStatus = R"(
+Exit status
+  0  done and in the window (or nothing to judge)      3  an input could not be read
+  1  done, out of the window                           4  an output could not be written
+  2  the command line is wrong                         5  undetermined: the log does not show enough
+Windows shipped with the program are general: the data sheet of the paste, and the ratings of parts, board and oven,
+stand above anything shown here.)";
+
+constexpr const char* kExamples = R"(
+Examples
+  ovenwright check run7.csv
+  ovenwright check lot/*.csv --window sac305 --window jstd020_body_pb_free --board tern.toml
+  ovenwright check run7.csv --window tern_rev3.toml --oven line2.toml --recipe rev7.toml --format json -o run7.json
+  ovenwright measure run7.csv --measure peak --measure 'time above, level=217'
+  ovenwright windows sac305 > my_window.toml
+
+`ovenwright COMMAND --help` tells more of each.
+)";
+
+constexpr const char* kCheckHelp = R"(
+A LOG is any export of a logger or spreadsheet: text in any encoding, .xlsx, .ods, .html, also in .zip or .gz. Nothing
+has to be set up; what was assumed about it stands in the result. WINDOW, OVEN, RECIPE, BOARD and LAYOUT are files, or
+names that `ovenwright windows` (ovens, recipes, boards) lists: yours first, then what is shipped.
+
+Without a window, `sac305` is assumed and the sentence says so. Several windows are judged together, such as the joints'
+and the bodies'. With oven and recipe, each result outside names the zones in which it arose. With a board, thermocouples
+have kinds, sides and positions, and bodies are judged. Many logs are judged on all cores, results in the order given.
+
+Examples
+  ovenwright check run7.csv
+  ovenwright check run7.csv --window sac305 --oven ten_zone --recipe ten_zone_lead_free
+  ovenwright check lot/*.csv --window tern_rev3.toml --board tern.toml --format json -o lot.json
+  ovenwright check both_passes.csv --run 2)";
+
+constexpr const char* kMeasureHelp = R"(
+Any measure on any log, without a window. A measure is its name and its parameters; `--measure` may be repeated, and
+without it all measures that need no parameter are taken. `ovenwright measure --list` tells what there is.
+
+Examples
+  ovenwright measure run7.csv
+  ovenwright measure run7.csv --measure peak --measure 'time above, level=217'
+  ovenwright measure run7.csv --measure 'time between on rise, T1=150, T2=200' --measure 'steepest rise, over=5'
+  ovenwright measure run7.csv --measure 'temperature at, zone=8' --oven ten_zone --recipe ten_zone_lead_free)";
+
+void add_common(CLI::App& app, Common& common) {
+  app.set_version_flag("--version", std::string{"ovenwright "} + kVersion, "Print the version and exit");
+  app.get_help_ptr()->description("Print this help and exit");
+  const std::vector<std::pair<std::string, Format>> formats{{"text", Format::kText}, {"json", Format::kJson}};
+  app.add_option("--format", common.format, "text for people, json for programs")
+      ->transform(CLI::CheckedTransformer(formats).description(""))
+      ->option_text("text|json");
+  app.add_option("-o,--output", common.output, "Write the output into this file, whole or not at all")
+      ->option_text("FILE");
+  app.add_flag("-q,--quiet", common.quiet, "Only the sentence; no warnings");
+}
+
+void add_log(CLI::App& app, LogOptions& log) {
+  app.add_option("--board", log.board, "What the thermocouples sit on")->option_text("BOARD");
+  auto* oven = app.add_option("--oven", log.oven, "The oven the log comes from; needs --recipe")->option_text("OVEN");
+  auto* recipe = app.add_option("--recipe", log.recipe, "The recipe it ran; needs --oven")->option_text("RECIPE");
+  oven->needs(recipe);
+  recipe->needs(oven);
+  app.add_option("--layout", log.layout, "How to read the log, where finding out by itself fails")
+      ->option_text("LAYOUT");
+  app.add_option("--run", log.run, "Of a log with several passes, only this one, from 1")
+      ->check(CLI::PositiveNumber.description(""))
+      ->option_text("N");
+  app.add_option("--entry", log.entry_s, "When the leading edge passed the oven's mouth, s on the log's clock")
+      ->option_text("SECONDS");
+}
+
+void repeatable(CLI::Option* option) { option->expected(1)->allow_extra_args(false); }
+
+const char* list_about(files::Kind kind) {
+  switch (kind) {
+    case files::Kind::kWindow:
+      return "List the process windows, or print one";
+    case files::Kind::kOven:
+      return "List the ovens, or print one";
+    case files::Kind::kBoard:
+      return "List the boards, or print one";
+    case files::Kind::kRecipe:
+      return "List the recipes, or print one";
+    case files::Kind::kLayout:
+      return "List the layouts, or print one";
+  }
+  return "";
+}
+
+/// ", did you mean "--window"?" for an option that does not exist; empty for anything else.
+std::string meant_option(const CLI::App& app, const std::string& message) {
+  const auto dash = message.find("--");
+  if (dash == std::string::npos) return {};
+  const std::string word = message.substr(dash, message.find_first_of(" ,=", dash) - dash);
+  std::vector<std::string> names;
+  for (const auto* option : app.get_options()) {
+    for (const auto& name : option->get_lnames()) names.push_back("--" + name);
+  }
+  const std::vector<std::string_view> views(names.begin(), names.end());
+  if (std::ranges::find(views, word) != views.end()) return {};
+  const auto meant = files::nearest(word, views);
+  return meant.empty() ? "" : ", did you mean \"" + std::string{meant} + "\"?";
+}
+
+/// All commands with where their options go.
+class Parser {
+ public:
+  Parser() : app_{kAbout, "ovenwright"} {
+    app_.set_version_flag("--version", std::string{"ovenwright "} + kVersion, "Print the version and exit");
+    app_.get_help_ptr()->description("Print this help and exit");
+    app_.require_subcommand(1);
+    app_.footer(std::string{kExamples} + kAboutStatus);
+    add_check();
+    add_measure();
+    for (std::size_t i = 0; i < std::size(kKinds); ++i) add_list(kKinds[i], lists_[i]);
+  }
+
+  std::variant<Command, ExitStatus> parse(int argc, char** argv) {
+    try {
+      app_.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+      return explained(error);
+    }
+    if (check_command_->parsed()) return Command{std::move(check_)};
+    if (measure_command_->parsed()) return Command{std::move(measure_)};
+    for (std::size_t i = 0; i < std::size(kKinds); ++i) {
+      if (list_commands_[i]->parsed()) return Command{std::move(lists_[i])};
+    }
+    return ExitStatus::kUsage;
+  }
+
+ private:
+  static constexpr files::Kind kKinds[] = {files::Kind::kWindow, files::Kind::kOven, files::Kind::kBoard,
+                                           files::Kind::kRecipe};
+
+  void add_check() {
+    check_command_ = app_.add_subcommand("check", "Judge logs against process windows");
+    check_command_->add_option("LOG", check_.logs, "The logs to judge")->required()->option_text("LOG...");
+    repeatable(check_command_->add_option("--window", check_.windows, "Process window; may be repeated")
+                   ->option_text("WINDOW"));
+    add_log(*check_command_, check_.log);
+    add_common(*check_command_, check_.common);
+    check_command_->footer(std::string{kCheckHelp} + "\n" + kAboutStatus);
+  }
+
+  void add_measure() {
+    measure_command_ = app_.add_subcommand("measure", "Measure a log, without a window");
+    auto* log = measure_command_->add_option("LOG", measure_.log_file, "The log to measure")->option_text("LOG");
+    repeatable(measure_command_->add_option("--measure", measure_.measures, "A measure; may be repeated")
+                   ->option_text("'NAME, key=value'"));
+    auto* list = measure_command_->add_flag("--list", measure_.list, "List the measures and their parameters");
+    list->excludes(log);
+    add_log(*measure_command_, measure_.log);
+    add_common(*measure_command_, measure_.common);
+    measure_command_->footer(std::string{kMeasureHelp} + "\n" + kAboutStatus);
+    measure_command_->final_callback([this] {
+      if (measure_.log_file.empty() && !measure_.list) throw CLI::RequiredError("LOG or --list");
+    });
+  }
+
+  void add_list(files::Kind kind, ListOptions& options) {
+    auto* command = app_.add_subcommand(files::kind_folder(kind), list_about(kind));
+    options.kind = kind;
+    command->add_option("NAME", options.name, "Print the file of this name instead")->option_text("NAME");
+    add_common(*command, options.common);
+    command->footer(std::string{"\nYours are in "} + files::user_folder(kind) + ".");
+    list_commands_.push_back(command);
+  }
+
+  ExitStatus explained(const CLI::ParseError& error) {
+    const CLI::App* at = &app_;
+    for (const auto* command : app_.get_subcommands()) at = command;
+    if (error.get_exit_code() == 0) return app_.exit(error) == 0 ? ExitStatus::kDone : ExitStatus::kUsage;
+    const std::string message = error.what();
+    std::cerr << "ovenwright: " << message << meant_option(*at, message) << "\n"
+              << "Run `" << (at == &app_ ? "ovenwright" : "ovenwright " + at->get_name()) << " --help` for help.\n";
+    return ExitStatus::kUsage;
+  }
+
+  CLI::App app_;
+  CheckOptions check_;
+  MeasureOptions measure_;
+  ListOptions lists_[std::size(kKinds)];
+  CLI::App* check_command_ = nullptr;
+  CLI::App* measure_command_ = nullptr;
+  std::vector<CLI::App*> list_commands_;
+};
+
+}  // namespace
+
+std::variant<Command, ExitStatus> parse_command_line(int argc, char** argv) { return Parser{}.parse(argc, argv); }
+
+}  // namespace ovenwright::command

@@ -1,0 +1,10 @@
+#pragma once
+#include "app/command/command_line.h"
+
+namespace ovenwright::command {
+
+ExitStatus run(const CheckOptions& options);
+ExitStatus run(const MeasureOptions& options);
+ExitStatus run(const ListOptions& options);
+
+}  // namespace ovenwright::command

@@ -1,0 +1,48 @@
+#include "app/command/output.h"
+
+#include <cerrno>
+#include <cstdio>
+#include <string>
+#include <system_error>
+
+#include "core/files/text_file.h"
+
+namespace ovenwright::command {
+
+ExitStatus write_output(const Common& common, std::string_view text, ExitStatus status) {
+  if (common.output) {
+    const auto written = files::write_file(*common.output, text, files::Existing::kReplace);
+    if (written) return status;
+    report_error(written.error());
+    return ExitStatus::kUnwritable;
+  }
+  const bool written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
+  if (written) return status;
+  report_error({ErrorCode::kIo,
+                "cannot be written: " + std::generic_category().message(errno),
+                {"standard output", 0, 0},
+                "",
+                ""});
+  return ExitStatus::kUnwritable;
+}
+
+void report_error(const Error& error) {
+  const std::string line = "ovenwright: " + error.text() + "\n";
+  std::fwrite(line.data(), 1, line.size(), stderr);
+}
+
+ExitStatus exit_status(const Error& error) {
+  switch (error.code) {
+    case ErrorCode::kIo:
+    case ErrorCode::kParse:
+    case ErrorCode::kBadArgument:
+    case ErrorCode::kCancelled:
+      return ExitStatus::kUnreadable;
+    case ErrorCode::kUndetermined:
+    case ErrorCode::kNoConvergence:
+      return ExitStatus::kUndetermined;
+  }
+  return ExitStatus::kUnreadable;
+}
+
+}  // namespace ovenwright::command

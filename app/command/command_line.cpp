@@ -85,7 +85,8 @@ void add_log(CLI::App& app, LogOptions& log) {
       ->option_text("SECONDS");
 }
 
-void repeatable(CLI::Option* option) { option->expected(1)->allow_extra_args(false); }
+/// Each occurrence takes one value, so that a log may follow.
+void repeatable(CLI::Option* option) { option->allow_extra_args(false); }
 
 const char* list_about(files::Kind kind) {
   switch (kind) {
@@ -146,12 +147,13 @@ class Parser {
   }
 
  private:
+  static constexpr std::string_view kCommands[] = {"check", "measure", "windows", "ovens", "boards", "recipes"};
   static constexpr files::Kind kKinds[] = {files::Kind::kWindow, files::Kind::kOven, files::Kind::kBoard,
                                            files::Kind::kRecipe};
 
   void add_check() {
     check_command_ = app_.add_subcommand("check", "Judge logs against process windows");
-    check_command_->add_option("LOG", check_.logs, "The logs to judge")->required()->option_text("LOG...");
+    check_command_->add_option("LOG", check_.logs, "The logs to judge")->required()->type_name("");
     repeatable(check_command_->add_option("--window", check_.windows, "Process window; may be repeated")
                    ->option_text("WINDOW"));
     add_log(*check_command_, check_.log);
@@ -161,11 +163,12 @@ class Parser {
 
   void add_measure() {
     measure_command_ = app_.add_subcommand("measure", "Measure a log, without a window");
-    auto* log = measure_command_->add_option("LOG", measure_.log_file, "The log to measure")->option_text("LOG");
+    auto* log = measure_command_->add_option("LOG", measure_.log_file, "The log to measure")->option_text(" ");
     repeatable(measure_command_->add_option("--measure", measure_.measures, "A measure; may be repeated")
                    ->option_text("'NAME, key=value'"));
-    auto* list = measure_command_->add_flag("--list", measure_.list, "List the measures and their parameters");
-    list->excludes(log);
+    measure_command_->add_flag("--list", measure_.list, "List the measures and their parameters")
+        ->option_text(" ")
+        ->excludes(log);
     add_log(*measure_command_, measure_.log);
     add_common(*measure_command_, measure_.common);
     measure_command_->footer(std::string{kMeasureHelp} + "\n" + kAboutStatus);
@@ -177,7 +180,7 @@ class Parser {
   void add_list(files::Kind kind, ListOptions& options) {
     auto* command = app_.add_subcommand(files::kind_folder(kind), list_about(kind));
     options.kind = kind;
-    command->add_option("NAME", options.name, "Print the file of this name instead")->option_text("NAME");
+    command->add_option("NAME", options.name, "Print the file of this name instead")->type_name("");
     add_common(*command, options.common);
     command->footer(std::string{"\nYours are in "} + files::user_folder(kind) + ".");
     list_commands_.push_back(command);
@@ -187,8 +190,14 @@ class Parser {
     const CLI::App* at = &app_;
     for (const auto* command : app_.get_subcommands()) at = command;
     if (error.get_exit_code() == 0) return app_.exit(error) == 0 ? ExitStatus::kDone : ExitStatus::kUsage;
-    const std::string message = error.what();
-    std::cerr << "ovenwright: " << message << meant_option(*at, message) << "\n"
+    const auto unknown = app_.remaining();
+    std::string message = error.what();
+    if (at == &app_ && !unknown.empty() && !unknown.front().starts_with('-')) {
+      message = "found the command \"" + unknown.front() + "\"" + files::suggestion(unknown.front(), kCommands);
+    } else {
+      message += meant_option(*at, message);
+    }
+    std::cerr << "ovenwright: " << message << "\n"
               << "Run `" << (at == &app_ ? "ovenwright" : "ovenwright " + at->get_name()) << " --help` for help.\n";
     return ExitStatus::kUsage;
   }

@@ -48,10 +48,10 @@ ExitStatus run(const MeasureOptions& options) {
     return exit_status(measured.error());
   }
   const auto detail = options.common.quiet ? report::Detail::kSentence : report::Detail::kAll;
-  return write_output(options.common,
-                      json ? report::measure_json(*measured, request)
-                           : report::measure_text(*measured, request, detail),
-                      ExitStatus::kDone);
+  return write_output(
+      options.common,
+      json ? report::measure_json(*measured, request) : report::measure_text(*measured, request, detail),
+      ExitStatus::kDone);
 }
 
 }  // namespace ovenwright::command

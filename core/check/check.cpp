@@ -1,11 +1,37 @@
 #include "core/check/check.h"
 
-#include "core/check/better_window.h"
 #include "core/check/passes.h"
+#include "core/files/profiles.h"
+#include "core/judge/fitting_window.h"
 #include "core/judge/judge.h"
 #include "core/judge/sentence.h"
+#include "core/window/window_file.h"
 
 namespace ovenwright::check {
+namespace {
+
+/// Every shipped window that can be read. Cost: parses a dozen files.
+std::vector<window::ProcessWindow> shipped_windows() {
+  std::vector<window::ProcessWindow> windows;
+  const auto all = files::list_profiles(files::Kind::kWindow);
+  if (!all) return windows;
+  for (const auto& listed : *all) {
+    if (listed.users) continue;
+    if (auto window = window::load(listed.file)) windows.push_back(*std::move(window));
+  }
+  return windows;
+}
+
+/// Names in the sentence which shipped window fits a run that peaks far from the assumed one.
+void name_better_window(const run::Run& run, const board::Board* board, judge::Judgement& judgement) {
+  const auto& assumed = judgement.windows.front();
+  if (!judge::far_off(run, board, assumed)) return;
+  judgement.better_window = judge::fitting_window(run, board, assumed, shipped_windows());
+  if (!judgement.better_window.empty()) judgement.sentence = judge::compose(judgement);
+}
+
+}  // namespace
+
 Result<CheckedLog> check(const std::string& path, const Request& request) {
   auto reading = log::read(path, request.log);
   if (!reading) return reading.error();
@@ -20,9 +46,8 @@ Result<CheckedLog> check(log::Reading reading, const Request& request) {
   for (auto& run : *runs) {
     const auto place = place_of(run, setting);
     auto judgement = judge::judge(run, request.windows, request.window_assumed, setting.board, place);
-    if (request.window_assumed && request.windows.size() == 1) {
-      judgement.better_window = better_window(run, request.windows.front());
-      if (!judgement.better_window.empty()) judgement.sentence = judge::compose(judgement);
+    if (judgement.window_assumed && judgement.windows.size() == 1) {
+      name_better_window(run, setting.board, judgement);
     }
     checked.runs.push_back({std::move(run), place ? std::optional{place->entry} : std::nullopt, std::move(judgement)});
   }

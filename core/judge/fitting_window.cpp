@@ -30,18 +30,26 @@ bool near(double peak_C, const std::array<double, 2>& limits) {
   return peak_C >= limits[0] - kFar_C && peak_C <= limits[1] + kFar_C;
 }
 
-}  // namespace
-
-std::string fitting_window(const run::Run& run, const board::Board* board, const window::ProcessWindow& assumed,
-                           std::span<const window::ProcessWindow> others) {
+std::vector<double> peaks_of(const run::Run& run, const board::Board* board) {
   std::vector<double> peaks_C;
   for (const auto& channel : run.channels)
     if (channel.trace && seat_of(channel, board).kind != board::Kind::kAir)
       peaks_C.push_back(std::ranges::max(channel.trace->temperature_C()));
-  const auto own = peak_limits(assumed);
-  if (peaks_C.empty() || !own) return {};
-  if (std::ranges::any_of(peaks_C, [&](double peak_C) { return near(peak_C, *own); })) return {};
+  return peaks_C;
+}
 
+}  // namespace
+
+bool far_off(const run::Run& run, const board::Board* board, const window::ProcessWindow& assumed) {
+  const auto peaks_C = peaks_of(run, board);
+  const auto own = peak_limits(assumed);
+  return own && !peaks_C.empty() && std::ranges::none_of(peaks_C, [&](double peak_C) { return near(peak_C, *own); });
+}
+
+std::string fitting_window(const run::Run& run, const board::Board* board, const window::ProcessWindow& assumed,
+                           std::span<const window::ProcessWindow> others) {
+  if (!far_off(run, board, assumed)) return {};
+  const auto peaks_C = peaks_of(run, board);
   double mean_C = 0;
   for (const double peak_C : peaks_C) mean_C += peak_C / static_cast<double>(peaks_C.size());
   std::string best;

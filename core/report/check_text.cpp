@@ -44,29 +44,51 @@ std::string results_text(const judge::Judgement& judgement, Detail detail) {
   return table.empty() ? "" : "\n" + table.text();
 }
 
-/// What is out, or has no value: zones, reason, risk.
+std::string zones_text(const judge::Outcome& outcome) {
+  if (outcome.zones.empty()) return {};
+  std::string zones;
+  for (const auto& name : outcome.zones) {
+    double share = 0;
+    for (const auto& side : outcome.zone_shares) share += side.zone == name ? side.share : 0;
+    zones += (zones.empty() ? "" : ", ") + name + fmt::format(" ({:.0f} %)", share * 100);
+  }
+  return (outcome.zones.size() == 1 ? "Zone " : "Zones ") + zones + ". ";
+}
+
+/// Zones, reason and risk of a result that is no pass; may be empty.
+std::string reason_text(const judge::Outcome& outcome) {
+  std::string text = zones_text(outcome);
+  if (!outcome.value.reason.empty()) text += "Not known further: " + outcome.value.reason + ". ";
+  if (!outcome.risk.empty()) text += outcome.risk + " ";
+  if (!outcome.risk_source.empty()) text += "[" + outcome.risk_source + "]";
+  return text;
+}
+
+/// What is out, or has no value; results with the same text share an item.
 std::string reasons_text(const judge::Judgement& judgement) {
-  std::vector<std::string> items;
+  struct Item {
+    std::string text, requirement, subjects;
+  };
+  std::vector<Item> items;
   for (std::size_t i = 0; i < judgement.all_size(); ++i) {
     const auto& outcome = judgement.all(i);
     if (outcome.verdict == judge::Verdict::kPass) continue;
-    std::string zones;
-    for (const auto& name : outcome.zones) {
-      double share = 0;
-      for (const auto& side : outcome.zone_shares) share += side.zone == name ? side.share : 0;
-      zones += (zones.empty() ? "" : ", ") + name + fmt::format(" ({:.0f} %)", share * 100);
-    }
-    std::string text;
-    if (!zones.empty()) text += fmt::format(" {} {}.", outcome.zones.size() == 1 ? "Zone" : "Zones", zones);
-    if (!outcome.value.reason.empty()) text += " No more is known: " + outcome.value.reason + ".";
-    if (!outcome.risk.empty()) {
-      text += " " + outcome.risk + (outcome.risk_source.empty() ? "" : " [" + outcome.risk_source + "]");
-    }
+    const std::string text = reason_text(outcome);
     if (text.empty()) continue;
-    items.push_back(outcome.requirement_name + ", " + (outcome.placement.empty() ? "board" : outcome.placement) + ":" +
-                    text);
+    const std::string on = outcome.placement.empty() ? "board" : outcome.placement;
+    const auto same = std::ranges::find(items, text, &Item::text);
+    if (same == items.end()) {
+      items.push_back({text, outcome.requirement_name, outcome.requirement_name + ": " + on});
+    } else if (same->requirement == outcome.requirement_name) {
+      same->subjects += ", " + on;
+    } else {
+      same->requirement = outcome.requirement_name;
+      same->subjects += "; " + outcome.requirement_name + ": " + on;
+    }
   }
-  return list_of("Why, and what it risks", items);
+  std::vector<std::string> lines;
+  for (const auto& item : items) lines.push_back(item.subjects + ". " + item.text);
+  return list_of("Why, and what it risks", lines);
 }
 
 std::string with_revision(const files::Identity& identity) {

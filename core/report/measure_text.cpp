@@ -58,22 +58,27 @@ std::string measure_text(const check::MeasuredLog& measured, const check::Measur
 }
 
 std::string measures_text() {
+  const std::string sentence =
+      fmt::format("{} measures; name and parameters go into --measure, as 'time above, level=217'.\n\n",
+                  measure::descriptions().size());
   Table table({{"measure"}, {"parameters, optional ones in brackets"}, {"unit"}, {"what it is"}});
   for (const auto& description : measure::descriptions()) {
     table.add({description.name, names(description.parameters, description.required), unit_symbol(description.unit),
                description.definition});
   }
-  return table.text();
+  return sentence + table.text();
 }
 
-std::string list_text(files::Kind kind, std::span<const files::Listed> listed) {
-  if (listed.empty()) return fmt::format("There are no {}.\n", files::kind_folder(kind));
+std::string list_text(files::Kind what, std::span<const files::Listed> listed) {
+  if (listed.empty()) return fmt::format("There are no {}.\n", files::kind_folder(what));
   Table table({{"name"}, {"title"}, {"revision"}, {""}, {""}});
   for (const auto& one : listed) {
     table.add({one.stem, one.title, one.revision.value_or(""), one.users ? "yours" : "",
                one.trouble ? "cannot be read: " + *one.trouble : ""});
   }
-  return table.text();
+  const std::string kind = files::kind_folder(what);
+  const std::string many = listed.size() == 1 ? files::kind_word(what) : kind;
+  return fmt::format("{} {}; `ovenwright {} NAME` prints one.\n\n", listed.size(), many, kind) + table.text();
 }
 
 }  // namespace ovenwright::report

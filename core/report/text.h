@@ -39,6 +39,6 @@ std::string measure_text(const check::MeasuredLog& measured, const check::Measur
 std::string measures_text();
 
 /// What there is of a kind.
-std::string list_text(files::Kind kind, std::span<const files::Listed> listed);
+std::string list_text(files::Kind what, std::span<const files::Listed> listed);
 
 }  // namespace ovenwright::report

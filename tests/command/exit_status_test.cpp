@@ -56,7 +56,7 @@ INSTANTIATE_TEST_SUITE_P(
 INSTANTIATE_TEST_SUITE_P(
     Usage, ExitStatusOf,
     testing::Values(
-        Case{"nothing", {}, 2, "--help"}, Case{"unknown_command", {"chekc"}, 2, "chekc"},
+        Case{"nothing", {}, 2, "--help"}, Case{"unknown_command", {"chekc"}, 2, "did you mean \"check\"?"},
         Case{"no_log", {"check"}, 2, "LOG"},
         Case{"unknown_option", {"check", "a.csv", "--windw", "x"}, 2, "did you mean \"--window\"?"},
         Case{"option_without_value", {"check", "a.csv", "--window"}, 2, "--window"},
@@ -90,7 +90,10 @@ INSTANTIATE_TEST_SUITE_P(
              {"check", kLogs + "passes.csv", "--window", kLogs + "bad_window.toml"},
              3,
              "bad_window.toml:6:1: found the unknown key \"lowr\" in [[requirement]], did you mean \"lower\"?"},
-        Case{"board_channel", {"check", kLogs + "passes.csv", "--board", "dunlin"}, 3, "dunlin.toml:23"},
+        Case{"board_channel",
+             {"check", kLogs + "passes.csv", "--board", "dunlin"},
+             3,
+             "dunlin.toml:28: the board places the channel \"3\""},
         Case{"recipe_of_another_oven",
              {"check", kLogs + "passes.csv", "--oven", "ten_zone", "--recipe", "six_zone_lead_free"},
              3,

@@ -219,10 +219,13 @@ std::vector<run::Run> cut_into_runs(std::vector<Track> tracks, const std::vector
   return runs;
 }
 
-void flag_suspects(run::Run& run) {
+void flag_suspects(run::Run& run, const board::Board* board) {
   flag_stuck(run);
   flag_reversed_polarity(run);
   flag_cold_junction_steps(run);
+  const auto means = pass_means(run);
+  flag_detached(run, means, board);
+  if (board != nullptr) flag_swapped(run, means, *board);
   for (auto& channel : run.channels) std::ranges::stable_sort(channel.faults, {}, &run::Fault::from_s);
 }
 
@@ -259,7 +262,7 @@ Result<std::vector<run::Run>> clean_part(std::vector<RawChannel> channels, const
       for (const auto& fault : rows.faults)
         if (fault.from_s < edges[i + 1] && fault.to_s >= edges[i]) runs[i].faults.push_back(fault);
     std::ranges::stable_sort(runs[i].faults, {}, &run::Fault::from_s);
-    flag_suspects(runs[i]);
+    flag_suspects(runs[i], options.board);
   }
   return runs;
 }

@@ -1,5 +1,6 @@
 #pragma once
 #include "core/board/board.h"
+#include "core/clean/pass_means.h"
 #include "core/run/run.h"
 
 namespace ovenwright::clean {
@@ -21,5 +22,15 @@ void flag_reversed_polarity(run::Run& run);
 /// same way by more than three times its noise and within a quarter, or six times its noise, of the median. A spike
 /// that comes back is no step. Cost: one pass over one trace.
 void flag_cold_junction_steps(run::Run& run);
+
+/// Flags a trace as detached, suspected: its slope changes twice as roughly over 3 s as is usual among the others, and
+/// after its sharpest growth on the way up takes back 45 % or more of it within 20 s, as air does and no body. Small
+/// parts that lead honestly do neither. Left out: air placements (by the board; without one by a name such as 'Air'),
+/// and traces that meet a wave.
+void flag_detached(run::Run& run, const PassMeans& means, const board::Board* board);
+
+/// Flags two traces as swapped, suspected, where the board states the masses of their parts: one part is ten times as
+/// heavy as the other, but its trace rises and falls faster, by a factor of 0.7 or more, and peaks higher.
+void flag_swapped(run::Run& run, const PassMeans& means, const board::Board& board);
 
 }  // namespace ovenwright::clean

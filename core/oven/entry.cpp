@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/run/means.h"
 #include "core/run/median.h"
 #include "core/run/noise.h"
 
@@ -43,35 +44,23 @@ std::optional<double> heat_begins_mm(const Oven& oven, const Recipe& recipe) {
   return std::nullopt;
 }
 
-/// Means of the polyline over whole seconds from its start until it has risen by 60 °C and `more` seconds beyond.
-std::vector<double> second_means(const run::Trace& trace, std::size_t more) {
+/// Means over whole seconds from the start until the trace has risen by 60 °C and `more` seconds beyond; empty where it
+/// never does.
+std::vector<double> rise_by_seconds(const run::Trace& trace, std::size_t more) {
   const auto t = trace.time_s();
   const auto T = trace.temperature_C();
-  std::vector<double> means;
-  double at_s = t[0], at_C = T[0];
-  std::size_t i = 1, left = more;
-  while (t.back() >= at_s + 1 && left > 0) {
-    const double end_s = t[0] + static_cast<double>(means.size() + 1);
-    double area = 0;
-    const auto add = [&](double next_s, double next_C) {
-      area += (next_s - at_s) * (next_C + at_C) / 2;
-      at_s = next_s;
-      at_C = next_C;
-    };
-    for (; i < t.size() && t[i] <= end_s; ++i) add(t[i], T[i]);
-    add(end_s, trace.at(end_s));
-    means.push_back(area);
-    if (area >= means.front() + kRisen_C) --left;
-  }
-  if (left == more) means.clear();
-  return means;
+  const auto risen = std::ranges::find_if(T, [&](double value) { return value >= T[0] + kRisen_C; });
+  if (risen == T.end()) return {};
+  const double at_s = t[static_cast<std::size_t>(risen - T.begin())];
+  const double seconds = std::min(at_s + static_cast<double>(more), t.back()) - t[0];
+  return run::means_over(trace, t[0], 1, static_cast<std::size_t>(seconds));
 }
 
 /// Absent where the trace begins on the move, does not rise, or bends no more than its noise does.
 std::optional<Bend> steepest_bend(const run::Trace& trace) {
   const double h = trace.median_interval_s();
   const auto over = static_cast<std::size_t>(std::ceil(std::max(kBendOver_s, 2 * h)));
-  const auto T = second_means(trace, over);
+  const auto T = rise_by_seconds(trace, over);
   if (T.size() <= 2 * over) return std::nullopt;
   const auto bend_at = [&](std::size_t k) { return T[k + over] - 2 * T[k] + T[k - over]; };
   std::size_t best = over;

@@ -2,6 +2,7 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <cmath>
 #include <iostream>
 
 #include "core/files/nearest.h"
@@ -70,6 +71,16 @@ void add_common(CLI::App& app, Common& common) {
   app.add_flag("-q,--quiet", common.quiet, "Only the sentence; no warnings");
 }
 
+/// The parser takes "nan" and "inf" for numbers.
+CLI::Validator finite() {
+  return {[](const std::string& text) {
+            double number = 0;
+            const bool read = CLI::detail::lexical_cast(text, number) && std::isfinite(number);
+            return read ? std::string{} : "found " + text + ", expected a number of seconds";
+          },
+          ""};
+}
+
 void add_log(CLI::App& app, LogOptions& log) {
   app.add_option("--board", log.board, "What the thermocouples sit on")->option_text("BOARD");
   auto* oven = app.add_option("--oven", log.oven, "The oven the log comes from; needs --recipe")->option_text("OVEN");
@@ -82,6 +93,7 @@ void add_log(CLI::App& app, LogOptions& log) {
       ->check(CLI::PositiveNumber.description(""))
       ->option_text("N");
   app.add_option("--entry", log.entry_s, "When the leading edge passed the oven's mouth, s on the log's clock")
+      ->check(finite())
       ->option_text("SECONDS");
 }
 

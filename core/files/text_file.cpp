@@ -74,8 +74,9 @@ bool put_in_place(const std::string& temporary, const std::string& path, Existin
 Result<std::string> read_text(const std::string& path) {
   struct stat status {};
   if (::stat(path.c_str(), &status) != 0) return io_error(path, "cannot be read", errno);
-  if (S_ISDIR(status.st_mode)) {
-    return Error{ErrorCode::kIo, "found a folder, expected a file", {path, 0, 0}, "a folder", "a file"};
+  if (!S_ISREG(status.st_mode)) {  // reading a pipe might never end
+    const std::string found = S_ISDIR(status.st_mode) ? "a folder" : S_ISFIFO(status.st_mode) ? "a pipe" : "a device";
+    return Error{ErrorCode::kIo, "found " + found + ", expected a file", {path, 0, 0}, found, "a file"};
   }
   const Descriptor descriptor{::open(path.c_str(), O_RDONLY | O_CLOEXEC)};
   if (descriptor.number() < 0) return io_error(path, "cannot be read", errno);

@@ -7,7 +7,7 @@
 namespace ovenwright::files {
 
 /// The whole of a file that people edit, as bytes.
-/// Errors: kIo (missing, a directory, no permission, more than 4 MB: no such file is that long).
+/// Errors: kIo (missing, a folder, a pipe or device, no permission, more than 4 MB: no such file is that long).
 Result<std::string> read_text(const std::string& path);
 
 /// Whether a write may take the place of a file that is there.

@@ -63,6 +63,7 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"format", {"check", "a.csv", "--format", "xml"}, 2, "--format"},
         Case{"run_zero", {"check", "a.csv", "--run", "0"}, 2, "--run"},
         Case{"entry_is_no_number", {"check", "a.csv", "--entry", "soon"}, 2, "--entry"},
+        Case{"entry_is_not_finite", {"check", "a.csv", "--entry", "nan"}, 2, "--entry"},
         Case{"oven_without_recipe", {"check", "a.csv", "--oven", "ten_zone"}, 2, "--recipe"},
         Case{"measure_without_log", {"measure"}, 2, "LOG or --list"},
         Case{"unknown_measure", {"measure", kLogs + "passes.csv", "--measure", "peek"}, 2, "there is no measure"},
@@ -122,6 +123,13 @@ TEST(Output, ThatCannotBeWrittenIsStatusFourAndLeavesNothing) {
   }
   EXPECT_TRUE(folder.names().empty());
   EXPECT_EQ(ovenwright_program({"check", kLogs + "passes.csv"}, "/dev/full").status, 4);
+}
+
+TEST(Output, AnEntryMayLieBeforeTheLog) {
+  const auto finished = ovenwright_program(
+      {"check", kLogs + "passes.csv", "--entry", "-3.5", "--oven", "ten_zone", "--recipe", "ten_zone_lead_free"});
+  EXPECT_EQ(finished.status, 0) << finished.err;
+  EXPECT_NE(finished.out.find("oven entry at \u22123.5 s, as given"), std::string::npos) << finished.out;
 }
 
 TEST(Output, ReplacesAnOlderReport) {

@@ -76,6 +76,10 @@ TEST_F(TextFile, NamesWhatCannotBeRead) {
   const auto folder = read_text(folder_.string());
   ASSERT_FALSE(folder);
   EXPECT_EQ(folder.error().expected, "a file");
+  ASSERT_EQ(::mkfifo(path("pipe").c_str(), 0600), 0);
+  const auto pipe = read_text(path("pipe"));
+  ASSERT_FALSE(pipe);
+  EXPECT_EQ(pipe.error().found, "a pipe");
   std::ofstream{path("long")} << std::string(5'000'000, 'x');
   EXPECT_FALSE(read_text(path("long")));
 }

@@ -16,11 +16,14 @@ struct Weighed {
   run::Channel* channel = nullptr;
   std::string part;
   double mass_g = 0;
+  std::optional<board::Side> side;  ///< the placement's, else the part's
   double steepest_rise = 0, steepest_fall = 0, peak_C = 0;
 };
 
-Weighed weighed(run::Channel& channel, const board::Part& part, const std::vector<double>& T) {
-  Weighed trace{&channel, part.name, *part.mass_g, 0, 0, std::ranges::max(T)};
+Weighed weighed(run::Channel& channel, const board::Placement& placement, const board::Part& part,
+                const std::vector<double>& T) {
+  const auto side = placement.side ? placement.side : part.side;
+  Weighed trace{&channel, part.name, *part.mass_g, side, 0, 0, std::ranges::max(T)};
   for (std::size_t k = 0; k + kSlopeOver < T.size(); ++k) {
     trace.steepest_rise = std::max(trace.steepest_rise, T[k + kSlopeOver] - T[k]);
     trace.steepest_fall = std::max(trace.steepest_fall, T[k] - T[k + kSlopeOver]);
@@ -28,8 +31,10 @@ Weighed weighed(run::Channel& channel, const board::Part& part, const std::vecto
   return trace;
 }
 
-/// How much slower the light part is than the heavy one, as a share of its rates; absent unless it is on all counts.
+/// How much slower the light part is than the heavy one, as a share of its rates; absent unless it is on all counts,
+/// and where they face different sides, which may be heated differently: only one of them meets a wave.
 std::optional<double> slower(const Weighed& light, const Weighed& heavy) {
+  if (light.side && heavy.side && light.side != heavy.side) return std::nullopt;
   if (light.part == heavy.part || heavy.mass_g < kHeavier * light.mass_g || light.peak_C >= heavy.peak_C)
     return std::nullopt;
   const double rise = light.steepest_rise / heavy.steepest_rise, fall = light.steepest_fall / heavy.steepest_fall;
@@ -47,7 +52,7 @@ void flag_swapped(run::Run& run, const PassMeans& means, const board::Board& boa
     if (placement == nullptr || !placement->part || means.mean_C[k].size() <= kSlopeOver) continue;
     if (placement->kind != board::Kind::kJoint && placement->kind != board::Kind::kBody) continue;
     const auto* part = board.part(*placement->part);
-    if (part != nullptr && part->mass_g) traces.push_back(weighed(channel, *part, means.mean_C[k]));
+    if (part != nullptr && part->mass_g) traces.push_back(weighed(channel, *placement, *part, means.mean_C[k]));
   }
   while (true) {  // the clearest pair first; each trace is of one pair
     double clearest = kSlower;

@@ -9,6 +9,7 @@ namespace {
 
 using testing::ElementsAre;
 using testing::IsEmpty;
+using testing::SizeIs;
 
 /// Bodies of one mass, T' = (A − T)/τ, in the air of ten zones that follow each other every 28 s within 3 s, and of the
 /// room afterwards; noise of 0.1 °C.
@@ -96,6 +97,16 @@ TEST(CleanSuspects, SwappedPlacementsShowInTheOrderOfMasses) {
               ElementsAre("TC1 swapped placement 0.0 400.0 flagged", "TC2 swapped placement 0.0 400.0 flagged"));
   const auto unknown = board_of({{"R118", 0.001}, {"U12", 0.002}, {"J4", 0.003}, {"D7", 0.004}});
   EXPECT_THAT(found(log, &unknown), IsEmpty()) << "masses too near each other say nothing";
+}
+
+// A bottom-side joint in a wave answers faster than a light part on top: no reason to suspect a swap.
+TEST(CleanSuspects, PlacementsOnDifferentSidesAreNotCompared) {
+  const auto log = bodies({60, 22, 45, 35});
+  auto board = board_of({{"R118", 0.001}, {"U12", 12}, {"J4", 14}, {"D7", 0.3}});
+  for (auto& placement : board.placements) placement.side = board::Side::kTop;
+  EXPECT_THAT(found(log, &board), SizeIs(2));
+  board.placements[0].side = board::Side::kBottom;
+  EXPECT_THAT(found(log, &board), IsEmpty());
 }
 
 }  // namespace

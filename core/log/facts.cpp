@@ -89,7 +89,7 @@ void read_unit(const Statement& statement, const std::string& text, Words words,
                                                    [](const std::string& c) { return !c.empty(); }) <= 2;
   if ((words & kUnitWord) != 0 && one_value) {
     const std::string_view last =
-        value.empty() ? text.substr(std::min(text.size(), text.find_last_of(' ') + 1)) : value;
+        value.empty() ? std::string_view{text}.substr(std::min(text.size(), text.find_last_of(' ') + 1)) : value;
     if (const auto unit = parse_unit(last)) return use(*unit);
     const bool of_temperature = (words & (kTimeWord | kOtherWord)) == 0;
     if (of_temperature && !value.empty() && value.size() <= 20 && !facts.unknown_unit) {

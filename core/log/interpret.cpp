@@ -27,8 +27,6 @@
 namespace ovenwright::log {
 namespace {
 
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
-
 /// A table with everything that was found out about it before its rows are read.
 struct Found {
   const Dialect* dialect = nullptr;  ///< text only

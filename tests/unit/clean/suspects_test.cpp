@@ -104,8 +104,11 @@ TEST(CleanSuspects, PlacementsOnDifferentSidesAreNotCompared) {
   const auto log = bodies({60, 22, 45, 35});
   auto board = board_of({{"R118", 0.001}, {"U12", 12}, {"J4", 14}, {"D7", 0.3}});
   for (auto& placement : board.placements) placement.side = board::Side::kTop;
+  for (auto& part : board.parts) {
+    if (part.name == "J4" || part.name == "D7") part.mass_g.reset();
+  }
   EXPECT_THAT(found(log, &board), SizeIs(2));
-  board.placements[0].side = board::Side::kBottom;
+  board.placements[1].side = board::Side::kBottom;
   EXPECT_THAT(found(log, &board), IsEmpty());
 }
 

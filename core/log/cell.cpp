@@ -27,7 +27,7 @@ Cell plain_cell(std::string_view text, char decimal) {
       cell.value = number->value;
       cell.decimals = number->decimals;
       cell.grouping = number->grouping;
-      if (number->rest.empty()) {
+      if (number->rest.empty() || number->rest == "°") {
         cell.kind = CellKind::kNumber;
         return cell;
       }

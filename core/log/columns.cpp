@@ -54,9 +54,11 @@ class Assigner {
     columns_.clock_of.assign(n, -1);
     columns_.reasons.assign(n, {});
     for (std::size_t i = 0; i < n; ++i) columns_.roles[i] = first_guess(i);
+    find_parts_of_clock();
     settle_times();
     if (layout_.form ? *layout_.form == Form::kLong : is_long()) make_long();
     if (columns_.form == Form::kWide) {
+      settle_statistics();
       settle_reserves();
       settle_ambient();
     }
@@ -113,6 +115,7 @@ class Assigner {
     const auto dated = std::count_if(times.begin(), times.end(), [](const TimeText& t) { return t.has_date; });
     const auto clocked = std::count_if(times.begin(), times.end(), [](const TimeText& t) { return t.has_clock; });
     const auto half = static_cast<std::ptrdiff_t>(times.size() / 2);
+    if (clock_with_full_stops(profile(i))) return Role::kTime;
     if (dated > half && clocked <= half) return Role::kDate;
     return Role::kTime;
   }
@@ -186,6 +189,47 @@ class Assigner {
   bool forced_time(std::size_t i) const {
     const auto& fixed = layout_.time.columns;
     return std::find(fixed.begin(), fixed.end(), static_cast<int>(i) + 1) != fixed.end();
+  }
+
+  bool whole_below(std::size_t i, double limit) const {
+    const auto& p = profile(i);
+    return p.holds() == Holds::kNumbers && p.whole_numbers && smallest(p.values) >= 0 && robust_peak(p.values) < limit;
+  }
+
+  /// Hour, minute and second in columns of their own, perhaps behind year, month and day.
+  void find_parts_of_clock() {
+    using Names = std::array<std::string_view, 14>;
+    static constexpr Names kHour{"h",       "hh",    "hour",   "hours", "hr", "std", "stunde",
+                                 "stunden", "heure", "heures", "hora",  "时", "時",  "小时"};
+    static constexpr Names kMinute{"m",      "mm",      "min", "minute", "minutes", "mins", "minuten",
+                                   "minuto", "minutos", "mi",  "分",     "分钟",    "分鐘", "mn"};
+    static constexpr Names kSecond{"s",       "ss",       "sec", "second",  "seconds",  "secs",    "sek",
+                                   "sekunde", "sekunden", "seg", "segundo", "segundos", "seconde", "秒"};
+    static constexpr Names kCalendar{"year", "month", "day",   "jahr", "monat", "tag", "año",
+                                     "mes",  "día",   "année", "mois", "jour",  "年",  "月"};
+    const auto called = [this](std::size_t i, const Names& names) {
+      const std::string text = lower(head(i).texts);
+      return std::find(names.begin(), names.end(), text) != names.end();
+    };
+    const bool fixed = layout_.time.kind == "clock h:m:s" && layout_.time.columns.size() > 1;
+    if (!fixed && !layout_.time.columns.empty()) return;
+    for (std::size_t i = 0; i + 1 < table_.columns; ++i) {
+      const bool named = called(i, kMinute) && called(i + 1, kSecond);
+      const bool stated =
+          fixed && forced_time(i) && forced_time(i + 1) && (i + 2 >= table_.columns || !forced_time(i + 2));
+      const auto& seconds = profile(i + 1);
+      const bool below =
+          seconds.holds() == Holds::kNumbers && smallest(seconds.values) >= 0 && robust_peak(seconds.values) < 60;
+      if ((!named && !stated) || !whole_below(i, 60) || !below) continue;
+      role(i) = Role::kMinutes;
+      role(i + 1) = Role::kTime;
+      if (i > 0 && whole_below(i - 1, 24) && (called(i - 1, kHour) || (fixed && forced_time(i - 1))))
+        role(i - 1) = Role::kHours;
+      for (std::size_t k = 0; k < i; ++k) {
+        if (called(k, kCalendar) || lower(head(k).texts) == "日") role(k) = Role::kText;
+      }
+      return;
+    }
   }
 
   /// One clock for all, or one for each group of channels.
@@ -320,12 +364,32 @@ class Assigner {
     return static_cast<double>(changed) / static_cast<double>(values.size() - 1);
   }
 
+  /// Goes up by one in each of the first rows.
+  static bool counts_rows(const ColumnProfile& column) {
+    if (!counting(column) || column.values.size() < 3) return false;
+    const std::size_t looked = std::min<std::size_t>(column.values.size(), 100);
+    for (std::size_t k = 1; k < looked; ++k) {
+      if (column.values[k] - column.values[k - 1] != 1) return false;
+    }
+    return true;
+  }
+
+  /// A nameless count of rows beside a time.
+  void drop_row_numbers() {
+    for (std::size_t i = 0; i < table_.columns; ++i) {
+      if (role(i) == Role::kTemperature && head(i).name.empty() && !head(i).unit && counts_rows(profile(i)))
+        role(i) = Role::kIndex;
+    }
+  }
+
   /// A date, a half of the day and milliseconds belong to a clock beside them; an index is of no use beside a time.
   void drop_companions(std::size_t time) {
     const bool packed = packed_clock(profile(time)) && !with_role(Role::kDate).empty();
+    const bool stops = clock_with_full_stops(profile(time));
     const bool clock = packed || (profile(time).holds() == Holds::kTimes && !profile(time).time_texts.empty());
-    const bool dated = clock && !packed && profile(time).time_texts.front().has_date;
+    const bool dated = clock && !packed && !stops && profile(time).time_texts.front().has_date;
     bool date_used = false, half_used = false, milliseconds_used = false;
+    drop_row_numbers();
     for (std::size_t i = 0; i < table_.columns; ++i) {
       bool keep = true;
       if (role(i) == Role::kDate) {
@@ -373,7 +437,8 @@ class Assigner {
       }
       if (index) {
         role(i) = Role::kIndex;
-      } else if (role(i) != Role::kDate && role(i) != Role::kHalfOfDay && role(i) != Role::kMilliseconds) {
+      } else if (role(i) != Role::kHours && role(i) != Role::kMinutes && role(i) != Role::kDate &&
+                 role(i) != Role::kHalfOfDay && role(i) != Role::kMilliseconds) {
         role(i) = Role::kTime;
         time = i;
       }
@@ -532,6 +597,32 @@ class Assigner {
     columns_.reasons[i] = std::move(why);
   }
 
+  /// "TC1 min", "TC1 max", "TC1 avg" of each interval: the mean is the channel.
+  void settle_statistics() {
+    const auto split = [this](std::size_t i, std::string& base) {
+      static constexpr std::array<std::string_view, 17> kKinds{
+          "avg", "average", "mean", "mittel",  "mittelwert", "moyenne", "promedio", "media", "平均",
+          "min", "minimum", "max",  "maximum", "最小",       "最大",    "std",      "stdev"};
+      const std::string name = lower(head(i).name);
+      for (std::size_t k = 0; k < kKinds.size(); ++k) {
+        const auto at = name.find(kKinds[k]);
+        if (at == std::string::npos) continue;
+        base = name;
+        base.erase(at, kKinds[k].size());
+        return k < 9 ? 1 : 2;  // the mean, another
+      }
+      return 0;
+    };
+    std::vector<std::string> means;
+    std::string base;
+    for (const std::size_t i : with_role(Role::kTemperature)) {
+      if (split(i, base) == 1) means.push_back(base);
+    }
+    for (const std::size_t i : with_role(Role::kTemperature)) {
+      if (split(i, base) == 2 && std::find(means.begin(), means.end(), base) != means.end()) role(i) = Role::kOther;
+    }
+  }
+
   /// The temperature of the room or of the instrument stays low while the board goes through the oven; zones that are
   /// only called Z1 stand at their temperature from the first row on.
   void settle_ambient() {
@@ -575,6 +666,17 @@ class Assigner {
 };
 
 }  // namespace
+
+bool clock_with_full_stops(const ColumnProfile& column) {
+  const auto& times = column.time_texts;
+  if (times.empty() || !std::all_of(times.begin(), times.end(), [](const TimeText& t) { return t.full_stops; }))
+    return false;
+  if (std::any_of(times.begin(), times.end(), [](const TimeText& t) { return !t.has_date; })) return true;
+  // A date stays the same from row to row.
+  std::size_t changes = 0;
+  for (std::size_t i = 1; i < times.size(); ++i) changes += times[i].clock_s != times[i - 1].clock_s ? 1 : 0;
+  return 4 * changes > times.size();
+}
 
 bool packed_clock(const ColumnProfile& column) {
   if (column.holds() != Holds::kNumbers || !column.whole_numbers) return false;

@@ -17,6 +17,8 @@ enum class Role {
   kDate,          ///< the date beside a clock
   kHalfOfDay,     ///< AM and PM in a column of their own
   kMilliseconds,  ///< what the clock beside it leaves out
+  kHours,         ///< of a clock whose parts have columns of their own; its seconds are kTime
+  kMinutes,
   kIndex,
   kTemperature,  ///< a thermocouple, in a unit of temperature or in volts
   kColdJunction,
@@ -41,6 +43,8 @@ struct Columns {
 Columns assign_columns(const Table& table, const TableHeader& header, const Facts& facts, const Layout& layout,
                        bool interval_given);
 
+/// "09.14.22" in every row: the same numbers could be dates, but they change like a clock.
+bool clock_with_full_stops(const ColumnProfile& column);
 /// Whole numbers that are all times of day written without signs: 91422 is 09:14:22.
 bool packed_clock(const ColumnProfile& column);
 

@@ -20,7 +20,7 @@ constexpr std::size_t kMostCellsPerRow = 4000;  // a channel in a row: what the 
 /// What the rows of a sample look like when split and read in one way.
 class Tally {
  public:
-  explicit Tally(char decimal) : decimal_(decimal) {}
+  Tally(char decimal, bool at_delimiters) : decimal_(decimal), at_delimiters_(at_delimiters) {}
 
   void add(const Row& row) {
     double good = 0, open = 0, bad = 0;
@@ -38,6 +38,8 @@ class Tally {
         good += read.time.has_date && read.time.has_clock ? 2 : 1;
       } else if (read.no_reading()) {
         open += 1;
+      } else if (parse_unit(cell)) {
+        open += 1;  // "25.3 °C" split at the blank, or a column of units
       } else {
         bad += 1;
       }
@@ -45,7 +47,8 @@ class Tally {
     if (good + open + bad == 0) return;
     ++lines_;
     if (digits) ++lines_with_digits_;
-    const bool row_of_data = good >= 1 && good >= bad && (good + open >= 2 * bad || good + open >= bad + 1);
+    // Between delimiters a time and a value may stand beside a name and a word of state; between blanks that is prose.
+    const bool row_of_data = good >= 1 && good >= bad && (good + open >= bad + 1 || (at_delimiters_ && good >= 2));
     if (!row_of_data) return;
     auto& width = widths_[row.cells.size()];
     width.purity += (good + 0.7 * open) / (good + open + bad);
@@ -78,6 +81,7 @@ class Tally {
     std::size_t rows = 0;
   };
   char decimal_;
+  bool at_delimiters_;
   std::size_t lines_ = 0, lines_with_digits_ = 0;
   bool separators_ = false;
   std::map<std::size_t, Width> widths_;
@@ -85,11 +89,12 @@ class Tally {
 
 Tally tally(const std::vector<std::string_view>& sample, const Dialect& dialect, char decimal,
             double* best_piece = nullptr) {
-  Tally result(decimal);
+  const bool at_delimiters = dialect.split == Dialect::Split::kDelimiter;
+  Tally result(decimal, at_delimiters);
   Row row;
   for (const auto piece : sample) {
     TextRows source(piece, dialect);
-    Tally of_piece(decimal);
+    Tally of_piece(decimal, at_delimiters);
     for (std::size_t here = 0; here < kMostRows && source.next(row); ++here) {
       result.add(row);
       if (best_piece != nullptr) of_piece.add(row);
@@ -270,7 +275,7 @@ DialectGuess guess_grid(const Grid& grid, const Layout& fixed) {
   const std::size_t step = std::max<std::size_t>(1, grid.rows.size() / (2 * kMostRows));
   for (std::size_t sign = 0; sign < kSigns.size(); ++sign) {
     if (fixed.decimal && !fixed.decimal->empty() && fixed.decimal->front() != kSigns[sign]) continue;
-    Tally result(kSigns[sign]);
+    Tally result(kSigns[sign], true);
     Row row;
     GridRows source(grid);
     for (std::size_t i = 0; i < grid.rows.size(); i += i < kMostRows ? 1 : step) {

@@ -149,7 +149,7 @@ Cells laid_over(const Statement& row, const Dialect& dialect, const std::vector<
     return by_place(pieces(row.text, 1), places);
   }
   Cells cells = row.cells;
-  if (!cells.empty()) cells[0] = std::string{without_comment_sign(cells[0])};
+  if (!cells.empty() && cells[0].size() > 1) cells[0] = std::string{without_comment_sign(cells[0])};
   while (cells.size() > columns && cells.back().empty()) cells.pop_back();
   if (cells.size() >= columns) {
     cells.resize(columns);

@@ -92,16 +92,24 @@ bool unit_in_brackets(HeaderText& header) {
   }
 }
 
-/// "T1 / °C", "Zeit/s", "Time in s", "Temp, °C", "TC1_degC".
-bool unit_at_end(HeaderText& header) {
+/// "Time in s", "T1 in °C".
+bool unit_after_in(HeaderText& header) {
   const std::string text = header.name;
   const std::string small = lower(text);
+  if (small.size() != text.size()) return false;
   for (const std::string_view word : {" in ", " en "}) {
     const auto at = small.rfind(word);
-    if (at == std::string::npos || small.size() != text.size()) continue;
-    if (const auto unit = parse_unit(std::string_view{text}.substr(at + word.size())))
+    if (at == std::string::npos) continue;
+    if (const auto unit = parse_unit(std::string_view{text}.substr(at + word.size()))) {
       return take_unit(header, *unit, text.substr(0, at));
+    }
   }
+  return false;
+}
+
+/// "T1 / °C", "Zeit/s", "Temp, °C", "TC1_degC".
+bool unit_at_end(HeaderText& header) {
+  const std::string text = header.name;
   const auto at = text.find_last_of("/_ ,:;-.");
   if (at == std::string::npos || at == 0) return false;
   const auto unit = parse_unit(std::string_view{text}.substr(at + 1));
@@ -163,6 +171,8 @@ char thermocouple_named(std::string_view original) {
         // "thermoelementtyp" ends in "typ" rightly; other words that do ("prototyp") have no lone letter behind them.
         if (word != "typ" && word != "type") continue;
       }
+      // "k-type" is no "typ e".
+      if (word == "typ" && at + word.size() < text.size() && text[at + word.size()] == 'e') continue;
       if (const char type = type_at(at + word.size())) return type;
     }
   }
@@ -187,7 +197,7 @@ HeaderText read_header_text(std::string_view cell) {
     take_unit(header, *unit, "");
     return header;
   }
-  unit_in_brackets(header) || unit_attached(header) || unit_at_end(header);
+  unit_in_brackets(header) || unit_after_in(header) || unit_attached(header) || unit_at_end(header);
   return header;
 }
 

@@ -75,8 +75,12 @@ class Interpreter {
     // Prose holds numbers too, but they do not line up.
     constexpr double kLeastShare = 0.1, kLeastShareWhole = 0.4;
     const bool one_column = guess.dialect.split == Dialect::Split::kWhole;
-    if (guess.columns == 0 || guess.best_piece < (one_column ? kLeastShareWhole : kLeastShare))
-      return no_table(name_, text);
+    const bool none = guess.columns == 0 || guess.best_piece < (one_column ? kLeastShareWhole : kLeastShare);
+    if (none && full_width_signs(text)) {
+      const std::string plain = plain_forms(text);
+      return full_width_ ? no_table(name_, text) : with_plain_forms(plain);
+    }
+    if (none) return no_table(name_, text);
     TextRows rows(text, guess.dialect);
     if (guess.decimal_open && !layout_.decimal) {
       const DecimalChoice choice = settle_decimal(rows, guess);
@@ -99,6 +103,12 @@ class Interpreter {
         return table(again, &again.dialect(), repaired.columns, decimal, text);
       }
     }
+    if (only_decimal_commas_) {
+      TextRows whole(text, {Dialect::Split::kWhole, '\n', {}});
+      reading_.read_as.delimiter = "";
+      reading_.read_as.decimal = ",";
+      return table(whole, &whole.dialect(), 1, ',', text);
+    }
     return table(rows, &rows.dialect(), guess.columns, guess.decimal, text);
   }
 
@@ -118,6 +128,18 @@ class Interpreter {
   }
 
  private:
+  /// Commas, semicolons and bars of the width of Chinese characters.
+  static bool full_width_signs(std::string_view text) {
+    const auto head = text.substr(0, 1U << 16);
+    return head.find("，") != std::string_view::npos || head.find("；") != std::string_view::npos ||
+           head.find("｜") != std::string_view::npos;
+  }
+
+  Result<Reading> with_plain_forms(const std::string& plain) {
+    full_width_ = true;
+    return text(plain);
+  }
+
   Layout with_signs(const char* delimiter, const char* decimal) const {
     Layout fixed = layout_;
     fixed.delimiter = delimiter;
@@ -129,6 +151,10 @@ class Interpreter {
     Table table = find_table(rows, guess.columns, guess.decimal, layout_.header_line.value_or(0),
                              layout_.header_line.has_value());
     if (table.columns == 0) return std::optional<Unjoined>{};
+    if (looks_like_one_column(table)) {
+      only_decimal_commas_ = true;
+      return std::optional<Unjoined>{};
+    }
     if (table.headers.empty()) {
       if (!looks_torn_apart(table)) return std::optional<Unjoined>{};
       const std::string found =
@@ -331,10 +357,27 @@ class Interpreter {
       }
     }
     keep_others(found, plan, others, *result, channels.size());
+    if (auto error = standing_still(result->times, found)) return *error;
     const auto cold = cold_junction_of(*temperatures, plan, *result);
     channels_of(found, plan, channels, *temperatures, cold, *result);
     clocks_ = plan.clocks;
     return true;
+  }
+
+  /// One time in all rows leaves nothing to measure.
+  std::optional<Error> standing_still(const std::vector<std::vector<double>>& clocks, const Found& found) const {
+    for (const auto& times : clocks) {
+      const bool moves =
+          std::any_of(times.begin(), times.end(), [&times](double t) { return t != times.front() && !std::isnan(t); });
+      if (!moves) {
+        return Error{ErrorCode::kParse,
+                     "found the same time in every row, expected times that go on",
+                     {name_, static_cast<int>(found.table.first_row.line), 0},
+                     "the same time in every row",
+                     "times that go on"};
+      }
+    }
+    return std::nullopt;
   }
 
   static int only_time(const Found& found) {
@@ -373,6 +416,7 @@ class Interpreter {
       if (!one.unit && endings_are_units_) one.unit = column.ending;
       one.bracket = column.bracket;
       one.thermocouple = column.thermocouple;
+      if (const auto* fixed = fixed_channel(i)) one.forced_unit = fixed->unit;
       evidence.push_back(std::move(one));
     }
     const int time = only_time(found);
@@ -642,7 +686,7 @@ class Interpreter {
     }
     const TimePlan& time = clocks_.front();
     layout.time.kind = time.name;
-    for (const int column : {time.date, time.column, time.half, time.milliseconds}) {
+    for (const int column : {time.date, time.column, time.half, time.milliseconds, time.hours, time.minutes}) {
       if (column >= 0) layout.time.columns.push_back(column + 1);
     }
     std::sort(layout.time.columns.begin(), layout.time.columns.end());
@@ -657,6 +701,8 @@ class Interpreter {
   Layout layout_;
   Reading reading_;
   bool endings_are_units_ = false;
+  bool full_width_ = false;           ///< the text was turned into plain forms
+  bool only_decimal_commas_ = false;  ///< "25,4" in every line: one column, not two
   std::vector<TimePlan> clocks_;
   TemperaturePlan temperatures_;
   std::vector<double> raw_times_;

@@ -8,6 +8,7 @@
 #include <set>
 #include <vector>
 
+#include "core/log/columns.h"
 #include "core/log/text.h"
 
 namespace ovenwright::log {
@@ -125,6 +126,20 @@ Result<std::optional<Unjoined>> take_commas_apart(std::string_view text, const T
     if (row.ended) made.text += '\n';
   }
   return Nothing{std::move(made)};
+}
+
+bool looks_like_one_column(const Table& table) {
+  if (table.columns != 2 || table.sampled < 12 || table.headers.size() > 1) return false;
+  const ColumnProfile &whole = table.profile[0], &part = table.profile[1];
+  if (!whole.whole_numbers || !part.whole_numbers || whole.numbers < table.sampled || part.numbers < table.sampled)
+    return false;
+  if (share_rising(whole.values) > 0.95) return false;  // a time
+  std::set<double> digits;
+  for (const double v : part.values) {
+    if (v < 0 || v > 9) return false;
+    digits.insert(v);
+  }
+  return digits.size() >= 5;
 }
 
 bool looks_torn_apart(const Table& table) {

@@ -27,5 +27,7 @@ Result<std::optional<Unjoined>> take_commas_apart(std::string_view text, const T
 
 /// Without names: every second column holds nothing but digits that jump about, as decimals do.
 bool looks_torn_apart(const Table& table);
+/// "25,4" in every line: a column of temperatures, not two of whole numbers.
+bool looks_like_one_column(const Table& table);
 
 }  // namespace ovenwright::log

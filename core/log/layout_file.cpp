@@ -18,7 +18,7 @@ constexpr std::array<std::string_view, 2> kDecimals{".", ","};
 constexpr std::array<std::string_view, 3> kForms{"wide", "long", "rows"};
 constexpr std::array<std::string_view, 3> kDateOrders{"dmy", "mdy", "ymd"};
 constexpr std::array<std::string_view, 8> kThermocouples{"K", "J", "T", "E", "N", "R", "S", "B"};
-constexpr std::array<std::string_view, 14> kTimeKinds{"seconds",
+constexpr std::array<std::string_view, 16> kTimeKinds{"seconds",
                                                       "milliseconds",
                                                       "microseconds",
                                                       "minutes",
@@ -31,6 +31,8 @@ constexpr std::array<std::string_view, 14> kTimeKinds{"seconds",
                                                       "serial days",
                                                       "seconds since 1970",
                                                       "milliseconds since 1970",
+                                                      "microseconds since 1970",
+                                                      "nanoseconds since 1970",
                                                       "index"};
 
 constexpr files::Range kScale{0, 1e9, true, "a factor above 0"};

@@ -54,6 +54,13 @@ RowReader::TimeState RowReader::read_time(const Row& row, const TimePlan& clock,
   const auto text = cell_at(row, clock.column);
   if (text.empty()) return kEmpty;
   const Cell cell = read_cell(text, plan_.decimal);
+  if (clock.minutes >= 0) {
+    const Cell minutes = read_cell(cell_at(row, clock.minutes), plan_.decimal);
+    const Cell hours = clock.hours >= 0 ? read_cell(cell_at(row, clock.hours), plan_.decimal) : minutes;
+    if (!cell.number() || !minutes.number() || !hours.number()) return kUnreadable;
+    time = (clock.hours >= 0 ? hours.value * 3600 : 0) + minutes.value * 60 + cell.value;
+    return kRead;
+  }
   const bool by_clock = clock.kind == TimeKind::kClock || clock.kind == TimeKind::kMoment;
   if (!by_clock) {
     if (!cell.number() || (cell.unit && cell.unit->quantity != Quantity::kTime)) return kUnreadable;
@@ -66,6 +73,7 @@ RowReader::TimeState RowReader::read_time(const Row& row, const TimePlan& clock,
   }
   TimeText date, at;
   if (cell.kind == CellKind::kTime) {
+    if (clock.kind == TimeKind::kClock && cell.time.parts == 0) return kUnreadable;
     date = at = cell.time;
   } else if (cell.number() && clock.date >= 0 && cell.value == std::floor(cell.value) && cell.value >= 0 &&
              cell.value < 240000) {
@@ -110,7 +118,13 @@ void RowReader::Account::shift(std::size_t lines) {
   for (Statement& statement : last_skipped) statement.line += lines;
 }
 
-void RowReader::note_rows(std::size_t first_line, std::size_t last_line) {
+void RowReader::note_rows(std::size_t first_line, std::size_t last_line, std::size_t at) {
+  constexpr std::size_t kMostBreaks = 16;
+  if (break_pending_) {
+    if (account.breaks.size() == kMostBreaks) account.breaks.erase(account.breaks.begin());
+    account.breaks.push_back(at);
+    break_pending_ = false;
+  }
   if (account.first_data_line == 0) account.first_data_line = first_line;
   account.last_data_line = last_line;
   account.last_skipped.clear();
@@ -118,6 +132,7 @@ void RowReader::note_rows(std::size_t first_line, std::size_t last_line) {
 
 void RowReader::skip(const Row& row) {
   ++account.skipped;
+  break_pending_ = true;
   if (account.last_skipped.size() < 60) {
     Statement statement;
     statement.line = row.line;
@@ -151,7 +166,10 @@ bool RowReader::cut_off(const Row& row) const {
 }
 
 bool RowReader::take(const Row& row, std::size_t at) {
-  if (row.blank()) return false;
+  if (row.blank()) {
+    break_pending_ = true;
+    return false;
+  }
   if (is_rule(row)) {
     ++account.comments;
     skip(row);
@@ -234,7 +252,7 @@ bool RowReader::take(const Row& row, std::size_t at) {
     break;
   }
   if (unreadable.line > 0) keep(account.unreadable, std::move(unreadable));
-  note_rows(row.line, row.line);
+  note_rows(row.line, row.line, at);
   return true;
 }
 

@@ -31,6 +31,7 @@ class RowReader {
     std::vector<Problem> timeless;    ///< rows of numbers without a time; the first few, and the last
     std::vector<Problem> short_rows, long_rows;
     std::size_t short_count = 0;
+    std::vector<std::size_t> breaks;  ///< places of rows of data that a blank or other line stands before; the last few
     std::size_t repeated_headers = 0, statistics = 0, comments = 0;
     std::vector<Statement> last_skipped;  ///< since the last row of data; the first few
     bool last_row_cut = false;            ///< the file ends within the last row of data
@@ -40,7 +41,7 @@ class RowReader {
   Account account;
 
   /// Notes that rows of data were read another way.
-  void note_rows(std::size_t first_line, std::size_t last_line);
+  void note_rows(std::size_t first_line, std::size_t last_line, std::size_t at);
 
   /// Time of a row by one clock. kEmpty where nothing stands there.
   enum class TimeState { kRead, kEmpty, kUnreadable };
@@ -50,6 +51,7 @@ class RowReader {
   void skip(const Row& row);
   bool cut_off(const Row& row) const;
 
+  bool break_pending_ = false;
   const WidePlan& plan_;
   std::vector<std::vector<double>>& times_;
   std::vector<std::vector<double>>& values_;

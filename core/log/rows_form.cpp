@@ -92,8 +92,8 @@ std::optional<TurnedTable> turned_rows(RowSource& rows, std::size_t columns, cha
     return rises(c) && c.labels > 0 && (words_in(c.cells.front()) & (kTimeWord | kDateWord)) != 0;
   });
   constexpr std::size_t kManyCells = 30;
-  const bool named =
-      labelled * 10 >= found.size() * 9 && rising >= 1 && rising < found.size() && (says_time || columns >= kManyCells);
+  const bool named = labelled * 10 >= found.size() * 9 && rising >= 1 &&
+                     (says_time || (rising < found.size() && columns >= kManyCells));
   const bool nameless = labelled == 0 && rises(found.front()) && rising * 2 <= found.size() &&
                         columns >= 3 * found.size() && columns >= 8;
   const bool only_channels = labelled == found.size() && columns >= 3 * found.size() && columns >= kManyCells;

@@ -1,64 +1,16 @@
 #include "core/log/table.h"
 
 #include <algorithm>
-#include <cmath>
-#include <limits>
+#include <deque>
 
-#include "core/log/dialect.h"
 #include "core/log/text.h"
+#include "core/log/words.h"
 
 namespace ovenwright::log {
 namespace {
 
 constexpr std::size_t kMostStatements = 300;
 constexpr std::size_t kMostHeaders = 12;
-constexpr std::size_t kSampledRows = 400;
-constexpr std::size_t kFirstRows = 100;        // all of these, so that a change from row to row shows
-constexpr std::size_t kMostWalked = 1U << 20;  // a table up to this many bytes is walked row by row
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
-
-void add_cell(ColumnProfile& column, std::string_view text, char decimal) {
-  const Cell cell = read_cell(text, decimal);
-  double value = kNaN;
-  switch (cell.kind) {
-    case CellKind::kEmpty:
-      ++column.empty;
-      break;
-    case CellKind::kOpen:
-    case CellKind::kOver:
-    case CellKind::kUnder:
-      ++column.open;
-      break;
-    case CellKind::kNumber:
-      ++column.numbers;
-      value = cell.value;
-      column.most_decimals = std::max(column.most_decimals, cell.decimals);
-      column.fewest_decimals = std::min(column.fewest_decimals, std::max(0, cell.decimals));
-      column.whole_numbers = column.whole_numbers && cell.decimals < 0 && value == std::floor(value);
-      if (cell.unit && column.unit_seen.empty())
-        column.unit_seen = std::string{trim(text.substr(text.find_last_of("0123456789.,") + 1))};
-      break;
-    case CellKind::kTime:
-      ++column.times;
-      column.time_texts.push_back(cell.time);
-      break;
-    case CellKind::kText:
-      ++column.texts;
-      break;
-  }
-  column.values.push_back(value);
-  const bool category = cell.kind == CellKind::kText || (cell.number() && cell.decimals < 0 && std::abs(value) < 1000);
-  if (!category) return;
-  if (column.values.size() <= kFirstRows && !column.texts_seen.empty() && column.texts_seen.back() != text)
-    ++column.text_changes;
-  const auto seen = std::find(column.texts_seen.begin(), column.texts_seen.end(), text);
-  if (seen != column.texts_seen.end()) {
-    // The last one seen stands at the end, so that a change shows.
-    std::rotate(seen, seen + 1, column.texts_seen.end());
-  } else if (column.texts_seen.size() < 40) {
-    column.texts_seen.emplace_back(text);
-  }
-}
 
 Statement statement_of(const Row& row) {
   Statement statement;
@@ -77,147 +29,253 @@ Statement statement_of(const Row& row) {
   return statement;
 }
 
-std::size_t used_cells(const Row& row) {
-  std::size_t used = row.cells.size();
-  while (used > 0 && row.cells[used - 1].empty()) --used;
-  return used;
-}
-
-bool has_width(const Row& row, std::size_t columns) {
-  return row.cells.size() == columns || (row.cells.size() > columns && used_cells(row) <= columns);
-}
-
-/// Profiles from rows of the right width that hold more numbers than text, wherever they stand.
-std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, char decimal) {
-  std::vector<ColumnProfile> profile(columns);
-  std::size_t taken = 0;
+Row row_of(const Statement& statement) {
   Row row;
-  const auto add_row = [&] {
-    if (!has_width(row, columns)) return;
-    std::size_t good = 0, bad = 0;
-    for (const auto text : row.cells) {
-      const Cell cell = read_cell(text, decimal);
-      if (cell.number() || cell.kind == CellKind::kTime) ++good;
-      if (cell.kind == CellKind::kText) ++bad;
-      if (good + bad > 50) break;
-    }
-    if (good == 0 || good < bad) return;
-    for (std::size_t i = 0; i < columns; ++i) add_cell(profile[i], row.cells[i], decimal);
-    ++taken;
-  };
-  const std::string_view text = rows.text();
-  if (text.empty()) {
-    rows.seek({});
-    std::size_t count = 0;
-    while (count < 20000 && rows.next(row)) ++count;
-    const std::size_t step = std::max<std::size_t>(1, count / kSampledRows);
-    for (std::size_t i = 0; i < count; i += step) {
-      rows.seek({i, 0});
-      if (rows.next(row)) add_row();
-    }
-  } else {
-    for (const auto piece : sample_of(text)) {
-      const auto from = static_cast<std::size_t>(piece.data() - text.data());
-      rows.seek({from, 0});
-      while (taken < 4 * kSampledRows && rows.position().offset < from + piece.size() && rows.next(row)) add_row();
-    }
-  }
-  for (ColumnProfile& column : profile) {
-    column.always_filled =
-        column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= taken;
-  }
-  return profile;
+  row.line = statement.line;
+  for (const auto& cell : statement.cells) row.cells.push_back(cell);
+  return row;
 }
 
-/// The profile of the table itself, spread over its length. `holds` keeps what the first look found.
-void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile>& first, char decimal) {
-  table.profile.assign(table.columns, {});
-  Row row;
-  const auto take = [&] {
-    for (std::size_t i = 0; i < table.columns; ++i) add_cell(table.profile[i], row.cells[i], decimal);
-    ++table.sampled;
-  };
-  // A row that the file's end may have cut says nothing about how the others are written.
-  const auto usable = [&] { return (row.ended || table.sampled < 3) && fit_row(row, first, decimal).data(); };
-  const std::string_view text = rows.text();
-  const std::size_t length = text.empty() ? 0 : text.size() - table.first_row.offset;
-  if (text.empty() || length <= kMostWalked) {
-    // Walked twice: to know how many rows there are, then for some of them.
-    std::vector<Position> places;
-    rows.seek(table.first_row);
-    while (true) {
-      const Position place = rows.position();
-      if (!rows.next(row)) break;
-      if (has_width(row, table.columns)) places.push_back(place);
-    }
-    table.rows = static_cast<double>(places.size());
-    const std::size_t step = std::max<std::size_t>(1, places.size() / kSampledRows);
-    std::size_t next = 0;
-    for (std::size_t i = 0; i < places.size(); ++i) {
-      const bool wanted = i < kFirstRows || i + 1 == places.size() || i >= next;
-      if (!wanted) continue;
-      next = i + step;
-      rows.seek(places[i]);
-      if (rows.next(row) && usable()) take();
-    }
-  } else {
-    constexpr std::size_t kPieces = 100, kRowsPerPiece = 3;
-    std::size_t bytes = 0, counted = 0;
-    for (std::size_t i = 0; i <= kPieces; ++i) {
-      rows.seek({i == 0 ? table.first_row.offset : table.first_row.offset + length / (kPieces + 1) * i, 0});
-      if (i > 0 && !rows.next(row)) break;  // the rest of a line
-      const std::size_t start = rows.position().offset;
-      for (std::size_t k = 0; k < (i == 0 ? kFirstRows : kRowsPerPiece) && rows.next(row); ++k, ++counted) {
-        if (usable()) take();
-      }
-      bytes += rows.position().offset - start;
-    }
-    // The last rows, where a date may have changed.
-    constexpr std::size_t kTail = 4096;
-    rows.seek({text.size() - std::min(kTail, length), 0});
-    if (rows.next(row)) {
-      while (rows.next(row)) {
-        if (usable()) take();
-      }
-    }
-    table.rows =
-        bytes == 0 ? 0 : static_cast<double>(length) * static_cast<double>(counted) / static_cast<double>(bytes);
+/// What a row of cells that is no data may be.
+struct RowWords {
+  std::size_t filled = 0, texts = 0, numbers = 0, last = 0;
+};
+
+RowWords words_of(const Statement& statement) {
+  RowWords reading;
+  for (std::size_t i = 0; i < statement.cells.size(); ++i) {
+    if (statement.cells[i].empty()) continue;
+    ++reading.filled;
+    reading.last = i + 1;
+    const Cell cell = read_cell(statement.cells[i], '.');
+    if (cell.number() && !cell.unit) ++reading.numbers;
+    if (cell.kind == CellKind::kText || (cell.number() && cell.unit)) ++reading.texts;
   }
-  for (ColumnProfile& column : table.profile) {
-    column.always_filled =
-        column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= table.sampled;
-  }
+  return reading;
+}
+
+bool number_with_either_sign(const std::string& cell) {
+  return read_cell(cell, '.').number() || read_cell(cell, ',').number();
 }
 
 /// Whether a row above the data can be one of its header rows.
 bool header_like(const Statement& statement, std::size_t columns) {
-  std::size_t filled = 0, texts = 0, last = 0;
-  for (std::size_t i = 0; i < statement.cells.size(); ++i) {
-    if (statement.cells[i].empty()) continue;
-    ++filled;
-    last = i + 1;
-    const Cell cell = read_cell(statement.cells[i], '.');
-    if (cell.kind == CellKind::kText || (cell.number() && cell.unit)) ++texts;
+  const RowWords reading = words_of(statement);
+  if (reading.filled == 0) return false;
+  std::string label = statement.cells.front();
+  while (label.size() > 1 && (label.front() == '#' || label.front() == ' ')) label.erase(0, 1);
+  const bool keyed = !label.empty() && read_cell(label, '.').kind == CellKind::kText;
+  const Words words = words_in(label);
+  const bool says_how_often = (words_in(statement.text) & (kIntervalWord | kRateWord)) != 0 &&
+                              statement.text.find_first_of("0123456789") != std::string::npos;
+  if (says_how_often && (reading.filled == 1 || (reading.filled <= 3 && number_with_either_sign(statement.cells[1]))))
+    return false;
+  // "Upper limit;250;250;250": a label and numbers. "Time;1;2;3" and "Channel;1;2;3" are names.
+  const bool names = (words & (kTimeWord | kDateWord | kIndexWord | kChannelWord | kNameWord)) != 0;
+  if (keyed && !names && (words & kStatisticWord) != 0 && reading.numbers + 1 >= reading.filled) return false;
+  if (columns <= 2) {
+    const bool key_and_value =
+        keyed && !names && statement.cells.size() > 1 && number_with_either_sign(statement.cells[1]);
+    return !key_and_value && reading.last <= columns + 1;
   }
-  if (filled == 0) return false;
   // "Interval,500,ms": a key, its value and unit.
-  if (columns > 3 && filled <= 3 && statement.cells.size() > 1 && !statement.cells[0].empty()) {
-    const bool keyed = read_cell(statement.cells[0], '.').kind == CellKind::kText;
-    if (keyed && (read_cell(statement.cells[1], '.').number() || read_cell(statement.cells[1], ',').number()))
-      return false;
-  }
-  if (columns <= 2) return filled >= 1 && last <= columns + 1;
+  if (columns > 3 && reading.filled <= 3 && statement.cells.size() > 1 && keyed &&
+      number_with_either_sign(statement.cells[1]))
+    return false;
   // A line of metadata has a key and a value; a row above the table speaks of most columns, or of groups of them.
-  return filled * 2 >= columns || (filled >= 3 && statement.cells.size() + 1 >= columns);
+  return reading.filled * 2 >= columns || (reading.filled >= 3 && statement.cells.size() + 1 >= columns);
 }
+
+bool names_the_time(const Statement& statement) {
+  return std::any_of(statement.cells.begin(), statement.cells.end(), [](const std::string& cell) {
+    return cell.size() < 60 && (words_in(cell) & (kTimeWord | kDateWord | kIndexWord)) != 0;
+  });
+}
+
+/// A row of words, none of them numbers: where another table starts, or the header is repeated.
+bool row_of_words(const Statement& statement, std::size_t columns) {
+  const RowWords reading = words_of(statement);
+  return columns > 1 && reading.texts >= 2 && reading.numbers == 0 && 2 * reading.texts >= columns;
+}
+
+/// Finds where the data of the table start and which rows above them are its header.
+class Finder {
+ public:
+  Finder(RowSource& rows, std::size_t columns, char decimal, int header_line, bool header_forced)
+      : rows_(rows),
+        columns_(columns),
+        decimal_(decimal),
+        header_line_(static_cast<std::size_t>(std::max(0, header_line))),
+        forced_(header_forced) {}
+
+  Table run() {
+    profile_ = first_profile(rows_, columns_, decimal_);
+    rows_.seek({});
+    if (!next_block()) return {};
+    if (!forced_) pass_over_smaller_tables();
+    table_.columns = columns_;
+    table_.first_row = first_;
+    take_short_rows();
+    const std::size_t rest = take_headers();
+    for (std::size_t k = 0; k < rest; ++k) {
+      if (!before_[k].text.empty()) table_.above.push_back(std::move(before_[k]));
+    }
+    fill_profile(rows_, table_, profile_, decimal_);
+    return std::move(table_);
+  }
+
+ private:
+  bool data(const Row& row) const { return fit_row(row, profile_, decimal_).data(); }
+
+  /// Goes on to the next row of data; what stands before it is kept in before_.
+  bool next_block() {
+    Row row;
+    while (true) {
+      const Position place = rows_.position();
+      if (!rows_.next(row)) return false;
+      const bool above_header = forced_ && row.line <= header_line_;
+      const bool fits = !above_header && data(row);
+      if (fits && !(is_comment(row) && row.cells.size() == 1)) {
+        first_ = place;
+        return true;
+      }
+      keep(statement_of(row), place);
+    }
+  }
+
+  void keep(Statement statement, Position place) {
+    before_.push_back(std::move(statement));
+    places_.push_back(place);
+    if (before_.size() <= kMostStatements) return;
+    if (table_.above.size() < kMostStatements) table_.above.push_back(std::move(before_.front()));
+    before_.pop_front();
+    places_.pop_front();
+  }
+
+  /// A few rows of numbers under a header of their own, such as the zones of the oven, come before the longer table of
+  /// the same width.
+  void pass_over_smaller_tables() {
+    constexpr std::size_t kMostRows = 60, kMostLookedAt = 400;
+    Row row;
+    const Position start = first_;
+    rows_.seek(start);
+    std::size_t here = 0, looked = 0;
+    while (looked++ < kMostLookedAt) {
+      const Position place = rows_.position();
+      if (!rows_.next(row)) return;
+      if (row.blank()) continue;
+      if (data(row)) {
+        if (++here > kMostRows) return;
+        continue;
+      }
+      Statement statement = statement_of(row);
+      if (!row_of_words(statement, columns_) || repeats_header(statement)) continue;
+      const Position behind = rows_.position();
+      const std::size_t longer = rows_in_block(2 * here + 1);
+      if (longer <= 2 * here) return;
+      // The smaller table and its header are metadata.
+      rows_.seek(start);
+      while (rows_.position().offset < place.offset && rows_.next(row)) keep(statement_of(row), start);
+      keep(std::move(statement), place);
+      rows_.seek(behind);
+      if (next_block()) pass_over_smaller_tables();
+      return;
+    }
+  }
+
+  bool repeats_header(const Statement& statement) const {
+    return std::any_of(before_.begin(), before_.end(),
+                       [&statement](const Statement& s) { return s.cells == statement.cells; });
+  }
+
+  /// Rows of data from here on up to the next row of words, at most so many.
+  std::size_t rows_in_block(std::size_t most) {
+    Row row;
+    std::size_t count = 0;
+    while (count < most && rows_.next(row)) {
+      if (data(row)) {
+        ++count;
+      } else if (!row.blank() && count > 0 && row_of_words(statement_of(row), columns_)) {
+        break;
+      }
+    }
+    return count;
+  }
+
+  /// Rows above the first full one that lack their last cells: channels that were plugged in later.
+  void take_short_rows() {
+    if (forced_ && header_line_ > 0 && before_.empty()) return;
+    std::size_t taken = 0;
+    while (taken < before_.size()) {
+      const Statement& statement = before_[before_.size() - 1 - taken];
+      if (statement.cells.size() < 2 || statement.cells.size() >= columns_ ||
+          (forced_ && statement.line <= header_line_))
+        break;
+      bool fits = true;
+      for (std::size_t i = 0; i < statement.cells.size() && fits; ++i) {
+        const auto holds = profile_[i].holds();
+        const Cell cell = read_cell(statement.cells[i], decimal_);
+        fits = holds == ColumnProfile::Holds::kTimes
+                   ? cell.kind == CellKind::kTime
+                   : holds != ColumnProfile::Holds::kNumbers || cell.number() || cell.no_reading();
+        if (i == 0 && !cell.number() && cell.kind != CellKind::kTime) fits = false;
+      }
+      if (!fits) break;
+      ++taken;
+    }
+    constexpr std::size_t kFewest = 2;
+    if (taken < kFewest) return;
+    table_.first_row = places_[places_.size() - taken];
+    before_.resize(before_.size() - taken);
+    places_.resize(before_.size());
+  }
+
+  /// Header rows, upwards from the data: blank lines and rules between do not end them unless some were found already.
+  /// Rows of limits or the like may stand between them and the data. Returns how many rows are left above them.
+  std::size_t take_headers() {
+    constexpr std::size_t kMostBetween = 4;
+    std::size_t i = before_.size(), between = 0;
+    if (forced_ && header_line_ == 0) return i;
+    std::vector<Statement> not_headers;
+    std::size_t left = i;
+    while (i > 0 && table_.headers.size() < kMostHeaders) {
+      const Statement& above = before_[i - 1];
+      if (forced_ && above.line < header_line_) break;
+      const Row as_row = row_of(above);
+      if (as_row.blank() || is_rule(as_row)) {
+        if (as_row.blank() && !table_.headers.empty() && !forced_) break;
+        --i;
+        continue;
+      }
+      if (forced_ || header_like(above, columns_)) {
+        if (between > 0 && !forced_ && !names_the_time(above)) break;
+        table_.headers.insert(table_.headers.begin(), above);
+        for (auto& statement : not_headers) table_.above.push_back(std::move(statement));
+        not_headers.clear();
+        between = 0;
+        left = i - 1;
+      } else {
+        if (++between > kMostBetween) break;
+        not_headers.push_back(above);
+      }
+      --i;
+    }
+    return left;
+  }
+
+  RowSource& rows_;
+  const std::size_t columns_;
+  const char decimal_;
+  const std::size_t header_line_;
+  const bool forced_;
+  std::vector<ColumnProfile> profile_;
+  std::deque<Statement> before_;  ///< rows before the data, the newest at the end
+  std::deque<Position> places_;
+  Position first_;
+  Table table_;
+};
 
 }  // namespace
-
-ColumnProfile::Holds ColumnProfile::holds() const {
-  if (numbers + times + texts == 0) return Holds::kNothing;
-  if (texts > numbers + times) return Holds::kText;
-  return times > numbers ? Holds::kTimes : Holds::kNumbers;
-}
 
 bool is_rule(const Row& row) {
   bool any = false;
@@ -235,76 +293,8 @@ bool is_comment(const Row& row) {
          start.starts_with("REM ") || start.starts_with("rem ") || start.starts_with("*");
 }
 
-RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char decimal) {
-  using Holds = ColumnProfile::Holds;
-  RowFit fit;
-  fit.width = has_width(row, profile.size());
-  if (!fit.width) return fit;
-  for (std::size_t i = 0; i < profile.size(); ++i) {
-    const Holds holds = profile[i].holds();
-    if (holds == Holds::kText) continue;
-    const Cell cell = read_cell(row.cells[i], decimal);
-    const bool fits =
-        (cell.number() && holds == Holds::kNumbers) || (cell.kind == CellKind::kTime && holds == Holds::kTimes);
-    if (fits) {
-      ++fit.good;
-    } else if (holds != Holds::kNothing && !cell.no_reading()) {
-      ++fit.mismatched;
-    } else if (profile[i].always_filled && cell.kind == CellKind::kEmpty) {
-      fit.key_filled = false;
-    }
-  }
-  return fit;
-}
-
 Table find_table(RowSource& rows, std::size_t columns, char decimal, int header_line, bool header_forced) {
-  Table table;
-  const auto profile = first_profile(rows, columns, decimal);
-  std::vector<Statement> last;  // rows before the one at hand, the newest at the end
-  Row row;
-  rows.seek({});
-  bool found = false;
-  while (true) {
-    const Position place = rows.position();
-    if (!rows.next(row)) break;
-    const bool before_header = header_forced && row.line <= static_cast<std::size_t>(header_line);
-    const bool commented = is_comment(row) && !(row.cells.size() > 1 && fit_row(row, profile, decimal).data());
-    if (!before_header && !commented && fit_row(row, profile, decimal).data()) {
-      table.first_row = place;
-      found = true;
-      break;
-    }
-    last.push_back(statement_of(row));
-    if (last.size() > kMostStatements) {
-      if (table.above.size() < kMostStatements) table.above.push_back(std::move(last.front()));
-      last.erase(last.begin());
-    }
-  }
-  if (!found) return table;
-  table.columns = columns;
-  // Header rows: upwards from the data, blank lines and rules between do not end them unless some were found already.
-  std::size_t i = last.size();
-  const bool no_header = header_forced && header_line == 0;
-  while (i > 0 && !no_header && table.headers.size() < kMostHeaders) {
-    const Statement& above = last[i - 1];
-    const bool forced_here = header_forced && above.line >= static_cast<std::size_t>(header_line);
-    if (header_forced && !forced_here) break;
-    Row as_row;
-    for (const auto& cell : above.cells) as_row.cells.push_back(cell);
-    if (as_row.blank() || is_rule(as_row)) {
-      if (as_row.blank() && !table.headers.empty() && !header_forced) break;
-      --i;
-      continue;
-    }
-    if (!forced_here && !header_like(above, columns)) break;
-    table.headers.insert(table.headers.begin(), above);
-    --i;
-  }
-  for (std::size_t k = 0; k < i; ++k) {
-    if (!last[k].text.empty()) table.above.push_back(std::move(last[k]));
-  }
-  fill_profile(rows, table, profile, decimal);
-  return table;
+  return Finder(rows, columns, decimal, header_line, header_forced).run();
 }
 
 }  // namespace ovenwright::log

@@ -57,6 +57,12 @@ struct RowFit {
 /// No columns in the result where there is none.
 Table find_table(RowSource& rows, std::size_t columns, char decimal, int header_line, bool header_forced);
 
+/// Profiles from rows of the right width that hold more numbers than text, wherever they stand in the sample.
+std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, char decimal);
+/// The profile of the table itself, spread over its length.
+/// @param first  what the first look found, by which rows are told from other lines
+void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile>& first, char decimal);
+
 RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char decimal);
 
 /// A line of signs that rules off header or table: "-----+-----", "======".

@@ -137,7 +137,7 @@ class Planner {
       ChannelUnit& own = plan_.channels[i];
       own.thermocouple = channel.thermocouple != 0 ? channel.thermocouple : '\0';
       if (layout_.unit) {
-        own.unit = *layout_.unit;
+        own.unit = channel.forced_unit.value_or(*layout_.unit);
         if (channel.unit && channel.unit->quantity == Quantity::kVoltage && own.unit == "mV")
           own.millivolts = channel.unit->factor;
         continue;

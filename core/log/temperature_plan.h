@@ -41,6 +41,7 @@ struct ChannelEvidence {
   std::optional<UnitText> unit;  ///< of header, row of units or cells
   std::string bracket;           ///< in brackets behind the name, no unit that is known
   char thermocouple = 0;
+  std::optional<std::string> forced_unit;  ///< of the layout, where this channel's differs from the others'
 };
 
 /// Decides unit, scale, type and cold junction: by header, cells, lines around the table, and by the values where

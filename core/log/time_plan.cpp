@@ -48,6 +48,7 @@ class Planner {
     const auto& profile = table_.profile[static_cast<std::size_t>(time_column)];
     plan.decimals = std::max(0, profile.most_decimals);
     const std::string forced = layout_.time.kind.value_or("");
+    if (parts_in_columns()) return std::move(planning_);
     if (!forced.empty() && forced != "index") {
       if (auto error = apply(forced, profile)) return *error;
     } else if (profile.holds() == Holds::kTimes) {
@@ -126,7 +127,9 @@ class Planner {
                                        Known{"date and time", TimeKind::kMoment, 1},
                                        Known{"serial days", TimeKind::kSerialDays, kDay},
                                        Known{"seconds since 1970", TimeKind::kEpoch, 1},
-                                       Known{"milliseconds since 1970", TimeKind::kEpoch, 1e-3}};
+                                       Known{"milliseconds since 1970", TimeKind::kEpoch, 1e-3},
+                                       Known{"microseconds since 1970", TimeKind::kEpoch, 1e-6},
+                                       Known{"nanoseconds since 1970", TimeKind::kEpoch, 1e-9}};
     const auto known = std::find_if(kKnown.begin(), kKnown.end(), [&kind](const Known& k) { return k.name == kind; });
     if (known == kKnown.end())
       return Error{ErrorCode::kBadArgument,
@@ -183,6 +186,18 @@ class Planner {
       plan.kind = TimeKind::kEpoch;
       plan.name = "milliseconds since 1970";
       plan.seconds_per_unit = 1e-3;
+      return;
+    }
+    if (low > 0.6e15 && high < 4.2e15) {
+      plan.kind = TimeKind::kEpoch;
+      plan.name = "microseconds since 1970";
+      plan.seconds_per_unit = 1e-6;
+      return;
+    }
+    if (low > 0.6e18 && high < 4.2e18) {
+      plan.kind = TimeKind::kEpoch;
+      plan.name = "nanoseconds since 1970";
+      plan.seconds_per_unit = 1e-9;
       return;
     }
     auto unit = column.unit;
@@ -265,8 +280,9 @@ class Planner {
 
   void clock(const ColumnProfile& profile) {
     auto& plan = planning_.plan;
-    const bool dated =
-        std::any_of(profile.time_texts.begin(), profile.time_texts.end(), [](const TimeText& t) { return t.has_date; });
+    const bool stops = clock_with_full_stops(profile);
+    const bool dated = !stops && std::any_of(profile.time_texts.begin(), profile.time_texts.end(),
+                                             [](const TimeText& t) { return t.has_date; });
     if (dated) {
       plan.kind = TimeKind::kMoment;
       plan.name = "date and time";
@@ -305,6 +321,17 @@ class Planner {
                  plan.hours_and_minutes ? "hours and minutes" : "minutes and seconds", minutes(chosen), minutes(other)),
              plan.name, plan.hours_and_minutes ? "clock m:s" : "clock h:m");
     }
+  }
+
+  bool parts_in_columns() {
+    auto& plan = planning_.plan;
+    for (std::size_t i = 0; i < table_.columns; ++i) {
+      if (columns_.roles[i] == Role::kHours) plan.hours = static_cast<int>(i);
+      if (columns_.roles[i] == Role::kMinutes) plan.minutes = static_cast<int>(i);
+    }
+    plan.kind = plan.minutes >= 0 ? TimeKind::kClock : plan.kind;
+    plan.name = plan.minutes >= 0 ? "clock h:m:s" : plan.name;
+    return plan.minutes >= 0;
   }
 
   bool has_date_column() const {

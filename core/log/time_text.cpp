@@ -296,6 +296,7 @@ bool clock(Scanner& scan, TimeText& time) {
     return true;
   }
   const bool negative = scan.take('-');
+  if (!negative) scan.take('+');
   int digits = 0, count = 0;
   std::array<int, 4> part{};
   std::array<int, 4> width{};
@@ -314,8 +315,13 @@ bool clock(Scanner& scan, TimeText& time) {
     width[count] = digits;
     if (digits == 0 || digits > 6) return fail();
     ++count;
-    if (scan.peek() != ':' || !is_digit(scan.peek(1))) break;
-    scan.take(':');
+    // Full stops stand between the parts of a clock behind a date: "12.03.2031 09.14.22".
+    const char separator = scan.peek();
+    const bool stop = separator == '.' && time.has_date && count < 3 && width[count - 1] == 2 &&
+                      is_digit(scan.peek(1)) && is_digit(scan.peek(2)) && !is_digit(scan.peek(3)) &&
+                      (count == 2 || scan.peek(3) == '.');
+    if ((separator != ':' && !stop) || !is_digit(scan.peek(1))) break;
+    scan.take(separator);
   }
   if (count == 1) {
     // "t091422", "091422" behind a date.
@@ -361,8 +367,15 @@ bool clock(Scanner& scan, TimeText& time) {
 void offset(Scanner& scan, TimeText& time) {
   const auto start = scan.mark();
   scan.blanks();
-  const bool named = scan.take_word("utc") || scan.take_word("gmt") || scan.take_word("z");
+  bool named = scan.take_word("utc") || scan.take_word("gmt") || scan.take_word("z");
   if (named) time.offset_s = 0;
+  if (!named) {
+    // The name of a zone: which one matters not to times that count from the first row.
+    static constexpr std::array<std::string_view, 22> kZones{"cest", "cet", "mesz", "mez", "west", "wet", "eest", "eet",
+                                                             "bst",  "ist", "est",  "edt", "cst",  "cdt", "mst",  "mdt",
+                                                             "pst",  "pdt", "jst",  "kst", "hkt",  "sgt"};
+    named = std::any_of(kZones.begin(), kZones.end(), [&scan](std::string_view zone) { return scan.take_word(zone); });
+  }
   const auto behind_name = scan.mark();
   const bool plus = scan.take('+');
   if (plus || scan.take('-')) {
@@ -409,6 +422,27 @@ bool year_at_last(Scanner& scan, TimeText& time) {
   return digits == 4 && year_of(time.third, digits);
 }
 
+/// "09.14.22" as a clock.
+std::optional<TimeText> dotted_clock(std::string_view text) {
+  const auto two = [text](std::size_t at) {
+    return is_digit(text[at]) && is_digit(text[at + 1]) ? (text[at] - '0') * 10 + (text[at + 1] - '0') : 99;
+  };
+  if (text.size() < 8 || text[2] != '.' || text[5] != '.' || (text.size() > 8 && text[8] != '.' && text[8] != ','))
+    return std::nullopt;
+  TimeText time;
+  time.lead = two(0);
+  if (time.lead > 23 || two(3) > 59 || two(6) > 59) return std::nullopt;
+  time.clock_s = time.lead * 3600.0 + two(3) * 60.0 + two(6);
+  time.parts = 3;
+  time.full_stops = true;
+  if (text.size() > 8) {
+    Scanner rest{text.substr(9)};
+    time.clock_s += fraction(rest, time.fraction_digits);
+    if (time.fraction_digits == 0 || !rest.done()) return std::nullopt;
+  }
+  return time;
+}
+
 }  // namespace
 
 std::optional<TimeText> read_time_text(std::string_view original) {
@@ -416,6 +450,19 @@ std::optional<TimeText> read_time_text(std::string_view original) {
   // No digit, no time.
   if (std::none_of(original.begin(), original.end(), is_digit)) return std::nullopt;
   const std::string text = lower(original);
+  if (auto clock_only = dotted_clock(text)) {
+    // Whether it is a date the whole column tells.
+    Scanner as_date{text};
+    TimeText time;
+    if (date_of_numbers(as_date, time) && as_date.done()) {
+      time.clock_s = clock_only->clock_s;
+      time.parts = 3;
+      time.full_stops = true;
+      return time;
+    }
+    clock_only->has_clock = true;
+    return clock_only;
+  }
   Scanner scan{text};
   TimeText time;
   bool year_to_come = false;

@@ -245,6 +245,11 @@ std::optional<UnitText> scaled(std::string_view original) {
                                 number->value == 0.1 || number->value == 0.01 || number->value == 0.001);
   if (!power || !number->rest.empty()) return std::nullopt;
   if (named == nullptr || named->quantity != kTemperature) return std::nullopt;
+  // "C10" and "10 C" are names or readings, "0.1 C" is a unit.
+  const bool fraction = number->value < 1;
+  const bool sign = text.find_first_of("*/x") != std::string::npos || text.find("×") != std::string::npos ||
+                    text.find("·") != std::string::npos;
+  if (named->weak && !fraction && !sign) return std::nullopt;
   UnitText unit = from(*named);
   unit.scale = number->value;
   unit.weak = false;

@@ -65,6 +65,7 @@ class WideReader {
     if (!stopped_) read_alone();
     if (cancelled_) return Error{ErrorCode::kCancelled, "reading was stopped", {file_, 0, 0}, "", ""};
     if (too_many_) return too_large(static_cast<double>(result_.rows));
+    leave_out_tail();
     bool drop_last = false;
     if (auto error = settle(accounts_, result_.rows, plan_, file_, result_, drop_last)) return *error;
     if (drop_last) {
@@ -174,7 +175,7 @@ class WideReader {
     while (p < end) {
       if (fast.usable()) {
         const std::size_t read = fast.read(p, text_.data(), end, piece.rows, piece.room() - piece.rows);
-        if (read > 0) reader.note_rows(line, line + read - 1);
+        if (read > 0) reader.note_rows(line, line + read - 1, piece.rows);
         piece.rows += read;
         line += read;
         if (p >= end) break;
@@ -213,6 +214,7 @@ class WideReader {
   void append(const Piece& piece, RowReader::Account account) {
     const std::size_t kept = std::max<std::size_t>(1, plan_.numbers.size());
     first_line_ += piece.lines;
+    for (const std::size_t at : account.breaks) breaks_.push_back(result_.rows + at);
     accounts_.push_back(std::move(account));
     if ((result_.rows + piece.rows) * kept > most_numbers_) {
       result_.rows += piece.rows;
@@ -225,6 +227,27 @@ class WideReader {
     for (std::size_t c = 0; c < piece.times.size(); ++c) put(result_.times[c], piece.times[c]);
     for (std::size_t i = 0; i < piece.values.size(); ++i) put(result_.values[i], piece.values[i]);
     result_.rows += piece.rows;
+  }
+
+  /// A few rows behind a gap whose times go back are another table: levels, zones, results.
+  void leave_out_tail() {
+    constexpr std::size_t kMostRows = 12;
+    const auto& times = result_.times.front();
+    std::size_t rows = result_.rows;
+    for (std::size_t i = breaks_.size(); i-- > 0;) {
+      const std::size_t at = breaks_[i];
+      if (at == 0 || at >= rows || rows - at > kMostRows || 10 * (rows - at) > at || !(times[at] < times[at - 1]))
+        break;
+      rows = at;
+    }
+    if (rows == result_.rows) return;
+    result_.skipped += result_.rows - rows;
+    result_.notes.push_back(
+        fmt::format("{} rows of numbers behind the table go back in time and were left out.", result_.rows - rows));
+    for (auto* arrays : {&result_.times, &result_.values}) {
+      for (auto& array : *arrays) array.resize(rows);
+    }
+    result_.rows = rows;
   }
 
   void report(std::size_t offset) {
@@ -250,6 +273,7 @@ class WideReader {
   bool stopped_ = false, cancelled_ = false, too_many_ = false;
   WideResult result_;
   std::vector<RowReader::Account> accounts_;
+  std::vector<std::size_t> breaks_;  ///< rows that a blank or other line stands before
 };
 
 }  // namespace

@@ -405,6 +405,10 @@ constexpr Entry kEntries[] = {
     {"statisti", kStatisticWord},
     {"estadístic", kStatisticWord},
     {"limit", kStatisticWord},
+    {"grenzwert", kStatisticWord},
+    {"límite", kStatisticWord},
+    {"上限", kStatisticWord},
+    {"下限", kStatisticWord},
     {"最大", kStatisticWord},
     {"最小", kStatisticWord},
     {"最高", kStatisticWord},
@@ -839,7 +843,7 @@ Words words_in(std::string_view original) {
 }
 
 bool means_open(std::string_view text) {
-  if (only(text, "-_.*?# ~") || text == "…") return true;
+  if (only(text, "-_.,*?# ~") || text == "…") return true;
   if (text.size() > 1 && only(text, "/\\| ")) return true;
   if (text.starts_with("!") && text.size() > 1) text.remove_prefix(1);
   if (text.size() > 2 && ((text.front() == '[' && text.back() == ']') || (text.front() == '(' && text.back() == ')') ||

@@ -1,0 +1,200 @@
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "core/log/dialect.h"
+#include "core/log/table.h"
+#include "core/log/text.h"
+
+namespace ovenwright::log {
+namespace {
+
+constexpr std::size_t kSampledRows = 400;
+constexpr std::size_t kFirstRows = 100;        // all of these, so that a change from row to row shows
+constexpr std::size_t kMostWalked = 1U << 20;  // a table up to this many bytes is walked row by row
+constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
+
+void add_cell(ColumnProfile& column, std::string_view text, char decimal) {
+  const Cell cell = read_cell(text, decimal);
+  double value = kNaN;
+  switch (cell.kind) {
+    case CellKind::kEmpty:
+      ++column.empty;
+      break;
+    case CellKind::kOpen:
+    case CellKind::kOver:
+    case CellKind::kUnder:
+      ++column.open;
+      break;
+    case CellKind::kNumber:
+      ++column.numbers;
+      value = cell.value;
+      column.most_decimals = std::max(column.most_decimals, cell.decimals);
+      column.fewest_decimals = std::min(column.fewest_decimals, std::max(0, cell.decimals));
+      column.whole_numbers = column.whole_numbers && cell.decimals < 0 && value == std::floor(value);
+      if (cell.unit && column.unit_seen.empty())
+        column.unit_seen = std::string{trim(text.substr(text.find_last_of("0123456789.,") + 1))};
+      break;
+    case CellKind::kTime:
+      ++column.times;
+      column.time_texts.push_back(cell.time);
+      break;
+    case CellKind::kText:
+      ++column.texts;
+      break;
+  }
+  column.values.push_back(value);
+  const bool category = cell.kind == CellKind::kText || (cell.number() && cell.decimals < 0 && std::abs(value) < 1000);
+  if (!category) return;
+  if (column.values.size() <= kFirstRows && !column.texts_seen.empty() && column.texts_seen.back() != text)
+    ++column.text_changes;
+  const auto seen = std::find(column.texts_seen.begin(), column.texts_seen.end(), text);
+  if (seen != column.texts_seen.end()) {
+    // The last one seen stands at the end, so that a change shows.
+    std::rotate(seen, seen + 1, column.texts_seen.end());
+  } else if (column.texts_seen.size() < 40) {
+    column.texts_seen.emplace_back(text);
+  }
+}
+
+std::size_t used_cells(const Row& row) {
+  std::size_t used = row.cells.size();
+  while (used > 0 && row.cells[used - 1].empty()) --used;
+  return used;
+}
+
+bool has_width(const Row& row, std::size_t columns) {
+  return row.cells.size() == columns || (row.cells.size() > columns && used_cells(row) <= columns);
+}
+
+}  // namespace
+
+std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, char decimal) {
+  std::vector<ColumnProfile> profile(columns);
+  std::size_t taken = 0;
+  Row row;
+  const auto add_row = [&] {
+    if (!has_width(row, columns)) return;
+    std::size_t good = 0, bad = 0;
+    for (const auto text : row.cells) {
+      const Cell cell = read_cell(text, decimal);
+      if (cell.number() || cell.kind == CellKind::kTime) ++good;
+      if (cell.kind == CellKind::kText && !parse_unit(text)) ++bad;
+      if (good + bad > 50) break;
+    }
+    if (good == 0 || good < bad) return;
+    for (std::size_t i = 0; i < columns; ++i) add_cell(profile[i], row.cells[i], decimal);
+    ++taken;
+  };
+  const std::string_view text = rows.text();
+  if (text.empty()) {
+    rows.seek({});
+    std::size_t count = 0;
+    while (count < 20000 && rows.next(row)) ++count;
+    const std::size_t step = std::max<std::size_t>(1, count / kSampledRows);
+    for (std::size_t i = 0; i < count; i += step) {
+      rows.seek({i, 0});
+      if (rows.next(row)) add_row();
+    }
+  } else {
+    for (const auto piece : sample_of(text)) {
+      const auto from = static_cast<std::size_t>(piece.data() - text.data());
+      rows.seek({from, 0});
+      while (taken < 4 * kSampledRows && rows.position().offset < from + piece.size() && rows.next(row)) add_row();
+    }
+  }
+  for (ColumnProfile& column : profile) {
+    column.always_filled =
+        column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= taken;
+  }
+  return profile;
+}
+
+void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile>& first, char decimal) {
+  table.profile.assign(table.columns, {});
+  Row row;
+  const auto take = [&] {
+    for (std::size_t i = 0; i < table.columns; ++i) add_cell(table.profile[i], row.cells[i], decimal);
+    ++table.sampled;
+  };
+  // A row that the file's end may have cut says nothing about how the others are written.
+  const auto usable = [&] { return (row.ended || table.sampled < 3) && fit_row(row, first, decimal).data(); };
+  const std::string_view text = rows.text();
+  const std::size_t length = text.empty() ? 0 : text.size() - table.first_row.offset;
+  if (text.empty() || length <= kMostWalked) {
+    // Walked twice: to know how many rows there are, then for some of them.
+    std::vector<Position> places;
+    rows.seek(table.first_row);
+    while (true) {
+      const Position place = rows.position();
+      if (!rows.next(row)) break;
+      if (has_width(row, table.columns)) places.push_back(place);
+    }
+    table.rows = static_cast<double>(places.size());
+    const std::size_t step = std::max<std::size_t>(1, places.size() / kSampledRows);
+    std::size_t next = 0;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+      const bool wanted = i < kFirstRows || i + 1 == places.size() || i >= next;
+      if (!wanted) continue;
+      next = i + step;
+      rows.seek(places[i]);
+      if (rows.next(row) && usable()) take();
+    }
+  } else {
+    constexpr std::size_t kPieces = 100, kRowsPerPiece = 3;
+    std::size_t bytes = 0, counted = 0;
+    for (std::size_t i = 0; i <= kPieces; ++i) {
+      rows.seek({i == 0 ? table.first_row.offset : table.first_row.offset + length / (kPieces + 1) * i, 0});
+      if (i > 0 && !rows.next(row)) break;  // the rest of a line
+      const std::size_t start = rows.position().offset;
+      for (std::size_t k = 0; k < (i == 0 ? kFirstRows : kRowsPerPiece) && rows.next(row); ++k, ++counted) {
+        if (usable()) take();
+      }
+      bytes += rows.position().offset - start;
+    }
+    // The last rows, where a date may have changed.
+    constexpr std::size_t kTail = 4096;
+    rows.seek({text.size() - std::min(kTail, length), 0});
+    if (rows.next(row)) {
+      while (rows.next(row)) {
+        if (usable()) take();
+      }
+    }
+    table.rows =
+        bytes == 0 ? 0 : static_cast<double>(length) * static_cast<double>(counted) / static_cast<double>(bytes);
+  }
+  for (ColumnProfile& column : table.profile) {
+    column.always_filled =
+        column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= table.sampled;
+  }
+}
+
+ColumnProfile::Holds ColumnProfile::holds() const {
+  if (numbers + times + texts == 0) return Holds::kNothing;
+  if (texts > numbers + times) return Holds::kText;
+  return times > numbers ? Holds::kTimes : Holds::kNumbers;
+}
+
+RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char decimal) {
+  using Holds = ColumnProfile::Holds;
+  RowFit fit;
+  fit.width = has_width(row, profile.size());
+  if (!fit.width) return fit;
+  for (std::size_t i = 0; i < profile.size(); ++i) {
+    const Holds holds = profile[i].holds();
+    if (holds == Holds::kText) continue;
+    const Cell cell = read_cell(row.cells[i], decimal);
+    const bool fits =
+        (cell.number() && holds == Holds::kNumbers) || (cell.kind == CellKind::kTime && holds == Holds::kTimes);
+    if (fits) {
+      ++fit.good;
+    } else if (holds != Holds::kNothing && !cell.no_reading()) {
+      ++fit.mismatched;
+    } else if (profile[i].always_filled && cell.kind == CellKind::kEmpty) {
+      fit.key_filled = false;
+    }
+  }
+  return fit;
+}
+
+}  // namespace ovenwright::log

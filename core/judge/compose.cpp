@@ -74,6 +74,7 @@ class Composer {
         say_out();
         break;
     }
+    say_suspicions();
     if (judgement_.bodies_not_judged) say("bodies");
     if (judgement_.sides_not_judged) say("sides");
     if (!judgement_.better_window.empty())
@@ -95,6 +96,34 @@ class Composer {
       planned.clause.arguments.push_back({.name = "window", .value = judgement_.windows[0].identity.name});
     }
     say(planned);
+  }
+
+  /// At most two: a log with more has one trouble of its own, and the faults stand with their traces.
+  void say_suspicions() {
+    constexpr std::size_t most = 2;
+    for (std::size_t i = 0; i < std::min(most, judgement_.suspicions.size()); ++i) {
+      const Suspicion& one = judgement_.suspicions[i];
+      Planned planned{.clause = {std::string("suspect.") + suspicion_word(one.fault),
+                                 {{.name = "placement", .value = one.placement},
+                                  {.name = "from", .value = one.from_s, .digits = 1, .role = Argument::Role::kMoment},
+                                  {.name = "to", .value = one.to_s, .digits = 1, .role = Argument::Role::kMoment}}}};
+      for (std::size_t k = 0; k < judgement_.results.size(); ++k)
+        if (judgement_.results[k].channel == one.channel) planned.outcomes.push_back(k);
+      say(planned);
+    }
+  }
+
+  static const char* suspicion_word(run::FaultKind fault) {
+    switch (fault) {
+      case run::FaultKind::kReversedPolarity:
+        return "reversed";
+      case run::FaultKind::kDetached:
+        return "detached";
+      case run::FaultKind::kSwappedPlacement:
+        return "swapped";
+      default:
+        return "stuck";
+    }
   }
 
   void say_pass() {

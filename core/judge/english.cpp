@@ -304,13 +304,33 @@ std::string fixed_text(const std::string& id, int count) {
   if (id == "more.causes") return one ? "[more:{k} more] has another reason." : "[more:{k} more] have other reasons.";
   if (id == "bodies") return "[board:Body limits are not judged: no board says what is a body.]";
   if (id == "sides") return "[board:Limits of one side are not judged: no board says which side a trace is on.]";
+  if (id == "suspect.reversed")
+    return "[fault:{placement} falls as the others rise: is it plugged in the wrong way round?]";
+  if (id == "suspect.detached") return "[fault:{placement} leads all others: has it come off?]";
+  if (id == "suspect.swapped") return "[fault:{placement} may be swapped with another.]";
+  if (id == "suspect.stuck") return "[fault:{placement} reads the same from {from} to {to} s on the log: is it stuck?]";
   if (id == "window.better") return "[window:{window} fits these peaks.]";
   return {};
 }
 
-constexpr const char* kFixed[] = {
-    "met.all", "met.rest", "met.nothing_required", "out",    "out.and_none", "out.within",   "tight.one", "tight.more",
-    "more",    "more.out", "more.causes",          "bodies", "sides",        "window.better"};
+constexpr const char* kFixed[] = {"met.all",
+                                  "met.rest",
+                                  "met.nothing_required",
+                                  "out",
+                                  "out.and_none",
+                                  "out.within",
+                                  "tight.one",
+                                  "tight.more",
+                                  "more",
+                                  "more.out",
+                                  "more.causes",
+                                  "bodies",
+                                  "sides",
+                                  "suspect.reversed",
+                                  "suspect.detached",
+                                  "suspect.swapped",
+                                  "suspect.stuck",
+                                  "window.better"};
 
 }  // namespace
 

@@ -7,8 +7,9 @@ namespace ovenwright::judge {
 namespace {
 
 constexpr double kStep_mm = 5;
-constexpr double kMixing_mm = 35;       // common practice, no source: air of one zone found in the next
-constexpr double kMargin_mm = 500;      // of the grid beyond both mouths, where the mixing has died out
+constexpr double kMixing_mm = 35;   // common practice, no source: air of one zone found in the next
+constexpr double kMargin_mm = 500;  // of the grid beyond both mouths, where the mixing has died out
+constexpr double kNoFit_C = 30;
 constexpr double kUnsetCooling_C = 50;  // air of a cooling zone without a setpoint
 
 /// Two-sided exponential mixing: the solution of A − l²·A″ = Σ on the grid, one pass each way.
@@ -125,14 +126,15 @@ std::optional<History> history_of(const run::Trace& trace, double x_mm, const me
   }
 
   const auto first = static_cast<std::size_t>(std::ranges::find_if(time_s, inside) - time_s.begin());
-  const auto misfit = [&](double log_tau) {
+  const auto misfit = [&](double log_tau) {  // mean square
     Follower follower(std::exp(log_tau));
-    double model_C = temperature_C[first], sum = 0;
+    double model_C = temperature_C[first], sum = 0, count = 0;
     for (std::size_t i = first + 1; i < n && inside(time_s[i]); ++i) {
       model_C = follower.step(model_C, air_C[i], time_s[i] - time_s[i - 1]);
       sum += (model_C - temperature_C[i]) * (model_C - temperature_C[i]);
+      ++count;
     }
-    return sum;
+    return sum / count;
   };
   // Golden section on ln τ; one minimum, as a slower body is later everywhere.
   constexpr double golden = 0.6180339887498949;
@@ -149,7 +151,8 @@ std::optional<History> history_of(const run::Trace& trace, double x_mm, const me
     }
   }
 
-  const double tau_s = std::exp((low + high) / 2);
+  const double tau_s = std::exp((low + high) / 2), misfit_C = std::sqrt(misfit(std::log(tau_s)));
+  if (!(misfit_C <= kNoFit_C)) return {};
   std::vector<std::vector<double>> response(air.zones(), std::vector<double>(n, 0.0));
   Follower follower(tau_s);
   for (std::size_t i = 1; i < n; ++i)
@@ -160,7 +163,7 @@ std::optional<History> history_of(const run::Trace& trace, double x_mm, const me
   if (!clock) return {};
   auto thin = run::Trace::make(*clock, std::move(temperature_C));
   if (!thin) return {};
-  return History{*std::move(thin), tau_s, std::move(response)};
+  return History{*std::move(thin), tau_s, misfit_C, std::move(response)};
 }
 
 }  // namespace ovenwright::judge

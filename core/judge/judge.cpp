@@ -63,6 +63,7 @@ class Judge {
     for (auto* outcomes : {&judgement_.results, &judgement_.board_results})
       for (auto& outcome : *outcomes) decide_on(outcome);
     find_zones();
+    suspect();
     decide_run(judgement_);
     judgement_.sentence = compose(judgement_);
     return std::move(judgement_);
@@ -160,6 +161,26 @@ class Judge {
     const bool upper = outcome.upper && (!outcome.lower || *outcome.upper - value < value - *outcome.lower);
     const auto& own = upper ? requirement.upper_source : requirement.lower_source;
     outcome.source = own.empty() ? requirement.source : own;
+  }
+
+  /// Traces with a required result outside, and all of them where one of the board is.
+  void suspect() {
+    const auto is_failing = [](const Outcome& outcome) { return outcome.required && is_out(outcome.verdict); };
+    const bool board = std::ranges::any_of(judgement_.board_results, is_failing);
+    for (std::size_t i = 0; i < run_.channels.size(); ++i) {
+      const auto own = [&](const Outcome& outcome) { return outcome.channel == i && is_failing(outcome); };
+      if (!std::ranges::any_of(judgement_.results, own) && (!board || seats_[i].kind == board::Kind::kAir)) continue;
+      for (const auto& fault : run_.channels[i].faults) {
+        if (fault.action != run::FaultAction::kFlagged || !tells_of_the_trace(fault.kind)) continue;
+        judgement_.suspicions.push_back({i, seats_[i].name, fault.kind, fault.from_s, fault.to_s});
+        break;
+      }
+    }
+  }
+
+  static bool tells_of_the_trace(run::FaultKind kind) {
+    return kind == run::FaultKind::kReversedPolarity || kind == run::FaultKind::kDetached ||
+           kind == run::FaultKind::kSwappedPlacement || kind == run::FaultKind::kStuck;
   }
 
   void find_zones() {

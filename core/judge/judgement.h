@@ -107,6 +107,14 @@ struct Sentence {
   std::string text;
 };
 
+/// A fault that was flagged and left in, on a trace that is out: the trace may be wrong, not the process.
+struct Suspicion {
+  std::size_t channel = 0;
+  std::string placement;
+  run::FaultKind fault = run::FaultKind::kStuck;
+  double from_s = 0, to_s = 0;  ///< log's clock
+};
+
 /// Everything that was judged about one run.
 struct Judgement {
   std::vector<window::ProcessWindow> windows;
@@ -118,6 +126,7 @@ struct Judgement {
   MarginBound margin_bound = MarginBound::kNone;
   Sentence sentence;
   std::vector<std::string> warnings;  ///< "narrower than 2w: cannot pass as guarded", "enter the thickness of U3", …
+  std::vector<Suspicion> suspicions;  ///< one for each trace that is out and has a flagged fault, in channel order
   bool bodies_not_judged = false;     ///< a window limits bodies, and no board says what is one
   bool sides_not_judged = false;      ///< a window limits one side, and no board says which traces are on it
   std::string better_window;          ///< an assumed window does not fit the peaks and this one does; else empty

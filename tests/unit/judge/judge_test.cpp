@@ -204,6 +204,23 @@ TEST_F(JudgeRun, AllChannelsOpenIsUndetermined) {
       << all.sentence.text;
 }
 
+TEST_F(JudgeRun, AReversedThermocoupleIsSuspectedAndHasNoZones) {
+  auto& channel = run_.channels[1];
+  const auto T = channel.trace->temperature_C();
+  std::vector<double> mirrored(T.begin(), T.end());
+  for (double& C : mirrored) C = 50 - C;
+  channel.trace = *run::Trace::make(channel.trace->clock(), mirrored);
+  channel.faults = {{run::FaultKind::kReversedPolarity, 0, 420, run::FaultAction::kFlagged, "", {}}};
+  const auto all = judged(general());
+  ASSERT_EQ(all.suspicions.size(), 1u);
+  EXPECT_EQ(all.suspicions[0].placement, "TC2");
+  EXPECT_TRUE(find(all, "peak", "TC2").zone_shares.empty());
+  EXPECT_TRUE(all.sentence.text.ends_with(" TC2 falls as the others rise: is it plugged in the wrong way round?"))
+      << all.sentence.text;
+  EXPECT_EQ(all.sentence.parts.back().link, SentencePart::Link::kFault);
+  EXPECT_FALSE(all.sentence.parts.back().outcomes.empty());
+}
+
 TEST_F(JudgeRun, WithoutAKnownEntryThereAreNoZones) {
   place_.entry_known = false;
   const auto all = judged(general());

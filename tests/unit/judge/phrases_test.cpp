@@ -17,7 +17,8 @@ TEST(Phrases, EveryTemplateIsAWholeSentenceWithClosedLinksAndFields) {
       ASSERT_FALSE(text.empty()) << id;
       EXPECT_EQ(std::ranges::count(text, '['), std::ranges::count(text, ']')) << id << ": " << text;
       EXPECT_EQ(std::ranges::count(text, '{'), std::ranges::count(text, '}')) << id << ": " << text;
-      EXPECT_TRUE(text.ends_with(".") || text.ends_with(".]") || text.ends_with(":")) << id << ": " << text;
+      EXPECT_TRUE(text.ends_with(".") || text.ends_with(".]") || text.ends_with("?]") || text.ends_with(":"))
+          << id << ": " << text;
       EXPECT_EQ(text.find("  "), std::string::npos) << id << ": " << text;
     }
   }

@@ -25,3 +25,4 @@ if(OVENWRIGHT_BENCH)
 endif()
 find_package(Eigen3 3.4 REQUIRED NO_MODULE)
 find_path(CERES_INCLUDE_DIR ceres/tiny_solver.h REQUIRED)  # header-only part: no library of Ceres is linked
+find_library(GLPK_LIBRARY glpk REQUIRED)

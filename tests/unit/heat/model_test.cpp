@@ -168,7 +168,7 @@ TEST(Predict, TheSameRecipeGivesTheMeasuredRun) {
   problem.runs.push_back(run);
   const auto model = identify(problem);
   ASSERT_TRUE(model) << model.error().message;
-  const auto predicted = predict(*model, 0, {&*trace}, problem.runs[0].recipe, true);
+  const auto predicted = Predictor(*model, 0, {&*trace}).predict(problem.runs[0].recipe, true);
   ASSERT_EQ(predicted.size(), 1u);
   ASSERT_EQ(predicted[0].time_s.size(), t.size());
   for (std::size_t i = 0; i < t.size(); ++i) {

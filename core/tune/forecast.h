@@ -1,0 +1,48 @@
+#pragma once
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "core/heat/predict.h"
+#include "core/judge/judgement.h"
+#include "core/oven/oven.h"
+#include "core/run/run.h"
+#include "core/window/window.h"
+
+namespace ovenwright::tune {
+
+/// One board to be held in its windows: its measured run and what it is judged by.
+struct Subject {
+  const run::Run* run = nullptr;        ///< as measured
+  const board::Board* board = nullptr;  ///< may be null
+  std::vector<window::ProcessWindow> windows;
+  std::size_t model_run = 0;              ///< which run of the model's problem it is
+  std::vector<const run::Trace*> traces;  ///< by placement of the problem
+};
+
+/// What a recipe is predicted to do to one board.
+struct Forecast {
+  run::Run run;                             ///< predicted traces in the measured run's channels
+  std::vector<std::vector<double>> band_C;  ///< by channel, half width 95 %; empty where not asked for
+  judge::Judgement judgement;               ///< by the very code that judges measured runs
+  std::vector<double> half_width;           ///< by outcome (judgement.all), 95 %, of the prediction; with the band only
+  std::optional<double> margin_uncertainty;  ///< half width, 95 %
+  std::optional<double> pass_probability;
+};
+
+/// Predicts and judges recipes for one board. Thread-safe once made.
+class Forecaster {
+ public:
+  Forecaster(const heat::HeatModel& model, Subject subject);
+  Forecast forecast(const oven::Recipe& recipe, bool with_band) const;
+  const Subject& subject() const { return subject_; }
+
+ private:
+  run::Run predicted_run(const std::vector<heat::PredictedTrace>& traces, double sign) const;
+  judge::Judgement judged(const run::Run& run, const oven::Recipe& recipe) const;
+  const heat::HeatModel& model_;
+  Subject subject_;
+  heat::Predictor predictor_;
+};
+
+}  // namespace ovenwright::tune

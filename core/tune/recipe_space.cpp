@@ -1,0 +1,89 @@
+#include "core/tune/recipe_space.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ovenwright::tune {
+
+RecipeSpace::RecipeSpace(const oven::Oven& oven, const oven::Recipe& now, const Freedom& freedom)
+    : now_(now), split_(freedom.split_sides), zones_(now.top_C.size()) {
+  const std::size_t n = (split_ ? 2 : 1) * zones_ + 1;
+  const auto x = vector(now);
+  lower_.assign(n, 0);
+  upper_.assign(n, 0);
+  std::vector<const oven::Zone*> heating;
+  for (const auto& zone : oven.zones)
+    if (zone.kind == oven::ZoneKind::kHeat) heating.push_back(&zone);
+  for (std::size_t i = 0; i + 1 < n; ++i) {
+    const std::size_t z = i % zones_;
+    const bool locked =
+        z < heating.size() && std::ranges::find(freedom.locked_zones, heating[z]->name) != freedom.locked_zones.end();
+    // A recipe that was run outside the oven's limits may stay where it is.
+    const auto limit = oven.limits.setpoint_C.value_or(std::array{now.top_C[z] - 50, now.top_C[z] + 50});
+    lower_[i] = locked ? x[i] : std::min(x[i], limit[0]);
+    upper_[i] = locked ? x[i] : std::max(x[i], limit[1]);
+  }
+  const auto speed =
+      oven.limits.speed_mm_per_min.value_or(std::array{0.7 * now.speed_mm_per_min, 1.3 * now.speed_mm_per_min});
+  lower_[n - 1] =
+      freedom.keep_speed ? x[n - 1] : std::max(speed[0], freedom.min_speed_mm_per_min) / kSpeedUnit_mm_per_min;
+  upper_[n - 1] = freedom.keep_speed ? x[n - 1] : std::max(speed[1] / kSpeedUnit_mm_per_min, lower_[n - 1]);
+
+  const auto row = [&](std::size_t a, std::size_t b, double most) {
+    LinearProgram::Row out;
+    out.weights.assign(n, 0.0);
+    out.weights[a] = 1;
+    out.weights[b] = -1;
+    most = std::max(most, std::abs(x[a] - x[b]));
+    out.lower = -most;
+    out.upper = most;
+    rows_.push_back(std::move(out));
+  };
+  if (oven.limits.step_between_zones_C)
+    for (std::size_t side = 0; side < (split_ ? 2u : 1u); ++side)
+      for (std::size_t z = 0; z + 1 < zones_; ++z)
+        row(side * zones_ + z, side * zones_ + z + 1, *oven.limits.step_between_zones_C);
+  if (split_ && oven.limits.top_bottom_difference_C)
+    for (std::size_t z = 0; z < zones_; ++z) row(z, zones_ + z, *oven.limits.top_bottom_difference_C);
+}
+
+std::vector<double> RecipeSpace::vector(const oven::Recipe& recipe) const {
+  std::vector<double> x = recipe.top_C;
+  if (split_) x.insert(x.end(), recipe.bottom_C.begin(), recipe.bottom_C.end());
+  x.push_back(recipe.speed_mm_per_min / kSpeedUnit_mm_per_min);
+  return x;
+}
+
+oven::Recipe RecipeSpace::recipe(const std::vector<double>& x) const {
+  oven::Recipe out = now_;
+  for (std::size_t z = 0; z < zones_; ++z) {
+    out.top_C[z] = x[z];
+    out.bottom_C[z] = split_ ? x[zones_ + z] : now_.bottom_C[z] + (x[z] - now_.top_C[z]);
+  }
+  out.speed_mm_per_min = x.back() * kSpeedUnit_mm_per_min;
+  return out;
+}
+
+std::vector<double> RecipeSpace::rounded(std::vector<double> x) const {
+  for (std::size_t i = 0; i < x.size(); ++i) {
+    const double unit = i == speed() ? kSpeedUnit_mm_per_min : 1;
+    double whole = std::round(x[i] * unit);
+    if (whole < lower_[i] * unit - 1e-6) whole = std::ceil(lower_[i] * unit - 1e-6);
+    if (whole > upper_[i] * unit + 1e-6) whole = std::floor(upper_[i] * unit + 1e-6);
+    if (upper_[i] - lower_[i] < 1e-9) continue;  // locked: as it was run
+    x[i] = whole / unit;
+  }
+  return x;
+}
+
+bool RecipeSpace::allows(const std::vector<double>& x) const {
+  for (std::size_t i = 0; i < x.size(); ++i)
+    if (x[i] < lower_[i] - 1e-6 || x[i] > upper_[i] + 1e-6) return false;
+  return std::ranges::all_of(rows_, [&](const LinearProgram::Row& row) {
+    double sum = 0;
+    for (std::size_t i = 0; i < x.size(); ++i) sum += row.weights[i] * x[i];
+    return sum >= row.lower - 1e-6 && sum <= row.upper + 1e-6;
+  });
+}
+
+}  // namespace ovenwright::tune

@@ -1,0 +1,69 @@
+#pragma once
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "core/tune/forecast.h"
+#include "core/tune/recipe_space.h"
+
+namespace ovenwright::tune {
+
+enum class Aim { kLeastChange, kMostMargin, kFastest, kCoolest };
+
+/// One limit of one required result on one board, as a number that must not be negative.
+struct Limit {
+  std::size_t board = 0, outcome = 0;
+  bool upper = false;
+  double scale = 1;       ///< |limit − target|: slack / scale is the margin
+  double slack = 0;       ///< distance to the limit, positive inside
+  double half_width = 0;  ///< of the prediction, 95 %
+  double margin() const { return slack / scale; }
+  double edge() const { return (slack - half_width) / scale; }
+};
+
+/// A recipe with what it is predicted to do.
+struct Point {
+  std::vector<double> x;
+  std::vector<Limit> limits;
+  double margin = 0;  ///< smallest of the limits' margins; very negative where a required result has no value
+  double edge = 0;    ///< the same at the unfavourable edge of the prediction's band
+};
+
+/// The multipliers at the best margin: which limits hold it down, and how hard.
+struct Binding {
+  Limit limit;
+  double weight = 0;  ///< they sum to 1
+};
+
+/// What an aim other than the most margin must keep.
+struct Goal {
+  double edge = 0;    ///< margin at the band's unfavourable edge
+  double margin = 0;  ///< margin as predicted
+};
+
+struct Found {
+  Point point;
+  std::vector<Binding> binding;
+  bool cut_short = false;
+};
+
+/// Searches recipes by a sequence of linear programs: predicted values are linearised in setpoints and speed (finite
+/// differences over the model), limits are linear in the values, so the best margin within a trust region is exact; a
+/// step is kept where the true prediction improves. Whole °C and mm/min at the end, mended one unit at a time.
+class Search {
+ public:
+  Search(const std::vector<Forecaster>& boards, const RecipeSpace& space, std::function<bool()> go_on);
+  /// The recipe for an aim, from `start`; `goal` does not matter to kMostMargin.
+  Found run(Aim aim, const std::vector<double>& start, const std::vector<double>& now, const Goal& goal) const;
+  Point at(const std::vector<double>& x, bool with_band) const;
+
+ private:
+  struct Linear;
+  Linear linearise(const Point& point) const;
+  double cost(Aim aim, const Point& point, const std::vector<double>& now, const Goal& goal) const;
+  const std::vector<Forecaster>& boards_;
+  const RecipeSpace& space_;
+  std::function<bool()> go_on_;
+};
+
+}  // namespace ovenwright::tune

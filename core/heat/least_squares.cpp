@@ -32,6 +32,7 @@ LeastSquaresReport minimise(const LeastSquaresProblem& problem, std::vector<doub
   solver.options.function_tolerance = options.cost_tolerance;
   solver.options.gradient_tolerance = options.gradient_tolerance;
   solver.options.parameter_tolerance = options.step_tolerance;
+  solver.options.initial_trust_region_radius = options.first_region;
   Eigen::VectorXd x = Eigen::Map<Eigen::VectorXd>(start.data(), static_cast<Eigen::Index>(start.size()));
   solver.Solve(function, &x);
 

@@ -17,6 +17,7 @@ struct LeastSquaresOptions {
   double cost_tolerance = 1e-3;       ///< stops where half the sum of squares changes by less
   double gradient_tolerance = 1e-10;  ///< largest component
   double step_tolerance = 1e-8;       ///< relative
+  double first_region = 10;           ///< trust region of the first step, in units of the scaled parameters
 };
 
 struct LeastSquaresReport {

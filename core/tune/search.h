@@ -55,12 +55,13 @@ class Search {
   Search(const std::vector<Forecaster>& boards, const RecipeSpace& space, std::function<bool()> go_on);
   /// The recipe for an aim, from `start`; `goal` does not matter to kMostMargin.
   Found run(Aim aim, const std::vector<double>& start, const std::vector<double>& now, const Goal& goal) const;
+  /// What the aim minimises; a missed goal costs far more than anything else.
+  double cost(Aim aim, const Point& point, const std::vector<double>& now, const Goal& goal) const;
   Point at(const std::vector<double>& x, bool with_band) const;
 
  private:
   struct Linear;
   Linear linearise(const Point& point) const;
-  double cost(Aim aim, const Point& point, const std::vector<double>& now, const Goal& goal) const;
   const std::vector<Forecaster>& boards_;
   const RecipeSpace& space_;
   std::function<bool()> go_on_;

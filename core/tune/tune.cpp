@@ -130,10 +130,12 @@ Report tune(const heat::HeatModel& model, std::vector<Subject> boards, const ove
     if (aim == Aim::kLeastChange && now_passes) continue;
     if (aim == Aim::kFastest && request.freedom.keep_speed) continue;
     const Goal goal{floor, aim == Aim::kLeastChange ? 0 : kept};
-    Found found = search.run(aim, aim == Aim::kLeastChange ? start : best.point.x, x_now, goal);
-    if (aim == Aim::kLeastChange && found.point.edge < goal.edge - 1e-6) {
+    // Both ends: from the present recipe a small change, from the best margin a feasible way.
+    Found found = search.run(aim, start, x_now, goal);
+    if (aim != Aim::kLeastChange || found.point.edge < goal.edge - 1e-6) {
       Found other = search.run(aim, best.point.x, x_now, goal);
-      if (other.point.edge > found.point.edge) found = std::move(other);
+      if (search.cost(aim, other.point, x_now, goal) < search.cost(aim, found.point, x_now, goal))
+        found = std::move(other);
     }
     done += 0.2;
     if (stopped) {

@@ -59,6 +59,33 @@ Examples
   ovenwright measure run7.csv --measure 'time between on rise, T1=150, T2=200' --measure 'steepest rise, over=5'
   ovenwright measure run7.csv --measure 'temperature at, zone=8' --oven ten_zone --recipe ten_zone_lead_free)";
 
+constexpr const char* kPredictHelp = R"(
+From measured runs of a board in an oven, what its thermocouples would read with another recipe, with a band that holds
+95 %. LOG and --recipe are given in pairs, one or several; or --runs names a list of them. The prediction is the last
+run given plus the model's change. With a window it is judged by the same code as a measured run.
+
+A prediction is no measurement: a qualified person confirms it with an instrumented run before production.
+
+Examples
+  ovenwright predict run7.csv --oven line2.toml --recipe rev7.toml --new-recipe rev8.toml --window sac305
+  ovenwright predict run7.csv run8.csv --recipe rev7.toml --recipe rev8.toml --oven line2.toml --new-recipe rev9.toml
+  ovenwright predict run7.csv --oven line2.toml --recipe rev7.toml --new-recipe rev8.toml --traces rev8.csv)";
+
+constexpr const char* kTuneHelp = R"(
+Learns from measured runs how the board heats in this oven, and suggests up to four recipes that are predicted to hold
+the window: least change, most margin, fastest and coolest; or says what stands against it. Setpoints stay inside the
+oven's limits, top and bottom move together unless --split-sides.
+
+Suggested setpoints are predictions: a qualified person confirms them with an instrumented run before production, inside
+the ratings of the paste, the parts, the board and the oven.
+
+Exit status: 0 where a suggestion passes, 1 where no recipe was found, 5 where the logs do not carry a model.
+
+Examples
+  ovenwright tune run7.csv --window tern_rev3.toml --oven line2.toml --recipe rev7.toml --board tern.toml
+  ovenwright tune run7.csv --window sac305 --oven line2.toml --recipe rev7.toml --keep-speed --lock 1 --lock 2
+  ovenwright tune --runs runs.toml --min-speed 750 --write-recipes suggested)";
+
 void add_common(CLI::App& app, Common& common) {
   app.set_version_flag("--version", std::string{"ovenwright "} + kVersion, "Print the version and exit");
   app.get_help_ptr()->description("Print this help and exit");
@@ -99,6 +126,35 @@ void add_log(CLI::App& app, LogOptions& log) {
 
 /// Each occurrence takes one value, so that a log may follow.
 void repeatable(CLI::Option* option) { option->allow_extra_args(false); }
+
+void add_learn(CLI::App& app, LearnOptions& learn) {
+  auto* logs = app.add_option("LOG", learn.logs, "Logs of measured runs")->option_text(" ");
+  auto* recipe =
+      app.add_option("--recipe", learn.recipes, "The recipe of each log, in their order")->option_text("RECIPE");
+  repeatable(recipe);
+  app.add_option("--oven", learn.oven, "The oven the logs come from")->option_text("OVEN");
+  app.add_option("--board", learn.board, "What the thermocouples sit on")->option_text("BOARD");
+  repeatable(app.add_option("--window", learn.windows, "Process window; may be repeated")->option_text("WINDOW"));
+  app.add_option("--layout", learn.layout, "How to read the logs, where finding out by itself fails")
+      ->option_text("LAYOUT");
+  app.add_option("--run", learn.run, "Of a log with several passes, only this one, from 1")
+      ->check(CLI::PositiveNumber.description(""))
+      ->option_text("N");
+  app.add_option("--entry", learn.entry_s, "When the leading edge passed the oven's mouth, s on the log's clock")
+      ->option_text("SECONDS");
+  app.add_option("--runs", learn.runs, "A list of runs, in place of LOG, --recipe and --board")
+      ->option_text("RUNS.toml")
+      ->excludes(logs)
+      ->excludes(recipe);
+  app.final_callback([&learn] {
+    if (learn.runs) return;
+    if (learn.logs.empty()) throw CLI::RequiredError("LOG or --runs");
+    if (!learn.oven) throw CLI::RequiredError("--oven");
+    if (learn.recipes.size() != learn.logs.size())
+      throw CLI::ValidationError("--recipe", "found " + std::to_string(learn.recipes.size()) + " for " +
+                                                 std::to_string(learn.logs.size()) + " logs: one for each");
+  });
+}
 
 const char* list_about(files::Kind kind) {
   switch (kind) {
@@ -141,6 +197,8 @@ class Parser {
     app_.footer(std::string{kExamples} + kAboutStatus);
     add_check();
     add_measure();
+    add_predict();
+    add_tune();
     for (std::size_t i = 0; i < std::size(kKinds); ++i) add_list(kKinds[i], lists_[i]);
   }
 
@@ -152,6 +210,8 @@ class Parser {
     }
     if (check_command_->parsed()) return Command{std::move(check_)};
     if (measure_command_->parsed()) return Command{std::move(measure_)};
+    if (predict_command_->parsed()) return Command{std::move(predict_)};
+    if (tune_command_->parsed()) return Command{std::move(tune_)};
     for (std::size_t i = 0; i < std::size(kKinds); ++i) {
       if (list_commands_[i]->parsed()) return Command{std::move(lists_[i])};
     }
@@ -159,7 +219,8 @@ class Parser {
   }
 
  private:
-  static constexpr std::string_view kCommands[] = {"check", "measure", "windows", "ovens", "boards", "recipes"};
+  static constexpr std::string_view kCommands[] = {"check",   "measure", "predict", "tune",
+                                                   "windows", "ovens",   "boards",  "recipes"};
   static constexpr files::Kind kKinds[] = {files::Kind::kWindow, files::Kind::kOven, files::Kind::kBoard,
                                            files::Kind::kRecipe};
 
@@ -187,6 +248,38 @@ class Parser {
     measure_command_->final_callback([this] {
       if (measure_.log_file.empty() && !measure_.list) throw CLI::RequiredError("LOG or --list");
     });
+  }
+
+  void add_predict() {
+    predict_command_ = app_.add_subcommand("predict", "Predict another recipe from measured runs");
+    add_learn(*predict_command_, predict_.learn);
+    predict_command_->add_option("--new-recipe", predict_.new_recipe, "The recipe to predict")
+        ->required()
+        ->option_text("RECIPE");
+    predict_command_->add_option("--traces", predict_.traces, "Write the predicted curves into this file")
+        ->option_text("FILE.csv");
+    add_common(*predict_command_, predict_.common);
+    predict_command_->footer(std::string{kPredictHelp} + "\n" + kAboutStatus);
+  }
+
+  void add_tune() {
+    tune_command_ = app_.add_subcommand("tune", "Suggest recipes that are predicted to pass");
+    add_learn(*tune_command_, tune_.learn);
+    tune_command_->add_flag("--keep-speed", tune_.keep_speed, "Leave the conveyor's speed");
+    tune_command_
+        ->add_option("--min-speed", tune_.min_speed_mm_per_min, "The slowest conveyor that keeps the line's takt")
+        ->option_text("MM_PER_MIN");
+    repeatable(tune_command_->add_option("--lock", tune_.locked_zones, "Leave this zone's setpoints; may be repeated")
+                   ->option_text("ZONE"));
+    tune_command_->add_flag("--split-sides", tune_.split_sides,
+                            "Move top and bottom apart; needs runs that split them");
+    tune_command_->add_option("--at-margin", tune_.at_margin, "The margin that fastest and coolest keep, a fraction")
+        ->option_text("M");
+    tune_command_
+        ->add_option("--write-recipes", tune_.write_recipes, "Write the suggestions as recipe files into this folder")
+        ->option_text("DIR");
+    add_common(*tune_command_, tune_.common);
+    tune_command_->footer(std::string{kTuneHelp} + "\n" + kAboutStatus);
   }
 
   void add_list(files::Kind kind, ListOptions& options) {
@@ -217,9 +310,13 @@ class Parser {
   CLI::App app_;
   CheckOptions check_;
   MeasureOptions measure_;
+  PredictOptions predict_;
+  TuneOptions tune_;
   ListOptions lists_[std::size(kKinds)];
   CLI::App* check_command_ = nullptr;
   CLI::App* measure_command_ = nullptr;
+  CLI::App* predict_command_ = nullptr;
+  CLI::App* tune_command_ = nullptr;
   std::vector<CLI::App*> list_commands_;
 };
 

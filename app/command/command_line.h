@@ -45,7 +45,31 @@ struct ListOptions {
   std::optional<std::string> name;
 };
 
-using Command = std::variant<CheckOptions, MeasureOptions, ListOptions>;
+/// What predict and tune learn from: logs with their recipes in pairs, or a list of runs.
+struct LearnOptions {
+  std::vector<std::string> logs, recipes, windows;
+  std::optional<std::string> board, oven, layout, runs;
+  std::optional<int> run;
+  std::optional<double> entry_s;
+};
+
+struct PredictOptions {
+  Common common;
+  LearnOptions learn;
+  std::string new_recipe;
+  std::optional<std::string> traces;  ///< a .csv for the predicted curves
+};
+
+struct TuneOptions {
+  Common common;
+  LearnOptions learn;
+  bool keep_speed = false, split_sides = false;
+  std::optional<double> min_speed_mm_per_min, at_margin;
+  std::vector<std::string> locked_zones;
+  std::optional<std::string> write_recipes;  ///< a folder
+};
+
+using Command = std::variant<CheckOptions, MeasureOptions, ListOptions, PredictOptions, TuneOptions>;
 
 /// The command that was typed; or, where help or the version was asked for or the line is wrong, the exit status after
 /// printing it. The parser's exceptions end here.

@@ -6,5 +6,7 @@ namespace ovenwright::command {
 ExitStatus run(const CheckOptions& options);
 ExitStatus run(const MeasureOptions& options);
 ExitStatus run(const ListOptions& options);
+ExitStatus run(const PredictOptions& options);
+ExitStatus run(const TuneOptions& options);
 
 }  // namespace ovenwright::command

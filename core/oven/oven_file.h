@@ -20,6 +20,9 @@ Result<Recipe> load_recipe(const std::string& path);
 Result<Recipe> parse_recipe(const std::string& file, std::string_view text);
 Result<Recipe> find_recipe(const std::string& name_or_path);
 
+/// recipe.toml of a recipe, with its name, oven, revision and source where it has them.
+std::string recipe_text(const Recipe& recipe);
+
 /// Holds a recipe against the oven it runs on. Errors: kParse at the recipe's line where it has more or fewer
 /// setpoints than the oven has heating zones, or cooling setpoints but not one for each cooling zone. What was run
 /// stays usable, so setpoints, steps, speed or top and bottom beyond the oven's limits, and a recipe written for an

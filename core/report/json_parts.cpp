@@ -44,6 +44,10 @@ Json read_as_part(const log::ReadAs& read_as) {
 
 }  // namespace
 
+const char* margin_bound_name(judge::MarginBound bound) {
+  return bound == judge::MarginBound::kAtMost ? "at most" : "at least";
+}
+
 Json number_part(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
 
 Json log_part(const log::Reading& reading, const run::Run& run) {
@@ -119,5 +123,37 @@ void add_interval(Json& result, const measure::Value& value) {
 }
 
 std::string dumped(const Json& json) { return json.dump(-1, ' ', false, Json::error_handler_t::replace); }
+
+Json outcome_part(const judge::Outcome& outcome, const judge::Judgement& judgement) {
+  Json result = {{"requirement", outcome.requirement_name},
+                 {"window", judgement.windows[outcome.window].identity.name},
+                 {"measure", measure::describe(outcome.measure.measure).name},
+                 {"parameters", parameters_part(outcome.measure)},
+                 {"trace", outcome.trace.empty() ? Json(nullptr) : Json(outcome.trace)}};
+  add_value(result, outcome.value);
+  result["lower"] = number_part(outcome.lower);
+  result["upper"] = number_part(outcome.upper);
+  result["target"] = number_part(outcome.target);
+  result["source"] = outcome.source.empty() ? Json(nullptr) : Json(outcome.source);
+  result["margin"] = number_part(outcome.margin);
+  if (outcome.margin_bound != judge::MarginBound::kNone) {
+    result["margin_bound"] = margin_bound_name(outcome.margin_bound);
+  }
+  result["verdict"] = judge::verdict_name(outcome.verdict);
+  result["conformance_probability"] = number_part(outcome.conformance_probability);
+  add_interval(result, outcome.value);
+  result["zones"] = outcome.zones;
+  Json shares = Json::array();
+  for (const auto& share : outcome.zone_shares) {
+    Json side(nullptr);
+    if (share.side) side = *share.side == board::Side::kTop ? "top" : "bottom";
+    shares.push_back({{"zone", share.zone}, {"side", side}, {"share", share.share}});
+  }
+  result["zone_shares"] = shares;
+  result["risk"] = outcome.risk.empty() ? Json(nullptr) : Json(outcome.risk);
+  if (!outcome.risk_source.empty()) result["risk_source"] = outcome.risk_source;
+  result["required"] = outcome.required;
+  return result;
+}
 
 }  // namespace ovenwright::report

@@ -24,6 +24,10 @@ nlohmann::ordered_json number_part(const std::optional<double>& value);
 void add_value(nlohmann::ordered_json& result, const measure::Value& value);
 /// Adds from_s and to_s.
 void add_interval(nlohmann::ordered_json& result, const measure::Value& value);
+/// "at most" or "at least".
+const char* margin_bound_name(judge::MarginBound bound);
+/// One entry of `results` or `board_results`.
+nlohmann::ordered_json outcome_part(const judge::Outcome& outcome, const judge::Judgement& judgement);
 /// One line of JSON; bytes that are no UTF-8, as file names may have, become U+FFFD.
 std::string dumped(const nlohmann::ordered_json& json);
 

@@ -102,8 +102,7 @@ Forecast Forecaster::forecast(const oven::Recipe& recipe, bool with_band) const 
     }
     out.half_width.push_back(half_width);
     if (!outcome.required || !outcome.value.value || !outcome.margin) continue;
-    const auto target =
-        judge::effective_target(outcome.lower, outcome.upper, outcome.target, outcome.measure.measure);
+    const auto target = judge::effective_target(outcome.lower, outcome.upper, outcome.target, outcome.measure.measure);
     const auto at = [&](double v) { return judge::margin(v, outcome.lower, outcome.upper, target); };
     for (double v : {*outcome.value.value - half_width, *outcome.value.value + half_width})
       if (const auto m = at(v)) worst = std::min(worst, *m);

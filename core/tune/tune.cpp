@@ -109,6 +109,10 @@ Report tune(const heat::HeatModel& model, std::vector<Subject> boards, const ove
     Suggestion suggestion;
     suggestion.aim = aim;
     suggestion.recipe = space.recipe(found.point.x);
+    suggestion.recipe.identity = {};
+    suggestion.recipe.identity.name = now.identity.name + ", " + aim_name(aim);
+    suggestion.recipe.identity.source =
+        "suggested from " + now.identity.name + "; a prediction, to be confirmed with an instrumented run";
     suggestion.changes = changes(model.problem.oven, now, suggestion.recipe);
     if (suggestion.changes.empty()) return;
     const bool known = std::ranges::any_of(report.suggestions, [&](const Suggestion& s) {

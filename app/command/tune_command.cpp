@@ -1,0 +1,107 @@
+#include <algorithm>
+#include <filesystem>
+
+#include "app/command/commands.h"
+#include "app/command/learn_inputs.h"
+#include "app/command/output.h"
+#include "core/files/text_file.h"
+#include "core/judge/judge.h"
+#include "core/oven/oven_file.h"
+#include "core/report/tune_json.h"
+#include "core/window/window_file.h"
+
+namespace ovenwright::command {
+namespace {
+
+/// The measured verdict of the boards' last runs: the worst of them.
+judge::Judgement judged_now(const tune::Learned& learned, const oven::Oven& oven) {
+  std::optional<judge::Judgement> worst;
+  for (std::size_t b = 0; b < learned.boards; ++b) {
+    const auto subject = learned.subject(b);
+    const auto& run = learned.runs[subject.model_run];
+    auto judgement = judge::judge(*subject.run, subject.windows, false, subject.board,
+                                  measure::Place{&oven, &run.source.recipe, run.entry});
+    if (!worst || judgement.verdict > worst->verdict) worst = std::move(judgement);
+  }
+  return *std::move(worst);
+}
+
+std::optional<Error> write_recipes(const std::string& folder, const tune::Report& report) {
+  std::error_code failed;
+  std::filesystem::create_directories(folder, failed);
+  for (const auto& suggestion : report.suggestions) {
+    std::string stem = tune::aim_name(suggestion.aim);
+    std::ranges::replace(stem, ' ', '_');
+    const auto path = (std::filesystem::path(folder) / (stem + ".toml")).string();
+    const auto written = files::write_file(path, oven::recipe_text(suggestion.recipe), files::Existing::kReplace);
+    if (!written) return written.error();
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+ExitStatus run(const TuneOptions& options) {
+  const auto fail = [](const Error& error) {
+    report_error(error);
+    return exit_status(error);
+  };
+  auto list = read_runs(options.learn);
+  if (!list) return fail(list.error());
+  if (std::ranges::any_of(list->runs, [](const tune::RunSource& run) { return run.windows.empty(); })) {
+    report_error(
+        {ErrorCode::kBadArgument, "tune needs a window: --window, or one for each run in the list", {}, {}, {}});
+    return ExitStatus::kUsage;
+  }
+  for (const auto& name : options.locked_zones)
+    if (std::ranges::find(list->oven.zones, name, &oven::Zone::name) == list->oven.zones.end()) {
+      report_error({ErrorCode::kBadArgument, "--lock: the oven has no zone \"" + name + "\"", {}, {}, {}});
+      return ExitStatus::kUsage;
+    }
+  const auto oven = list->oven;
+  const auto learned = tune::learn(oven, std::move(list->runs));
+  if (!learned) return fail(learned.error());
+  const auto now = judged_now(*learned, oven);
+
+  tune::Report report;
+  if (learned->model.report.usable) {
+    tune::Request request;
+    request.freedom = {options.keep_speed, options.min_speed_mm_per_min.value_or(0), options.locked_zones,
+                       options.split_sides};
+    request.at_margin = options.at_margin;
+    std::vector<tune::Subject> boards;
+    for (std::size_t b = 0; b < learned->boards; ++b) boards.push_back(learned->subject(b));
+    report =
+        tune::tune(learned->model, std::move(boards), learned->runs.back().source.recipe,
+                   now.verdict == judge::Verdict::kPass || now.verdict == judge::Verdict::kConditionalPass, request);
+  } else {
+    report_error({ErrorCode::kUndetermined, learned->model.report.message, {}, {}, {}});
+  }
+  auto status = ExitStatus::kOut;
+  const auto passes = [](const tune::Suggestion& suggestion) {
+    return std::ranges::all_of(suggestion.predicted, [](const tune::Forecast& f) {
+      return f.judgement.verdict <= judge::Verdict::kConditionalPass;
+    });
+  };
+  if (!learned->model.report.usable || report.cut_short)
+    status = ExitStatus::kUndetermined;
+  else if (std::ranges::any_of(report.suggestions, passes))
+    status = ExitStatus::kDone;
+
+  if (options.write_recipes)
+    if (const auto error = write_recipes(*options.write_recipes, report)) {
+      report_error(*error);
+      return ExitStatus::kUnwritable;
+    }
+  if (options.common.quiet && options.common.format == Format::kText) {
+    std::string text = report.infeasible ? report.infeasible->sentence + "\n" : "";
+    for (const auto& suggestion : report.suggestions) text += suggestion.sentence + "\n";
+    return write_output(options.common, text, status);
+  }
+  return write_output(options.common,
+                      options.common.format == Format::kJson ? report::tune_json(*learned, now, report)
+                                                             : report::tune_text(*learned, now, report),
+                      status);
+}
+
+}  // namespace ovenwright::command

@@ -1,0 +1,159 @@
+#include "core/report/tune_json.h"
+
+#include <fmt/format.h>
+
+#include <nlohmann/json.hpp>
+
+#include "core/report/json_parts.h"
+#include "core/tune/words.h"
+#include "core/units/version.h"
+
+namespace ovenwright::report {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json fit_part(const heat::FitReport& fit) {
+  Json traces = Json::array();
+  for (const auto& placement : fit.placements)
+    traces.push_back({{"name", placement.name}, {"rmse_C", placement.rmse_C}, {"max_error_C", placement.max_error_C}});
+  return {{"usable", fit.usable},         {"message", fit.message.empty() ? Json(nullptr) : Json(fit.message)},
+          {"rmse_C", fit.rmse_C},         {"termination", fit.termination},
+          {"iterations", fit.iterations}, {"not_determined", fit.not_determined},
+          {"warnings", fit.warnings},     {"traces", traces}};
+}
+
+Json forecast_part(const tune::Forecast& forecast) {
+  const auto& judgement = forecast.judgement;
+  Json results = Json::array();
+  for (std::size_t i = 0; i < judgement.all_size(); ++i) {
+    Json part = outcome_part(judgement.all(i), judgement);
+    part["prediction_half_width"] = i < forecast.half_width.size() ? Json(forecast.half_width[i]) : Json(nullptr);
+    results.push_back(std::move(part));
+  }
+  return {{"verdict", judge::verdict_name(judgement.verdict)},
+          {"margin", number_part(judgement.margin)},
+          {"margin_uncertainty", number_part(forecast.margin_uncertainty)},
+          {"pass_probability", number_part(forecast.pass_probability)},
+          {"sentence", judgement.sentence.text},
+          {"results", results}};
+}
+
+Json recipe_part(const oven::Recipe& recipe) {
+  Json part = {{"name", recipe.identity.name}};
+  if (recipe.oven) part["oven"] = *recipe.oven;
+  part["speed_mm_per_min"] = recipe.speed_mm_per_min;
+  part["top_C"] = recipe.top_C;
+  part["bottom_C"] = recipe.bottom_C;
+  if (!recipe.cooling_C.empty()) part["cooling_C"] = recipe.cooling_C;
+  return part;
+}
+
+Json changes_part(const std::vector<tune::Change>& changes) {
+  Json all = Json::array();
+  for (const auto& change : changes) {
+    if (change.zone.empty()) {
+      all.push_back({{"speed_from_mm_per_min", change.from}, {"speed_to_mm_per_min", change.to}});
+      continue;
+    }
+    all.push_back({{"zone", change.zone},
+                   {"side", change.side == board::Side::kBottom ? "bottom" : "top"},
+                   {"from_C", change.from},
+                   {"to_C", change.to}});
+  }
+  return all;
+}
+
+Json suggestion_part(const tune::Suggestion& suggestion) {
+  Json part = {{"aim", tune::aim_name(suggestion.aim)},
+               {"recipe", recipe_part(suggestion.recipe)},
+               {"changes", changes_part(suggestion.changes)},
+               {"predicted", forecast_part(suggestion.predicted.front())}};
+  if (suggestion.predicted.size() > 1) {
+    Json boards = Json::array();
+    for (const auto& forecast : suggestion.predicted) boards.push_back(forecast_part(forecast));
+    part["boards"] = boards;
+  }
+  part["sentence"] = suggestion.sentence;
+  part["caution"] = suggestion.caution;
+  return part;
+}
+
+Json infeasible_part(const std::optional<tune::Infeasible>& infeasible) {
+  if (!infeasible) return nullptr;
+  Json conflicts = Json::array();
+  for (const auto& conflict : infeasible->conflicts)
+    conflicts.push_back({{"requirement", conflict.requirement},
+                         {"trace", conflict.trace.empty() ? Json(nullptr) : Json(conflict.trace)},
+                         {"limit", conflict.upper ? "upper" : "lower"},
+                         {"give", conflict.give},
+                         {"unit", unit_name(conflict.unit)}});
+  return {{"sentence", infeasible->sentence},
+          {"conflicts", conflicts},
+          {"best_margin", infeasible->best_margin},
+          {"best_recipe", recipe_part(infeasible->best)}};
+}
+
+}  // namespace
+
+std::string predict_json(const tune::Learned& learned, const tune::Forecast& forecast, bool judged) {
+  Json traces = Json::array();
+  for (std::size_t c = 0; c < forecast.run.channels.size(); ++c) {
+    const auto& channel = forecast.run.channels[c];
+    if (!channel.trace) continue;
+    traces.push_back({{"name", channel.name},
+                      {"time_s", channel.trace->time_s()},
+                      {"temperature_C", channel.trace->temperature_C()},
+                      {"band_C", forecast.band_C[c]}});
+  }
+  return dumped({{"schema", "ovenwright.predict/1"},
+                 {"program", std::string{"ovenwright "} + kVersion},
+                 {"fit", fit_part(learned.model.report)},
+                 {"traces", traces},
+                 {"judged", judged ? forecast_part(forecast) : Json(nullptr)},
+                 {"caution", tune::kCaution}}) +
+         "\n";
+}
+
+std::string tune_json(const tune::Learned& learned, const judge::Judgement& now, const tune::Report& report) {
+  Json suggestions = Json::array();
+  for (const auto& suggestion : report.suggestions) suggestions.push_back(suggestion_part(suggestion));
+  return dumped({{"schema", "ovenwright.tune/1"},
+                 {"program", std::string{"ovenwright "} + kVersion},
+                 {"fit", fit_part(learned.model.report)},
+                 {"now", {{"verdict", judge::verdict_name(now.verdict)}, {"margin", number_part(now.margin)}}},
+                 {"suggestions", suggestions},
+                 {"infeasible", infeasible_part(report.infeasible)},
+                 {"next_run", nullptr}}) +
+         "\n";
+}
+
+std::string traces_csv(const tune::Forecast& forecast) {
+  std::string out = "Time (s)";
+  std::vector<std::size_t> channels;
+  std::size_t rows = 0;
+  for (std::size_t c = 0; c < forecast.run.channels.size(); ++c) {
+    if (!forecast.run.channels[c].trace) continue;
+    channels.push_back(c);
+    rows = std::max(rows, forecast.run.channels[c].trace->size());
+    std::string name = forecast.run.channels[c].name;
+    for (std::size_t at = 0; (at = name.find('"', at)) != std::string::npos; at += 2) name.insert(at, 1, '"');
+    out += fmt::format(",\"{} (°C)\",\"{}, half width of the band (K)\"", name, name);
+  }
+  out += "\n";
+  for (std::size_t i = 0; i < rows; ++i) {
+    std::string line;
+    for (const auto c : channels) {
+      const auto& trace = *forecast.run.channels[c].trace;
+      if (line.empty() && i < trace.size()) line = fmt::format("{}", trace.time_s()[i]);
+      if (i < trace.size())
+        line += fmt::format(",{:.3f},{:.3f}", trace.temperature_C()[i], forecast.band_C[c][i]);
+      else
+        line += ",,";
+    }
+    out += line + "\n";
+  }
+  return out;
+}
+
+}  // namespace ovenwright::report

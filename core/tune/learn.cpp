@@ -1,0 +1,96 @@
+#include "core/tune/learn.h"
+
+#include <algorithm>
+
+#include "core/check/passes.h"
+#include "core/oven/entry.h"
+
+namespace ovenwright::tune {
+namespace {
+
+Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source) {
+  MeasuredRun out;
+  auto reading = log::read(source.log, source.options);
+  if (!reading) return reading.error();
+  out.reading = *std::move(reading);
+  const check::Setting setting{source.board ? &*source.board : nullptr, &oven, &source.recipe, source.entry_s};
+  auto runs = check::passes(out.reading, setting, source.run);
+  if (!runs) return runs.error();
+  if (runs->size() > 1)
+    return Error{ErrorCode::kBadArgument,
+                 "holds " + std::to_string(runs->size()) + " passes: say which with --run",
+                 {source.log, 0, 0},
+                 {},
+                 {}};
+  out.run = std::move(runs->front());
+  if (source.entry_s) {
+    out.entry = {*source.entry_s, 0.3, oven::Entry::Source::kGiven};
+  } else {
+    const auto found = oven::find_entry(out.run, oven, source.recipe, setting.board);
+    if (!found)
+      return Error{ErrorCode::kUndetermined,
+                   "does not show when the board entered the oven: give it with --entry",
+                   {source.log, 0, 0},
+                   {},
+                   {}};
+    out.entry = *found;
+  }
+  out.source = std::move(source);
+  return out;
+}
+
+std::string board_name(const MeasuredRun& run) {
+  return run.source.board ? run.source.board->identity.name : std::string{};
+}
+
+}  // namespace
+
+Subject Learned::subject(std::size_t board_index) const {
+  Subject out;
+  for (std::size_t r = 0; r < runs.size(); ++r) {
+    if (runs[r].board_index != board_index) continue;
+    out.run = &runs[r].run;
+    out.board = runs[r].source.board ? &*runs[r].source.board : nullptr;
+    if (!runs[r].source.windows.empty()) out.windows = runs[r].source.windows;
+    out.model_run = r;
+    out.traces = traces[r];
+  }
+  return out;
+}
+
+Result<Learned> learn(const oven::Oven& oven, std::vector<RunSource> sources,
+                      const std::function<bool(double)>& progress) {
+  Learned out;
+  std::vector<std::string> names;
+  std::optional<double> liquidus_C;
+  for (auto& source : sources) {
+    auto run = measured_run(oven, std::move(source));
+    if (!run) return run.error();
+    const auto name = board_name(*run);
+    const auto known = std::ranges::find(names, name);
+    run->board_index = static_cast<std::size_t>(known - names.begin());
+    if (known == names.end()) names.push_back(name);
+    for (const auto& window : run->source.windows)
+      if (!liquidus_C) liquidus_C = window.liquidus_C;
+    out.runs.push_back(*std::move(run));
+  }
+  out.boards = names.size();
+  std::vector<heat::RunInput> inputs;
+  for (const auto& run : out.runs)
+    inputs.push_back(
+        {&run.run, run.source.recipe, run.source.board ? &*run.source.board : nullptr, run.board_index, run.entry});
+  auto built = heat::build(oven, liquidus_C, inputs);
+  if (built.problem.placements.empty())
+    return Error{ErrorCode::kUndetermined,
+                 "no thermocouple has a trace to learn from",
+                 {out.runs.empty() ? std::string{} : out.runs.front().source.log, 0, 0},
+                 {},
+                 {}};
+  auto model = heat::identify(std::move(built.problem), progress);
+  if (!model) return model.error();
+  out.model = *std::move(model);
+  out.traces = std::move(built.traces);
+  return out;
+}
+
+}  // namespace ovenwright::tune

@@ -1,0 +1,60 @@
+#pragma once
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/check/check.h"
+#include "core/heat/build.h"
+#include "core/heat/identify.h"
+#include "core/tune/forecast.h"
+
+namespace ovenwright::tune {
+
+/// One measured run to learn from: what a command line or a list of runs names.
+struct RunSource {
+  std::string log;
+  oven::Recipe recipe;
+  std::optional<board::Board> board;
+  std::vector<window::ProcessWindow> windows;
+  std::optional<double> entry_s;
+  std::optional<int> run;  ///< of a log with several passes, from 1
+  log::Options options;
+};
+
+/// A list of runs of one oven (runs.toml): paths in it are relative to the file.
+/// Errors: as every file that people edit, kParse with file, line and column; those of the files that it names.
+struct RunList {
+  oven::Oven oven;
+  std::vector<RunSource> runs;
+};
+Result<RunList> load_runs(const std::string& path);
+
+/// A run that was read, with its entry.
+struct MeasuredRun {
+  RunSource source;
+  log::Reading reading;
+  run::Run run;
+  oven::Entry entry;
+  std::size_t board_index = 0;
+};
+
+/// An oven and its boards, learned from runs.
+struct Learned {
+  std::vector<MeasuredRun> runs;
+  heat::HeatModel model;
+  std::vector<std::vector<const run::Trace*>> traces;  ///< into `runs`: [run][placement]
+  std::size_t boards = 0;
+
+  /// The last run of a board, to be held in its windows.
+  Subject subject(std::size_t board_index) const;
+};
+
+/// Reads the runs and identifies the model. Runs whose boards have the same name, or none, are of one board.
+/// `liquidus_C`: of the first window that has one, else suggested by the peaks.
+/// Errors: those of log::read and clean; kUndetermined where a log does not show the entry and none is given, or no
+/// trace is left.
+Result<Learned> learn(const oven::Oven& oven, std::vector<RunSource> sources,
+                      const std::function<bool(double)>& progress = {});
+
+}  // namespace ovenwright::tune

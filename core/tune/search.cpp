@@ -84,7 +84,7 @@ Search::Linear Search::linearise(const Point& point) const {
 }
 
 double Search::cost(Aim aim, const Point& point, const std::vector<double>& now, const Goal& goal) const {
-  if (aim == Aim::kMostMargin) return -std::min(point.margin, 1.0);
+  if (aim == Aim::kMostMargin) return -std::min(goal.most_at_edge ? point.edge : point.margin, 1.0);
   double sum = kShortfall * std::max({0.0, goal.edge - point.edge, goal.margin - point.margin});
   for (std::size_t k = 0; k < point.x.size(); ++k) {
     const double move = std::abs(point.x[k] - now[k]);
@@ -97,6 +97,7 @@ double Search::cost(Aim aim, const Point& point, const std::vector<double>& now,
 
 Found Search::run(Aim aim, const std::vector<double>& start, const std::vector<double>& now, const Goal& goal) const {
   const std::size_t n = space_.size();
+  const bool with_band = aim != Aim::kMostMargin || goal.most_at_edge;
   Found out;
   out.point = at(start, true);
   double best = cost(aim, out.point, now, goal), region = kFirstRegion;
@@ -132,7 +133,7 @@ Found Search::run(Aim aim, const std::vector<double>& start, const std::vector<d
       for (std::size_t k = 0; k < n; ++k) row.weights[k] = linear.slope[i * n + k] / limits[i].scale;
       // margin: slack/scale + slope·d ≥ m; else edge and margin + slope·d + m ≥ their goals
       row.weights[m] = aim == Aim::kMostMargin ? -1 : 1;
-      row.lower = aim == Aim::kMostMargin ? -limits[i].margin()
+      row.lower = aim == Aim::kMostMargin ? -(goal.most_at_edge ? limits[i].edge() : limits[i].margin())
                                           : std::max(goal.edge - limits[i].edge(), goal.margin - limits[i].margin());
       lp.rows.push_back(std::move(row));
     }
@@ -175,7 +176,7 @@ Found Search::run(Aim aim, const std::vector<double>& start, const std::vector<d
     auto x = out.point.x;
     double longest = 0;
     for (std::size_t k = 0; k < n; ++k) x[k] += solution.x[k], longest = std::max(longest, std::abs(solution.x[k]));
-    Point next = at(x, aim != Aim::kMostMargin);
+    Point next = at(x, with_band);
     const double reached = cost(aim, next, now, goal);
     if (reached < best - 1e-4) {
       out.point = std::move(next);
@@ -210,7 +211,7 @@ Found Search::run(Aim aim, const std::vector<double>& start, const std::vector<d
           guess.edge = std::min(guess.edge, guess.limits[i].edge());
         }
         if (cost(aim, guess, now, goal) >= value - 1e-4) continue;
-        Point tried = at(x, aim != Aim::kMostMargin);
+        Point tried = at(x, with_band);
         if (const double reached = cost(aim, tried, now, goal); reached < value - 1e-4) {
           value = reached;
           better = std::move(tried);

@@ -37,8 +37,9 @@ struct Binding {
 
 /// What an aim other than the most margin must keep.
 struct Goal {
-  double edge = 0;    ///< margin at the band's unfavourable edge
-  double margin = 0;  ///< margin as predicted
+  double edge = 0;            ///< margin at the band's unfavourable edge
+  double margin = 0;          ///< margin as predicted
+  bool most_at_edge = false;  ///< kMostMargin: the most margin at the band's edge, in place of the most as predicted
 };
 
 struct Found {

@@ -103,7 +103,15 @@ Report tune(const heat::HeatModel& model, std::vector<Subject> boards, const ove
     return report;
   }
 
-  const double floor = std::min(kReserve, best.point.edge);
+  // A recipe that passes at the unfavourable edge of its band, where there is one, rather than the most margin as
+  // predicted.
+  if (best.point.edge < kReserve)
+    for (const auto& from : {best.point.x, start}) {
+      Found other = search.run(Aim::kMostMargin, from, x_now, {0, 0, true});
+      if (!other.cut_short && other.point.margin >= 0 && other.point.edge > best.point.edge) best = std::move(other);
+      if (best.point.edge >= kReserve) break;
+    }
+
   const double kept = request.at_margin ? *request.at_margin : std::min(kDefaultMargin, best.point.margin / 2);
   const auto suggest = [&](Aim aim, const Found& found) {
     Suggestion suggestion;
@@ -133,7 +141,7 @@ Report tune(const heat::HeatModel& model, std::vector<Subject> boards, const ove
     }
     if (aim == Aim::kLeastChange && now_passes) continue;
     if (aim == Aim::kFastest && request.freedom.keep_speed) continue;
-    const Goal goal{floor, aim == Aim::kLeastChange ? 0 : kept};
+    const Goal goal{kReserve, aim == Aim::kLeastChange ? 0 : kept};
     // Both ends: from the present recipe a small change, from the best margin a feasible way.
     Found found = search.run(aim, start, x_now, goal);
     if (aim != Aim::kLeastChange || found.point.edge < goal.edge - 1e-6) {

@@ -95,9 +95,9 @@ std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& sugges
     const double in_hand = std::abs(*outcome->value.value - limit);
     const char* unit = unit_symbol(outcome->value.unit);
     const int digits = outcome->value.unit == Unit::kCelsiusPerSecond ? 2 : 1;
-    out += fmt::format("{} {} of {} is {:.{}f} {}, {:.{}f} {} {} limit", first ? "" : ";",
-                       outcome->requirement_name, outcome->trace.empty() ? "the board" : outcome->trace,
-                       *outcome->value.value, digits, unit, in_hand, digits, unit, upper ? "below its upper" : "above its lower");
+    out += fmt::format("{} {} of {} is {:.{}f} {}, {:.{}f} {} {} limit", first ? "" : ";", outcome->requirement_name,
+                       outcome->trace.empty() ? "the board" : outcome->trace, *outcome->value.value, digits, unit,
+                       in_hand, digits, unit, upper ? "below its upper" : "above its lower");
     first = false;
   }
   return out + ".";

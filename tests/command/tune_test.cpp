@@ -31,7 +31,8 @@ TEST(Predict, TheSecondRunLiesInItsBand) {
                                             "profiles/demo/board.toml", "--measure", "peak", "--format", "json"});
   ASSERT_EQ(measured.status, 0) << measured.err;
   std::map<std::string, double> peak_C;
-  for (const auto& result : Json::parse(measured.out)["results"]) peak_C[result["trace"]] = result["value"];
+  const auto measures = Json::parse(measured.out);
+  for (const auto& result : measures["results"]) peak_C[result["trace"]] = result["value"];
   const auto report = Json::parse(predicted.out);
   EXPECT_TRUE(report["fit"]["usable"]);
   ASSERT_EQ(report["traces"].size(), peak_C.size());

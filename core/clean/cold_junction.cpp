@@ -39,30 +39,39 @@ std::optional<std::size_t> place_of(const run::Trace& trace, double time_s) {
   return place - 1;
 }
 
-/// The step that all traces make alike behind a moment; absent where they do not.
-std::optional<double> common_step(const std::vector<run::Channel*>& channels, const std::vector<double>& noise,
-                                  double time_s) {
-  std::vector<double> sizes, bends;
+/// What all traces do behind a moment, by trace.
+struct Steps {
+  std::vector<double> sizes_C;
+  double middle_C = 0;  ///< median of the sizes
+};
+
+/// Absent where they do not step far enough for any noise.
+std::optional<Steps> steps_at(const std::vector<run::Channel*>& channels, double time_s) {
+  Steps steps;
+  std::vector<double> bends;
   for (const auto* channel : channels) {
     const auto place = place_of(*channel->trace, time_s);
     if (!place) return std::nullopt;
     const auto step = step_at(*channel->trace, *place);
-    sizes.push_back(step.size_C);
+    steps.sizes_C.push_back(step.size_C);
     bends.push_back(step.bend_C);
   }
-  auto sorted = sizes, sigmas = noise;
-  const double middle = run::median(sorted);
+  auto sorted = steps.sizes_C;
+  steps.middle_C = run::median(sorted);
   const double h = channels.front()->trace->median_interval_s();
-  if (std::abs(middle) <
-      std::max({kLeast_C, kSigmas * run::median(sigmas), kBends * run::median(bends), kBend_C_per_s2 * h * h}))
-    return std::nullopt;
-  for (std::size_t k = 0; k < sizes.size(); ++k) {
-    const double along = middle < 0 ? -sizes[k] : sizes[k];
-    if (along < kOneSigmas * noise[k] ||
-        std::abs(sizes[k] - middle) > std::max(kAlike * std::abs(middle), kSigmas * noise[k]))
-      return std::nullopt;
+  const double least = std::max({kLeast_C, kBends * run::median(bends), kBend_C_per_s2 * h * h});
+  return std::abs(steps.middle_C) >= least ? std::optional(std::move(steps)) : std::nullopt;
+}
+
+bool alike(const Steps& steps, const std::vector<double>& noise) {
+  auto sigmas = noise;
+  if (std::abs(steps.middle_C) < kSigmas * run::median(sigmas)) return false;
+  for (std::size_t k = 0; k < noise.size(); ++k) {
+    const double along = steps.middle_C < 0 ? -steps.sizes_C[k] : steps.sizes_C[k];
+    const double most = std::max(kAlike * std::abs(steps.middle_C), kSigmas * noise[k]);
+    if (along < kOneSigmas * noise[k] || std::abs(steps.sizes_C[k] - steps.middle_C) > most) return false;
   }
-  return middle;
+  return true;
 }
 
 }  // namespace
@@ -78,13 +87,14 @@ void flag_cold_junction_steps(run::Run& run) {
   double best = 0;
   for (std::size_t i = kSlopeSamples; i + 2 + kSlopeSamples < t.size(); ++i) {
     if (std::abs(step_at(first, i).size_C) < kLeast_C / 2) continue;
+    const auto beside = [&](const run::Fault& fault) { return fault.from_s <= t[i + 2] && fault.to_s >= t[i]; };
+    const auto steps = steps_at(channels, t[i]);
+    if (!steps || std::ranges::any_of(run.faults, beside)) continue;
     if (noise.empty())
       for (const auto* channel : channels)
         noise.push_back(run::noise_C(channel->trace->time_s(), channel->trace->temperature_C()));
-    const auto step = common_step(channels, noise, t[i]);
-    const auto beside = [&](const run::Fault& fault) { return fault.from_s <= t[i + 2] && fault.to_s >= t[i]; };
-    if (!step || std::ranges::any_of(run.faults, beside)) continue;
-    const double middle = *step;
+    if (!alike(*steps, noise)) continue;
+    const double middle = steps->middle_C;
     auto text = std::to_string(middle);
     text.resize(text.find('.') + 2);
     const run::Fault fault{run::FaultKind::kColdJunctionStep,    t[i], t[i + 2], run::FaultAction::kFlagged,

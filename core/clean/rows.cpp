@@ -94,6 +94,7 @@ std::vector<run::Fault> clock_gaps(const run::Clock& clock, std::size_t first, s
   const double longest_s = std::max(kGap_s, kGapMedians * clock.median_interval_s());
   const auto t = clock.time_s();
   std::vector<run::Fault> faults;
+  if (clock.longest_interval_s() <= longest_s) return faults;
   for (std::size_t row = first; row < last; ++row) {
     if (t[row + 1] - t[row] > longest_s)
       faults.push_back({run::FaultKind::kClockGap, t[row], t[row + 1], run::FaultAction::kFlagged, {}, {}});

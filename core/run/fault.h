@@ -6,8 +6,17 @@
 namespace ovenwright::run {
 
 enum class FaultKind {
-  kOpen, kOverRange, kDropout, kSpike, kStuck, kReversedPolarity, kDetached, kSwappedPlacement,
-  kColdJunctionStep, kClockGap, kTimeGoingBack
+  kOpen,
+  kOverRange,
+  kDropout,
+  kSpike,
+  kStuck,
+  kReversedPolarity,
+  kDetached,
+  kSwappedPlacement,
+  kColdJunctionStep,
+  kClockGap,
+  kTimeGoingBack
 };
 enum class FaultAction { kRemoved, kFlagged };
 
@@ -26,8 +35,8 @@ struct Fault {
   FaultKind kind = FaultKind::kOpen;
   double from_s = 0, to_s = 0;  ///< first and last sample concerned, log's clock
   FaultAction action = FaultAction::kFlagged;
-  std::string detail;                   ///< English, for people: "one sample, 412.0 °C"; may be empty
-  std::vector<RemovedSample> removed;   ///< the raw samples, so that nothing is silently changed
+  std::string detail;                  ///< English, for people: "one sample, 412.0 °C"; may be empty
+  std::vector<RemovedSample> removed;  ///< the raw samples, so that nothing is silently changed
 };
 
 }  // namespace ovenwright::run

@@ -3,10 +3,10 @@
 
 namespace ovenwright::run {
 
-/// The median; of an even count the mean of the middle two. Reorders `values`.
-/// @param values  no NaN among them
+/// The median; of an even count the mean of the middle two.
+/// @param values  no NaN among them; scratch, in no order afterwards and some of them gone
 /// @return 0 where there are none
-/// Cost: O(n) on average, no allocation.
+/// Cost: O(n), no allocation; from 20 000 values on two passes and the selection among some eighth of them.
 double median(std::span<double> values);
 
 }  // namespace ovenwright::run

@@ -10,6 +10,7 @@
 
 #include "app/desktop/widgets/accessible_grid.h"
 #include "app/desktop/widgets/glyphs.h"
+#include "app/desktop/widgets/wording.h"
 
 namespace ovenwright::widgets {
 
@@ -78,7 +79,7 @@ bool BoardPicture::event(QEvent* event) {
     const auto* help = static_cast<QHelpEvent*>(event);
     const auto mark = m_hasBoard ? layoutNow().markAt(help->pos()) : std::nullopt;
     if (mark && m_table.marks[*mark].mark)
-      QToolTip::showText(help->globalPos(), m_table.marks[*mark].mark->tip.toHtmlEscaped(), this);
+      QToolTip::showText(help->globalPos(), Wording::asHtml(m_table.marks[*mark].mark->tip), this);
     else
       QToolTip::hideText();
     return true;

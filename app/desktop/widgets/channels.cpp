@@ -4,6 +4,8 @@
 #include <limits>
 #include <numeric>
 
+#include "core/judge/bind.h"
+
 namespace ovenwright::widgets {
 
 Channels channelsOf(const run::Run& run, const board::Board* board) {
@@ -12,14 +14,13 @@ Channels channelsOf(const run::Run& run, const board::Board* board) {
   std::vector<std::size_t> unnamed;
   for (std::size_t i = 0; i < run.channels.size(); ++i) {
     const run::Channel& channel = run.channels[i];
+    const judge::Seat seat = judge::seat_of(channel, board);
     ChannelLook& look = channels.looks[i];
-    look.name = QString::fromStdString(channel.name);
-    const board::Placement* placement = board ? board->placement(channel.name, channel.number) : nullptr;
-    if (placement) {
-      look.placement = static_cast<std::size_t>(placement - board->placements.data());
+    look.name = QString::fromStdString(seat.name);
+    look.air = seat.kind == board::Kind::kAir;
+    if (seat.placement) {
+      look.placement = static_cast<std::size_t>(seat.placement - board->placements.data());
       look.style = *look.placement;
-      if (placement->label) look.name = QString::fromStdString(*placement->label);
-      look.air = placement->kind == board::Kind::kAir;
     } else {
       unnamed.push_back(i);
     }

@@ -10,7 +10,7 @@ namespace ovenwright::widgets {
 
 /// One thermocouple of a run as every part of a screen shows it.
 struct ChannelLook {
-  QString name;                          ///< the placement's label, else the channel's name in the log
+  QString name;                          ///< as the verdict calls it: judge::seat_of()
   std::size_t style = 0;                 ///< Theme::thermocouple(): the order of the board file, then that of the log
   std::optional<double> peak_C;          ///< absent where the channel has no valid trace
   std::optional<std::size_t> placement;  ///< index into the board's placements

@@ -59,13 +59,32 @@ std::vector<Group> grouped(const judge::Judgement& judgement, std::size_t from, 
   return groups;
 }
 
-/// The worst of the results on one channel, or on the board.
-std::optional<std::size_t> worstOf(const judge::Judgement& judgement, const std::vector<std::size_t>& outcomes,
-                                   std::optional<std::size_t> channel) {
-  std::optional<std::size_t> worst;
-  for (const std::size_t i : outcomes)
-    if (judgement.all(i).channel == channel && (!worst || worse(judgement.all(i), judgement.all(*worst)))) worst = i;
-  return worst;
+/// A thermocouple that results are about: a channel of the run, or one that a window names and the log lacks.
+struct Track {
+  std::optional<std::size_t> channel;
+  std::string missing;
+  QString name;
+  std::size_t style = 0;
+
+  bool carries(const judge::Outcome& outcome) const {
+    return channel ? outcome.channel == channel : !outcome.channel && outcome.placement == missing;
+  }
+};
+
+/// Hottest first, those that the log lacks last.
+std::vector<Track> tracksOf(const judge::Judgement& judgement, const Channels& channels) {
+  std::vector<Track> tracks;
+  for (const std::size_t channel : channels.hottestFirst) {
+    const Track track{channel, {}, channels.looks[channel].name, channels.looks[channel].style};
+    if (std::ranges::any_of(judgement.results, [&](const auto& outcome) { return track.carries(outcome); }))
+      tracks.push_back(track);
+  }
+  std::size_t style = channels.looks.size();
+  for (const judge::Outcome& outcome : judgement.results) {
+    if (std::ranges::any_of(tracks, [&](const Track& track) { return track.carries(outcome); })) continue;
+    tracks.push_back({std::nullopt, outcome.placement, QString::fromStdString(outcome.placement), style++});
+  }
+  return tracks;
 }
 
 /// Counts have no margin and so no target of their own: they stand on the same scale as the rest.
@@ -222,30 +241,38 @@ void setTexts(Lane& lane, const judge::Judgement& judgement, const judge::Outcom
                      .join(u'\t');
 }
 
-Lane laneOf(const judge::Judgement& judgement, const Channels& channels, const Group& group,
-            const std::vector<std::size_t>& tracks, bool board) {
+/// The worst of the results as a mark that covers the others.
+std::optional<LaneMark> markOf(const judge::Judgement& judgement, std::vector<std::size_t> outcomes,
+                               const QString& place) {
+  if (outcomes.empty()) return std::nullopt;
+  std::ranges::stable_sort(outcomes,
+                           [&](std::size_t a, std::size_t b) { return worse(judgement.all(a), judgement.all(b)); });
+  const Wording wording;
+  LaneMark mark = markOf(judgement.all(outcomes[0]), outcomes[0]);
+  mark.covered.assign(outcomes.begin() + 1, outcomes.end());
+  mark.place = place;
+  mark.spoken = wording.spoken(judgement.all(outcomes[0]), place);
+  QStringList tips;
+  for (const std::size_t i : outcomes) tips << wording.tip(judgement.all(i), place);
+  mark.tip = tips.join(u'\n');
+  return mark;
+}
+
+Lane laneOf(const judge::Judgement& judgement, const Group& group, const std::vector<Track>& tracks, bool board) {
   const Wording wording;
   Lane lane;
   lane.board = board;
   lane.informative = !group.required;
-  const auto add = [&](std::size_t index, const QString& place, std::size_t style, std::size_t track) {
-    const judge::Outcome& outcome = judgement.all(index);
-    LaneMark mark = markOf(outcome, index);
-    mark.place = place;
-    mark.style = style;
-    mark.track = track;
-    mark.tip = wording.tip(outcome, place);
-    mark.spoken = wording.spoken(outcome, place);
-    lane.marks.push_back(std::move(mark));
-  };
-  if (board) {
-    if (const auto shown = worstOf(judgement, group.outcomes, std::nullopt)) add(*shown, Wording::tr("board"), 0, 0);
-  } else {
-    for (std::size_t track = 0; track < tracks.size(); ++track) {
-      const ChannelLook& look = channels.looks[tracks[track]];
-      if (const auto shown = worstOf(judgement, group.outcomes, tracks[track]))
-        add(*shown, look.name, look.style, track);
-    }
+  if (board) lane.marks.push_back(*markOf(judgement, group.outcomes, Wording::tr("board")));
+  for (std::size_t track = 0; track < tracks.size() && !board; ++track) {
+    std::vector<std::size_t> carried;
+    for (const std::size_t i : group.outcomes)
+      if (tracks[track].carries(judgement.all(i))) carried.push_back(i);
+    auto mark = markOf(judgement, carried, tracks[track].name);
+    if (!mark) continue;
+    mark->style = tracks[track].style;
+    mark->track = track;
+    lane.marks.push_back(std::move(*mark));
   }
   for (const LaneMark& mark : lane.marks) {
     lane.hasLower |= judgement.all(mark.outcome).lower.has_value();
@@ -263,24 +290,22 @@ Lane laneOf(const judge::Judgement& judgement, const Channels& channels, const G
 std::optional<LaneTable::Position> LaneTable::find(std::size_t outcome) const {
   for (std::size_t lane = 0; lane < lanes.size(); ++lane)
     for (std::size_t mark = 0; mark < lanes[lane].marks.size(); ++mark)
-      if (lanes[lane].marks[mark].outcome == outcome) return Position{lane, mark};
+      if (const LaneMark& m = lanes[lane].marks[mark];
+          m.outcome == outcome || std::ranges::find(m.covered, outcome) != m.covered.end())
+        return Position{lane, mark};
   return std::nullopt;
 }
 
 std::size_t LaneTable::columns() const { return tracks + (std::ranges::any_of(lanes, &Lane::board) ? 1 : 0); }
 
 LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels) {
-  std::vector<std::size_t> tracks;
-  for (const std::size_t channel : channels.hottestFirst)
-    if (std::ranges::find(judgement.results, channel, &judge::Outcome::channel) != judgement.results.end())
-      tracks.push_back(channel);
+  const std::vector<Track> tracks = tracksOf(judgement, channels);
   LaneTable table;
   table.tracks = tracks.size();
-  table.channels = channels.looks.size();
   for (const Group& group : grouped(judgement, 0, judgement.results.size()))
-    table.lanes.push_back(laneOf(judgement, channels, group, tracks, false));
+    table.lanes.push_back(laneOf(judgement, group, tracks, false));
   for (const Group& group : grouped(judgement, judgement.results.size(), judgement.all_size()))
-    table.lanes.push_back(laneOf(judgement, channels, group, tracks, true));
+    table.lanes.push_back(laneOf(judgement, group, tracks, true));
   return table;
 }
 

@@ -13,7 +13,8 @@ namespace ovenwright::widgets {
 struct LaneMark {
   enum class State { kValue, kNotReached, kUndetermined };
   std::size_t outcome = 0;             ///< index into Judgement::all()
-  std::optional<std::size_t> channel;  ///< of the run; absent for board measures
+  std::vector<std::size_t> covered;    ///< better results of the same thermocouple in this lane, not shown
+  std::optional<std::size_t> channel;  ///< of the run; absent for the board and for a channel that the log lacks
   std::size_t style = 0;               ///< Theme::thermocouple()
   std::size_t track = 0;               ///< from the top; the same for a thermocouple in every lane
   QString place;                       ///< "U12 centre", "board"
@@ -54,13 +55,12 @@ struct Lane {
 /// Everything the limit lanes show of a judgement; holds no reference to it.
 struct LaneTable {
   std::vector<Lane> lanes;
-  std::size_t tracks = 0;    ///< thermocouples that any requirement binds
-  std::size_t channels = 0;  ///< of the run, for fading
+  std::size_t tracks = 0;  ///< thermocouples that any requirement binds
 
   struct Position {
     std::size_t lane = 0, mark = 0;
   };
-  /// Where an outcome stands; empty where another outcome of the same lane and thermocouple decides.
+  /// Where an outcome stands, or the worse one of the same lane and thermocouple that covers it.
   std::optional<Position> find(std::size_t outcome) const;
   /// As a table: a column for each thermocouple by its track, one more for the board where it is judged.
   std::size_t columns() const;

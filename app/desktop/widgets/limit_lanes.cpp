@@ -14,6 +14,7 @@
 
 #include "app/desktop/widgets/accessible_grid.h"
 #include "app/desktop/widgets/glyphs.h"
+#include "app/desktop/widgets/wording.h"
 
 namespace ovenwright::widgets {
 
@@ -166,7 +167,7 @@ bool LimitLanes::showTip(const QPoint& at, const QPoint& global) {
   else if (point.x() >= c.signLeft && !lane.marks.empty())
     text = lane.marks[lane.worst.mark].tip;
   if (text.isEmpty()) return false;
-  QToolTip::showText(global, text.toHtmlEscaped().replace(u'\n', QStringLiteral("<br>")), viewport());
+  QToolTip::showText(global, Wording::asHtml(text), viewport());
   return true;
 }
 

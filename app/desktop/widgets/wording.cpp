@@ -1,5 +1,7 @@
 #include "app/desktop/widgets/wording.h"
 
+#include <QRegularExpression>
+#include <algorithm>
 #include <cmath>
 
 #include "core/judge/decide.h"
@@ -50,6 +52,18 @@ Family family(measure::Measure measure) {
       return Family::kTemperature;
   }
   return Family::kTemperature;
+}
+
+/// Whether a requirement's name has every number of its note: "time above 217" needs no "217 °C" beside it.
+bool saysAllNumbers(const QString& name, const QString& note) {
+  static const QRegularExpression number(QStringLiteral("[0-9]+([.,][0-9]+)?"));
+  const auto numbers = [](const QString& text) {
+    QStringList found;
+    for (auto it = number.globalMatch(text); it.hasNext();) found << it.next().captured();
+    return found;
+  };
+  const QStringList said = numbers(name), wanted = numbers(note);
+  return !wanted.isEmpty() && std::ranges::all_of(wanted, [&](const QString& one) { return said.contains(one); });
 }
 
 }  // namespace
@@ -230,9 +244,7 @@ QString Wording::parameterNote(const judge::Outcome& outcome) const {
     case Measure::kWaveStep:
       break;
   }
-  // "time above 217 °C" needs no "217 °C" beside it.
-  const QString name = QString::fromStdString(outcome.requirement_name);
-  return name.contains(note) ? QString() : note;
+  return saysAllNumbers(QString::fromStdString(outcome.requirement_name), note) ? QString() : note;
 }
 
 QString Wording::tip(const judge::Outcome& outcome, const QString& place) const {

@@ -42,6 +42,8 @@ class Wording {
 
   /// "Peak, U12 centre: 232.1 ± 2.1 °C, 2.9 short, margin −39 %, fail"
   QString tip(const judge::Outcome& outcome, const QString& place) const;
+  /// A tool tip as Qt shows it: names from logs and files are never markup.
+  static QString asHtml(const QString& tip) { return tip.toHtmlEscaped().replace(u'\n', QStringLiteral("<br>")); }
   /// "Peak, U12 centre, 232.1 plus or minus 2.1 °C, limits 235 to 250, margin minus 39 percent, fail"
   QString spoken(const judge::Outcome& outcome, const QString& place) const;
   /// "limits 235 to 250", "limit at most 2.5"

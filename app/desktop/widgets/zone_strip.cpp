@@ -81,11 +81,10 @@ QString ZoneStrip::tip(std::size_t index) const {
   const QString setpoints =
       cell.cooling ? degrees(cell.top_C) : tr("top %1, bottom %2").arg(degrees(cell.top_C), degrees(cell.bottom_C));
   const double entry = m_table.entry_s.value_or(0);
-  return tr("Zone %1: %2").arg(cell.name, setpoints) + QStringLiteral("<br>") +
+  return tr("Zone %1: %2").arg(cell.name, setpoints) + u'\n' +
          tr("%1 from %2 to %3 s from oven entry, %4 to %5 s on the log", "a placement in a zone")
              .arg(m_table.placement, wording.number(cell.from_s, 1), wording.number(cell.to_s, 1),
-                  wording.number(cell.from_s + entry, 1), wording.number(cell.to_s + entry, 1))
-             .toHtmlEscaped();
+                  wording.number(cell.from_s + entry, 1), wording.number(cell.to_s + entry, 1));
 }
 
 bool ZoneStrip::event(QEvent* event) {
@@ -93,9 +92,9 @@ bool ZoneStrip::event(QEvent* event) {
     const auto* help = static_cast<QHelpEvent*>(event);
     const auto layout = layoutNow();
     if (const auto cell = layout.cellAt(help->pos()))
-      QToolTip::showText(help->globalPos(), tip(*cell), this);
+      QToolTip::showText(help->globalPos(), Wording::asHtml(tip(*cell)), this);
     else if (help->pos().x() > layout.axisRect().right())
-      QToolTip::showText(help->globalPos(), stripNote(m_table).join(u' ').toHtmlEscaped(), this);
+      QToolTip::showText(help->globalPos(), Wording::asHtml(stripNote(m_table).join(u' ')), this);
     else
       QToolTip::hideText();
     return true;

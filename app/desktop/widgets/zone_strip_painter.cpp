@@ -156,8 +156,10 @@ qreal ZoneStripLayout::leastLeftInset(const Theme& theme) {
 qreal ZoneStripLayout::leastRightInset(const Theme& theme, const ZoneTable& table) {
   const QFontMetricsF metrics(theme.font(12));
   qreal widest = theme.px(106);
-  // The placement's name may be cut: it stands in full in the tool tip.
-  for (const QString& line : stripNote(table).mid(0, 2)) widest = std::max(widest, metrics.horizontalAdvance(line));
+  const QStringList note = stripNote(table);
+  for (const QString& line : note.mid(0, 2)) widest = std::max(widest, metrics.horizontalAdvance(line));
+  // A long name of a placement is cut: it stands in full in the tool tip.
+  if (!note.isEmpty()) widest = std::max(widest, std::min(metrics.horizontalAdvance(note.last()), theme.px(140)));
   return widest + theme.px(16);
 }
 

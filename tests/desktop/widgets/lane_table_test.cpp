@@ -105,7 +105,31 @@ TEST(LaneTable, TwoWindowsOnOneThermocoupleShareTheLane) {
   ASSERT_EQ(table.lanes[0].marks.size(), 2u);
   EXPECT_EQ(table.lanes[0].marks[0].outcome, 2u);
   EXPECT_TRUE(table.find(2));
-  EXPECT_FALSE(table.find(0));
+  EXPECT_EQ(table.lanes[0].marks[0].covered, std::vector<std::size_t>{0});
+  ASSERT_TRUE(table.find(0));
+  EXPECT_EQ(table.find(0)->mark, 0u);
+  EXPECT_EQ(table.lanes[0].marks[0].tip.count(u'\n'), 1);
+}
+
+// A channel that a window names and the log lacks is a result all the same: it has a track of its own, the last.
+TEST(LaneTable, AChannelThatTheLogLacksHasATrack) {
+  samples::JudgementBuilder builder;
+  builder.add("peak", samples::peak(), Unit::kCelsius, {{240, 2, 235, 250, {}}, {std::nullopt, 0, 235, 250, {}}});
+  judge::Outcome& lacking = builder.judgement().results[1];
+  lacking.channel.reset();
+  lacking.trace = lacking.placement = "J9";
+  const LaneTable table = laneTable(builder.judgement(), samples::channels(1));
+  ASSERT_EQ(table.tracks, 2u);
+  ASSERT_EQ(table.lanes[0].marks.size(), 2u);
+  EXPECT_EQ(table.lanes[0].marks[1].place, "J9");
+  EXPECT_EQ(table.lanes[0].marks[table.lanes[0].worst.mark].place, "J9");
+}
+
+TEST(LaneTable, ANoteThatTheNameSaysIsLeftOut) {
+  EXPECT_EQ(tern().lanes[2].title, QString::fromUtf8("Time above 217 °C"));
+  EXPECT_TRUE(tern().lanes[2].note.isEmpty());
+  EXPECT_TRUE(tern().lanes[6].note.isEmpty());  // "25 °C to peak" needs no "from 25 °C"
+  EXPECT_EQ(tern().lanes[0].note, "over 5 s");
 }
 
 TEST(LaneTable, MarksSayThemselves) {

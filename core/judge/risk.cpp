@@ -37,7 +37,7 @@ constexpr Row kRows[] = {
       "are stressed by heat.",
       "Tu et al., J. Appl. Phys. 89 (2001) 4843-4849, for eutectic SnPb on copper: growth in the liquid some 10^4 "
       "times "
-      "that in the solid"}},
+      "that in the solid; the rest common practice, no source"}},
     {Measure::kExcursionsAbove,
      {"The solder does not melt as often as the process means it to.", kCommon},
      {"The solder melts, freezes and melts again in one pass: disturbed joints, and parts that move.", kCommon}},
@@ -45,11 +45,11 @@ constexpr Row kRows[] = {
      {"Too little heat above the liquidus: incomplete wetting and early failure under vibration.",
       "Tao, Yin, Ding and Wu, Soldering & Surface Mount Technology (2009), doi 10.1108/09540910910989420: joint life "
       "falls "
-      "on both sides of a best value"},
+      "on both sides of a best value; the rest common practice, no source"},
      {"Too much heat above the liquidus: a thick intermetallic layer and early failure under vibration.",
       "Tao, Yin, Ding and Wu, Soldering & Surface Mount Technology (2009), doi 10.1108/09540910910989420: joint life "
       "falls "
-      "on both sides of a best value"}},
+      "on both sides of a best value; the rest common practice, no source"}},
     {Measure::kTimeBetweenOnRise,
      {"Solvent is still in the paste when it melts and heavy parts lag behind: spatter, voids, large differences over "
       "the board.",

@@ -111,6 +111,25 @@ TEST_F(JudgeRun, ChannelOrderDoesNotMatter) {
   }
 }
 
+// Property: a log whose clock starts elsewhere is the same run.
+TEST_F(JudgeRun, TheClocksZeroDoesNotMatter) {
+  const auto all = judged(general());
+  for (auto& channel : run_.channels) {
+    const auto t = channel.trace->time_s();
+    const auto T = channel.trace->temperature_C();
+    std::vector<double> later(t.begin(), t.end());
+    for (double& s : later) s += 4096;  // keeps every sum exact in binary
+    channel.trace = *run::Trace::make(*run::Clock::make(later), {T.begin(), T.end()});
+    channel.removed_start_to_s += 4096;
+    channel.removed_end_from_s += 4096;
+  }
+  place_.entry.at_s += 4096;
+  const auto shifted = judged(general());
+  EXPECT_EQ(shifted.verdict, all.verdict);
+  EXPECT_NEAR(*shifted.margin, *all.margin, 1e-9);
+  EXPECT_EQ(shifted.sentence.text, all.sentence.text);
+}
+
 TEST_F(JudgeRun, EachWindowHasItsOwnLiquidusRuleAndUncertainty) {
   auto guarded = general();
   guarded.decision_rule = DecisionRule::kGuarded;

@@ -39,7 +39,8 @@ Result<CheckedLog> check(const std::string& path, const Request& request) {
 }
 
 Result<CheckedLog> check(log::Reading reading, const Request& request) {
-  const Setting setting = setting_of(request);
+  Setting setting = setting_of(request);
+  setting.keep_spikes = request.keep_spikes;
   auto runs = passes(reading, setting, request.run);
   if (!runs) return runs.error();
   CheckedLog checked{std::move(reading), {}};

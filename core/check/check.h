@@ -21,6 +21,7 @@ struct Request {
   std::optional<oven::Recipe> recipe;
   std::optional<double> entry_s;  ///< given; else found from the log
   std::optional<int> run;         ///< of a log with several passes, from 1
+  std::vector<int> keep_spikes;   ///< numbers of channels whose spikes are to stay as they are
   log::Options log;
 };
 

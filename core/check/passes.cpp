@@ -50,7 +50,7 @@ Result<std::vector<run::Run>> passes(log::Reading& reading, const Setting& setti
     if (!warnings) return warnings.error();
     for (auto& warning : *warnings) reading.warnings.push_back(std::move(warning));
   }
-  auto runs = clean::clean(std::move(reading.channels), {setting.board, {}});
+  auto runs = clean::clean(std::move(reading.channels), {setting.board, setting.keep_spikes});
   reading.channels.clear();
   if (!runs) {
     Error error = runs.error();

@@ -16,6 +16,7 @@ struct Setting {
   const oven::Oven* oven = nullptr;
   const oven::Recipe* recipe = nullptr;
   std::optional<double> entry_s;
+  std::vector<int> keep_spikes = {};  ///< numbers of channels whose spikes are to stay as they are
 };
 
 /// The setting of a request; points into it.

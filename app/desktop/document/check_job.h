@@ -1,0 +1,42 @@
+#pragma once
+#include <QFutureWatcher>
+#include <QObject>
+#include <functional>
+
+#include "app/desktop/document/checked.h"
+
+namespace ovenwright::desktop {
+
+/// Reads a log and judges it off the GUI thread; the only class of the desktop that knows threads.
+class CheckJob : public QObject {
+  Q_OBJECT
+ public:
+  struct Input {
+    Source source;
+    check::Request request;
+    std::shared_ptr<const log::Reading> reading;  ///< read already: only judge anew
+    /// Asked in the worker for the layout kept for logs of this shape; may be empty. Must be thread-safe.
+    std::function<std::optional<log::Layout>(const log::Reading&)> remembered;
+  };
+
+  explicit CheckJob(QObject* parent = nullptr);
+  /// Cancels, then waits.
+  ~CheckJob() override;
+
+  void start(Input input);  ///< by value: the worker owns its input
+  void cancel();
+
+ signals:
+  void progressChanged(double done, qulonglong rows);
+  void finished(std::shared_ptr<const ovenwright::desktop::Checked> checked);
+  void failed(const ovenwright::Error& error);  ///< the view words and translates it
+  void cancelled();
+
+ private:
+  using Outcome = Result<std::shared_ptr<const Checked>>;
+  void conclude();
+
+  QFutureWatcher<Outcome> m_watcher;
+};
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,160 @@
+#include "app/desktop/editor/window_model.h"
+
+#include "core/window/limit.h"
+#include "core/window/window_file.h"
+
+namespace ovenwright::desktop {
+
+QString windowProblem(const window::ProcessWindow& window) {
+  // The rules that a file must meet, met by what would be written; the line would be that of a file not saved yet.
+  const auto checked =
+      window::parse(window.identity.file.empty() ? "window" : window.identity.file, window::window_text(window));
+  if (checked) return {};
+  QString message = QString::fromStdString(checked.error().message);
+  for (const auto& requirement : window.requirements) {
+    const auto problem = window::limit_problem(window, requirement);
+    if (!problem) continue;
+    message = WindowModel::tr("%1: %2").arg(QString::fromStdString(requirement.name),
+                                            QString::fromStdString(problem->message));
+    break;
+  }
+  return message;
+}
+
+void WindowModel::setWindow(const window::ProcessWindow& window) {
+  beginResetModel();
+  m_draft = window;
+  m_unread.clear();
+  endResetModel();
+  check();
+}
+
+void WindowModel::check() {
+  m_problem = m_unread.empty() ? windowProblem(m_draft) : QString();
+  if (!m_unread.empty()) {
+    const auto& [cell, text] = *m_unread.begin();
+    window::Requirement copy = m_draft.requirements[std::size_t(cell.first)];
+    m_problem = setField(copy, RequirementField(cell.second), text);
+  }
+  emit problemChanged();
+}
+
+QString WindowModel::problemWith(const QModelIndex& cell, const QString& text) const {
+  window::ProcessWindow copy = m_draft;
+  const QString unread = setField(copy.requirements[std::size_t(cell.row())], RequirementField(cell.column()), text);
+  return unread.isEmpty() ? windowProblem(copy) : unread;
+}
+
+void WindowModel::change(const QString& what, const std::function<void(window::ProcessWindow&)>& change, int mergeKey) {
+  const std::string before = window::window_text(m_draft);
+  change(m_draft);
+  if (window::window_text(m_draft) == before) return;
+  check();
+  if (m_problem.isEmpty()) emit edited(what, mergeKey);
+}
+
+void WindowModel::addRequirement() {
+  beginResetModel();
+  window::Requirement added;
+  added.name = "peak";
+  added.measure.measure = measure::Measure::kPeak;
+  added.source = "common practice, no source";
+  for (int number = 2;
+       std::ranges::find(m_draft.requirements, added.name, &window::Requirement::name) != m_draft.requirements.end();
+       ++number) {
+    added.name = "peak " + std::to_string(number);
+  }
+  m_draft.requirements.push_back(added);  // without limits yet: the problem says so
+  endResetModel();
+  check();
+}
+
+void WindowModel::removeRequirement(int row) {
+  if (row < 0 || row >= rowCount()) return;
+  beginResetModel();
+  m_draft.requirements.erase(m_draft.requirements.begin() + row);
+  m_unread.clear();
+  endResetModel();
+  check();
+  if (m_problem.isEmpty()) emit edited(tr("Remove a requirement"), -1);
+}
+
+int WindowModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : int(m_draft.requirements.size());
+}
+int WindowModel::columnCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : int(RequirementField::kCount);
+}
+
+QVariant WindowModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (role != Qt::DisplayRole || orientation != Qt::Horizontal) return {};
+  return fieldTitle(RequirementField(section));
+}
+
+QVariant WindowModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid()) return {};
+  const auto field = RequirementField(index.column());
+  const auto unread = m_unread.find({index.row(), index.column()});
+  const auto& requirement = m_draft.requirements[std::size_t(index.row())];
+  switch (role) {
+    case Qt::DisplayRole:
+    case Qt::EditRole:
+      if (field == RequirementField::kRequired)
+        return role == Qt::EditRole ? QVariant(requirement.required) : QVariant();
+      return unread != m_unread.end() ? unread->second : fieldText(requirement, field);
+    case Qt::CheckStateRole:
+      if (field != RequirementField::kRequired) return {};
+      return int(requirement.required ? Qt::Checked : Qt::Unchecked);
+    case Qt::TextAlignmentRole: {
+      const bool number =
+          field == RequirementField::kLower || field == RequirementField::kTarget || field == RequirementField::kUpper;
+      return int((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    }
+    case Qt::ToolTipRole: {
+      if (unread != m_unread.end()) {
+        window::Requirement copy = requirement;
+        return setField(copy, field, unread->second);
+      }
+      if (field == RequirementField::kMeasure)
+        return QLatin1String(measure::describe(requirement.measure.measure).definition);
+      return fieldText(requirement, field);
+    }
+    case Qt::AccessibleTextRole:
+      return fieldTitle(field) + QStringLiteral(": ") + fieldText(requirement, field);
+    default:
+      return {};
+  }
+}
+
+bool WindowModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+  if (!index.isValid()) return false;
+  const auto field = RequirementField(index.column());
+  QString text = value.toString();
+  if (role == Qt::CheckStateRole) {
+    text = value.toInt() == Qt::Checked ? QStringLiteral("true") : QStringLiteral("false");
+  } else if (role != Qt::EditRole) {
+    return false;
+  }
+  auto& requirement = m_draft.requirements[std::size_t(index.row())];
+  if (text == fieldText(requirement, field) && m_unread.erase({index.row(), index.column()}) == 0) return false;
+  const QString unread = setField(requirement, field, text);
+  if (unread.isEmpty()) {
+    m_unread.erase({index.row(), index.column()});
+  } else {
+    m_unread[{index.row(), index.column()}] = text;
+  }
+  emit dataChanged(this->index(index.row(), 0), this->index(index.row(), columnCount() - 1));
+  check();
+  if (m_problem.isEmpty()) {
+    emit edited(tr("%1: %2 %3").arg(QString::fromStdString(requirement.name), fieldTitle(field).toLower(), text), -1);
+  }
+  return true;
+}
+
+Qt::ItemFlags WindowModel::flags(const QModelIndex& index) const {
+  Qt::ItemFlags flags = QAbstractTableModel::flags(index);
+  if (RequirementField(index.column()) == RequirementField::kRequired) return flags | Qt::ItemIsUserCheckable;
+  return flags | Qt::ItemIsEditable;
+}
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,308 @@
+#include "app/desktop/editor/window_page.h"
+
+#include <QComboBox>
+#include <QEvent>
+#include <QGridLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QStyledItemDelegate>
+#include <QTableView>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/desktop/editor/window_model.h"
+#include "app/desktop/widgets/theme.h"
+#include "app/desktop/window/appearance.h"
+#include "app/desktop/window/profile_menus.h"
+#include "core/window/window_file.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+/// A list where a field is a choice, else a line that tells every keystroke.
+class FieldDelegate : public QStyledItemDelegate {
+ public:
+  FieldDelegate(QObject* parent, std::function<void(const QModelIndex&, const QString&)> typed)
+      : QStyledItemDelegate(parent), m_typed(std::move(typed)) {}
+
+  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const auto field = RequirementField(index.column());
+    const QStringList choices = fieldChoices(field);
+    if (!choices.isEmpty()) {
+      auto* box = new QComboBox(parent);
+      box->addItems(choices);
+      box->setAccessibleName(fieldTitle(field));
+      return box;
+    }
+    QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
+    editor->setAccessibleName(fieldTitle(field));
+    if (auto* line = qobject_cast<QLineEdit*>(editor)) {
+      const QPersistentModelIndex cell(index);
+      connect(line, &QLineEdit::textEdited, this, [this, cell](const QString& text) { m_typed(cell, text); });
+    }
+    return editor;
+  }
+  void setEditorData(QWidget* editor, const QModelIndex& index) const override {
+    auto* box = qobject_cast<QComboBox*>(editor);
+    if (!box) {
+      QStyledItemDelegate::setEditorData(editor, index);
+      return;
+    }
+    box->setCurrentText(index.data(Qt::EditRole).toString());
+  }
+  void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override {
+    if (const auto* box = qobject_cast<QComboBox*>(editor)) {
+      model->setData(index, box->currentText(), Qt::EditRole);
+      return;
+    }
+    QStyledItemDelegate::setModelData(editor, model, index);
+  }
+
+ private:
+  std::function<void(const QModelIndex&, const QString&)> m_typed;
+};
+
+std::optional<double> numberOf(QString text) {
+  bool is_number = false;
+  const double number = text.trimmed().replace(u',', u'.').toDouble(&is_number);
+  return is_number ? std::optional(number) : std::nullopt;
+}
+
+QString textOf(const std::optional<double>& number) { return number ? QString::number(*number, 'g', 10) : QString(); }
+
+}  // namespace
+
+WindowPage::WindowPage(Document* document, QWidget* parent)
+    : QWidget(parent),
+      m_document(document),
+      m_model(new WindowModel(this)),
+      m_which(new QComboBox),
+      m_rule(new QComboBox),
+      m_classification(new QComboBox),
+      m_name(new QLineEdit),
+      m_alloy(new QLineEdit),
+      m_liquidus(new QLineEdit),
+      m_solidus(new QLineEdit),
+      m_thermocouple(new QLineEdit),
+      m_instrument(new QLineEdit),
+      m_revision(new QLineEdit),
+      m_table(new QTableView),
+      m_problem(new QLabel),
+      m_add(new QPushButton(tr("Add a requirement"))),
+      m_remove(new QPushButton(tr("Remove this requirement"))),
+      m_save(new QPushButton(tr("Save as a new revision"))),
+      m_done(new QPushButton(tr("Back to the result"))) {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  const int inset = int(theme.px(16));
+  m_table->setModel(m_model);
+  m_table->setItemDelegate(new FieldDelegate(
+      this, [this](const QModelIndex& cell, const QString& text) { showProblem(m_model->problemWith(cell, text)); }));
+  m_table->setAccessibleName(tr("Requirements"));
+  m_table->setSelectionBehavior(QAbstractItemView::SelectItems);
+  m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+  m_table->setEditTriggers(QAbstractItemView::AllEditTriggers);
+  m_table->setTabKeyNavigation(true);
+  m_table->setFrameShape(QFrame::NoFrame);
+  m_table->horizontalHeader()->setStretchLastSection(true);
+  m_table->horizontalHeader()->setHighlightSections(false);
+  m_table->verticalHeader()->hide();
+  m_problem->setWordWrap(true);
+  m_revision->setAccessibleName(tr("New revision"));
+  m_revision->setMaximumWidth(int(theme.px(90)));
+
+  auto* foot = new QHBoxLayout;
+  foot->setContentsMargins(inset, int(theme.px(8)), inset, int(theme.px(8)));
+  foot->setSpacing(int(theme.px(8)));
+  for (QPushButton* button : {m_add, m_remove}) foot->addWidget(button);
+  foot->addSpacing(int(theme.px(8)));
+  foot->addWidget(m_problem, 1);
+  auto* revision = new QLabel(tr("Re&vision"));
+  revision->setBuddy(m_revision);
+  foot->addWidget(revision);
+  foot->addWidget(m_revision);
+  foot->addWidget(m_save);
+  foot->addWidget(m_done);
+  for (QPushButton* button : {m_add, m_remove, m_save, m_done}) button->setAutoDefault(false);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins({});
+  layout->setSpacing(0);
+  layout->addWidget(head());
+  layout->addWidget(m_table, 1);
+  layout->addLayout(foot);
+
+  connect(m_model, &WindowModel::problemChanged, this, [this] { showProblem(m_model->problem()); });
+  connect(m_model, &WindowModel::edited, this, &WindowPage::handOn);
+  connect(document, &Document::setupChanged, this, [this] {
+    if (isVisible()) refresh();
+  });
+  connect(m_which, &QComboBox::activated, this, [this](int index) { show(std::size_t(index)); });
+  connect(m_add, &QPushButton::clicked, this, [this] {
+    m_model->addRequirement();
+    m_table->setCurrentIndex(m_model->index(m_model->rowCount() - 1, int(RequirementField::kLower)));
+    m_table->setFocus();
+  });
+  connect(m_remove, &QPushButton::clicked, this, [this] { m_model->removeRequirement(m_table->currentIndex().row()); });
+  connect(m_save, &QPushButton::clicked, this, &WindowPage::save);
+  connect(m_done, &QPushButton::clicked, this, &WindowPage::done);
+}
+
+QWidget* WindowPage::head() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  auto* widget = new QWidget;
+  auto* grid = new QGridLayout(widget);
+  const int inset = int(theme.px(16));
+  grid->setContentsMargins(inset, int(theme.px(10)), inset, int(theme.px(10)));
+  grid->setHorizontalSpacing(int(theme.px(10)));
+  m_rule->addItems({tr("simple"), tr("guarded, w = U")});
+  m_classification->addItems({tr("none"), QStringLiteral("Pb-free"), QStringLiteral("SnPb")});
+  int at = 0;
+  const auto add = [&](const QString& title, QWidget* field) {
+    auto* label = new QLabel(title);
+    label->setBuddy(field);
+    QString name = title;
+    field->setAccessibleName(name.remove(u'&'));
+    grid->addWidget(label, at / 5, 2 * (at % 5));
+    grid->addWidget(field, at / 5, 2 * (at % 5) + 1);
+    ++at;
+  };
+  add(tr("Window being edited"), m_which);
+  add(tr("&Name"), m_name);
+  add(tr("&Alloy"), m_alloy);
+  add(tr("&Liquidus, °C"), m_liquidus);
+  add(tr("&Solidus, °C"), m_solidus);
+  add(tr("&Decision rule"), m_rule);
+  add(tr("&Classification for Tc"), m_classification);
+  add(tr("&Thermocouple"), m_thermocouple);
+  add(tr("&Instrument, ± °C"), m_instrument);
+  enum MergeKey { kName = 10, kAlloy, kLiquidus, kSolidus, kThermocouple, kInstrument };
+  const auto line = [this](QLineEdit* field, const QString& what, int key,
+                           std::function<void(window::ProcessWindow&, const QString&)> set) {
+    connect(field, &QLineEdit::textEdited, this, [this, what, key, set](const QString& text) {
+      m_model->change(
+          what, [&](window::ProcessWindow& window) { set(window, text); }, key);
+    });
+  };
+  line(m_name, tr("Name of the window"), kName,
+       [](auto& window, const QString& text) { window.identity.name = text.toStdString(); });
+  line(m_alloy, tr("Alloy"), kAlloy, [](auto& window, const QString& text) {
+    window.alloy = text.isEmpty() ? std::nullopt : std::optional(text.toStdString());
+  });
+  line(m_liquidus, tr("Liquidus"), kLiquidus,
+       [](auto& window, const QString& text) { window.liquidus_C = numberOf(text); });
+  line(m_solidus, tr("Solidus"), kSolidus,
+       [](auto& window, const QString& text) { window.solidus_C = numberOf(text); });
+  line(m_thermocouple, tr("Thermocouple"), kThermocouple, [](auto& window, const QString& text) {
+    window.uncertainty.thermocouple = text.toStdString();
+    window.uncertainty.tolerance_C.reset();
+    window.uncertainty.defaulted = false;
+  });
+  line(m_instrument, tr("Instrument"), kInstrument, [](auto& window, const QString& text) {
+    if (const auto number = numberOf(text)) window.uncertainty.instrument_C = *number;
+    window.uncertainty.defaulted = false;
+  });
+  connect(m_rule, &QComboBox::activated, this, [this](int index) {
+    m_model->change(tr("Decision rule"), [index](window::ProcessWindow& window) {
+      window.decision_rule = index == 1 ? window::DecisionRule::kGuarded : window::DecisionRule::kSimple;
+    });
+  });
+  connect(m_classification, &QComboBox::activated, this, [this](int index) {
+    m_model->change(tr("Classification for Tc"), [index](window::ProcessWindow& window) {
+      window.classification.reset();
+      if (index == 1) window.classification = window::Classification::kLeadFree;
+      if (index == 2) window.classification = window::Classification::kTinLead;
+    });
+  });
+  return widget;
+}
+
+QList<QWidget*> WindowPage::parts() const { return {m_name, m_table, m_save}; }
+
+void WindowPage::show(std::size_t window, int requirement) {
+  m_index = window;
+  const auto& windows = m_document->setup().windows;
+  if (m_index >= windows.size()) return;
+  m_model->setWindow(windows[m_index]);
+  refresh();
+  m_table->resizeColumnsToContents();
+  if (requirement < 0) return;
+  m_table->setCurrentIndex(m_model->index(requirement, int(RequirementField::kLower)));
+  m_table->setFocus();
+}
+
+void WindowPage::refresh() {
+  const auto& windows = m_document->setup().windows;
+  if (windows.empty()) {
+    emit done();
+    return;
+  }
+  m_index = std::min(m_index, windows.size() - 1);
+  // An undo, or another choice of the window: what is typed here itself is the same already.
+  if (window::window_text(windows[m_index]) != window::window_text(m_model->draft()) && m_model->problem().isEmpty()) {
+    m_model->setWindow(windows[m_index]);
+  }
+  const auto& draft = m_model->draft();
+  m_which->clear();
+  for (const auto& window : windows) m_which->addItem(titleOf(window.identity));
+  m_which->setCurrentIndex(int(m_index));
+  const auto put = [](QLineEdit* field, const QString& text) {
+    if (!field->hasFocus() || field->text().isEmpty()) field->setText(text);
+  };
+  put(m_name, QString::fromStdString(draft.identity.name));
+  put(m_alloy, QString::fromStdString(draft.alloy.value_or("")));
+  put(m_liquidus, textOf(draft.liquidus_C));
+  put(m_solidus, textOf(draft.solidus_C));
+  put(m_thermocouple, draft.uncertainty.tolerance_C ? tr("±%1 °C").arg(textOf(draft.uncertainty.tolerance_C))
+                                                    : QString::fromStdString(draft.uncertainty.thermocouple));
+  put(m_instrument, textOf(draft.uncertainty.instrument_C));
+  m_rule->setCurrentIndex(draft.decision_rule == window::DecisionRule::kGuarded ? 1 : 0);
+  m_classification->setCurrentIndex(!draft.classification                                        ? 0
+                                    : *draft.classification == window::Classification::kLeadFree ? 1
+                                                                                                 : 2);
+  if (m_revision->text().isEmpty()) m_revision->setText(nextRevision(draft.identity.revision));
+  showProblem(m_model->problem());
+}
+
+void WindowPage::showProblem(const QString& problem) {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  m_problem->setText(problem.isEmpty() ? tr("Every rule for windows is met.") : problem);
+  QPalette palette = m_problem->palette();
+  palette.setColor(QPalette::WindowText, problem.isEmpty() ? theme.secondary : theme.signal);
+  m_problem->setPalette(palette);
+  m_save->setEnabled(problem.isEmpty());
+}
+
+void WindowPage::handOn(const QString& what, int mergeKey) {
+  check::Request setup = m_document->setup();
+  if (m_index >= setup.windows.size()) return;
+  window::ProcessWindow changed = m_model->draft();
+  changed.identity.sha256.clear();  // no file says this
+  setup.windows[m_index] = std::move(changed);
+  setup.window_assumed = false;
+  m_document->edit(what, std::move(setup), Document::Rework::kJudge, mergeKey);
+}
+
+void WindowPage::save() {
+  const std::string revision = m_revision->text().trimmed().toStdString();
+  auto saved = window::save_revision(m_model->draft(), revision, window::revision_path(m_model->draft(), revision));
+  if (!saved) {
+    emit troubled(tr("The window was not saved."), saved.error());
+    return;
+  }
+  emit noted(
+      tr("Saved as revision %1: %2").arg(m_revision->text().trimmed(), QString::fromStdString(saved->identity.file)));
+  check::Request setup = m_document->setup();
+  setup.windows[m_index] = *saved;
+  setup.window_assumed = false;
+  m_model->setWindow(*saved);
+  m_document->edit(tr("Save revision %1").arg(m_revision->text().trimmed()), std::move(setup));
+  m_revision->setText(nextRevision(saved->identity.revision));
+}
+
+void WindowPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange && isVisible()) refresh();
+}
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,53 @@
+#pragma once
+#include <QWidget>
+
+#include "app/desktop/document/document.h"
+
+class QComboBox;
+class QDoubleSpinBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QTableView;
+
+namespace ovenwright::desktop {
+
+class WindowModel;
+
+/// Edits a process window beside its verdict: checked while it is typed, the run judged anew at every sound change,
+/// each change one step back by undo, saved as a new revision in a new file.
+class WindowPage : public QWidget {
+  Q_OBJECT
+ public:
+  explicit WindowPage(Document* document, QWidget* parent = nullptr);
+  /// @param window  index into the setup's windows; @param requirement  the row to look at, −1: none
+  void show(std::size_t window, int requirement = -1);
+  QList<QWidget*> parts() const;
+
+ signals:
+  void done();
+  void noted(const QString& text);
+  void troubled(const QString& title, const ovenwright::Error& error);
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  QWidget* head();
+  void refresh();
+  void showProblem(const QString& problem);
+  void handOn(const QString& what, int mergeKey);
+  void save();
+
+  Document* m_document;
+  WindowModel* m_model;
+  std::size_t m_index = 0;
+  bool m_filling = false;
+  QComboBox *m_which, *m_rule, *m_classification;
+  QLineEdit *m_name, *m_alloy, *m_liquidus, *m_solidus, *m_thermocouple, *m_instrument, *m_revision;
+  QTableView* m_table;
+  QLabel* m_problem;
+  QPushButton *m_add, *m_remove, *m_save, *m_done;
+};
+
+}  // namespace ovenwright::desktop

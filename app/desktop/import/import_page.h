@@ -1,0 +1,50 @@
+#pragma once
+#include <QWidget>
+
+#include "app/desktop/document/document.h"
+#include "app/desktop/text/format.h"
+
+class QLabel;
+
+namespace ovenwright::desktop {
+
+class ChannelsPanel;
+class FileTable;
+class LayoutMemory;
+class ReadingPanel;
+
+/// How a log was read: what stands in the file, its channels, and every choice the reader made, to be put right.
+class ImportPage : public QWidget {
+  Q_OBJECT
+ public:
+  ImportPage(Document* document, LayoutMemory* memory, QWidget* parent = nullptr);
+  void setFormat(const Format& format);
+  ReadingPanel* readingPanel() { return m_reading; }
+  QList<QWidget*> parts() const;
+  /// A log that could not be read: its lines, and how else it could be read. Null: the log that is shown.
+  bool isFailureShown() const { return m_failure.has_value(); }
+  void showFailure(const std::optional<Document::Failure>& failure);
+
+ signals:
+  void boardWanted();
+  void showWanted(std::size_t channel, double from_s, double to_s);
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void refresh();
+  void columnMenu(int column, const QPoint& at);
+
+  Document* m_document;
+  Format m_format;
+  std::optional<Document::Failure> m_failure;
+  QLabel *m_fileNote, *m_channelsNote;
+  std::vector<QLabel*> m_headings;
+  FileTable* m_file;
+  ChannelsPanel* m_channels;
+  ReadingPanel* m_reading;
+};
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,25 @@
+#pragma once
+#include <QString>
+#include <utility>
+#include <vector>
+
+#include "core/log/reading.h"
+
+namespace ovenwright::desktop {
+
+/// For each thing the reader finds or assumes (a key of layout.toml): what it can be, as (value, text for people).
+using Choices = std::vector<std::pair<QString, QString>>;
+Choices encodingChoices();
+Choices delimiterChoices();
+Choices decimalChoices();
+Choices headerChoices(const log::Reading& reading);
+Choices timeChoices(const log::Reading& reading);
+Choices unitChoices();
+Choices dateOrderChoices();
+
+QString headerValue(const log::Layout& layout);
+QString timeValue(const log::Layout& layout);
+/// Puts a chosen value into a layout; `about` is the layout's key, an empty value leaves it to the reader.
+void applyChoice(log::Layout& layout, const QString& about, const QString& value);
+
+}  // namespace ovenwright::desktop

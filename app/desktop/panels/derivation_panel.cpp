@@ -1,0 +1,313 @@
+#include "app/desktop/panels/derivation_panel.h"
+
+#include <QFrame>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QScrollArea>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "app/desktop/panels/close_up.h"
+#include "app/desktop/panels/share_bars.h"
+#include "app/desktop/widgets/verdict_sign.h"
+#include "app/desktop/widgets/wording.h"
+#include "app/desktop/window/hairline.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+QString moment(const RunView& view, const judge::Outcome& outcome, const Format& format) {
+  if (!outcome.value.from_s) return {};
+  const double from = *outcome.value.from_s, to = outcome.value.to_s.value_or(from);
+  const QString first = format.seconds(from - view.origin_s());
+  return from == to ? DerivationPanel::tr("at %1 s").arg(first)
+                    : DerivationPanel::tr("from %1 to %2 s").arg(first, format.seconds(to - view.origin_s()));
+}
+
+bool isOut(const judge::Outcome& outcome) {
+  return outcome.verdict == judge::Verdict::kFail || outcome.verdict == judge::Verdict::kConditionalFail;
+}
+
+}  // namespace
+
+/// Puts the sections of the panel one under the other.
+class DerivationPanel::Builder {
+ public:
+  Builder(DerivationPanel* panel, const widgets::Theme& theme) : m_theme(theme), m_body(new QWidget), m_panel(panel) {
+    m_layout = new QVBoxLayout(m_body);
+    const int inset = int(theme.px(16));
+    m_layout->setContentsMargins(inset, int(theme.px(10)), inset, inset);
+    m_layout->setSpacing(int(theme.px(3)));
+  }
+
+  QWidget* finish() {
+    m_layout->addStretch(1);
+    return m_body;
+  }
+
+  QLabel* text(const QString& words, int size_px = 13, bool bold = false, const QColor& color = {}) {
+    auto* label = new QLabel(words, m_body);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setFont(m_theme.font(size_px, bold));
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    label->setFocusPolicy(Qt::NoFocus);
+    if (color.isValid()) {
+      QPalette palette = label->palette();
+      palette.setColor(QPalette::WindowText, color);
+      label->setPalette(palette);
+    }
+    return label;
+  }
+  void add(QWidget* widget) { m_layout->addWidget(widget); }
+  void add(QLayout* layout) { m_layout->addLayout(layout); }
+  void heading(const QString& words) {
+    auto* line = new QFrame(m_body);
+    line->setFixedHeight(1);
+    line->setAutoFillBackground(true);
+    QPalette palette = line->palette();
+    palette.setColor(QPalette::Window, m_theme.hairline);
+    line->setPalette(palette);
+    m_layout->addSpacing(int(m_theme.px(7)));
+    m_layout->addWidget(line);
+    m_layout->addSpacing(int(m_theme.px(5)));
+    add(text(words, 12, false, m_theme.secondary));
+  }
+  void row(const QString& name, const QString& number, bool bold = false) {
+    auto* layout = new QHBoxLayout;
+    layout->addWidget(text(name), 1);
+    QLabel* value = text(number, 13, bold);
+    value->setWordWrap(false);
+    layout->addWidget(value);
+    add(layout);
+  }
+  QLabel* link(const QString& words) {
+    auto* label = new QLabel(m_body);
+    label->setTextFormat(Qt::RichText);
+    label->setText(QStringLiteral("<a href=\"#\">%1</a>").arg(words.toHtmlEscaped()));
+    label->setFont(m_theme.font(13));
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+    label->setAccessibleName(words);
+    return label;
+  }
+
+  const widgets::Theme& m_theme;
+  QWidget* m_body;
+  DerivationPanel* m_panel;
+
+ private:
+  QVBoxLayout* m_layout;
+};
+
+DerivationPanel::DerivationPanel(QWidget* parent)
+    : QWidget(parent),
+      m_heading(new QLabel(tr("How this number came about"), this)),
+      m_position(new QLabel(this)),
+      m_previous(new QToolButton(this)),
+      m_next(new QToolButton(this)),
+      m_scroll(new QScrollArea(this)) {
+  setAccessibleName(tr("How this number came about"));
+  m_previous->setArrowType(Qt::LeftArrow);
+  m_next->setArrowType(Qt::RightArrow);
+  m_previous->setAccessibleName(tr("Previous result"));
+  m_next->setAccessibleName(tr("Next result"));
+  for (QToolButton* button : {m_previous, m_next}) {
+    button->setAutoRaise(true);
+    button->setToolTip(button->accessibleName());
+  }
+  connect(m_previous, &QToolButton::clicked, this, [this] { emit stepped(-1); });
+  connect(m_next, &QToolButton::clicked, this, [this] { emit stepped(1); });
+  m_scroll->setWidgetResizable(true);
+  m_scroll->setFrameShape(QFrame::NoFrame);
+  m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  m_scroll->setAccessibleName(m_heading->text());
+  auto* head = new QHBoxLayout;
+  head->addWidget(m_heading, 1);
+  head->addWidget(m_position);
+  head->addWidget(m_previous);
+  head->addWidget(m_next);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins({});
+  layout->setSpacing(0);
+  layout->addLayout(head);
+  layout->addWidget(new Hairline);
+  layout->addWidget(m_scroll, 1);
+}
+
+DerivationPanel::~DerivationPanel() = default;
+
+void DerivationPanel::showNothing(const widgets::Theme& theme) {
+  Builder build(this, theme);
+  build.add(
+      build.text(tr("Choose a mark in the limit lanes, a part of the sentence or a row of the table: its place on the "
+                    "curve, its limits and its arithmetic stand here."),
+                 13, false, theme.secondary));
+  m_scroll->setWidget(build.finish());
+}
+
+void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen, const widgets::Theme& theme,
+                           const Format& format) {
+  const int inset = int(theme.px(16));
+  m_heading->setFont(theme.font(13, true));
+  m_heading->setContentsMargins(inset, int(theme.px(7)), 0, int(theme.px(7)));
+  m_position->setFont(theme.font(12));
+  const bool any = scene.view && scene.view->judgement().all_size() > 0;
+  m_previous->setEnabled(any);
+  m_next->setEnabled(any);
+  m_position->clear();
+  if (!scene.view || !chosen) {
+    showNothing(theme);
+    return;
+  }
+  const RunView& view = *scene.view;
+  const auto& judgement = view.judgement();
+  const auto& outcome = judgement.all(*chosen);
+  const auto& window = judgement.windows[outcome.window];
+  const auto quantity = Format::quantity(outcome.measure.measure);
+  const auto difference = quantity == Format::Quantity::kTemperature ? Format::Quantity::kDifference : quantity;
+  const widgets::Wording wording(format.locale());
+  const bool out = isOut(outcome) && outcome.required;
+  m_position->setText(tr("%1 of %2").arg(*chosen + 1).arg(judgement.all_size()));
+
+  Builder build(this, theme);
+  auto* title = new QHBoxLayout;
+  auto* sign = new widgets::VerdictSign(build.m_body);
+  sign->setVerdict(outcome.verdict, !outcome.required);
+  title->addWidget(sign);
+  title->addSpacing(int(theme.px(8)));
+  const QString name = widgets::Wording::title(outcome.requirement_name);
+  title->addWidget(
+      build.text(outcome.channel ? tr("%1 at %2").arg(name, view.name(outcome)) : tr("%1, board").arg(name), 15, true),
+      1);
+  build.add(title);
+  auto* value = new QHBoxLayout;
+  const QString number = outcome.value.value
+                             ? (outcome.value.at_least ? QStringLiteral("≥ ") : QString()) +
+                                   format.valueWithUnit(*outcome.value.value, quantity, outcome.lower, outcome.upper)
+                             : wording.value(outcome);
+  QLabel* big = build.text(number, 21, true, out ? theme.signal : theme.text);
+  big->setWordWrap(false);
+  value->addWidget(big);
+  QString beside;
+  if (outcome.value.expanded_uncertainty) {
+    beside =
+        tr("± %1 %2").arg(format.uncertainty(*outcome.value.expanded_uncertainty, difference), format.unit(quantity)) +
+        QStringLiteral("  ");
+  }
+  value->addWidget(build.text(beside + moment(view, outcome, format), 13, false, theme.secondary), 1, Qt::AlignBottom);
+  build.add(value);
+  for (const std::string& remark : {outcome.value.reason, outcome.value.note}) {
+    if (!remark.empty()) build.add(build.text(QString::fromStdString(remark), 13, false, theme.secondary));
+  }
+  if (outcome.value.from_s) {
+    auto* close_up = new CloseUp(build.m_body);
+    close_up->show(scene, *chosen, theme, format);
+    build.add(close_up);
+  }
+
+  build.heading(tr("Definition"));
+  build.add(build.text(QCoreApplication::translate("Measures", measure::describe(outcome.measure.measure).definition)));
+
+  build.heading(tr("Limits"));
+  QString limits;
+  if (outcome.lower && outcome.upper) {
+    limits = tr("%1 to %2").arg(format.limit(*outcome.lower, quantity), format.limit(*outcome.upper, quantity));
+  } else if (outcome.lower) {
+    limits = tr("at least %1").arg(format.limit(*outcome.lower, quantity));
+  } else if (outcome.upper) {
+    limits = tr("at most %1").arg(format.limit(*outcome.upper, quantity));
+  }
+  auto* limit_row = new QHBoxLayout;
+  QLabel* limit_text = build.text(limits + u' ' + format.unit(quantity));
+  limit_text->setWordWrap(false);
+  limit_row->addWidget(limit_text);
+  QString window_name = QString::fromStdString(window.identity.name);
+  if (window.identity.revision)
+    window_name = tr("%1, rev %2").arg(window_name, QString::fromStdString(*window.identity.revision));
+  QLabel* link = build.link(window_name);
+  connect(link, &QLabel::linkActivated, this,
+          [this, w = outcome.window, r = outcome.requirement] { emit windowWanted(w, r); });
+  limit_row->addWidget(link, 1);
+  build.add(limit_row);
+  if (!outcome.required)
+    build.add(build.text(tr("Informative: it does not decide the verdict."), 12, false, theme.secondary));
+  if (!outcome.source.empty())
+    build.add(build.text(QString::fromStdString(outcome.source), 12, false, theme.secondary));
+
+  const QString arithmetic = marginArithmetic(outcome, format);
+  if (!arithmetic.isEmpty()) {
+    build.heading(tr("Margin"));
+    auto* margin = new QHBoxLayout;
+    QLabel* left = build.text(arithmetic + QStringLiteral(" ="));
+    left->setWordWrap(false);
+    margin->addWidget(left);
+    margin->addWidget(build.text(wording.margin(outcome), 13, true, out ? theme.signal : theme.text), 1);
+    build.add(margin);
+  }
+
+  if (outcome.value.expanded_uncertainty) {
+    const auto& terms = outcome.value.terms;
+    const auto term = [&](double u) {
+      return format.number(format.shown(u, difference), std::max(2, Format::digits(difference)));
+    };
+    const auto& budget = window.uncertainty;
+    const double tolerance = budget.tolerance_C.value_or(0);
+    build.heading(tr("Uncertainty, %1").arg(format.unit(quantity)));
+    const auto* placement = view.board() && outcome.channel
+                                ? view.board()->placement(outcome.trace, view.run().channels[*outcome.channel].number)
+                                : nullptr;
+    const QString thermocouple = placement && placement->thermocouple ? QString::fromStdString(*placement->thermocouple)
+                                 : budget.tolerance_C                 ? tr("±%1 °C").arg(format.number(tolerance, 1))
+                                                                      : QString::fromStdString(budget.thermocouple);
+    build.row(tr("Thermocouple %1").arg(thermocouple), term(terms.thermocouple));
+    build.row(tr("Instrument ±%1 °C").arg(format.number(budget.instrument_C, 1)), term(terms.instrument));
+    build.row(tr("Noise of this trace"), term(terms.noise));
+    if (terms.sampling > 0) build.row(tr("Sampling"), term(terms.sampling));
+    const double expanded = *outcome.value.expanded_uncertainty;
+    build.row(tr("Combined, then U = 2u"),
+              QStringLiteral("%1 → %2").arg(term(expanded / 2), format.uncertainty(expanded, difference)), true);
+  }
+
+  const QString decision = decisionArithmetic(outcome, window.decision_rule, format);
+  if (!decision.isEmpty()) {
+    build.heading(window.decision_rule == window::DecisionRule::kGuarded ? tr("Decision: guarded, w = U")
+                                                                         : tr("Decision: simple"));
+    build.add(build.text(decision));
+    if (outcome.conformance_probability) {
+      const double probability = *outcome.conformance_probability;
+      const QString percent = probability < 0.001   ? tr("under 0.1 %")
+                              : probability > 0.999 ? tr("over 99.9 %")
+                                                    : format.number(100 * probability, 1) + QStringLiteral(" %");
+      build.row(tr("Inside the limits with probability (JCGM 106)"), percent);
+    }
+  }
+  if (!outcome.risk.empty()) {
+    build.heading(tr("What being outside risks"));
+    build.add(build.text(QString::fromStdString(outcome.risk)));
+    if (!outcome.risk_source.empty())
+      build.add(build.text(QString::fromStdString(outcome.risk_source), 12, false, theme.secondary));
+  }
+  if (!outcome.zone_shares.empty()) {
+    // Those that count are hatched on the strip too; the rest is one line.
+    std::vector<judge::ZoneShare> shares;
+    double rest = 1;
+    for (const auto& share : outcome.zone_shares) {
+      if (std::ranges::find(outcome.zones, share.zone) == outcome.zones.end()) continue;
+      shares.push_back(share);
+      rest -= share.share;
+    }
+    build.heading(tr("Which zones set this result"));
+    auto* bars = new ShareBars(build.m_body);
+    bars->setShares(std::move(shares), theme, format.locale());
+    build.add(bars);
+    constexpr double kWorthSaying = 0.005;
+    if (rest > kWorthSaying) build.row(tr("Other zones together"), format.percent(rest));
+  }
+  m_scroll->setWidget(build.finish());
+}
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,353 @@
+#include "app/desktop/plot/curve_plot.h"
+
+#include <qcustomplot.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "app/desktop/plot/labels.h"
+#include "app/desktop/plot/paint_item.h"
+#include "app/desktop/plot/time_ticker.h"
+#include "app/desktop/widgets/glyphs.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+constexpr double kLeft_px = 58, kRight_px = 122, kMostRight_px = 190, kTop_px = 8, kBottom_px = 26;
+constexpr double kYStep_C = 25, kYStep_F = 50;
+constexpr double kNarrowest_s = 0.5;
+constexpr double kNear_px = 12;  // marks and curves are hit within this
+
+}  // namespace
+
+CurvePlot::CurvePlot(QWidget* parent)
+    : QWidget(parent),
+      m_plot(new QCustomPlot(this)),
+      m_theme(std::make_unique<widgets::Theme>(widgets::Theme::fromPalette(palette(), font()))) {
+  setFocusPolicy(Qt::StrongFocus);
+  m_plot->setFocusPolicy(Qt::NoFocus);
+  m_plot->setMouseTracking(true);
+  m_plot->installEventFilter(this);
+  m_plot->setNoAntialiasingOnDrag(true);
+  m_plot->setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
+  m_plot->axisRect()->setRangeDrag(Qt::Horizontal | Qt::Vertical);
+  m_plot->axisRect()->setRangeZoom(Qt::Horizontal);
+  m_plot->axisRect()->setAutoMargins(QCP::msNone);
+  m_plot->plotLayout()->setMargins({});
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins({});
+  layout->addWidget(m_plot);
+  auto time_ticker = QSharedPointer<TimeTicker>::create();
+  time_ticker->setTickCount(7);
+  m_plot->xAxis->setTicker(time_ticker);
+  m_plot->yAxis->ticker()->setTickCount(6);
+  buildLayers();
+  styleAxes();
+  const auto range_changed = [this](const QCPRange& now, const QCPRange& before) {
+    if (!m_scene.view) return;
+    const double origin = m_scene.view->origin_s();
+    const double first = std::min(m_scene.view->run().from_s - origin, 0.0), last = m_scene.view->run().to_s - origin;
+    const double size = std::clamp(now.size(), kNarrowest_s, std::max(kNarrowest_s, 1.2 * (last - first)));
+    // The log's ends can be brought to the middle and no further, so that the curves are never lost.
+    const double middle = now.size() == size ? now.center() : before.center();
+    const double center = std::clamp(middle, first, std::max(first, last));
+    const QCPRange allowed(center - size / 2, center + size / 2);
+    if (std::abs(allowed.lower - now.lower) > 1e-9 || std::abs(allowed.upper - now.upper) > 1e-9) {
+      m_plot->xAxis->setRange(allowed);
+      return;
+    }
+    emit viewChanged();
+  };
+  connect(m_plot->xAxis, qOverload<const QCPRange&, const QCPRange&>(&QCPAxis::rangeChanged), this, range_changed);
+}
+
+CurvePlot::~CurvePlot() = default;
+
+void CurvePlot::buildLayers() {
+  struct Layer {
+    const char* name;
+    void (*paint)(QPainter&, const Canvas&, const Scene&);
+  };
+  m_plot->addLayer(QStringLiteral("bands"), m_plot->layer(QStringLiteral("grid")), QCustomPlot::limBelow);
+  m_plot->axisRect()->setLayer(QStringLiteral("background"));
+  const auto add = [this](const QString& layer, auto paint) {
+    if (!m_plot->layer(layer)) m_plot->addLayer(layer, m_plot->layer(QStringLiteral("legend")), QCustomPlot::limBelow);
+    new PaintItem(m_plot, layer, [this, paint](QPainter& painter) {
+      if (m_scene.view) paint(painter, canvas());
+    });
+  };
+  using P = QPainter&;
+  using C = const Canvas&;
+  add(QStringLiteral("bands"), [this](P p, C c) { paintBands(p, c, m_scene); });
+  add(QStringLiteral("zones"), [this](P p, C c) { paintZoneBorders(p, c, m_scene); });
+  add(QStringLiteral("halos"), [this](P p, C c) { paintHalos(p, c, m_scene); });
+  add(QStringLiteral("curves"), [this](P p, C c) {
+    if (m_rawShown) paintRawSamples(p, c, m_scene, m_hidden);
+    paintCurves(p, c, m_scene, m_hidden);
+  });
+  add(QStringLiteral("barbs"), [this](P p, C c) { paintBarbs(p, c, m_scene); });
+  add(QStringLiteral("peaks"), [this](P p, C c) { paintPeaks(p, c, m_scene, m_hidden); });
+  add(QStringLiteral("names"), [this](P p, C c) {
+    paintBandNames(p, c, m_scene);
+    p.setFont(c.theme->font(12));
+    p.setPen(c.theme->secondary);
+    const double height = QFontMetricsF(p.font()).height();
+    p.drawText(QRectF(0, 0, c.area.left() - c.theme->px(8), c.theme->px(20)), Qt::AlignRight | Qt::AlignTop,
+               m_format.unit(Format::Quantity::kTemperature));
+    const QString axis = m_scene.view->entry() ? tr("s from oven entry") : tr("s on the log's clock");
+    p.drawText(QRectF(c.area.right() + c.theme->px(8), c.area.bottom() + c.theme->px(5), c.room_right, height),
+               Qt::AlignLeft | Qt::AlignTop, axis);
+  });
+  add(QStringLiteral("call-outs"), [this](P p, C c) {
+    paintChosen(p, c, m_scene);
+    m_callOuts = placeCallOuts(c, m_scene, makeKey(c, m_scene, m_hidden, {}).rect);
+    paintCallOuts(p, c, m_callOuts);
+  });
+  add(QStringLiteral("cursor"), [this](P p, C c) {
+    const Key key = makeKey(c, m_scene, m_hidden, m_cursor_s);
+    paintKey(p, c, m_scene, key);
+    if (!m_cursor_s) return;
+    paintCursor(p, c, m_scene, m_hidden, *m_cursor_s);
+    if (key.rect.isEmpty()) paintKey(p, c, m_scene, makeCursorKey(c, m_scene, m_hidden, *m_cursor_s));
+  });
+  add(QStringLiteral("cursor"), [this](P p, C c) {
+    if (hasFocus()) widgets::paintFocusFrame(p, m_plot->rect(), *c.theme);
+  });
+  m_plot->layer(QStringLiteral("cursor"))->setMode(QCPLayer::lmBuffered);  // the cursor moves without the curves
+}
+
+void CurvePlot::styleAxes() {
+  const auto& theme = *m_theme;
+  m_plot->setBackground(theme.panel);
+  // The right inset takes the bands' names; the left one, and both at least, what the zone strip needs.
+  const QFontMetricsF metrics(theme.font(12));
+  double right = std::max(theme.px(kRight_px), m_leastRight);
+  for (const auto& band : m_scene.bands) {
+    right = std::max(right, std::min(theme.px(kMostRight_px), metrics.horizontalAdvance(band.label) + theme.px(14)));
+  }
+  m_plot->axisRect()->setMargins(QMargins(int(std::max(theme.px(kLeft_px), m_leastLeft)), int(theme.px(kTop_px)),
+                                          int(right), int(theme.px(kBottom_px))));
+  for (QCPAxis* axis : {m_plot->xAxis, m_plot->yAxis}) {
+    axis->setBasePen(QPen(theme.frame, theme.line(1)));
+    axis->setTickPen(Qt::NoPen);
+    axis->setSubTickPen(Qt::NoPen);
+    axis->setTickLabelFont(theme.font(12));
+    axis->setTickLabelColor(theme.secondary);
+    axis->setTickLabelPadding(int(theme.px(6)));
+    axis->grid()->setPen(QPen(theme.hairline, theme.line(1)));
+    axis->grid()->setZeroLinePen(QPen(theme.hairline, theme.line(1)));
+  }
+  // The zone strip stands under the axis: vertical lines are the zones' borders, where they are known.
+  m_plot->xAxis->grid()->setVisible(!m_scene.view || m_scene.zoneBorders_s.empty());
+}
+
+void CurvePlot::setTheme(const widgets::Theme& theme) {
+  *m_theme = theme;
+  styleAxes();
+  replot();
+}
+
+void CurvePlot::setFormat(const Format& format) {
+  m_format = format;
+  m_plot->setLocale(format.locale());
+}
+
+void CurvePlot::setScene(Scene scene) {
+  const bool same_run = m_scene.view && scene.view && &m_scene.view->run() == &scene.view->run();
+  m_scene = std::move(scene);
+  styleAxes();
+  if (!same_run) {
+    m_cursor_s.reset();
+    m_hidden.assign(m_scene.view ? m_scene.view->channels().size() : 0, false);
+    showWhole();
+  }
+  replot();
+}
+
+void CurvePlot::setLeastInsets(double left, double right) {
+  m_leastLeft = left;
+  m_leastRight = right;
+  styleAxes();
+  replot();
+}
+
+void CurvePlot::setRawSamplesShown(bool shown) {
+  m_rawShown = shown;
+  replot();
+}
+
+void CurvePlot::setHidden(std::size_t channel, bool hidden) {
+  if (channel >= m_hidden.size()) return;
+  m_hidden[channel] = hidden;
+  replot();
+}
+
+void CurvePlot::setCursor_s(std::optional<double> time_s) {
+  if (m_cursor_s == time_s) return;
+  m_cursor_s = time_s;
+  m_plot->layer(QStringLiteral("cursor"))->replot();
+  emit cursorMoved(time_s);
+}
+
+void CurvePlot::zoomBy(double factor, std::optional<double> around_s) {
+  if (!m_scene.view) return;
+  const double center = around_s ? *around_s - m_scene.view->origin_s() : m_plot->xAxis->range().center();
+  m_plot->xAxis->scaleRange(1 / factor, center);
+  replot();
+}
+
+void CurvePlot::panBy(double fraction) {
+  m_plot->xAxis->moveRange(fraction * m_plot->xAxis->range().size());
+  replot();
+}
+
+void CurvePlot::showWhole() {
+  if (!m_scene.view) return;
+  const double origin = m_scene.view->origin_s();
+  double highest_C = 0;
+  for (const auto& channel : m_scene.view->channels()) highest_C = std::max(highest_C, channel.look.peak_C.value_or(0));
+  for (const auto& band : m_scene.bands) highest_C = std::max(highest_C, band.to_C);
+  const bool fahrenheit = m_format.temperatureUnit() == TemperatureUnit::kFahrenheit;
+  const double step = fahrenheit ? kYStep_F : kYStep_C;
+  const double highest = m_format.shown(highest_C, Format::Quantity::kTemperature);
+  m_plot->yAxis->setRange(0, std::max(step, (std::floor(highest / step) + 1) * step));
+  const double from = m_scene.view->entry() ? 0 : m_scene.view->run().from_s;
+  m_plot->xAxis->setRange(from, std::max(from + kNarrowest_s, (m_scene.view->run().to_s - origin) * 1.01));
+  replot();
+  emit viewChanged();
+}
+
+void CurvePlot::showStretch(double from_s, double to_s) {
+  if (!m_scene.view) return;
+  const double origin = m_scene.view->origin_s();
+  const double around = std::max(to_s - from_s, 20 * m_scene.view->run().sample_interval_s);
+  m_plot->xAxis->setRange(from_s - origin - around, to_s - origin + around);
+  replot();
+}
+
+void CurvePlot::replotNow() { m_plot->replot(QCustomPlot::rpImmediateRefresh); }
+
+double CurvePlot::viewFrom_s() const {
+  return m_plot->xAxis->range().lower + (m_scene.view ? m_scene.view->origin_s() : 0);
+}
+
+double CurvePlot::viewTo_s() const {
+  return m_plot->xAxis->range().upper + (m_scene.view ? m_scene.view->origin_s() : 0);
+}
+
+QRectF CurvePlot::axes() const { return m_plot->axisRect()->rect().translated(m_plot->pos()); }
+
+QSize CurvePlot::sizeHint() const { return {int(m_theme->px(700)), int(m_theme->px(300))}; }
+QSize CurvePlot::minimumSizeHint() const { return {int(m_theme->px(360)), int(m_theme->px(200))}; }
+
+void CurvePlot::replot() { m_plot->replot(QCustomPlot::rpQueuedReplot); }
+
+Canvas CurvePlot::canvas() const {
+  Canvas canvas;
+  canvas.area = m_plot->axisRect()->rect();
+  canvas.theme = m_theme.get();
+  canvas.format = &m_format;
+  canvas.room_right = m_plot->width() - canvas.area.right();
+  const auto& x = *m_plot->xAxis;
+  const auto& y = *m_plot->yAxis;
+  canvas.mapping.x_per_s = canvas.area.width() / x.range().size();
+  canvas.mapping.x0 = canvas.area.left() - (x.range().lower + m_scene.view->origin_s()) * canvas.mapping.x_per_s;
+  const double per_unit = -canvas.area.height() / y.range().size();
+  const double at_zero_C = m_format.shown(0, Format::Quantity::kTemperature);
+  canvas.mapping.y_per_C = per_unit * (m_format.shown(1, Format::Quantity::kTemperature) - at_zero_C);
+  canvas.mapping.y0 = canvas.area.bottom() + (at_zero_C - y.range().lower) * per_unit;
+  return canvas;
+}
+
+void CurvePlot::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  QMetaObject::invokeMethod(this, &CurvePlot::viewChanged, Qt::QueuedConnection);  // once the plot is laid out
+}
+
+bool CurvePlot::eventFilter(QObject* object, QEvent* event) {
+  if (object != m_plot || !m_scene.view) return QWidget::eventFilter(object, event);
+  switch (event->type()) {
+    case QEvent::MouseButtonPress:
+      setFocus(Qt::MouseFocusReason);
+      m_pressed = static_cast<QMouseEvent*>(event)->position();
+      break;
+    case QEvent::MouseButtonRelease: {
+      const auto* mouse = static_cast<QMouseEvent*>(event);
+      const bool moved = QLineF(m_pressed, mouse->position()).length() > QApplication::startDragDistance() / 2.0;
+      if (mouse->button() == Qt::LeftButton && !moved) click(mouse->position());
+      replot();  // with smooth edges again
+      break;
+    }
+    case QEvent::MouseButtonDblClick:
+      showWhole();
+      return true;
+    case QEvent::MouseMove: {
+      const QPointF at = static_cast<QMouseEvent*>(event)->position();
+      const Canvas now = canvas();
+      m_cursorByKeys = false;
+      setCursor_s(now.area.contains(at) ? std::optional(now.mapping.time_s(at.x())) : std::nullopt);
+      break;
+    }
+    case QEvent::Leave:
+      if (!m_cursorByKeys) setCursor_s(std::nullopt);
+      break;
+    case QEvent::Wheel: {
+      const bool temperature = static_cast<QWheelEvent*>(event)->modifiers().testFlag(Qt::ControlModifier);
+      m_plot->axisRect()->setRangeZoom(temperature ? Qt::Vertical : Qt::Horizontal);
+      break;
+    }
+    case QEvent::ToolTip: {
+      const auto* help = static_cast<QHelpEvent*>(event);
+      QToolTip::showText(help->globalPos(), toolTipAt(help->pos()), m_plot);
+      return true;
+    }
+    default:
+      break;
+  }
+  return QWidget::eventFilter(object, event);
+}
+
+std::optional<std::size_t> CurvePlot::channelNear(const QPointF& at) const {
+  const Canvas now = canvas();
+  if (!now.area.contains(at)) return std::nullopt;
+  std::optional<std::size_t> nearest;
+  double distance = m_theme->px(kNear_px);
+  for (std::size_t i = 0; i < m_scene.view->channels().size(); ++i) {
+    const auto& channel = m_scene.view->channels()[i];
+    if (!channel.trace || isHidden(i)) continue;
+    const double y = now.mapping.y(channel.trace->at(now.mapping.time_s(at.x())));
+    if (std::abs(y - at.y()) < distance) {
+      distance = std::abs(y - at.y());
+      nearest = i;
+    }
+  }
+  return nearest;
+}
+
+void CurvePlot::click(const QPointF& at) {
+  const double disc = m_theme->px(kDisc_px);
+  for (const auto& placed : m_callOuts) {
+    const QRectF hit(placed.disc.x() - disc / 2, placed.disc.y() - disc / 2, disc, disc);
+    if (!hit.contains(at) && !placed.text.contains(at)) continue;
+    emit outcomeClicked(placed.callOut->outcome);
+    return;
+  }
+  if (const auto channel = channelNear(at)) {
+    emit channelClicked(*channel);
+  } else {
+    emit groundClicked();
+  }
+}
+
+QString CurvePlot::toolTipAt(const QPointF& at) const {
+  const auto channel = channelNear(at);
+  if (!channel) return {};
+  const auto& shown = m_scene.view->channels()[*channel];
+  const double time_s = canvas().mapping.time_s(at.x());
+  return tr("%1: %2 %3 at %4 s (%5 s on the log's clock)")
+      .arg(shown.look.name, m_format.temperature(shown.trace->at(time_s)),
+           m_format.unit(Format::Quantity::kTemperature), m_format.seconds(time_s - m_scene.view->origin_s()),
+           m_format.seconds(time_s));
+}
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,93 @@
+#pragma once
+#include <QWidget>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "app/desktop/plot/scene.h"
+#include "app/desktop/widgets/theme.h"
+
+class QCustomPlot;
+
+namespace ovenwright::desktop {
+
+struct Canvas;
+struct PlacedCallOut;
+
+/// Temperature over time: the window's bands, the curves, what is out on them, and a cursor. Draws a Scene and holds
+/// no state but the view (what is zoomed to), the cursor, and which curves are hidden.
+class CurvePlot : public QWidget {
+  Q_OBJECT
+ public:
+  explicit CurvePlot(QWidget* parent = nullptr);
+  ~CurvePlot() override;
+
+  void setTheme(const widgets::Theme& theme);
+  void setFormat(const Format& format);
+  /// Another run shows whole; another scene of the run that is shown keeps the view.
+  void setScene(Scene scene);
+  const Scene& scene() const { return m_scene; }
+  /// What the zone strip under the plot needs beside the axes, px.
+  void setLeastInsets(double left, double right);
+  void setRawSamplesShown(bool shown);
+  bool rawSamplesShown() const { return m_rawShown; }
+  void setHidden(std::size_t channel, bool hidden);
+  bool isHidden(std::size_t channel) const { return channel < m_hidden.size() && m_hidden[channel]; }
+
+  std::optional<double> cursor_s() const { return m_cursor_s; }  ///< log's clock
+  void setCursor_s(std::optional<double> time_s);
+  void zoomBy(double factor, std::optional<double> around_s = {});  ///< of time; > 1 shows less
+  void showWhole();
+  void showStretch(double from_s, double to_s);  ///< with some room around it
+  void replotNow();                              ///< else it is drawn when the event loop comes to it
+  void panBy(double fraction);                   ///< of the width that is seen
+
+  /// The stretch of time that the axes show, on the log's clock, and where they stand in this widget.
+  double viewFrom_s() const;
+  double viewTo_s() const;
+  QRectF axes() const;
+
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
+  bool eventFilter(QObject* object, QEvent* event) override;
+
+ signals:
+  void viewChanged();  ///< another stretch of time, or the axes stand elsewhere
+  void outcomeClicked(std::size_t outcome);
+  void channelClicked(std::size_t channel);
+  void groundClicked();  ///< nothing chosen any more
+  void cursorMoved(std::optional<double> time_s);
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+
+ private:
+  class Axis;
+  void buildLayers();
+  void styleAxes();
+  void replot();
+  Canvas canvas() const;
+  void stepCursor(int samples);
+  void stepZone(int zones);
+  void stepChannel(int by);
+  void click(const QPointF& at);
+  QString toolTipAt(const QPointF& at) const;
+  std::optional<std::size_t> channelNear(const QPointF& at) const;
+
+  QCustomPlot* m_plot;
+  std::unique_ptr<widgets::Theme> m_theme;
+  Format m_format;
+  Scene m_scene;
+  std::vector<bool> m_hidden;
+  bool m_rawShown = false;
+  double m_leastLeft = 0, m_leastRight = 0;
+  std::optional<double> m_cursor_s;
+  std::vector<PlacedCallOut> m_callOuts;  // as they were painted last, to be hit
+  QPointF m_pressed;
+  bool m_cursorByKeys = false;
+};
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,211 @@
+#include "app/desktop/plot/labels.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "app/desktop/widgets/glyphs.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(CurvePlot)
+};
+
+constexpr double kKeyLowestPlot_px = 240;
+constexpr std::size_t kKeyMostChannels = 8, kCursorMostChannels = 14;
+constexpr double kKeyPadding_px = 8, kKeySample_px = 28, kKeyGap_px = 8;
+
+Key tableOf(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, std::optional<double> cursor_s) {
+  const Format& format = *canvas.format;
+  Key key;
+  key.heading = cursor_s ? cursorHeading(scene, format, *cursor_s)
+                         : Words::tr("Hottest to coldest, peak %1").arg(format.unit(Format::Quantity::kTemperature));
+  for (const std::size_t channel : scene.view->hottestFirst()) {
+    const auto& shown = scene.view->channels()[channel];
+    if (!shown.trace || (channel < hidden.size() && hidden[channel])) continue;
+    const double value_C = cursor_s ? shown.trace->at(*cursor_s) : *shown.look.peak_C;
+    key.rows.push_back({channel, std::isfinite(value_C) ? format.temperature(value_C) : QStringLiteral("–")});
+  }
+  return key;
+}
+
+QSizeF sizeOf(const Key& key, const Canvas& canvas, const Scene& scene) {
+  const auto& theme = *canvas.theme;
+  const QFontMetricsF heading(theme.font(11)), body(theme.font(12));
+  double name = 0, value = body.horizontalAdvance(QStringLiteral("250.0"));
+  for (const auto& row : key.rows) {
+    name = std::max(name, body.horizontalAdvance(scene.view->channels()[row.channel].look.name));
+    value = std::max(value, body.horizontalAdvance(row.value));
+  }
+  name = std::min(name, theme.px(180));
+  const double row = theme.px(kKeySample_px + 3 * kKeyGap_px) + name + value;
+  return {std::max(row, heading.horizontalAdvance(key.heading)) + 2 * theme.px(kKeyPadding_px),
+          heading.height() + double(key.rows.size()) * body.height() + 2 * theme.px(kKeyPadding_px - 2)};
+}
+
+/// Whether any curve passes through a rectangle.
+bool meetsCurve(const Canvas& canvas, const Scene& scene, const QRectF& rect) {
+  const double step = std::max(2.0, canvas.theme->px(5));
+  for (const auto& channel : scene.view->channels()) {
+    if (!channel.trace) continue;
+    for (double x = rect.left(); x <= rect.right(); x += step) {
+      const double y = canvas.mapping.y(channel.trace->at(canvas.mapping.time_s(x)));
+      if (y > rect.top() && y < rect.bottom()) return true;
+    }
+  }
+  return false;
+}
+
+}  // namespace
+
+QString cursorHeading(const Scene& scene, const Format& format, double cursor_s) {
+  const RunView& view = *scene.view;
+  const QString time = format.seconds(cursor_s - view.origin_s());
+  if (!view.hasZones()) return Words::tr("At %1 s").arg(time);
+  const double position_mm = oven::position_mm(cursor_s, *view.entry(), *view.recipe(), view.x_mm(scene.channel));
+  const QString place = format.number(position_mm, 0);
+  for (std::size_t zone = 0; zone < view.oven()->zones.size(); ++zone) {
+    if (position_mm < view.oven()->zone_start_mm(zone) || position_mm > view.oven()->zone_end_mm(zone)) continue;
+    return Words::tr("At %1 s, zone %2, %3 mm").arg(time, QString::fromStdString(view.oven()->zones[zone].name), place);
+  }
+  return Words::tr("At %1 s, %2 mm").arg(time, place);
+}
+
+Key makeKey(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, std::optional<double> cursor_s) {
+  if (!scene.view) return {};
+  Key key = tableOf(canvas, scene, hidden, cursor_s);
+  if (canvas.area.height() < canvas.theme->px(kKeyLowestPlot_px) || key.rows.size() > kKeyMostChannels ||
+      key.rows.empty()) {
+    return key;
+  }
+  const double inset = canvas.theme->px(10);
+  key.rect = QRectF(canvas.area.topLeft() + QPointF(inset, inset * 0.6), sizeOf(key, canvas, scene));
+  return key;
+}
+
+Key makeCursorKey(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, double cursor_s) {
+  Key key = tableOf(canvas, scene, hidden, cursor_s);
+  if (key.rows.size() > kCursorMostChannels) key.rows.resize(kCursorMostChannels);
+  const QSizeF size = sizeOf(key, canvas, scene);
+  const double gap = canvas.theme->px(10), x = canvas.mapping.x(cursor_s);
+  const bool right = x + gap + size.width() < canvas.area.right();
+  key.rect = QRectF(QPointF(right ? x + gap : x - gap - size.width(), canvas.area.top() + gap / 2), size);
+  return key;
+}
+
+void paintKey(QPainter& painter, const Canvas& canvas, const Scene& scene, const Key& key) {
+  if (key.rect.isEmpty()) return;
+  const auto& theme = *canvas.theme;
+  painter.save();
+  painter.setPen(QPen(theme.hairline, theme.line(1)));
+  QColor ground = theme.panel;
+  ground.setAlphaF(0.94f);
+  painter.setBrush(ground);
+  painter.drawRect(key.rect);
+  const double padding = theme.px(kKeyPadding_px), gap = theme.px(kKeyGap_px), sample = theme.px(kKeySample_px);
+  QRectF line = key.rect.adjusted(padding, theme.px(kKeyPadding_px - 2), -padding, 0);
+  painter.setFont(theme.font(11));
+  painter.setPen(theme.secondary);
+  line.setHeight(QFontMetricsF(painter.font()).height());
+  painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, key.heading);
+  painter.setFont(theme.font(12));
+  const QFontMetricsF metrics(painter.font());
+  for (const auto& row : key.rows) {
+    const auto& shown = scene.view->channels()[row.channel];
+    line = QRectF(line.left(), line.bottom(), line.width(), metrics.height());
+    painter.setOpacity(scene.strong && *scene.strong != row.channel ? 0.35 : 1);
+    painter.setPen(theme.curvePen(shown.look.style));
+    const QPointF middle(line.left() + sample / 2, line.center().y());
+    painter.drawLine(QLineF(line.left(), middle.y(), line.left() + sample, middle.y()));
+    widgets::paintMarker(painter, middle, theme.px(3.5), theme.thermocouple(shown.look.style), true, theme.panel,
+                         theme);
+    painter.setPen(theme.text);
+    const QRectF text = line.adjusted(sample + gap, 0, 0, 0);
+    painter.drawText(text, Qt::AlignRight | Qt::AlignVCenter, row.value);
+    const double room = text.width() - metrics.horizontalAdvance(row.value) - gap;
+    painter.drawText(text, Qt::AlignLeft | Qt::AlignVCenter,
+                     metrics.elidedText(shown.look.name, Qt::ElideMiddle, room));
+  }
+  painter.restore();
+}
+
+std::vector<PlacedCallOut> placeCallOuts(const Canvas& canvas, const Scene& scene, const QRectF& taken) {
+  const auto& theme = *canvas.theme;
+  const QFontMetricsF metrics(theme.font(12));
+  const double disc = theme.px(kDisc_px), gap = theme.px(4);
+  std::vector<QRectF> occupied{taken};
+  std::vector<PlacedCallOut> all;
+  for (const auto& callOut : scene.callOuts) {
+    PlacedCallOut placed{&callOut, {canvas.mapping.x(callOut.time_s), canvas.mapping.y(callOut.temperature_C)}, {}, {}};
+    if (!canvas.area.contains(placed.anchor)) continue;
+    const QSizeF text(metrics.horizontalAdvance(callOut.text), metrics.height());
+    const auto isFree = [&](const QRectF& rect) {
+      const QRectF room = rect.adjusted(-gap, -gap, gap, gap);
+      return canvas.area.contains(rect) && !meetsCurve(canvas, scene, room) &&
+             std::ranges::none_of(occupied, [&](const QRectF& other) { return other.intersects(room); });
+    };
+    // Nearest first; of equal distance, upwards and to the right first.
+    bool found = false;
+    for (const bool with_text : {true, false}) {
+      for (double distance = 26; distance <= 170 && !found; distance += 12) {
+        for (int step = 0; step < 12 && !found; ++step) {
+          const double angle = M_PI / 6 * (step % 2 == 0 ? step / 2 : -(step + 1) / 2) + M_PI / 3;
+          const QPointF center = placed.anchor + theme.px(distance) * QPointF(std::cos(angle), -std::sin(angle));
+          const QRectF disc_rect(center.x() - disc / 2, center.y() - disc / 2, disc, disc);
+          const bool leftwards = std::cos(angle) < -0.01;
+          QRectF text_rect(QPointF(leftwards ? disc_rect.left() - gap - text.width() : disc_rect.right() + gap,
+                                   center.y() - text.height() / 2),
+                           text);
+          if (!isFree(with_text ? disc_rect.united(text_rect) : disc_rect)) continue;
+          placed.disc = center;
+          if (with_text) placed.text = text_rect;
+          occupied.push_back(with_text ? disc_rect.united(text_rect) : disc_rect);
+          found = true;
+        }
+      }
+      if (found) break;
+    }
+    if (!found) placed.disc = placed.anchor - QPointF(0, disc);
+    all.push_back(placed);
+  }
+  return all;
+}
+
+void paintCallOuts(QPainter& painter, const Canvas& canvas, const std::vector<PlacedCallOut>& placed) {
+  const auto& theme = *canvas.theme;
+  painter.save();
+  painter.setFont(theme.font(12));
+  for (const auto& callOut : placed) {
+    painter.setPen(QPen(theme.signal, theme.line(1)));
+    painter.drawLine(callOut.anchor, callOut.disc);
+    widgets::paintDisc(painter, callOut.disc, theme.px(kDisc_px), callOut.callOut->disc, theme);
+    painter.setPen(theme.text);
+    if (!callOut.text.isEmpty()) painter.drawText(callOut.text, Qt::AlignCenter, callOut.callOut->text);
+  }
+  painter.restore();
+}
+
+void paintCursor(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden,
+                 double cursor_s) {
+  const auto& theme = *canvas.theme;
+  const double x = canvas.mapping.x(cursor_s);
+  if (x < canvas.area.left() || x > canvas.area.right()) return;
+  painter.save();
+  painter.setClipRect(canvas.area);
+  painter.setPen(QPen(theme.secondary, theme.line(1)));
+  painter.drawLine(QLineF(x, canvas.area.top(), x, canvas.area.bottom()));
+  for (const std::size_t channel : scene.view->hottestFirst()) {
+    const auto& shown = scene.view->channels()[channel];
+    if (!shown.trace || (channel < hidden.size() && hidden[channel])) continue;
+    const double value_C = shown.trace->at(cursor_s);
+    if (!std::isfinite(value_C)) continue;
+    widgets::paintMarker(painter, {x, canvas.mapping.y(value_C)}, theme.px(3), theme.thermocouple(shown.look.style),
+                         false, theme.panel, theme);
+  }
+  painter.restore();
+}
+
+}  // namespace ovenwright::desktop

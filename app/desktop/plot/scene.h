@@ -1,0 +1,61 @@
+#pragma once
+#include <QString>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "app/desktop/document/run_view.h"
+#include "app/desktop/text/format.h"
+
+namespace ovenwright::desktop {
+
+/// What stands on the curve plot besides the curves, derived from the judgement alone: the views only draw it.
+struct Scene {
+  /// A temperature range of the window, drawn behind the curves, or a single level.
+  struct Band {
+    QString label;
+    double from_C = 0, to_C = 0;  ///< equal: a level
+  };
+  /// A stretch of a curve on which a required result went out.
+  struct Stretch {
+    std::size_t channel = 0;
+    double from_s = 0, to_s = 0;
+  };
+  struct CallOut {
+    int disc = 0;
+    std::size_t outcome = 0;
+    std::size_t channel = 0;
+    double time_s = 0, temperature_C = 0;  ///< what it points at
+    QString text;
+  };
+  /// The result that is looked at: a moment, or an interval.
+  struct Chosen {
+    std::optional<std::size_t> channel;
+    double from_s = 0, to_s = 0;
+    QString label;
+  };
+
+  std::shared_ptr<const RunView> view;
+  std::vector<Band> bands;
+  std::vector<double> zoneBorders_s;
+  std::vector<Stretch> stretches;
+  std::vector<CallOut> callOuts;  ///< at most 4, in the order of the sentence
+  std::optional<Chosen> chosen;
+  std::optional<std::size_t> channel;  ///< the chosen one
+  std::optional<std::size_t> strong;   ///< the channel drawn at full strength, the others pale; none: all
+};
+
+/// @param view     null gives an empty scene
+/// @param chosen   an index into Judgement::all()
+/// @param channel  the chosen channel: the zones are where it meets them
+/// @param strong   see Scene::strong
+Scene makeScene(std::shared_ptr<const RunView> view, std::optional<std::size_t> chosen,
+                std::optional<std::size_t> channel, std::optional<std::size_t> strong, const Format& format);
+
+/// Where on the log's clock an outcome shows: for a peak the samples within 5 °C of it, else the interval that counted.
+std::optional<std::pair<double, double>> stretchOf(const RunView& view, const judge::Outcome& outcome);
+
+/// "2.9 short", "0.23 too steep": how far outside, in the words of the sentence; empty inside or without a value.
+QString distanceWords(const judge::Outcome& outcome, const Format& format);
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,6 @@
+// Heavy headers that most files here need: 21 s once instead of 8 s for each.
+#pragma once
+#include <qcustomplot.h>
+
+#include <QtConcurrent>
+#include <QtWidgets>

@@ -1,0 +1,108 @@
+#include "app/desktop/settings/settings.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+template <class T>
+struct Key {
+  const char* name;
+  T fallback;
+};
+
+// Files hold words, not numbers of enumerators, so that a file outlives a change of their order.
+const Key<QString> kTemperatureUnit{"units/temperature", QStringLiteral("degC")};  // degC, degF
+const Key<QString> kSpeedUnit{"units/speed", QStringLiteral("mm_per_min")};        // mm_per_min, cm_per_min, in_per_min
+const Key<QStringList> kRecentLogs{"files/recent_logs", {}};
+const Key<QString> kOpenFolder{"files/open_folder", {}};
+const Key<QByteArray> kWindowGeometry{"window/geometry", {}};
+const Key<QByteArray> kCheckSplitter{"check/splitter", {}};
+const Key<int> kPanelWidth{"check/panel_width", 352};  // px at a 13 px font
+const Key<bool> kPanelShown{"check/panel_shown", true};
+const Key<int> kCheckTab{"check/tab", 0};
+constexpr const char* kLayoutOfShape = "layout_of_shape/";  // + shape: path of the layout's file
+
+template <class T>
+T read(const QSettings& file, const Key<T>& key) {
+  return file.value(QLatin1String(key.name), QVariant::fromValue(key.fallback)).template value<T>();
+}
+
+template <class T>
+void write(QSettings& file, const Key<T>& key, const T& value) {
+  file.setValue(QLatin1String(key.name), QVariant::fromValue(value));
+}
+
+}  // namespace
+
+Settings::Settings()
+    : m_file(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("ovenwright"), QStringLiteral("desktop")) {}
+
+TemperatureUnit Settings::temperatureUnit() const {
+  return read(m_file, kTemperatureUnit) == u"degF" ? TemperatureUnit::kFahrenheit : TemperatureUnit::kCelsius;
+}
+
+void Settings::setTemperatureUnit(TemperatureUnit unit) {
+  write(m_file, kTemperatureUnit,
+        unit == TemperatureUnit::kFahrenheit ? QStringLiteral("degF") : kTemperatureUnit.fallback);
+}
+
+SpeedUnit Settings::speedUnit() const {
+  const QString word = read(m_file, kSpeedUnit);
+  if (word == u"cm_per_min") return SpeedUnit::kCentimetresPerMinute;
+  if (word == u"in_per_min") return SpeedUnit::kInchesPerMinute;
+  return SpeedUnit::kMillimetresPerMinute;
+}
+
+void Settings::setSpeedUnit(SpeedUnit unit) {
+  QString word = kSpeedUnit.fallback;
+  if (unit == SpeedUnit::kCentimetresPerMinute) word = QStringLiteral("cm_per_min");
+  if (unit == SpeedUnit::kInchesPerMinute) word = QStringLiteral("in_per_min");
+  write(m_file, kSpeedUnit, word);
+}
+
+QStringList Settings::recentLogs() const { return read(m_file, kRecentLogs); }
+
+void Settings::addRecentLog(const QString& path) {
+  QStringList paths = recentLogs();
+  paths.removeAll(path);
+  paths.prepend(path);
+  while (paths.size() > kMostRecent) paths.removeLast();
+  write(m_file, kRecentLogs, paths);
+}
+
+void Settings::clearRecentLogs() { m_file.remove(QLatin1String(kRecentLogs.name)); }
+QString Settings::openFolder() const { return read(m_file, kOpenFolder); }
+void Settings::setOpenFolder(const QString& folder) { write(m_file, kOpenFolder, folder); }
+QByteArray Settings::windowGeometry() const { return read(m_file, kWindowGeometry); }
+void Settings::setWindowGeometry(const QByteArray& geometry) { write(m_file, kWindowGeometry, geometry); }
+QByteArray Settings::checkSplitter() const { return read(m_file, kCheckSplitter); }
+void Settings::setCheckSplitter(const QByteArray& state) { write(m_file, kCheckSplitter, state); }
+int Settings::panelWidth() const { return read(m_file, kPanelWidth); }
+void Settings::setPanelWidth(int px) { write(m_file, kPanelWidth, px); }
+bool Settings::panelShown() const { return read(m_file, kPanelShown); }
+void Settings::setPanelShown(bool shown) { write(m_file, kPanelShown, shown); }
+int Settings::checkTab() const { return read(m_file, kCheckTab); }
+void Settings::setCheckTab(int index) { write(m_file, kCheckTab, index); }
+
+QString Settings::layoutOfShape(const QString& shape) const {
+  return m_file.value(QLatin1String(kLayoutOfShape) + shape).toString();
+}
+
+void Settings::setLayoutOfShape(const QString& shape, const QString& path) {
+  const QString key = QLatin1String(kLayoutOfShape) + shape;
+  if (path.isEmpty()) {
+    m_file.remove(key);
+  } else {
+    m_file.setValue(key, path);
+  }
+}
+
+std::vector<std::pair<QString, QString>> Settings::layoutsByShape() const {
+  std::vector<std::pair<QString, QString>> all;
+  for (const QString& key : m_file.allKeys()) {
+    const QLatin1String group(kLayoutOfShape);
+    if (key.startsWith(group)) all.emplace_back(key.mid(group.size()), m_file.value(key).toString());
+  }
+  return all;
+}
+
+}  // namespace ovenwright::desktop

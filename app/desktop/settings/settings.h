@@ -1,0 +1,53 @@
+#pragma once
+#include <QByteArray>
+#include <QSettings>
+#include <QStringList>
+#include <utility>
+#include <vector>
+
+namespace ovenwright::desktop {
+
+enum class TemperatureUnit { kCelsius, kFahrenheit };
+enum class SpeedUnit { kMillimetresPerMinute, kCentimetresPerMinute, kInchesPerMinute };
+
+/// What the desktop remembers between two starts: one file in the user's configuration folder. Every key, its
+/// default and its unit stand in settings.cpp and nowhere else. Nothing that decides a verdict is kept here.
+class Settings {
+ public:
+  Settings();
+
+  TemperatureUnit temperatureUnit() const;
+  void setTemperatureUnit(TemperatureUnit unit);
+  SpeedUnit speedUnit() const;
+  void setSpeedUnit(SpeedUnit unit);
+
+  /// Paths of logs, the latest first, at most kMostRecent.
+  QStringList recentLogs() const;
+  void addRecentLog(const QString& path);
+  void clearRecentLogs();
+  QString openFolder() const;  ///< of the last log that was opened; empty at first
+  void setOpenFolder(const QString& folder);
+
+  QByteArray windowGeometry() const;
+  void setWindowGeometry(const QByteArray& geometry);
+  QByteArray checkSplitter() const;
+  void setCheckSplitter(const QByteArray& state);
+  int panelWidth() const;  ///< px at a 13 px font
+  void setPanelWidth(int px);
+  bool panelShown() const;
+  void setPanelShown(bool shown);
+  int checkTab() const;
+  void setCheckTab(int index);
+
+  /// The file of the layout that logs of a shape are read with (see LayoutMemory); empty where none is kept.
+  QString layoutOfShape(const QString& shape) const;
+  void setLayoutOfShape(const QString& shape, const QString& path);  ///< empty: no longer
+  std::vector<std::pair<QString, QString>> layoutsByShape() const;
+
+  static constexpr int kMostRecent = 10;
+
+ private:
+  QSettings m_file;
+};
+
+}  // namespace ovenwright::desktop

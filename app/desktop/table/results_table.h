@@ -1,0 +1,44 @@
+#pragma once
+#include <QTableView>
+#include <memory>
+
+#include "app/desktop/document/run_view.h"
+#include "app/desktop/text/format.h"
+#include "app/desktop/widgets/theme.h"
+
+class QSortFilterProxyModel;
+
+namespace ovenwright::desktop {
+
+class ResultsModel;
+
+/// The results as a sortable, filterable table that a spreadsheet takes over with its headings.
+class ResultsTable : public QTableView {
+  Q_OBJECT
+ public:
+  explicit ResultsTable(QWidget* parent = nullptr);
+  void setRun(std::shared_ptr<const RunView> view, const Format& format);
+  void setTheme(const widgets::Theme& theme);
+  void setFilter(const QString& text);
+  /// Chosen elsewhere; emits nothing.
+  void setChosen(std::optional<std::size_t> outcome);
+  /// The selected rows, or all that are shown where none or one is, tab separated with headings.
+  QString asText() const;
+
+ public slots:
+  void copy() const;
+
+ signals:
+  void chosen(std::size_t outcome);
+  void activatedOutcome(std::size_t outcome);
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  ResultsModel* m_model;
+  QSortFilterProxyModel* m_sorted;
+  bool m_quiet = false;
+};
+
+}  // namespace ovenwright::desktop

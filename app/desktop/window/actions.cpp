@@ -1,0 +1,267 @@
+#include <QActionGroup>
+#include <QApplication>
+#include <QClipboard>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QMimeData>
+#include <algorithm>
+
+#include "app/desktop/editor/window_page.h"
+#include "app/desktop/import/import_page.h"
+#include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/widgets/limit_lanes.h"
+#include "app/desktop/widgets/sentence.h"
+#include "app/desktop/widgets/zone_strip.h"
+#include "app/desktop/window/check_page.h"
+#include "app/desktop/window/chooser_bar.h"
+#include "app/desktop/window/help_window.h"
+#include "app/desktop/window/main_window.h"
+#include "app/desktop/window/profile_menus.h"
+#include "core/board/board_file.h"
+#include "core/files/profiles.h"
+#include "core/oven/oven_file.h"
+#include "core/window/window_file.h"
+
+// The menus of the main window and what they do.
+namespace ovenwright::desktop {
+
+QAction* MainWindow::addAction(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> act) {
+  QAction* action = menu->addAction(text);
+  action->setShortcut(keys);
+  connect(action, &QAction::triggered, this, std::move(act));
+  return action;
+}
+
+void MainWindow::buildActions() {
+  QMenu* file = menuBar()->addMenu(tr("&File"));
+  addAction(file, tr("&Open a log…"), QKeySequence::Open, [this] { openLogs(); });
+  addAction(file, tr("&Paste a log"), Qt::CTRL | Qt::SHIFT | Qt::Key_V, [this] { paste(); });
+  m_recent = file->addMenu(tr("&Recent logs"));
+  connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+  addAction(file, tr("Look at the &demo run"), {}, [this] { openDemo(); });
+  file->addSeparator();
+  QAction* close_log = addAction(file, tr("&Close this log"), QKeySequence::Close, [this] {
+    if (m_document->current()) m_document->close(m_document->currentPointer());
+  });
+  addAction(file, tr("&Quit"), QKeySequence::Quit, [this] { close(); });
+
+  QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+  edit->addAction(m_undo);
+  edit->addAction(m_redo);
+  edit->addSeparator();
+  QAction* copy_table = addAction(edit, tr("Copy the &table"), {}, [this] { copyText(); });
+  QAction* copy_picture =
+      addAction(edit, tr("Copy the &picture"), Qt::CTRL | Qt::SHIFT | Qt::Key_C, [this] { copyPicture(); });
+  QAction* find = addAction(edit, tr("&Find in the table"), QKeySequence::Find, [this] { m_check->find(); });
+
+  QMenu* view = menuBar()->addMenu(tr("&View"));
+  QAction* zoom_in = addAction(view, tr("Zoom &in"), QKeySequence::ZoomIn, [this] { m_check->plot()->zoomBy(1.5); });
+  QAction* zoom_out =
+      addAction(view, tr("Zoom &out"), QKeySequence::ZoomOut, [this] { m_check->plot()->zoomBy(1 / 1.5); });
+  QAction* whole = addAction(view, tr("&Whole run"), Qt::CTRL | Qt::Key_0, [this] { m_check->plot()->showWhole(); });
+  QAction* raw = addAction(view, tr("&Raw samples"), {}, {});
+  raw->setCheckable(true);
+  connect(raw, &QAction::toggled, this, [this](bool on) { m_check->plot()->setRawSamplesShown(on); });
+  view->addSeparator();
+  QAction* panel = addAction(view, tr("&How this number came about"), Qt::Key_F9,
+                             [this] { m_check->setPanelShown(!m_check->isPanelShown()); });
+  panel->setCheckable(true);
+  panel->setChecked(m_check->isPanelShown());
+  connect(m_check, &CheckPage::panelShownChanged, panel, &QAction::setChecked);
+  QAction* next =
+      addAction(view, tr("&Next result that is not a pass"), Qt::Key_F8, [this] { m_check->stepProblem(1); });
+  QAction* previous = addAction(view, tr("&Previous result that is not a pass"), Qt::SHIFT | Qt::Key_F8,
+                                [this] { m_check->stepProblem(-1); });
+  QAction* nothing = addAction(view, tr("Choose nothin&g"), Qt::Key_Escape, [this] {
+    m_notice.reset();
+    m_document->dismissFailure();
+    m_document->chooseChannel(std::nullopt);
+    refreshSentence();
+  });
+  addAction(view, tr("Next pa&rt"), Qt::Key_F6, [this] { stepPart(1); });
+  addAction(view, tr("Previous p&art"), Qt::SHIFT | Qt::Key_F6, [this] { stepPart(-1); });
+  view->addSeparator();
+  const auto choose = [this](QMenu* menu, const QStringList& texts, int now, std::function<void(int)> set) {
+    auto* group = new QActionGroup(menu);
+    for (int i = 0; i < texts.size(); ++i) {
+      QAction* action = group->addAction(menu->addAction(texts[i]));
+      action->setCheckable(true);
+      action->setChecked(i == now);
+      connect(action, &QAction::triggered, this, [this, i, set] {
+        set(i);
+        setFormat();
+      });
+    }
+  };
+  choose(view->addMenu(tr("&Temperature in")), {tr("°C"), tr("°F")}, int(m_settings->temperatureUnit()),
+         [this](int i) { m_settings->setTemperatureUnit(TemperatureUnit(i)); });
+  choose(view->addMenu(tr("&Speed in")), {tr("mm/min"), tr("cm/min"), tr("in/min")}, int(m_settings->speedUnit()),
+         [this](int i) { m_settings->setSpeedUnit(SpeedUnit(i)); });
+
+  QMenu* run = menuBar()->addMenu(tr("&Run"));
+  run->addMenu(m_choosers->runs());
+  const auto step_run = [this](int by) {
+    std::vector<std::pair<Document::LogPointer, std::size_t>> runs;
+    std::size_t now = 0;
+    for (const auto& log : m_document->logs()) {
+      for (std::size_t i = 0; i < log->checked->views.size(); ++i) {
+        if (log == m_document->currentPointer() && i == log->run) now = runs.size();
+        runs.emplace_back(log, i);
+      }
+    }
+    if (runs.empty()) return;
+    const auto& [log, index] = runs[(now + runs.size() + std::size_t(by + int(runs.size()))) % runs.size()];
+    m_document->setCurrent(log, index);
+  };
+  addAction(run, tr("&Next run"), Qt::CTRL | Qt::Key_PageDown, [step_run] { step_run(1); });
+  addAction(run, tr("&Previous run"), Qt::CTRL | Qt::Key_PageUp, [step_run] { step_run(-1); });
+  run->addSeparator();
+  QAction* import = addAction(run, tr("&How the log was read"), Qt::CTRL | Qt::Key_I, [this] {
+    if (m_shown == m_import) {
+      showResult();
+    } else {
+      showImport();
+    }
+  });
+  run->addMenu(m_profiles->boards());
+  run->addMenu(m_profiles->windows());
+  addAction(run, tr("&Edit the window"), Qt::CTRL | Qt::Key_E, [this] {
+    if (m_shown == m_editor) {
+      showResult();
+    } else {
+      showWindowEditor();
+    }
+  });
+
+  QMenu* oven = menuBar()->addMenu(tr("&Oven"));
+  oven->addMenu(m_profiles->ovens());
+
+  QMenu* help = menuBar()->addMenu(tr("&Help"));
+  addAction(help, tr("&Help on what has the focus"), Qt::Key_F1, [this] {
+    if (!m_help) m_help = new HelpWindow(this);
+    QString part = QStringLiteral("start");
+    const QWidget* focus = QApplication::focusWidget();
+    const auto inside = [focus](const QWidget* of) { return focus && (focus == of || of->isAncestorOf(focus)); };
+    if (inside(m_sentence)) part = QStringLiteral("sentence");
+    if (inside(m_check->plot())) part = QStringLiteral("plot");
+    if (inside(m_check->strip())) part = QStringLiteral("strip");
+    if (inside(m_check->lanes())) part = QStringLiteral("lanes");
+    if (inside(m_import)) part = QStringLiteral("import");
+    if (inside(m_editor)) part = QStringLiteral("window");
+    m_help->showAbout(part);
+  });
+  addAction(help, tr("&About Ovenwright"), {}, [this] {
+    auto* about = new QMessageBox(QMessageBox::NoIcon, tr("About Ovenwright"), aboutText(), QMessageBox::Close, this);
+    about->setAttribute(Qt::WA_DeleteOnClose);
+    about->setModal(false);
+    about->show();
+  });
+
+  const auto enable = [=, this] {
+    const bool any = m_document->current() != nullptr;
+    for (QAction* action : {import, close_log, copy_table, copy_picture, find, zoom_in, zoom_out, whole, raw, panel,
+                            next, previous, nothing}) {
+      action->setEnabled(any || (action == nothing && m_notice));
+    }
+  };
+  enable();
+  connect(m_document, &Document::currentChanged, this, enable);
+}
+
+void MainWindow::fillRecent() {
+  m_recent->clear();
+  const QStringList paths = m_settings->recentLogs();
+  for (const QString& path : paths) {
+    QAction* action = m_recent->addAction(QFileInfo(path).fileName().replace(u'&', QStringLiteral("&&")));
+    action->setToolTip(path);
+    action->setStatusTip(path);
+    connect(action, &QAction::triggered, this, [this, path] { m_document->openFiles({path}); });
+  }
+  m_recent->addSeparator();
+  QAction* forget = addAction(m_recent, tr("&Forget these"), {}, [this] { m_settings->clearRecentLogs(); });
+  forget->setEnabled(!paths.isEmpty());
+}
+
+void MainWindow::openLogs() {
+  const QStringList files =
+      QFileDialog::getOpenFileNames(this, tr("Open logs"), m_settings->openFolder(), tr("All files (*)"));
+  if (files.isEmpty()) return;
+  m_settings->setOpenFolder(QFileInfo(files.first()).absolutePath());
+  m_document->openFiles(files);
+}
+
+void MainWindow::paste() {
+  const QMimeData* pasted = QApplication::clipboard()->mimeData();
+  if (!pasted || (!pasted->hasText() && !pasted->hasUrls())) {
+    showNotice({tr("Nothing was pasted."), tr("The clipboard holds no text and no file."), {}});
+    return;
+  }
+  openMime(*pasted);
+}
+
+void MainWindow::openDemo() {
+  const QString folder = QFileInfo(QString::fromStdString(files::shipped_folder(files::Kind::kWindow))).absolutePath() +
+                         QStringLiteral("/demo/");
+  const auto path = [&folder](const char* name) { return (folder + QLatin1String(name)).toStdString(); };
+  auto window = window::load(path("window.toml"));
+  auto board = board::load(path("board.toml"));
+  auto oven = oven::load_oven(path("oven.toml"));
+  auto recipe = oven::load_recipe(path("recipe.toml"));
+  const QString log = folder + QStringLiteral("tern_run1.csv");
+  for (const Error* error : {window ? nullptr : &window.error(), board ? nullptr : &board.error(),
+                             oven ? nullptr : &oven.error(), recipe ? nullptr : &recipe.error()}) {
+    if (!error) continue;
+    showNotice({tr("The demo run cannot be opened."), errorText(*error), {}});
+    return;
+  }
+  check::Request setup;
+  setup.windows.push_back(std::move(*window));
+  setup.board = std::move(*board);
+  setup.oven = std::move(*oven);
+  setup.recipe = std::move(*recipe);
+  m_document->open({log, {}, QFileInfo(log).fileName()}, std::move(setup));
+}
+
+void MainWindow::copyText() {
+  QApplication::clipboard()->setText(m_check->copyText());
+  note(tr("The table is on the clipboard, with headings."));
+}
+
+void MainWindow::copyPicture() {
+  QApplication::clipboard()->setPixmap(m_check->picture());
+  note(tr("The picture is on the clipboard."));
+}
+
+void MainWindow::stepPart(int by) {
+  QList<QWidget*> parts{m_choosers, m_sentence};
+  if (m_document->current()) {
+    parts << (m_shown == m_import ? m_import->parts() : m_shown == m_editor ? m_editor->parts() : m_check->parts());
+  } else {
+    parts << static_cast<QWidget*>(m_pages->currentWidget());
+  }
+  const QWidget* focus = QApplication::focusWidget();
+  qsizetype now = by > 0 ? -1 : 0;
+  for (qsizetype i = 0; i < parts.size(); ++i) {
+    if (focus && (parts[i] == focus || parts[i]->isAncestorOf(focus))) now = i;
+  }
+  for (qsizetype tried = 0; tried < parts.size(); ++tried) {
+    now = (now + by + parts.size()) % parts.size();
+    QWidget* part = parts[now];
+    if (part->focusPolicy() & Qt::TabFocus) {
+      part->setFocus(Qt::ShortcutFocusReason);
+      return;
+    }
+    // The first thing inside that takes the focus.
+    const auto inside = part->findChildren<QWidget*>();
+    const auto first = std::ranges::find_if(inside, [part](const QWidget* child) {
+      return (child->focusPolicy() & Qt::TabFocus) && child->isVisibleTo(part) && child->isEnabled();
+    });
+    if (first == inside.end()) continue;
+    (*first)->setFocus(Qt::ShortcutFocusReason);
+    return;
+  }
+}
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,406 @@
+#include "app/desktop/window/check_page.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QStackedWidget>
+#include <QTabBar>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/desktop/panels/derivation_panel.h"
+#include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/table/results_table.h"
+#include "app/desktop/widgets/board_picture.h"
+#include "app/desktop/widgets/limit_lanes.h"
+#include "app/desktop/widgets/zone_strip.h"
+#include "app/desktop/window/hairline.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+constexpr double kNarrow_px = 1280, kRail_px = 104;
+constexpr double kPanelLeast_px = 300, kPanelMost_px = 520;
+constexpr int kUpperShare = 55, kLowerShare = 45;
+
+}  // namespace
+
+CheckPage::CheckPage(Document* document, Settings* settings, QWidget* parent)
+    : QWidget(parent),
+      m_document(document),
+      m_settings(settings),
+      m_plot(new CurvePlot),
+      m_strip(new widgets::ZoneStrip),
+      m_lanes(new widgets::LimitLanes),
+      m_table(new ResultsTable),
+      m_board(new widgets::BoardPicture),
+      m_boardLane(new QComboBox),
+      m_panel(new DerivationPanel),
+      m_tabs(new QTabBar),
+      m_pages(new QStackedWidget),
+      m_corner(new QStackedWidget),
+      m_lanesNote(new QLabel(tr("Each mark is a thermocouple, hottest on top. Whisker: ± U. Dotted: guard band."))),
+      m_filter(new QLineEdit),
+      m_panelLink(new QToolButton),
+      m_lower(new QWidget),
+      m_columns(new HairlineSplitter(Qt::Horizontal, this)),
+      m_rows(new HairlineSplitter(Qt::Vertical)),
+      m_panelWanted(settings->panelShown()) {
+  build();
+  connectParts();
+  style();
+  refresh();
+}
+
+CheckPage::~CheckPage() = default;
+
+void CheckPage::build() {
+  auto* upper = new QWidget;
+  upper->setAutoFillBackground(true);
+  upper->setBackgroundRole(QPalette::Base);
+  auto* upper_layout = new QVBoxLayout(upper);
+  upper_layout->setContentsMargins({});
+  upper_layout->setSpacing(0);
+  upper_layout->addWidget(m_plot, 1);
+  upper_layout->addWidget(m_strip);
+
+  m_tabs->addTab(tr("Limit &lanes"));
+  m_tabs->addTab(tr("&Table"));
+  m_tabs->addTab(tr("&Board"));
+  m_tabs->setDrawBase(true);
+  m_tabs->setExpanding(false);
+  m_tabs->setAccessibleName(tr("Limit lanes, table, board"));
+  m_filter->setPlaceholderText(tr("Filter"));
+  m_filter->setAccessibleName(tr("Filter the table"));
+  m_filter->setClearButtonEnabled(true);
+  m_panelLink->setText(tr("How this number came about"));
+  m_panelLink->setAutoRaise(true);
+  m_corner->addWidget(m_lanesNote);
+  m_corner->addWidget(m_filter);
+  auto* show_lane = new QWidget;
+  auto* show_layout = new QHBoxLayout(show_lane);
+  show_layout->setContentsMargins({});
+  auto* show_label = new QLabel(tr("&Show"));
+  show_label->setBuddy(m_boardLane);
+  m_boardLane->setAccessibleName(tr("Requirement shown on the board"));
+  m_boardLane->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  show_layout->addStretch(1);
+  show_layout->addWidget(show_label);
+  show_layout->addWidget(m_boardLane);
+  m_corner->addWidget(show_lane);
+  m_lanesNote->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  m_lanesNote->setMinimumWidth(0);
+  m_lanesNote->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  m_pages->addWidget(m_lanes);
+  m_pages->addWidget(m_table);
+  m_pages->addWidget(m_board);
+  auto* tab_row = new QHBoxLayout;
+  tab_row->setContentsMargins({});
+  tab_row->addWidget(m_tabs, 0, Qt::AlignBottom);
+  tab_row->addWidget(m_corner, 1);
+  tab_row->addWidget(m_panelLink);
+  auto* lower_layout = new QVBoxLayout(m_lower);
+  lower_layout->setContentsMargins({});
+  lower_layout->setSpacing(0);
+  lower_layout->addLayout(tab_row);
+  lower_layout->addWidget(m_pages, 1);
+
+  m_rows->addWidget(upper);
+  m_rows->addWidget(m_lower);
+  m_rows->setStretchFactor(0, kUpperShare);
+  m_rows->setStretchFactor(1, kLowerShare);
+  m_rows->setSizes({kUpperShare * 10, kLowerShare * 10});
+  m_columns->addWidget(m_rows);
+  m_columns->addWidget(m_panel);
+  m_columns->setStretchFactor(0, 1);
+  m_columns->setStretchFactor(1, 0);
+  auto* layout = new QHBoxLayout(this);
+  layout->setContentsMargins({});
+  layout->addWidget(m_columns);
+  if (const QByteArray state = m_settings->checkSplitter(); !state.isEmpty()) m_rows->restoreState(state);
+  m_tabs->setCurrentIndex(std::clamp(m_settings->checkTab(), 0, m_tabs->count() - 1));
+  m_pages->setCurrentIndex(m_tabs->currentIndex());
+}
+
+void CheckPage::connectParts() {
+  connect(m_document, &Document::currentChanged, this, &CheckPage::refresh);
+  connect(m_document, &Document::chosenChanged, this, &CheckPage::refreshChoice);
+  connect(m_document, &Document::activityChanged, this, [this] {
+    const auto* log = m_document->current();
+    m_lanes->setDimmed(log && !log->job.isNull());
+  });
+  connect(m_plot, &CurvePlot::viewChanged, this, &CheckPage::syncStrip);
+  connect(m_plot, &CurvePlot::outcomeClicked, this, [this](std::size_t outcome) { m_document->choose(outcome); });
+  connect(m_plot, &CurvePlot::channelClicked, this,
+          [this](std::size_t channel) { m_document->chooseChannel(channel); });
+  connect(m_plot, &CurvePlot::groundClicked, this, [this] { m_document->choose(std::nullopt); });
+  connect(m_strip, &widgets::ZoneStrip::ovenWanted, this, &CheckPage::ovenWanted);
+  connect(m_strip, &widgets::ZoneStrip::entryWanted, this, &CheckPage::entryWanted);
+  connect(m_strip, &widgets::ZoneStrip::zoneActivated, this, [this](const QString& zone) {
+    const auto view = m_document->view();
+    const std::string name = zone.toStdString();
+    for (std::size_t i = 0; view && i < view->judgement().all_size(); ++i) {
+      const auto& zones = view->judgement().all(i).zones;
+      if (std::ranges::find(zones, name) == zones.end()) continue;
+      m_document->choose(i);
+      return;
+    }
+  });
+  connect(m_lanes, &widgets::LimitLanes::chosen, this, [this](std::size_t outcome) { m_document->choose(outcome); });
+  connect(m_lanes, &widgets::LimitLanes::choiceCleared, this, [this] { m_document->choose(std::nullopt); });
+  connect(m_lanes, &widgets::LimitLanes::activated, this, [this](std::size_t outcome) {
+    m_document->choose(outcome);
+    setPanelShown(true);
+  });
+  connect(m_lanes, &widgets::LimitLanes::channelHovered, this, &CheckPage::hover);
+  connect(m_table, &ResultsTable::chosen, this, [this](std::size_t outcome) { m_document->choose(outcome); });
+  connect(m_table, &ResultsTable::activatedOutcome, this, [this](std::size_t outcome) {
+    m_document->choose(outcome);
+    setPanelShown(true);
+  });
+  connect(m_board, &widgets::BoardPicture::chosen, this, [this](std::size_t outcome) { m_document->choose(outcome); });
+  connect(m_board, &widgets::BoardPicture::activated, this, [this](std::size_t outcome) {
+    m_document->choose(outcome);
+    setPanelShown(true);
+  });
+  connect(m_board, &widgets::BoardPicture::channelHovered, this, &CheckPage::hover);
+  connect(m_board, &widgets::BoardPicture::boardWanted, this, &CheckPage::boardWanted);
+  connect(m_boardLane, &QComboBox::activated, this, &CheckPage::showBoardLane);
+  connect(m_filter, &QLineEdit::textChanged, m_table, &ResultsTable::setFilter);
+  connect(m_panel, &DerivationPanel::stepped, this, &CheckPage::stepResult);
+  connect(m_panel, &DerivationPanel::windowWanted, this, &CheckPage::windowWanted);
+  connect(m_tabs, &QTabBar::currentChanged, this, [this](int index) {
+    m_pages->setCurrentIndex(index);
+    showCorner();
+  });
+  connect(m_panelLink, &QToolButton::clicked, this, [this] { setPanelShown(!isPanelShown()); });
+}
+
+Scene CheckPage::scene() const {
+  // Only what is pointed at, or a curve chosen by itself, makes the others pale.
+  std::optional<std::size_t> strong = m_hovered;
+  if (!strong && !m_document->chosen()) strong = m_document->chosenChannel();
+  return makeScene(m_document->view(), m_document->chosen(), m_document->chosenChannel(), strong, m_format);
+}
+
+void CheckPage::hover(std::optional<std::size_t> channel) {
+  m_hovered = channel;
+  m_plot->setScene(scene());
+}
+
+void CheckPage::fillBoardLanes() {
+  m_boardLane->clear();
+  const auto& lanes = m_lanes->table().lanes;
+  for (std::size_t i = 0; i < lanes.size(); ++i) {
+    if (lanes[i].board) continue;
+    m_boardLane->addItem(lanes[i].note.isEmpty() ? lanes[i].title : lanes[i].title + u' ' + lanes[i].note,
+                         qulonglong(i));
+  }
+}
+
+void CheckPage::showBoardLane() {
+  const auto view = m_document->view();
+  if (!view || !view->board()) {
+    m_board->setTable(std::nullopt);
+    return;
+  }
+  const auto& lanes = m_lanes->table().lanes;
+  const auto lane = m_boardLane->currentData();
+  m_board->setTable(widgets::boardTable(*view->board(), view->boardPicture(), view->looks(), view->judgement(),
+                                        lane.isValid() ? &lanes[lane.toULongLong()] : nullptr));
+  m_board->setChosenOutcome(m_document->chosen());
+}
+
+void CheckPage::setFormat(const Format& format) {
+  m_format = format;
+  m_plot->setFormat(format);
+  refresh();
+  m_plot->showWhole();
+}
+
+void CheckPage::refresh() {
+  const auto view = m_document->view();
+  m_hovered.reset();
+  m_lanes->setTable(view ? widgets::laneTable(view->judgement(), view->looks()) : widgets::LaneTable{});
+  m_table->setRun(view, m_format);
+  fillBoardLanes();
+  refreshChoice();
+}
+
+void CheckPage::refreshChoice() {
+  const auto view = m_document->view();
+  const Scene now = scene();
+  m_plot->setScene(now);
+  m_plot->setAccessibleName(
+      view ? tr("Temperature over time, %n thermocouples", nullptr, int(view->hottestFirst().size()))
+           : tr("Temperature over time"));
+  m_plot->setAccessibleDescription(view ? QString::fromStdString(view->judgement().sentence.text) : QString());
+  m_lanes->setChosenOutcome(m_document->chosen());
+  m_lanes->setHighlightedChannel(now.strong);
+  m_table->setChosen(m_document->chosen());
+  if (const auto chosen = m_document->chosen(); chosen && view) {
+    // The board shows the requirement of the chosen result.
+    if (const auto position = m_lanes->table().find(*chosen)) {
+      const int index = m_boardLane->findData(qulonglong(position->lane));
+      if (index >= 0) m_boardLane->setCurrentIndex(index);
+    }
+  }
+  showBoardLane();
+  m_panel->show(now, m_document->chosen(), widgets::Theme::fromPalette(palette(), font()), m_format);
+  if (view) {
+    const auto channel = m_document->chosenChannel();
+    const board::Board* board = view->board() ? &*view->board() : nullptr;
+    const board::Placement* placement =
+        board && channel ? board->placement(view->run().channels[*channel].name, view->run().channels[*channel].number)
+                         : nullptr;
+    const auto place =
+        widgets::stripPlace(board, placement, channel ? view->channels()[*channel].look.name : QString());
+    m_strip->setTable(widgets::zoneTable(view->oven() ? &*view->oven() : nullptr,
+                                         view->recipe() ? &*view->recipe() : nullptr, view->entry(), place,
+                                         &view->judgement()));
+  } else {
+    m_strip->setTable({});
+  }
+  m_plot->setLeastInsets(m_strip->leastLeftInset(), m_strip->leastRightInset());
+  syncStrip();
+}
+
+void CheckPage::syncStrip() {
+  const auto view = m_document->view();
+  const double origin = view ? view->origin_s() : 0;
+  const QRectF axes = m_plot->axes();
+  m_strip->setAxis(m_plot->viewFrom_s() - origin, m_plot->viewTo_s() - origin, axes.left(),
+                   m_plot->width() - axes.right());
+}
+
+QList<QWidget*> CheckPage::parts() const {
+  QList<QWidget*> parts{m_plot, m_strip, m_pages->currentWidget()};
+  if (isPanelShown()) parts << m_panel;
+  return parts;
+}
+
+void CheckPage::showTab(Tab tab) { m_tabs->setCurrentIndex(tab); }
+CheckPage::Tab CheckPage::tab() const { return Tab(m_tabs->currentIndex()); }
+
+bool CheckPage::isNarrow() const {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  return width() + theme.px(kRail_px) < theme.px(kNarrow_px);
+}
+
+bool CheckPage::isPanelShown() const { return isNarrow() ? m_overlayOpen : m_panelWanted; }
+
+void CheckPage::setPanelShown(bool shown) {
+  if (isNarrow()) {
+    m_overlayOpen = shown;
+  } else {
+    m_panelWanted = shown;
+    m_settings->setPanelShown(shown);
+  }
+  placePanel();
+  emit panelShownChanged(shown);
+}
+
+void CheckPage::placePanel() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  const bool narrow = isNarrow();
+  const int wanted = int(theme.px(std::clamp(double(m_settings->panelWidth()), kPanelLeast_px, kPanelMost_px)));
+  m_panel->setMinimumWidth(int(theme.px(kPanelLeast_px)));
+  m_panel->setMaximumWidth(int(theme.px(kPanelMost_px)));
+  m_panel->setAutoFillBackground(true);
+  m_panelLink->setVisible(narrow || !m_panelWanted);
+  if (narrow) {
+    // Over the lanes, under the tab bar, so that the curves stay in sight.
+    if (m_panel->parentWidget() != this) m_panel->setParent(this);
+    const QPoint corner = m_pages->mapTo(this, QPoint(m_pages->width() - wanted, 0));
+    m_panel->setGeometry(corner.x(), corner.y(), wanted, m_pages->height());
+    m_panel->setVisible(m_overlayOpen);
+    if (m_overlayOpen) m_panel->raise();
+    return;
+  }
+  if (m_panel->parentWidget() != m_columns) {
+    m_columns->addWidget(m_panel);
+    m_columns->setStretchFactor(1, 0);
+  }
+  const bool was_hidden = m_panel->isHidden() || m_columns->sizes().value(1) == 0;
+  m_panel->setVisible(m_panelWanted);
+  if (m_panelWanted && was_hidden) m_columns->setSizes({width() - wanted, wanted});
+}
+
+void CheckPage::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  placePanel();
+  QMetaObject::invokeMethod(this, &CheckPage::placePanel, Qt::QueuedConnection);  // once the tabs are laid out
+}
+
+void CheckPage::showCorner() {
+  m_corner->setCurrentIndex(tab());
+  m_lanesNote->setVisible(tab() == kLanes);
+}
+
+void CheckPage::style() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  m_plot->setTheme(theme);
+  m_table->setTheme(theme);
+  m_lanesNote->setFont(theme.font(12));
+  QPalette quiet = m_lanesNote->palette();
+  quiet.setColor(QPalette::WindowText, theme.secondary);
+  m_lanesNote->setPalette(quiet);
+  m_corner->setContentsMargins(0, 0, int(theme.px(12)), 0);
+  QPalette link = m_panelLink->palette();
+  link.setColor(QPalette::ButtonText, theme.accent);
+  m_panelLink->setPalette(link);
+  showCorner();
+}
+
+void CheckPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
+  style();
+  refreshChoice();
+}
+
+void CheckPage::stepResult(int by) {
+  const auto view = m_document->view();
+  if (!view || view->judgement().all_size() == 0) return;
+  const auto count = std::ptrdiff_t(view->judgement().all_size());
+  const std::ptrdiff_t now = m_document->chosen() ? std::ptrdiff_t(*m_document->chosen()) : (by > 0 ? -1 : 0);
+  m_document->choose(std::size_t(((now + by) % count + count) % count));
+}
+
+void CheckPage::stepProblem(int by) {
+  const auto view = m_document->view();
+  if (!view) return;
+  const auto count = std::ptrdiff_t(view->judgement().all_size());
+  std::ptrdiff_t at = m_document->chosen() ? std::ptrdiff_t(*m_document->chosen()) : (by > 0 ? -1 : 0);
+  for (std::ptrdiff_t tried = 0; tried < count; ++tried) {
+    at = ((at + by) % count + count) % count;
+    if (view->judgement().all(std::size_t(at)).verdict == judge::Verdict::kPass) continue;
+    m_document->choose(std::size_t(at));
+    return;
+  }
+}
+
+void CheckPage::find() {
+  showTab(kTable);
+  m_filter->setFocus(Qt::ShortcutFocusReason);
+  m_filter->selectAll();
+}
+
+QString CheckPage::copyText() const { return m_table->asText(); }
+
+QPixmap CheckPage::picture() const {
+  if (m_plot->hasFocus() || m_strip->hasFocus() || tab() == kTable) return m_plot->parentWidget()->grab();
+  return tab() == kLanes ? m_lanes->asPicture() : m_pages->currentWidget()->grab();
+}
+
+void CheckPage::saveState() {
+  m_settings->setCheckSplitter(m_rows->saveState());
+  m_settings->setCheckTab(m_tabs->currentIndex());
+  if (!isNarrow() && m_panelWanted) {
+    const auto theme = widgets::Theme::fromPalette(palette(), font());
+    m_settings->setPanelWidth(int(m_panel->width() / theme.px(1)));
+  }
+}
+
+}  // namespace ovenwright::desktop

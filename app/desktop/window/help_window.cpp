@@ -1,0 +1,110 @@
+#include "app/desktop/window/help_window.h"
+
+#include <QKeyEvent>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+#include "core/units/version.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+QString section(const QString& anchor, const QString& title, const QString& text) {
+  return QStringLiteral("<h3><a name=\"%1\"></a>%2</h3><p>%3</p>").arg(anchor, title, text);
+}
+
+QString helpText() {
+  using H = HelpWindow;
+  QString text;
+  text += section(
+      QStringLiteral("start"), H::tr("Getting a log in"),
+      H::tr("Drop a file anywhere in the window, open it (Ctrl+O), or paste its text (Ctrl+Shift+V). It is read by its "
+            "content; what was assumed stands in the status line and under Run, How the log was read, where it can be "
+            "put "
+            "right. The file itself is never changed."));
+  text += section(
+      QStringLiteral("sentence"), H::tr("Sentence"),
+      H::tr(
+          "The verdict first. Each underlined part leads to where it comes from: Tab goes through the parts, Enter "
+          "follows one. F8 and Shift+F8 go to the next and previous result that is not a pass; Esc chooses nothing."));
+  text += section(
+      QStringLiteral("plot"), H::tr("Curves"),
+      H::tr("Bands are the window’s; a stretch with a halo and barbs went out of it. The cursor reads all curves at a "
+            "time "
+            "and the place in the oven. Wheel zooms time, Ctrl+wheel temperature, drag moves, double click shows the "
+            "whole "
+            "run. Keys: left and right one sample, with Ctrl one zone, with Shift the view; up and down another "
+            "thermocouple; + − 0 zoom and whole run; Alt+1 to 9 show or hide a curve, hottest first."));
+  text += section(
+      QStringLiteral("strip"), H::tr("Zone strip"),
+      H::tr("Where the board was at each moment, with top and bottom setpoints. Hatched: a result outside its limits "
+            "traces back here with 10 % or more."));
+  text += section(
+      QStringLiteral("lanes"), H::tr("Limit lanes"),
+      H::tr(
+          "One lane for each requirement, both limits at the same places in all of them, so that the same distance is "
+          "the same margin. A mark is a thermocouple, the whisker its ± U, dots the guard band. Up and down another "
+          "lane, left and right another thermocouple, Home and End hottest and coldest, Enter how the number came "
+          "about, Ctrl+C the row as text, Ctrl+Shift+C the picture."));
+  text += section(
+      QStringLiteral("table"), H::tr("Table"),
+      H::tr("A click on a heading sorts. Ctrl+F filters. Ctrl+C copies the chosen rows, or all, with headings for a "
+            "spreadsheet."));
+  text += section(
+      QStringLiteral("import"), H::tr("How the log was read"),
+      H::tr("Each line at the right was found in the file or assumed. Choose another reading and everything follows at "
+            "once; Ctrl+Z takes it back. A reading can be kept for logs of the same shape."));
+  text += section(
+      QStringLiteral("window"), H::tr("Editing a window"),
+      H::tr("Limits are checked while they are typed and the run is judged anew. Saving makes a new revision in a new "
+            "file; nothing is overwritten."));
+  text += section(QStringLiteral("keys"), H::tr("Keys everywhere"),
+                  H::tr("F6, Shift+F6 next and previous part · F9 panel at the right · Ctrl+Z, Ctrl+Shift+Z undo and "
+                        "redo · Ctrl+O open · "
+                        "Ctrl+Shift+V paste a log · Ctrl+W close the log · Ctrl+PgUp, Ctrl+PgDown previous and next "
+                        "run · F1 this help."));
+  return text;
+}
+
+}  // namespace
+
+HelpWindow::HelpWindow(QWidget* parent) : QWidget(parent, Qt::Tool), m_text(new QTextBrowser(this)) {
+  setWindowTitle(tr("Help"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins({});
+  layout->addWidget(m_text);
+  m_text->setAccessibleName(tr("Help"));
+  m_text->setHtml(helpText());
+  resize(fontMetrics().averageCharWidth() * 70, fontMetrics().height() * 28);
+}
+
+void HelpWindow::showAbout(const QString& part) {
+  show();
+  raise();
+  activateWindow();
+  m_text->scrollToAnchor(part);
+  m_text->setFocus();
+}
+
+void HelpWindow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) {
+    close();
+    return;
+  }
+  QWidget::keyPressEvent(event);
+}
+
+QString aboutText() {
+  return HelpWindow::
+      tr("<h3>Ovenwright %1</h3><p>Analyser for reflow thermal profiles. Free software under the GNU General Public "
+         "License, version 3 or later; it comes without any warranty.</p>"
+         "<p>What it shows is computed from the log, the window and the placement you give it. A qualified person "
+         "confirms every change of setpoints with an instrumented run before production, inside the ratings of the "
+         "paste, the parts, the board and the oven. Hot surfaces, moving conveyor, flux fumes: site safety rules, "
+         "local "
+         "codes and the makers’ data sheets stand above anything shown here. Windows shipped with the program are "
+         "general; the paste’s own data sheet is the authority.</p>")
+          .arg(QLatin1String(kVersion));
+}
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,474 @@
+#include "app/desktop/window/main_window.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListWidget>
+#include <QMimeData>
+#include <QPainter>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QStyledItemDelegate>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include "app/desktop/document/layout_memory.h"
+#include "app/desktop/editor/window_page.h"
+#include "app/desktop/import/import_page.h"
+#include "app/desktop/import/reading_choices.h"
+#include "app/desktop/import/reading_panel.h"
+#include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/widgets/glyphs.h"
+#include "app/desktop/widgets/sentence.h"
+#include "app/desktop/window/appearance.h"
+#include "app/desktop/window/check_page.h"
+#include "app/desktop/window/chooser_bar.h"
+#include "app/desktop/window/drop_frame.h"
+#include "app/desktop/window/empty_page.h"
+#include "app/desktop/window/hairline.h"
+#include "app/desktop/window/profile_menus.h"
+#include "app/desktop/window/sentence_states.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+constexpr int kSlow_ms = 200, kNote_ms = 5000;
+constexpr double kRailWidth_px = 104;
+
+/// A task of the rail: on the panel's ground with an accent bar where it is the one that is shown.
+class RailDelegate : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const auto theme = widgets::Theme::fromPalette(option.palette, QApplication::font());
+    return {QStyledItemDelegate::sizeHint(option, index).width(), int(theme.px(38))};
+  }
+  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const auto theme = widgets::Theme::fromPalette(QApplication::palette(), QApplication::font());
+    const bool shown = option.state.testFlag(QStyle::State_Selected);
+    painter->save();
+    if (shown) {
+      painter->fillRect(option.rect, theme.panel);
+      painter->fillRect(QRectF(option.rect.left(), option.rect.top(), theme.px(3), option.rect.height()), theme.accent);
+    }
+    painter->setPen(shown ? theme.text : theme.secondary);
+    painter->setFont(theme.font(15, shown));
+    painter->drawText(QRectF(option.rect).adjusted(theme.px(20), 0, 0, 0), Qt::AlignVCenter, index.data().toString());
+    if (option.state.testFlag(QStyle::State_HasFocus)) widgets::paintFocusFrame(*painter, option.rect, theme);
+    painter->restore();
+  }
+};
+
+QStringList localFiles(const QMimeData& data) {
+  QStringList files;
+  for (const QUrl& url : data.urls()) {
+    if (url.isLocalFile()) files << url.toLocalFile();
+  }
+  return files;
+}
+
+}  // namespace
+
+MainWindow::MainWindow(Document* document, Settings* settings)
+    : m_document(document),
+      m_settings(settings),
+      m_profiles(new ProfileMenus(document, this)),
+      m_undo(document->undoStack()->createUndoAction(this, tr("Undo"))),
+      m_redo(document->undoStack()->createRedoAction(this, tr("Redo"))),
+      m_sentence(new widgets::Sentence),
+      m_rail(new QListWidget),
+      m_railNote(new QLabel(tr("Drop a log anywhere in this window"))),
+      m_status(new QLabel),
+      m_readAs(new QLabel),
+      m_rule(new QLabel),
+      m_pages(new QStackedWidget),
+      m_empty(new EmptyPage(document, m_profiles)),
+      m_check(new CheckPage(document, settings)),
+      m_layouts(std::make_unique<LayoutMemory>(settings)),
+      m_import(new ImportPage(document, m_layouts.get())),
+      m_editor(new WindowPage(document)),
+      m_dropFrame(new DropFrame(this)),
+      m_slow(new QTimer(this)) {
+  m_undo->setData(tr("Undo"));
+  m_undo->setShortcut(QKeySequence::Undo);
+  m_redo->setData(tr("Redo"));
+  m_redo->setShortcut(Qt::CTRL | Qt::SHIFT | Qt::Key_Z);
+  m_choosers = new ChooserBar(document, m_profiles, m_undo, m_redo);
+  setAcceptDrops(true);
+  buildLayout();
+  buildActions();
+  m_slow->setSingleShot(true);
+  m_slow->setInterval(kSlow_ms);
+  connect(m_slow, &QTimer::timeout, this, &MainWindow::refreshSentence);
+  connect(m_profiles, &ProfileMenus::troubled, this, &MainWindow::showNotice);
+  connect(m_choosers, &ChooserBar::openWanted, this, &MainWindow::openLogs);
+  connect(m_empty, &EmptyPage::openWanted, this, &MainWindow::openLogs);
+  connect(m_empty, &EmptyPage::pasteWanted, this, &MainWindow::paste);
+  connect(m_empty, &EmptyPage::demoWanted, this, &MainWindow::openDemo);
+  connect(m_check, &CheckPage::ovenWanted, m_choosers, &ChooserBar::showOven);
+  connect(m_check, &CheckPage::entryWanted, this, [this] {
+    showImport();
+    m_import->readingPanel()->focusEntry();
+  });
+  connect(m_import, &ImportPage::boardWanted, m_choosers, &ChooserBar::showBoard);
+  connect(m_import, &ImportPage::showWanted, this, [this](std::size_t channel, double from_s, double to_s) {
+    showResult();
+    m_document->chooseChannel(channel);
+    m_check->plot()->setRawSamplesShown(true);
+    m_check->plot()->showStretch(from_s, to_s);
+  });
+  connect(m_import->readingPanel(), &ReadingPanel::done, this, &MainWindow::showResult);
+  connect(m_import->readingPanel(), &ReadingPanel::noted, this, &MainWindow::note);
+  connect(m_import->readingPanel(), &ReadingPanel::troubled, this, [this](const QString& title, const Error& error) {
+    showNotice({title, errorText(error), {}});
+  });
+  connect(m_check, &CheckPage::boardWanted, m_choosers, &ChooserBar::showBoard);
+  connect(m_check, &CheckPage::windowWanted, this,
+          [this](std::size_t of, std::size_t requirement) { showWindowEditor(of, int(requirement)); });
+  connect(m_profiles, &ProfileMenus::editWindowWanted, this, [this] { showWindowEditor(); });
+  connect(m_editor, &WindowPage::done, this, &MainWindow::showResult);
+  connect(m_editor, &WindowPage::noted, this, &MainWindow::note);
+  connect(m_editor, &WindowPage::troubled, this, [this](const QString& title, const Error& error) {
+    showNotice({title, errorText(error), {}});
+  });
+  connect(m_readAs, &QLabel::linkActivated, this, &MainWindow::showImport);
+  document->setRememberedLayouts(m_layouts->snapshot());
+  connect(m_sentence, &widgets::Sentence::activated, this, &MainWindow::followLink);
+  connect(document, &Document::currentChanged, this, [this] {
+    m_notice.reset();
+    if (!m_document->current()) m_shown = nullptr;
+    refreshPage();
+    refreshSentence();
+    refreshStatus();
+  });
+  connect(document, &Document::setupChanged, this, [this] {
+    m_notice.reset();
+    refreshSentence();
+  });
+  connect(document, &Document::activityChanged, this, [this] {
+    if (m_document->activity() && !m_slow->isActive() && m_slow->property("running").toBool() == false) {
+      m_slow->setProperty("running", true);
+      m_slow->start();
+    } else if (!m_document->activity()) {
+      m_slow->setProperty("running", false);
+      m_slow->stop();
+    }
+    refreshSentence();
+  });
+  connect(document, &Document::failureChanged, this, &MainWindow::showFailure);
+  connect(document, &Document::opened, this, [this](const QString& name) {
+    for (const auto& log : m_document->logs()) {
+      if (log->source.name == name && !log->source.path.isEmpty()) m_settings->addRecentLog(log->source.path);
+    }
+  });
+  setFormat();
+  style();
+  refreshPage();
+  refreshSentence();
+  refreshStatus();
+  m_sentence->setFocus();
+  if (!restoreGeometry(settings->windowGeometry())) resize(1440, 900);
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::buildLayout() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  m_rail->addItem(tr("Check"));
+  m_rail->setCurrentRow(0);
+  m_rail->setItemDelegate(new RailDelegate(m_rail));
+  m_rail->setAccessibleName(tr("Tasks"));
+  m_rail->setFrameShape(QFrame::NoFrame);
+  m_rail->setFont(theme.font(15));
+  m_rail->setFocusPolicy(Qt::StrongFocus);
+  m_railNote->setWordWrap(true);
+  m_railNote->setFont(theme.font(12));
+  m_railNote->setContentsMargins(int(theme.px(16)), 0, int(theme.px(8)), int(theme.px(12)));
+  auto* rail = new QWidget;
+  rail->setObjectName(QStringLiteral("rail"));
+  rail->setAutoFillBackground(true);
+  rail->setFixedWidth(int(theme.px(kRailWidth_px)));
+  auto* rail_layout = new QVBoxLayout(rail);
+  rail_layout->setContentsMargins(0, int(theme.px(8)), 0, 0);
+  rail_layout->addWidget(m_rail, 1);
+  rail_layout->addWidget(m_railNote);
+
+  m_pages->addWidget(m_empty);
+  m_pages->addWidget(m_check);
+  m_pages->addWidget(m_import);
+  m_pages->addWidget(m_editor);
+  auto* sentence_block = new QWidget;
+  sentence_block->setAutoFillBackground(true);
+  sentence_block->setBackgroundRole(QPalette::Base);
+  auto* sentence_layout = new QVBoxLayout(sentence_block);
+  sentence_layout->setContentsMargins({});
+  sentence_layout->addWidget(m_sentence);
+
+  auto* right = new QVBoxLayout;
+  right->setContentsMargins({});
+  right->setSpacing(0);
+  right->addWidget(m_choosers);
+  right->addWidget(new Hairline);
+  right->addWidget(sentence_block);
+  right->addWidget(new Hairline);
+  right->addWidget(m_pages, 1);
+  auto* central = new QWidget;
+  auto* layout = new QHBoxLayout(central);
+  layout->setContentsMargins({});
+  layout->setSpacing(0);
+  layout->addWidget(rail);
+  layout->addLayout(right, 1);
+  setCentralWidget(central);
+
+  m_readAs->setTextFormat(Qt::RichText);
+  m_readAs->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+  statusBar()->setContentsMargins(int(theme.px(10)), 0, int(theme.px(10)), 0);
+  statusBar()->addWidget(m_status);
+  statusBar()->addWidget(m_readAs);
+  statusBar()->addPermanentWidget(m_rule);
+  statusBar()->setSizeGripEnabled(false);
+}
+
+void MainWindow::setFormat() {
+  m_format = Format(m_settings->temperatureUnit(), m_settings->speedUnit(), QLocale());
+  m_check->setFormat(m_format);
+  m_import->setFormat(m_format);
+  refreshSentence();
+  refreshStatus();
+}
+
+void MainWindow::refreshPage() {
+  QWidget* page = m_document->current() ? static_cast<QWidget*>(m_check) : m_empty;
+  if (m_shown) page = m_shown;
+  m_pages->setCurrentWidget(page);
+  const auto* log = m_document->current();
+  QString title = tr("Ovenwright");
+  if (log) {
+    title = runTitle(*log, log->run);
+    if (m_document->setup().board)
+      title += QStringLiteral(" – ") + QString::fromStdString(m_document->setup().board->identity.name);
+    title += QStringLiteral(" – ") + tr("Ovenwright");
+  }
+  setWindowTitle(title);
+}
+
+void MainWindow::refreshSentence() {
+  const auto activity = m_document->activity();
+  if (activity && !m_slow->isActive() && m_slow->property("running").toBool()) {
+    m_sentence->setContent(readingSentence(*activity, m_format));
+  } else if (m_notice) {
+    m_sentence->setContent(noticeSentence(*m_notice));
+  } else if (const auto view = m_document->view()) {
+    m_sentence->setContent(
+        widgets::sentenceOf(view->judgement(), view->entry() ? std::optional(view->entry()->at_s) : std::nullopt));
+  } else if (!activity) {
+    m_sentence->setContent(emptySentence());
+  }
+}
+
+void MainWindow::refreshStatus() {
+  const auto view = m_document->view();
+  m_readAs->setVisible(view != nullptr);
+  m_rule->setVisible(view != nullptr);
+  if (!view) {
+    m_status->setText(tr("Ready"));
+    return;
+  }
+  const auto& read_as = view->reading().read_as;
+  QString text = tr("%1: %2 rows, every %3 s, %n channel(s)", nullptr, int(view->channels().size()))
+                     .arg(m_document->current()->source.name, m_format.count(read_as.rows),
+                          m_format.locale().toString(view->run().sample_interval_s, 'g', 4));
+  if (view->entry()) {
+    const QString at = m_format.seconds(view->entry()->at_s);
+    text += QStringLiteral("; ") + (view->entry()->found_from == oven::Entry::Source::kLog
+                                        ? tr("oven entry found at %1 s").arg(at)
+                                        : tr("oven entry given at %1 s").arg(at));
+  }
+  m_status->setText(text);
+  QStringList read;
+  const auto word = [&read](const Choices& choices, const std::string& value, const QString& pattern) {
+    const auto known = std::ranges::find(choices, QString::fromStdString(value), &Choices::value_type::first);
+    if (!value.empty())
+      read << pattern.arg(known == choices.end() ? QString::fromStdString(value) : known->second.toLower());
+  };
+  word(delimiterChoices(), read_as.delimiter, QStringLiteral("%1"));
+  word(decimalChoices(), read_as.decimal, tr("decimal %1"));
+  const auto units = unitChoices();
+  const auto unit = std::ranges::find(units, QString::fromStdString(read_as.unit), &Choices::value_type::first);
+  read << (unit == units.end() ? QString::fromStdString(read_as.unit) : unit->second);
+  const QString words = tr("Read as: %1").arg(read.join(QStringLiteral(", ")));
+  m_readAs->setText(QStringLiteral("<a href=\"#\">%1</a>").arg(words.toHtmlEscaped()));
+  m_readAs->setAccessibleName(words);
+  const auto& windows = view->judgement().windows;
+  const bool guarded = std::ranges::any_of(
+      windows, [](const auto& window) { return window.decision_rule == window::DecisionRule::kGuarded; });
+  m_rule->setText(guarded ? tr("Decision rule: guarded, w = U") : tr("Decision rule: simple"));
+}
+
+void MainWindow::followLink(const widgets::SentenceLink& link) {
+  using Link = judge::SentencePart::Link;
+  if (link.command == u"stop") {
+    m_document->stop();
+    return;
+  }
+  if (!link.command.isEmpty() && m_notice) {
+    const auto act = m_notice->cures.at(std::size_t(link.command.toInt())).act;
+    m_notice.reset();
+    m_document->dismissFailure();
+    refreshSentence();
+    if (act) act();
+    return;
+  }
+  switch (link.kind) {
+    case Link::kWindowChooser:
+      m_choosers->showWindow();
+      return;
+    case Link::kBoardChooser:
+      m_choosers->showBoard();
+      return;
+    case Link::kOutcome:
+    case Link::kZones:
+    case Link::kFault:
+    case Link::kMore:
+    case Link::kNone:
+      break;
+  }
+  if (!link.outcomes.empty()) m_document->choose(link.outcomes.front());
+}
+
+void MainWindow::showNotice(const Notice& notice) {
+  m_notice = notice;
+  m_notice->cures.push_back({tr("Dismiss"), {}});
+  refreshSentence();
+}
+
+Notice MainWindow::failureNotice(const Document::Failure& failure) {
+  Notice notice{tr("%1 was not read.").arg(failure.log->source.name), errorText(failure.error), {}};
+  const auto again = [this, failure](const QString& label, check::Request setup) {
+    return Notice::Cure{label,
+                        [this, failure, setup = std::move(setup)] { m_document->open(failure.log->source, setup); }};
+  };
+  const auto& error = failure.error;
+  const auto& setup = failure.log->setup;
+  const bool about_board = setup.board && error.where.file == setup.board->identity.file && !error.where.file.empty();
+  const bool about_recipe =
+      setup.recipe && error.where.file == setup.recipe->identity.file && !error.where.file.empty();
+  if (about_board) {
+    check::Request without = setup;
+    without.board.reset();
+    notice.text = errorText(error);
+    notice.cures.push_back(again(tr("Read it without the board"), std::move(without)));
+  } else if (about_recipe) {
+    check::Request without = setup;
+    without.oven.reset();
+    without.recipe.reset();
+    notice.cures.push_back(again(tr("Read it without the oven"), std::move(without)));
+  } else if (error.code == ErrorCode::kParse) {
+    const auto show = [this, failure] {
+      m_import->showFailure(failure);
+      m_shown = m_import;
+      refreshPage();
+    };
+    if (error.where.line > 0) notice.cures.push_back({tr("Show the line"), show});
+    notice.cures.push_back({tr("Read it another way"), show});
+  } else {
+    notice.cures.push_back(again(tr("Try again"), setup));
+    notice.cures.push_back({tr("Open another log…"), [this] { openLogs(); }});
+  }
+  return notice;
+}
+
+void MainWindow::showFailure() {
+  const auto& failure = m_document->failure();
+  const auto* current = m_document->current();
+  if (failure) {
+    showNotice(failureNotice(*failure));
+    if (m_shown == m_import && m_import->isFailureShown()) m_import->showFailure(failure);
+  } else if (current && current->error) {
+    Notice notice{tr("Not judged."), errorText(*current->error), {}};
+    notice.cures.push_back({tr("Undo this change"), [this] { m_document->undoStack()->undo(); }});
+    showNotice(notice);
+  } else {
+    m_notice.reset();
+    refreshSentence();
+  }
+}
+
+void MainWindow::showImport() {
+  if (!m_document->current()) return;
+  m_import->showFailure(std::nullopt);
+  m_shown = m_import;
+  refreshPage();
+}
+
+void MainWindow::showWindowEditor(std::size_t window, int requirement) {
+  m_shown = m_editor;
+  refreshPage();
+  m_editor->show(window, requirement);
+}
+
+void MainWindow::showResult() {
+  m_shown = nullptr;
+  refreshPage();
+}
+
+void MainWindow::showDropFrame(int logs) { m_dropFrame->showFor(logs); }
+
+void MainWindow::note(const QString& text) { statusBar()->showMessage(text, kNote_ms); }
+
+void MainWindow::openMime(const QMimeData& dropped) {
+  const QStringList files = localFiles(dropped);
+  if (!files.isEmpty()) {
+    m_document->openFiles(files);
+  } else if (dropped.hasText()) {
+    m_document->openPasted(dropped.text().toUtf8());
+  }
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  const QStringList files = localFiles(*event->mimeData());
+  if (files.isEmpty() && !event->mimeData()->hasText()) return;
+  m_dropFrame->showFor(files.isEmpty() ? 1 : int(files.size()));
+  event->acceptProposedAction();
+}
+
+void MainWindow::dragLeaveEvent(QDragLeaveEvent*) { m_dropFrame->hide(); }
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  m_dropFrame->hide();
+  openMime(*event->mimeData());
+  event->acceptProposedAction();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  m_settings->setWindowGeometry(saveGeometry());
+  m_check->saveState();
+  QMainWindow::closeEvent(event);
+}
+
+bool MainWindow::event(QEvent* event) {
+  if (event->type() == QEvent::ThemeChange) Appearance::followSystem();
+  return QMainWindow::event(event);
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+  QMainWindow::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) style();
+}
+
+void MainWindow::style() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  if (auto* rail = findChild<QWidget*>(QStringLiteral("rail"))) {
+    QPalette ground = rail->palette();
+    ground.setColor(QPalette::Window, theme.rail);
+    ground.setColor(QPalette::Base, theme.rail);
+    ground.setColor(QPalette::WindowText, theme.secondary);
+    rail->setPalette(ground);
+    m_rail->setPalette(ground);
+  }
+}
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,103 @@
+#pragma once
+#include <QMainWindow>
+#include <memory>
+#include <optional>
+
+#include "app/desktop/document/document.h"
+#include "app/desktop/text/format.h"
+#include "app/desktop/window/notice.h"
+
+class QLabel;
+class QListWidget;
+class QMimeData;
+class QStackedWidget;
+class QTimer;
+
+namespace ovenwright::widgets {
+class Sentence;
+struct SentenceLink;
+}  // namespace ovenwright::widgets
+
+namespace ovenwright::desktop {
+
+class CheckPage;
+class ChooserBar;
+class DropFrame;
+class EmptyPage;
+class HelpWindow;
+class ImportPage;
+class LayoutMemory;
+class ProfileMenus;
+class WindowPage;
+
+/// The one window: rail of tasks, bar of choosers, sentence, the page of the task, status line. Logs can be dropped on
+/// it anywhere, at any time.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+ public:
+  MainWindow(Document* document, Settings* settings);
+  ~MainWindow() override;
+
+  ProfileMenus* profiles() { return m_profiles; }
+  CheckPage* checkPage() { return m_check; }
+  widgets::Sentence* sentence() { return m_sentence; }
+  void openDemo();
+  void showNotice(const Notice& notice);
+  void showImport();  ///< how the log was read
+  void showWindowEditor(std::size_t window = 0, int requirement = -1);
+  void showResult();  ///< back from either
+  void showDropFrame(int logs);
+
+ protected:
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dragLeaveEvent(QDragLeaveEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+  void closeEvent(QCloseEvent* event) override;
+  void changeEvent(QEvent* event) override;
+  bool event(QEvent* event) override;
+
+ private:
+  void buildLayout();
+  void buildActions();  // actions.cpp
+  void fillRecent();
+  void openLogs();
+  void paste();
+  void openMime(const QMimeData& dropped);
+  void copyText();
+  void copyPicture();
+  void stepPart(int by);
+  void setFormat();
+  void style();
+  void refreshSentence();
+  void refreshStatus();
+  void refreshPage();
+  void followLink(const widgets::SentenceLink& link);
+  void showFailure();
+  Notice failureNotice(const Document::Failure& failure);
+  void note(const QString& text);  // in the status line for 5 s
+  QAction* addAction(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> act);
+
+  Document* m_document;
+  Settings* m_settings;
+  Format m_format;
+  ProfileMenus* m_profiles;
+  QAction *m_undo, *m_redo;
+  ChooserBar* m_choosers;
+  widgets::Sentence* m_sentence;
+  QListWidget* m_rail;
+  QLabel *m_railNote, *m_status, *m_readAs, *m_rule;
+  QStackedWidget* m_pages;
+  EmptyPage* m_empty;
+  CheckPage* m_check;
+  std::unique_ptr<LayoutMemory> m_layouts;
+  ImportPage* m_import;
+  WindowPage* m_editor;
+  QWidget* m_shown = nullptr;  // in place of the result: m_import or m_editor
+  DropFrame* m_dropFrame;
+  HelpWindow* m_help = nullptr;
+  QMenu* m_recent = nullptr;
+  QTimer* m_slow;  // runs out when a reading takes long enough to be told of
+  std::optional<Notice> m_notice;
+};
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,24 @@
+#pragma once
+#include <QString>
+#include <functional>
+#include <vector>
+
+#include "core/units/result.h"
+
+namespace ovenwright::desktop {
+
+/// Something that did not work, said as one sentence in the place of the verdict, with what cures it. Never a box.
+struct Notice {
+  struct Cure {
+    QString label;
+    std::function<void()> act;
+  };
+  QString title;  ///< "qm2304_3.csv was not read."
+  QString text;   ///< "Line 18, column 3: found “n/a”, expected a temperature."
+  std::vector<Cure> cures;
+};
+
+/// The error as the second part of a notice: place, what was found and expected, else the message; nothing was changed.
+QString errorText(const Error& error);
+
+}  // namespace ovenwright::desktop

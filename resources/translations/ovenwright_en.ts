@@ -1,0 +1,129 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en_US">
+<context>
+    <name>ChannelsPanel</name>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n more</numerusform>
+            <numerusform>%n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>CheckPage</name>
+    <message numerus="yes">
+        <source>Temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>Temperature over time, %n thermocouple</numerusform>
+            <numerusform>Temperature over time, %n thermocouples</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>DropFrame</name>
+    <message numerus="yes">
+        <source>Drop to read %n log(s)</source>
+        <translation>
+            <numerusform>Drop to read %n log</numerusform>
+            <numerusform>Drop to read %n logs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>FileModel</name>
+    <message numerus="yes">
+        <source>%n row(s) more</source>
+        <translation>
+            <numerusform>%n row more</numerusform>
+            <numerusform>%n rows more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>MainWindow</name>
+    <message numerus="yes">
+        <source>%1: %2 rows, every %3 s, %n channel(s)</source>
+        <translation>
+            <numerusform>%1: %2 rows, every %3 s, %n channel</numerusform>
+            <numerusform>%1: %2 rows, every %3 s, %n channels</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ReadingPanel</name>
+    <message numerus="yes">
+        <source>The %n line(s) before it are kept as notes.</source>
+        <translation>
+            <numerusform>The line before it is kept as a note.</numerusform>
+            <numerusform>The %n lines before it are kept as notes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n cell(s) without a reading</source>
+        <translation>
+            <numerusform>%1: %n cell without a reading</numerusform>
+            <numerusform>%1: %n cells without a reading</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Wording</name>
+    <message numerus="yes">
+        <source>%n pass</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n pass</numerusform>
+            <numerusform>%n pass</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n conditional pass</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n conditional pass</numerusform>
+            <numerusform>%n conditional pass</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n conditional fail</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n conditional fail</numerusform>
+            <numerusform>%n conditional fail</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fail</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n fail</numerusform>
+            <numerusform>%n fail</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n undetermined</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n undetermined</numerusform>
+            <numerusform>%n undetermined</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Smallest margin of the other %n</source>
+        <comment>results that have a value</comment>
+        <translation>
+            <numerusform>Smallest margin of the other %n</numerusform>
+            <numerusform>Smallest margin of the other %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n informative results over their limits</source>
+        <translation>
+            <numerusform>%n informative result over its limit</numerusform>
+            <numerusform>%n informative results over their limits</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>

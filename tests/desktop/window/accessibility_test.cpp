@@ -1,0 +1,89 @@
+#include <QAbstractButton>
+#include <QAbstractItemView>
+#include <QAccessible>
+#include <QAction>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QMenuBar>
+#include <QSpinBox>
+
+#include "app/desktop/window/check_page.h"
+#include "tests/desktop/window/window_fixture.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+/// Everything that a person can act on or that holds content of its own.
+bool isControl(const QWidget* widget) {
+  if (widget->objectName().startsWith(QStringLiteral("qt_"))) return false;  // parts inside stock widgets
+  return widget->focusPolicy() != Qt::NoFocus || qobject_cast<const QAbstractButton*>(widget) ||
+         qobject_cast<const QComboBox*>(widget) || qobject_cast<const QLineEdit*>(widget) ||
+         qobject_cast<const QAbstractItemView*>(widget);
+}
+
+QStringList namelessControls(QWidget* window) {
+  QStringList nameless;
+  for (QWidget* widget : window->findChildren<QWidget*>()) {
+    if (!widget->isVisible() || !isControl(widget)) continue;
+    // A line inside a combo or spin box is heard through its box, the headings of a table through the table.
+    if (qobject_cast<QAbstractItemView*>(widget->parentWidget())) continue;
+    if (qobject_cast<QComboBox*>(widget->parentWidget()) || qobject_cast<QAbstractSpinBox*>(widget->parentWidget()))
+      continue;
+    QAccessibleInterface* heard = QAccessible::queryAccessibleInterface(widget);
+    if (heard && !heard->text(QAccessible::Name).isEmpty()) continue;
+    nameless << QStringLiteral("%1 in %2")
+                    .arg(QLatin1String(widget->metaObject()->className()),
+                         QLatin1String(widget->parentWidget()->metaObject()->className()));
+  }
+  return nameless;
+}
+
+TEST_F(WindowTest, EveryControlHasANameWhileNothingIsOpen) {
+  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "");
+}
+
+TEST_F(WindowTest, EveryControlHasANameOnEveryPage) {
+  openDemo();
+  auto* page = m_window->checkPage();
+  page->stepProblem(1);
+  for (const auto tab : {CheckPage::kLanes, CheckPage::kTable, CheckPage::kBoard}) {
+    page->showTab(tab);
+    QApplication::processEvents();
+    EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "tab " << int(tab);
+  }
+  m_window->showImport();
+  QApplication::processEvents();
+  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "how the log was read";
+  m_window->showWindowEditor();
+  QApplication::processEvents();
+  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "window editor";
+}
+
+TEST_F(WindowTest, EveryMenuEntryDoesSomething) {
+  for (const QAction* menu : m_window->menuBar()->actions()) {
+    ASSERT_NE(menu->menu(), nullptr);
+    EXPECT_FALSE(menu->menu()->isEmpty()) << menu->text().toStdString();
+  }
+}
+
+TEST_F(WindowTest, F6GoesThroughAllParts) {
+  openDemo();
+  std::set<const QWidget*> visited;
+  for (int i = 0; i < 8; ++i) {
+    QTest::keyClick(m_window.get(), Qt::Key_F6);
+    visited.insert(QApplication::focusWidget());
+  }
+  EXPECT_GE(visited.size(), 5u);
+}
+
+TEST_F(WindowTest, F8GoesToWhatIsNotAPass) {
+  openDemo();
+  QTest::keyClick(m_window.get(), Qt::Key_F8);
+  ASSERT_TRUE(m_document->chosen());
+  EXPECT_NE(m_document->view()->judgement().all(*m_document->chosen()).verdict, judge::Verdict::kPass);
+  QTest::keyClick(m_window.get(), Qt::Key_Escape);
+  EXPECT_FALSE(m_document->chosen());
+}
+
+}  // namespace
+}  // namespace ovenwright::desktop

@@ -1,0 +1,133 @@
+#include "app/desktop/document/layout_memory.h"
+#include "app/desktop/import/layout_edit.h"
+#include "app/desktop/window/profile_menus.h"
+#include "tests/desktop/window/window_fixture.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+TEST_F(WindowTest, AnotherWindowJudgesAnewAndUndoBringsTheOldResultBack) {
+  openDemo();
+  const auto first = m_document->view();
+  const QString first_sentence = shownSentence();
+  m_window->profiles()->chooseWindow(QStringLiteral("sac305"));
+  settle();
+  const auto second = m_document->view();
+  ASSERT_NE(second, nullptr);
+  EXPECT_EQ(second->judgement().windows[0].identity.stem, "sac305");
+  EXPECT_NE(second->judgement().all_size(), 0u);
+  m_document->undoStack()->undo();
+  EXPECT_EQ(m_document->view(), first);  // at once, not worked out again
+  EXPECT_EQ(shownSentence(), first_sentence);
+  m_document->undoStack()->redo();
+  EXPECT_EQ(m_document->view(), second);
+}
+
+TEST_F(WindowTest, EachEditIsOneStepBack) {
+  openDemo();
+  m_window->profiles()->chooseBoard({});
+  settle();
+  EXPECT_FALSE(m_document->view()->board());
+  m_window->profiles()->chooseOven({}, {});
+  settle();
+  EXPECT_FALSE(m_document->view()->hasZones());
+  check::Request setup = m_document->setup();
+  setup.entry_s = 7.5;
+  m_document->edit(QStringLiteral("Oven entry"), setup);
+  settle();
+  while (m_document->undoStack()->canUndo()) m_document->undoStack()->undo();
+  settle();
+  EXPECT_TRUE(m_document->view()->board());
+  EXPECT_TRUE(m_document->view()->oven());
+  EXPECT_FALSE(m_document->setup().entry_s);
+}
+
+TEST_F(WindowTest, ATypedNumberIsOneStepWhateverItsDigits) {
+  openDemo();
+  for (const double entry_s : {1.0, 12.0, 12.5}) {
+    check::Request setup = m_document->setup();
+    setup.entry_s = entry_s;
+    m_document->edit(QStringLiteral("Oven entry"), setup, Document::Rework::kJudge, 1);
+  }
+  settle();
+  EXPECT_EQ(m_document->undoStack()->count(), 1);
+  EXPECT_DOUBLE_EQ(m_document->view()->entry()->at_s, 12.5);
+  m_document->undoStack()->undo();
+  settle();
+  EXPECT_FALSE(m_document->setup().entry_s);
+}
+
+TEST_F(WindowTest, AGivenUnitIsReadAtOnceAndCanBeTakenBack) {
+  drop({demo("tern_run2.csv")});
+  settle();
+  const double hottest = *m_document->view()->channels()[0].look.peak_C;
+  editLayout(m_document.get(), QStringLiteral("Unit"), [](log::Layout& layout) { layout.unit = "degF"; });
+  settle();
+  // Source: definition of the degree Fahrenheit.
+  EXPECT_NEAR(*m_document->view()->channels()[0].look.peak_C, (hottest - 32) / 1.8, 1e-6);
+  m_document->undoStack()->undo();
+  EXPECT_EQ(*m_document->view()->channels()[0].look.peak_C, hottest);
+}
+
+TEST_F(WindowTest, AReadingThatFailsKeepsTheOldResultAndOffersUndo) {
+  drop({demo("tern_run2.csv")});
+  settle();
+  const auto before = m_document->view();
+  editLayout(m_document.get(), QStringLiteral("Header"), [](log::Layout& layout) {
+    layout.delimiter = "|";
+    layout.time.columns = {7};
+  });
+  settle();
+  if (m_document->current()->error) {
+    EXPECT_EQ(m_document->view(), before);
+    EXPECT_TRUE(shownSentence().contains(QStringLiteral("Undo this change")));
+  }
+  m_document->undoStack()->undo();
+  settle();
+  EXPECT_FALSE(m_document->current()->error);
+}
+
+TEST_F(WindowTest, ClosingALogCanBeUndone) {
+  openDemo();
+  const auto view = m_document->view();
+  m_document->close(m_document->currentPointer());
+  EXPECT_EQ(m_document->current(), nullptr);
+  EXPECT_TRUE(shownSentence().startsWith(QStringLiteral("No run is open.")));
+  m_document->undoStack()->undo();
+  EXPECT_EQ(m_document->view(), view);
+}
+
+TEST_F(WindowTest, AKeptLayoutIsUsedForTheNextLogOfThatShape) {
+  const QByteArray text("Time (s);TC1;TC2\n0;212;213\n10;300;310\n20;400;410\n30;430;440\n40;300;310\n50;212;213\n");
+  drop({write(QStringLiteral("one.csv"), text)});
+  settle();
+  ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
+  editLayout(m_document.get(), QStringLiteral("Unit"), [](log::Layout& layout) { layout.unit = "degF"; });
+  settle();
+  LayoutMemory memory(m_settings.get());
+  log::Layout layout = m_document->view()->reading().layout;
+  layout.name = "my logger";
+  const auto kept = memory.keep(m_document->view()->reading(), layout);
+  ASSERT_TRUE(kept) << kept.error().text();
+  m_document->setRememberedLayouts(memory.snapshot());
+  drop({write(QStringLiteral("two.csv"), text)});
+  settle();
+  ASSERT_EQ(m_document->current()->source.name, QStringLiteral("two.csv"));
+  EXPECT_NEAR(*m_document->view()->channels()[0].look.peak_C, (430 - 32) / 1.8, 1e-6);
+}
+
+TEST_F(WindowTest, ABadWindowChangesNothingAndIsSaidInOneSentence) {
+  openDemo();
+  const auto before = m_document->view();
+  const QString path = write(QStringLiteral("bad.toml"),
+                             "name = \"Bad\"\n[[requirement]]\nname = \"peak\"\nmeasure = \"peak\"\nuper = 250\n");
+  m_window->profiles()->chooseWindow(path);
+  settle();
+  EXPECT_EQ(m_document->view(), before);
+  EXPECT_TRUE(shownSentence().contains(QStringLiteral("bad.toml, line 5")) ||
+              shownSentence().contains(QStringLiteral("bad.toml")))
+      << shownSentence().toStdString();
+}
+
+}  // namespace
+}  // namespace ovenwright::desktop

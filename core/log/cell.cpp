@@ -20,8 +20,45 @@ std::string_view without_wrapping(std::string_view text) {
 
 bool may_start_number(char c) { return (c >= '0' && c <= '9') || c == '-' || c == '+' || c == '.' || c == ','; }
 
+/// Whether a unit may start so: ",4" and ":14:22" behind a number are none.
+bool may_start_unit(char c) { return std::string_view{",.:;-/+'"}.find(c) == std::string_view::npos; }
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+/// "9:14:22", "09:14:22.500": the clock of most logs, without the search for all that a time may be.
+bool plain_clock(std::string_view text, TimeText& time) {
+  const std::size_t hours = text.size() > 1 && text[1] == ':' ? 1 : 2;
+  if (text.size() < hours + 6 || text[hours] != ':' || text[hours + 3] != ':') return false;
+  const auto two = [text](std::size_t at) { return (text[at] - '0') * 10 + (text[at + 1] - '0'); };
+  for (const std::size_t i : {hours - 1, std::size_t{0}, hours + 1, hours + 2, hours + 4, hours + 5}) {
+    if (!is_digit(text[i])) return false;
+  }
+  const int minutes = two(hours + 1), seconds = two(hours + 4);
+  if (minutes > 59 || seconds > 60) return false;
+  double fraction = 0, power = 1;
+  std::size_t i = hours + 6;
+  if (i < text.size()) {
+    if ((text[i] != '.' && text[i] != ',') || i + 1 == text.size() || text.size() - i > 13) return false;
+    for (++i; i < text.size(); ++i, ++time.fraction_digits) {
+      if (!is_digit(text[i])) return false;
+      fraction = fraction * 10 + (text[i] - '0');
+      power *= 10;
+    }
+  }
+  time.has_clock = true;
+  time.parts = 3;
+  time.lead = hours == 1 ? text[0] - '0' : two(0);
+  time.clock_s = time.lead * 3600.0 + minutes * 60.0 + seconds + fraction / power;
+  return true;
+}
+
 Cell plain_cell(std::string_view text, char decimal) {
   Cell cell;
+  if (plain_clock(text, cell.time)) {
+    cell.kind = CellKind::kTime;
+    return cell;
+  }
+  cell.time = {};
   if (may_start_number(text.front())) {
     if (const auto number = read_number(text, decimal)) {
       cell.value = number->value;
@@ -31,7 +68,8 @@ Cell plain_cell(std::string_view text, char decimal) {
         cell.kind = CellKind::kNumber;
         return cell;
       }
-      if (auto unit = parse_unit(number->rest); unit && unit->quantity != Quantity::kClock) {
+      if (auto unit = may_start_unit(number->rest.front()) ? parse_unit(number->rest) : std::nullopt;
+          unit && unit->quantity != Quantity::kClock) {
         cell.kind = CellKind::kNumber;
         cell.unit = std::move(unit);
         return cell;
@@ -41,6 +79,12 @@ Cell plain_cell(std::string_view text, char decimal) {
   if (const auto time = read_time_text(text)) {
     cell.kind = CellKind::kTime;
     cell.time = *time;
+    return cell;
+  }
+  constexpr std::size_t kLongestWord = 48;
+  const bool figures = is_digit(text.front()) && text.find_first_not_of("0123456789.,:;/+- ") == std::string_view::npos;
+  if (text.size() > kLongestWord || figures) {
+    cell.kind = CellKind::kText;
     return cell;
   }
   const std::string small = lower(text);

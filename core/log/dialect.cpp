@@ -10,8 +10,8 @@
 namespace ovenwright::log {
 namespace {
 
-constexpr std::size_t kWhole = 24U << 10;  // a text up to this size is its own sample
-constexpr std::size_t kHead = 12U << 10, kPiece = 3U << 10;
+constexpr std::size_t kWhole = 8U << 10;  // a text up to this size is its own sample
+constexpr std::size_t kHead = 5U << 10, kPiece = 1500;
 constexpr std::size_t kFewestLines = 40;  // a head with fewer lines is widened
 constexpr std::size_t kMostHead = 8U << 20;
 constexpr std::size_t kMostRows = 400;
@@ -45,15 +45,22 @@ class Tally {
       }
     }
     if (good + open + bad == 0) return;
-    ++lines_;
     if (digits) ++lines_with_digits_;
     // Between delimiters a time and a value may stand beside a name and a word of state; between blanks that is prose.
     const bool row_of_data = good >= 1 && good >= bad && (good + open >= bad + 1 || (at_delimiters_ && good >= 2));
     if (!row_of_data) return;
     auto& width = widths_[row.cells.size()];
     width.purity += (good + 0.7 * open) / (good + open + bad);
-    width.good += good;
     ++width.rows;
+  }
+
+  void merge(const Tally& other) {
+    lines_with_digits_ += other.lines_with_digits_;
+    separators_ = separators_ || other.separators_;
+    for (const auto& [columns, width] : other.widths_) {
+      widths_[columns].purity += width.purity;
+      widths_[columns].rows += width.rows;
+    }
   }
 
   std::size_t columns() const {
@@ -77,30 +84,27 @@ class Tally {
     separators_ = separators_ || cell.find_first_of(".,") != std::string_view::npos;
   }
   struct Width {
-    double purity = 0, good = 0;
+    double purity = 0;
     std::size_t rows = 0;
   };
   char decimal_;
   bool at_delimiters_;
-  std::size_t lines_ = 0, lines_with_digits_ = 0;
+  std::size_t lines_with_digits_ = 0;
   bool separators_ = false;
   std::map<std::size_t, Width> widths_;
 };
 
-Tally tally(const std::vector<std::string_view>& sample, const Dialect& dialect, char decimal,
-            double* best_piece = nullptr) {
+Tally tally(const std::vector<std::string_view>& sample, const Dialect& dialect, char decimal, double& best_piece) {
   const bool at_delimiters = dialect.split == Dialect::Split::kDelimiter;
   Tally result(decimal, at_delimiters);
   Row row;
   for (const auto piece : sample) {
     TextRows source(piece, dialect);
     Tally of_piece(decimal, at_delimiters);
-    for (std::size_t here = 0; here < kMostRows && source.next(row); ++here) {
-      result.add(row);
-      if (best_piece != nullptr) of_piece.add(row);
-    }
+    for (std::size_t here = 0; here < kMostRows && source.next(row); ++here) of_piece.add(row);
+    result.merge(of_piece);
     const bool enough = of_piece.rows() > 1 || of_piece.score() > 0.3;  // one row: said to be one sample later
-    if (best_piece != nullptr && enough) *best_piece = std::max(*best_piece, of_piece.score());
+    if (enough) best_piece = std::max(best_piece, of_piece.score());
   }
   return result;
 }
@@ -240,7 +244,8 @@ DialectGuess guess_dialect(std::string_view text, const Layout& fixed) {
       const char decimal = decimals[i];
       const bool own = candidate.dialect.split == Dialect::Split::kDelimiter && candidate.dialect.delimiter == decimal;
       if (own && share_with(sample, '"') == 0 && !fixed.decimal) continue;
-      const Tally result = tally(sample, candidate.dialect, decimal);
+      double best_piece = 0;
+      const Tally result = tally(sample, candidate.dialect, decimal, best_piece);
       scores[i] = result.score();
       const double alone = result.columns() < 2 ? 0.5 : 1.0;  // one column is what is left where nothing splits
       const double rank =
@@ -251,19 +256,21 @@ DialectGuess guess_dialect(std::string_view text, const Layout& fixed) {
       best.decimal = decimal;
       best.columns = result.columns();
       best.score = result.score();
+      best.best_piece = best_piece;
       best.decimal_open = result.separators();
     }
-    if (best.dialect.name() == candidate.dialect.name() && decimals.size() == 2) {
+    const bool is_best = best.dialect.name() == candidate.dialect.name();
+    if (is_best && decimals.size() == 2) {
       const double difference = std::abs(scores[0] - scores[1]);
       best.other_decimal_possible = scores[0] >= 0 && scores[1] >= 0 && difference < 0.1;
       best.decimal_open = best.decimal_open && scores[0] >= 0 && scores[1] >= 0 && difference < 1e-9;
     }
+    // A delimiter that makes a table of nearly every line leaves nothing to look for.
+    constexpr double kClear = 0.93;
+    if (is_best && best.columns > 1 && best.score >= kClear && candidate.dialect.split == Dialect::Split::kDelimiter)
+      break;
   }
-  if (best.columns == 0) {
-    best.decimal_open = false;
-  } else {
-    tally(sample, best.dialect, best.decimal, &best.best_piece);
-  }
+  if (best.columns == 0) best.decimal_open = false;
   return best;
 }
 

@@ -89,8 +89,9 @@ class Interpreter {
     }
     reading_.read_as.delimiter = guess.dialect.name();
     reading_.read_as.decimal = std::string(1, guess.decimal);
+    Table found = find(rows, guess.columns, guess.decimal);
     if (guess.dialect.split == Dialect::Split::kDelimiter && guess.dialect.delimiter == ',' && guess.decimal == '.') {
-      auto apart = torn_apart(text, rows, guess);
+      auto apart = torn_apart(text, found);
       if (!apart) return apart.error();
       if (*apart) {
         TextRows again((*apart)->text, {Dialect::Split::kDelimiter, ';', {}});
@@ -100,16 +101,16 @@ class Interpreter {
             "Decimal commas stand without quotes between the commas of the delimiter; the counts of fields allow one "
             "reading.");
         const DialectGuess repaired = guess_dialect((*apart)->text, with_signs(";", std::string(1, decimal).c_str()));
-        return table(again, &again.dialect(), repaired.columns, decimal, text);
+        return table(again, &again.dialect(), repaired.columns, find(again, repaired.columns, decimal), decimal, text);
       }
     }
     if (only_decimal_commas_) {
       TextRows whole(text, {Dialect::Split::kWhole, '\n', {}});
       reading_.read_as.delimiter = "";
       reading_.read_as.decimal = ",";
-      return table(whole, &whole.dialect(), 1, ',', text);
+      return table(whole, &whole.dialect(), 1, find(whole, 1, ','), ',', text);
     }
-    return table(rows, &rows.dialect(), guess.columns, guess.decimal, text);
+    return table(rows, &rows.dialect(), guess.columns, std::move(found), guess.decimal, text);
   }
 
   Result<Reading> grid(const Grid& sheet) {
@@ -124,7 +125,7 @@ class Interpreter {
     GridRows rows(sheet);
     reading_.read_as.delimiter = "";
     reading_.read_as.decimal = std::string(1, guess.decimal);
-    return table(rows, nullptr, guess.columns, guess.decimal, {});
+    return table(rows, nullptr, guess.columns, find(rows, guess.columns, guess.decimal), guess.decimal, {});
   }
 
  private:
@@ -147,9 +148,11 @@ class Interpreter {
     return fixed;
   }
 
-  Result<std::optional<Unjoined>> torn_apart(std::string_view text, TextRows& rows, const DialectGuess& guess) {
-    Table table = find_table(rows, guess.columns, guess.decimal, layout_.header_line.value_or(0),
-                             layout_.header_line.has_value());
+  Table find(RowSource& rows, std::size_t columns, char decimal) const {
+    return find_table(rows, columns, decimal, layout_.header_line.value_or(0), layout_.header_line.has_value());
+  }
+
+  Result<std::optional<Unjoined>> torn_apart(std::string_view text, const Table& table) {
     if (table.columns == 0) return std::optional<Unjoined>{};
     if (looks_like_one_column(table)) {
       only_decimal_commas_ = true;
@@ -185,27 +188,26 @@ class Interpreter {
     return !cells.empty() && (read_header_text(cells.front()).words & (kTimeWord | kDateWord | kIndexWord)) == 0;
   }
 
-  Result<Reading> table(RowSource& rows, const Dialect* dialect, std::size_t columns, char decimal,
+  Result<Reading> table(RowSource& rows, const Dialect* dialect, std::size_t columns, Table table, char decimal,
                         std::string_view text) {
     const bool rows_forced = layout_.form == Form::kRows;
-    if (rows_forced || (!layout_.form && may_be_turned(rows, columns, decimal))) {
+    if (rows_forced || (!layout_.form && may_be_turned(table, columns))) {
       if (auto turned = turned_rows(rows, columns, decimal, rows_forced)) return turned_table(*turned, decimal, rows);
     }
+    if (table.columns == 0) return no_table(name_, text.empty() ? std::string_view{"cells"} : text);
     Found found;
     found.dialect = dialect;
     found.decimal = decimal;
-    found.table = find_table(rows, columns, decimal, layout_.header_line.value_or(0), layout_.header_line.has_value());
-    if (found.table.columns == 0) return no_table(name_, text.empty() ? std::string_view{"cells"} : text);
+    found.table = std::move(table);
     return read_found(rows, found, rows);
   }
 
-  static bool may_be_turned(RowSource& rows, std::size_t columns, char decimal) {
+  static bool may_be_turned(const Table& table, std::size_t columns) {
     constexpr double kMostRows = 400;
     if (columns < 4) return false;
-    const Table look = find_table(rows, columns, decimal, 0, false);
-    if (look.columns == 0) return true;
-    const bool names_first = look.profile.front().holds() == ColumnProfile::Holds::kText || look.headers.size() == 1;
-    return look.rows <= kMostRows && static_cast<double>(columns) >= look.rows && (names_first || columns >= 8);
+    if (table.columns == 0) return true;
+    const bool names_first = table.profile.front().holds() == ColumnProfile::Holds::kText || table.headers.size() == 1;
+    return table.rows <= kMostRows && static_cast<double>(columns) >= table.rows && (names_first || columns >= 8);
   }
 
   Result<Reading> turned_table(const TurnedTable& turned, char decimal, RowSource& original) {
@@ -215,9 +217,7 @@ class Interpreter {
     Found found;
     found.decimal = decimal;
     found.lines_of_columns = turned.lines;
-    if (guess.columns > 0)
-      found.table =
-          find_table(rows, guess.columns, decimal, layout_.header_line.value_or(0), layout_.header_line.has_value());
+    if (guess.columns > 0) found.table = find(rows, guess.columns, decimal);
     if (found.table.columns == 0) return no_table(name_, "rows");
     found.table.above = turned.others;
     return read_found(rows, found, original);

@@ -2,8 +2,9 @@
 
 #include <fast_float/fast_float.h>
 
+#include <algorithm>
 #include <cstdint>
-#include <limits>
+#include <iterator>
 #include <string>
 
 #include "core/log/plain_number.h"
@@ -14,40 +15,39 @@ namespace {
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
-/// Digits as they come, with what the exact arithmetic on short numbers needs.
-class Decimal {
- public:
+/// The digits of a number as they come.
+struct Digits {
+  std::uint64_t mantissa = 0;
+  int power = 0;
+  bool fits = true;  ///< all digits are in the mantissa
+
   void add(char digit, bool fraction) {
-    if (mantissa_ < kRoom) {
-      mantissa_ = mantissa_ * 10 + static_cast<std::uint64_t>(digit - '0');
+    constexpr std::uint64_t kRoom = 900'000'000'000'000'000;
+    if (mantissa < kRoom) {
+      mantissa = mantissa * 10 + static_cast<std::uint64_t>(digit - '0');
     } else {
-      short_ = false;
+      fits = false;
     }
-    power_ -= fraction ? 1 : 0;
-    text_ += digit;
+    power -= fraction ? 1 : 0;
   }
-  void sign(bool negative) { negative_ = negative; }
-  void raise(int power) { power_ += power; }
-
-  double value() const {
-    if (short_ && mantissa_ <= kMostExactInteger && power_ >= -kMostExactPower && power_ <= kMostExactPower) {
-      const double exact = static_cast<double>(mantissa_);
-      const double magnitude = power_ < 0 ? exact / kExactPowers[-power_] : exact * kExactPowers[power_];
-      return negative_ ? -magnitude : magnitude;
-    }
-    const std::string text = (negative_ ? "-" : "") + text_ + "e" + std::to_string(power_);
-    double value = 0;
-    fast_float::from_chars(text.data(), text.data() + text.size(), value);
-    return value;
+  bool exact() const {
+    return fits && mantissa <= kMostExactInteger && power >= -kMostExactPower && power <= kMostExactPower;
   }
-
- private:
-  static constexpr std::uint64_t kRoom = 900'000'000'000'000'000;
-  std::uint64_t mantissa_ = 0;
-  int power_ = 0;
-  bool short_ = true, negative_ = false;
-  std::string text_;
 };
+
+/// @param text  the number with all its separators: needed where the digits do not fit
+double magnitude_of(const Digits& digits, std::string_view text) {
+  if (digits.exact()) {
+    const double whole = static_cast<double>(digits.mantissa);
+    return digits.power < 0 ? whole / kExactPowers[-digits.power] : whole * kExactPowers[digits.power];
+  }
+  std::string plain;
+  std::copy_if(text.begin(), text.end(), std::back_inserter(plain), is_digit);
+  plain += "e" + std::to_string(digits.power);
+  double value = 0;
+  fast_float::from_chars(plain.data(), plain.data() + plain.size(), value);
+  return value;
+}
 
 /// How many bytes a thousands separator takes here: one that is followed by exactly three digits. 0: none.
 std::size_t grouping_at(std::string_view text, std::size_t i, char separator) {
@@ -74,10 +74,11 @@ std::size_t exponent_at(std::string_view text, std::size_t i, int& power) {
 
 std::optional<NumberText> read_number(std::string_view text, char decimal) {
   NumberText number;
-  Decimal digits;
+  Digits digits;
   std::size_t i = 0;
+  bool negative = false;
   if (i < text.size() && (text[i] == '-' || text[i] == '+')) {
-    digits.sign(text[i] == '-');
+    negative = text[i] == '-';
     ++i;
     while (i < text.size() && text[i] == ' ') ++i;
   }
@@ -100,18 +101,19 @@ std::optional<NumberText> read_number(std::string_view text, char decimal) {
   if (i < text.size() && text[i] == decimal) {
     number.decimals = 0;
     for (++i; i < text.size() && is_digit(text[i]); ++i, ++number.decimals) digits.add(text[i], true);
-    if (number.digits == 0 && number.decimals == 0) return std::nullopt;
   }
   if (number.digits == 0 && number.decimals <= 0) return std::nullopt;
+  const auto figures = text.substr(first, i - first);
   int power = 0;
   if (const std::size_t length = exponent_at(text, i, power)) {
     if (number.grouping != 0) return std::nullopt;  // nobody groups a mantissa: the sign is a decimal one
-    digits.raise(power);
+    digits.power += power;
     number.exponent = true;
     i += length;
   }
-  number.value = digits.value();
-  number.rest = trim(text.substr(i));
+  const double magnitude = magnitude_of(digits, figures);
+  number.value = negative ? -magnitude : magnitude;
+  if (i < text.size()) number.rest = trim(text.substr(i));
   return number;
 }
 

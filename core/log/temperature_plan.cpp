@@ -222,6 +222,7 @@ class Planner {
   /// A stated factor, in the direction that gives a run: "0.1 °C", "°C x10" and "scale 10" all mean that 2451 is
   /// 245.1 °C. Where the numbers are a run as they stand it is the resolution that was stated.
   void scales() {
+    const Extent extent = extent_of(all());
     for (std::size_t i = 0; i < channels_.size(); ++i) {
       const ChannelEvidence& channel = channels_[i];
       ChannelUnit& own = plan_.channels[i];
@@ -234,7 +235,7 @@ class Planner {
       if (!std::isfinite(peak)) continue;
       const auto stated = stated_scale_of(channel);
       if (!stated) {
-        const double all_peak = extent_of(all()).peak, all_start = extent_of(all()).start;
+        const double all_peak = extent.peak, all_start = extent.start;
         if (channel.whole_numbers && all_peak > 1000 && all_start > 100 &&
             plausible_run(celsius(all_start / 10, own.unit), celsius(all_peak / 10, own.unit))) {
           own.scale = 0.1;

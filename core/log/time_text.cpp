@@ -216,6 +216,10 @@ double fraction(Scanner& scan, int& digits) {
 int half_at(Scanner& scan) {
   const auto start = scan.mark();
   scan.blanks();
+  if (!is_letter(scan.peek())) {
+    scan.back(start);
+    return 0;
+  }
   for (const auto word : kAfter) {
     if (scan.take_word(word)) return 2;
   }
@@ -248,7 +252,7 @@ bool clock_with_units(Scanner& scan, TimeText& time) {
     const auto part_start = scan.mark();
     double value = scan.number(digits);
     int fraction_digits = 0;
-    if (digits == 0) break;
+    if (digits == 0 || scan.peek() == ':') break;
     if (scan.peek() == '.' || scan.peek() == ',') {
       scan.take(scan.peek());
       value += fraction(scan, fraction_digits);
@@ -422,6 +426,17 @@ bool year_at_last(Scanner& scan, TimeText& time) {
   return digits == 4 && year_of(time.third, digits);
 }
 
+/// What is surely none, at a glance: no digit, signs that no time has, or nothing that separates hours, days and so on.
+bool may_be_time(std::string_view text) {
+  bool digit = false, separates = false;
+  for (const char c : text) {
+    if (std::string_view{";|=<>{}[]#*?!@$&\\%"}.find(c) != std::string_view::npos) return false;
+    digit = digit || is_digit(c);
+    separates = separates || (!is_digit(c) && c != ',' && c != ' ');
+  }
+  return digit && (separates || text.size() >= 13);  // "20310312 091422"
+}
+
 /// "09.14.22" as a clock.
 std::optional<TimeText> dotted_clock(std::string_view text) {
   const auto two = [text](std::size_t at) {
@@ -447,8 +462,7 @@ std::optional<TimeText> dotted_clock(std::string_view text) {
 
 std::optional<TimeText> read_time_text(std::string_view original) {
   if (original.empty() || original.size() > 64) return std::nullopt;
-  // No digit, no time.
-  if (std::none_of(original.begin(), original.end(), is_digit)) return std::nullopt;
+  if (!may_be_time(original)) return std::nullopt;
   const std::string text = lower(original);
   if (auto clock_only = dotted_clock(text)) {
     // Whether it is a date the whole column tells.

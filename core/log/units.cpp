@@ -2,7 +2,8 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
+#include <unordered_map>
+#include <unordered_set>
 
 #include "core/log/number.h"
 #include "core/log/text.h"
@@ -198,8 +199,18 @@ std::string packed(std::string_view text) {
 }
 
 const Named* find_named(std::string_view text) {
-  const auto found = std::find_if(kUnits.begin(), kUnits.end(), [text](const Named& n) { return n.text == text; });
-  return found == kUnits.end() ? nullptr : &*found;
+  static const auto table = [] {
+    std::unordered_map<std::string_view, const Named*> made;
+    for (const Named& named : kUnits) made.emplace(named.text, &named);
+    return made;
+  }();
+  const auto found = table.find(text);
+  return found == table.end() ? nullptr : found->second;
+}
+
+bool other_unit(std::string_view text) {
+  static const std::unordered_set<std::string_view> kTable(kOtherUnits.begin(), kOtherUnits.end());
+  return kTable.contains(text);
 }
 
 UnitText from(const Named& named) { return {named.quantity, std::string{named.name}, named.factor, 1, named.weak}; }
@@ -214,6 +225,8 @@ bool clock_pattern(std::string_view text) {
 
 /// A number before or behind a temperature unit: "0.1 °C", "°C x10", "1/10 °C", "°C*0,1", "°C/10", "10x °C".
 std::optional<UnitText> scaled(std::string_view original) {
+  const bool any_digit = original.find_first_of("0123456789") != std::string_view::npos;
+  if (!any_digit && original.size() < 8) return std::nullopt;  // "tenths of a degree"
   std::string text = lower(original);
   std::erase(text, ' ');
   for (const std::string_view tenth : {"zehntel", "tenthsof", "tenthof", "tenths", "1/10"}) {
@@ -266,7 +279,7 @@ std::optional<UnitText> parse_unit(std::string_view original) {
   if (const Named* named = find_named(unit)) {
     return from(*named);
   }
-  if (std::find(kOtherUnits.begin(), kOtherUnits.end(), unit) != kOtherUnits.end()) {
+  if (other_unit(unit)) {
     return UnitText{kOther, std::string{text}, 1, 1, unit.size() == 1 && unit != "%"};
   }
   if (clock_pattern(unit)) return UnitText{kClock, unit, 1, 1, false};

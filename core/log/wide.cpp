@@ -192,15 +192,17 @@ class WideReader {
   // ---- a grid, or the text from the first quote on ----
 
   void read_alone() {
+    if (!text_.empty() && cursor_ >= text_.size()) return;
+    const std::size_t most = std::min<std::size_t>(kPieceRows, static_cast<std::size_t>(table_.rows) + 64);
     Piece piece = new_piece();
-    piece.make_room(kPieceRows);
+    piece.make_room(most);
     Row row;
     rows_.seek(text_.empty() ? table_.first_row : Position{cursor_, first_line_});
     bool more = true;
     while (more && !stopped_) {
       RowReader reader(plan_, piece.times, piece.values);
       piece.rows = 0;
-      for (std::size_t i = 0; i < kPieceRows && more; ++i) {
+      for (std::size_t i = 0; i < most && more; ++i) {
         more = rows_.next(row);
         if (more && reader.take(row, piece.rows)) ++piece.rows;
       }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <string>
+#include <unordered_set>
 #include <vector>
 
 #include "core/log/text.h"
@@ -817,9 +818,11 @@ const std::array<std::vector<const Entry*>, 256>& by_first_byte() {
   return table;
 }
 
-template <std::size_t N>
-bool among(std::string_view text, const std::string_view (&words)[N]) {
-  return std::find(std::begin(words), std::end(words), text) != std::end(words);
+/// Whether a text is one of a list of words; every list becomes a table once.
+template <const auto& kWords>
+bool among(std::string_view text) {
+  static const std::unordered_set<std::string_view> kTable(std::begin(kWords), std::end(kWords));
+  return kTable.contains(text);
 }
 
 bool only(std::string_view text, std::string_view characters) {
@@ -854,7 +857,7 @@ bool means_open(std::string_view text) {
       text = text.substr(1, text.size() - 2);
     }
   }
-  if (among(text, kOpenWords)) return true;
+  if (among<kOpenWords>(text)) return true;
   // "err1", "error 12", "e-01": the instrument's number of its fault; "nan°c": a unit behind the word.
   const auto letters = text.find_first_of("0123456789");
   if (letters != std::string_view::npos && letters > 0 && only(text.substr(letters), "0123456789")) {
@@ -870,7 +873,7 @@ bool means_open(std::string_view text) {
     if (text.size() > unit.size() && text.ends_with(unit)) {
       std::string_view word = text.substr(0, text.size() - unit.size());
       while (!word.empty() && word.back() == ' ') word.remove_suffix(1);
-      return !word.empty() && (among(word, kOpenWords) || only(word, "-.*"));
+      return !word.empty() && (among<kOpenWords>(word) || only(word, "-.*"));
     }
   }
   return false;
@@ -878,12 +881,12 @@ bool means_open(std::string_view text) {
 
 bool means_over(std::string_view text) {
   if (text.size() > 1 && (only(text, "+") || only(text, ">") || only(text, "^"))) return true;
-  return among(text, kOverWords);
+  return among<kOverWords>(text);
 }
 
 bool means_under(std::string_view text) {
   if (text.size() > 1 && only(text, "<")) return true;
-  return among(text, kUnderWords);
+  return among<kUnderWords>(text);
 }
 
 }  // namespace ovenwright::log

@@ -113,8 +113,8 @@ INSTANTIATE_TEST_SUITE_P(
                          R"(l.toml:4:10: found column 2 a second time, first in line 1)"},
                     Case{"time_columns", "[time]\ncolumns = [1.5]\n",
                          R"(l.toml:2:11: found 1.5 for "columns", expected whole numbers from 1)"},
-                    Case{"three_time_columns", "[time]\ncolumns = [1, 2, 3]\n",
-                         R"(l.toml:2:11: found 3 time columns, expected one, or two for date and time)"},
+                    Case{"five_time_columns", "[time]\ncolumns = [1, 2, 3, 4, 5]\n",
+                         R"(l.toml:2:11: found 5 time columns, expected at most four)"},
                     Case{"scale", "scale = 0\n", R"(l.toml:1:9: found 0 for "scale", expected a factor above 0)"}),
     [](const auto& c) { return std::string{c.param.name}; });
 

@@ -2,7 +2,7 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US">
 <context>
-    <name>ChannelsPanel</name>
+    <name>ovenwright::desktop::ChannelsPanel</name>
     <message numerus="yes">
         <source>%n more</source>
         <translation>
@@ -12,7 +12,7 @@
     </message>
 </context>
 <context>
-    <name>CheckPage</name>
+    <name>ovenwright::desktop::CheckPage</name>
     <message numerus="yes">
         <source>Temperature over time, %n thermocouples</source>
         <translation>
@@ -22,7 +22,7 @@
     </message>
 </context>
 <context>
-    <name>DropFrame</name>
+    <name>ovenwright::desktop::DropFrame</name>
     <message numerus="yes">
         <source>Drop to read %n log(s)</source>
         <translation>
@@ -32,7 +32,7 @@
     </message>
 </context>
 <context>
-    <name>FileModel</name>
+    <name>ovenwright::desktop::FileModel</name>
     <message numerus="yes">
         <source>%n row(s) more</source>
         <translation>
@@ -42,7 +42,7 @@
     </message>
 </context>
 <context>
-    <name>MainWindow</name>
+    <name>ovenwright::desktop::MainWindow</name>
     <message numerus="yes">
         <source>%1: %2 rows, every %3 s, %n channel(s)</source>
         <translation>
@@ -52,7 +52,7 @@
     </message>
 </context>
 <context>
-    <name>ReadingPanel</name>
+    <name>ovenwright::desktop::ReadingPanel</name>
     <message numerus="yes">
         <source>The %n line(s) before it are kept as notes.</source>
         <translation>
@@ -69,7 +69,7 @@
     </message>
 </context>
 <context>
-    <name>Wording</name>
+    <name>ovenwright::widgets::Wording</name>
     <message numerus="yes">
         <source>%n pass</source>
         <comment>results</comment>

@@ -29,7 +29,7 @@ TEST(Pyramid, AnyRangeHasTheExtremesOfAPlainLook) {
   std::mt19937 random(8);
   std::uniform_int_distribution<std::size_t> at(0, values.size());
   for (int i = 0; i < 2000; ++i) {
-    auto [first, last] = std::minmax(at(random), at(random));
+    const auto [first, last] = std::minmax({at(random), at(random)});
     if (first == last) continue;
     // Source of the expected values: the same by definition, looked through one by one.
     const auto [low, high] =

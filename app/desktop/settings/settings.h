@@ -5,10 +5,9 @@
 #include <utility>
 #include <vector>
 
-namespace ovenwright::desktop {
+#include "app/desktop/text/units.h"
 
-enum class TemperatureUnit { kCelsius, kFahrenheit };
-enum class SpeedUnit { kMillimetresPerMinute, kCentimetresPerMinute, kInchesPerMinute };
+namespace ovenwright::desktop {
 
 /// What the desktop remembers between two starts: one file in the user's configuration folder. Every key, its
 /// default and its unit stand in settings.cpp and nowhere else. Nothing that decides a verdict is kept here.

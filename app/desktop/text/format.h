@@ -3,7 +3,7 @@
 #include <QString>
 #include <optional>
 
-#include "app/desktop/settings/settings.h"
+#include "app/desktop/text/units.h"
 #include "core/judge/judgement.h"
 
 namespace ovenwright::desktop {

@@ -84,7 +84,8 @@ Exit status: 0 where a suggestion passes, 1 where no recipe was found, 5 where t
 Examples
   ovenwright tune run7.csv --window tern_rev3.toml --oven line2.toml --recipe rev7.toml --board tern.toml
   ovenwright tune run7.csv --window sac305 --oven line2.toml --recipe rev7.toml --keep-speed --lock 1 --lock 2
-  ovenwright tune --runs runs.toml --min-speed 750 --write-recipes suggested)";
+  ovenwright tune --runs runs.toml --min-speed 750 --write-recipes suggested
+  ovenwright tune run7.csv --window sac305 --oven line2.toml --recipe rev7.toml --note change.txt)";
 
 void add_common(CLI::App& app, Common& common) {
   app.set_version_flag("--version", std::string{"ovenwright "} + kVersion, "Print the version and exit");
@@ -278,6 +279,14 @@ class Parser {
     tune_command_
         ->add_option("--write-recipes", tune_.write_recipes, "Write the suggestions as recipe files into this folder")
         ->option_text("DIR");
+    auto* note =
+        tune_command_
+            ->add_option("--note", tune_.note, "Write the change note of the first suggestion, to sign, into this file")
+            ->option_text("FILE");
+    tune_command_->add_option("--note-for", tune_.note_for, "The suggestion that the note is of, by its aim")
+        ->check(CLI::IsMember({"least change", "most margin", "fastest", "coolest"}).description(""))
+        ->option_text("AIM")
+        ->needs(note);
     add_common(*tune_command_, tune_.common);
     tune_command_->footer(std::string{kTuneHelp} + "\n" + kAboutStatus);
   }

@@ -67,6 +67,8 @@ struct TuneOptions {
   std::optional<double> min_speed_mm_per_min, at_margin;
   std::vector<std::string> locked_zones;
   std::optional<std::string> write_recipes;  ///< a folder
+  std::optional<std::string> note;           ///< a file for the change note
+  std::optional<std::string> note_for;       ///< which suggestion it is of: an aim's name; else the first
 };
 
 using Command = std::variant<CheckOptions, MeasureOptions, ListOptions, PredictOptions, TuneOptions>;

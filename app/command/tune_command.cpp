@@ -7,6 +7,7 @@
 #include "core/files/text_file.h"
 #include "core/judge/judge.h"
 #include "core/oven/oven_file.h"
+#include "core/report/change_note.h"
 #include "core/report/tune_json.h"
 #include "core/window/window_file.h"
 
@@ -37,6 +38,41 @@ std::optional<Error> write_recipes(const std::string& folder, const tune::Report
     if (!written) return written.error();
   }
   return std::nullopt;
+}
+
+/// The change note of the first suggestion, or of the aim asked for, where there is one; the status the command ends
+/// with.
+ExitStatus write_note(const TuneOptions& options, const tune::Learned& learned, const judge::Judgement& now,
+                      const tune::Report& report, ExitStatus status) {
+  const auto suggestion = std::ranges::find_if(report.suggestions, [&](const tune::Suggestion& one) {
+    return !options.note_for || *options.note_for == tune::aim_name(one.aim);
+  });
+  if (suggestion == report.suggestions.end()) {
+    const std::string which = options.note_for ? " for \"" + *options.note_for + "\"" : "";
+    report_error({ErrorCode::kUndetermined,
+                  "no note written: there is no suggestion of its own" + which,
+                  {*options.note, 0, 0},
+                  {},
+                  {}});
+    return status == ExitStatus::kDone ? ExitStatus::kOut : status;
+  }
+  report::ChangeNote note;
+  note.oven = &learned.model.problem.oven;
+  note.from = &learned.runs.back().source.recipe;
+  note.to = &suggestion->recipe;
+  note.reason = suggestion->sentence;
+  note.predicted = suggestion->predicted;
+  for (std::size_t b = 0; b < learned.boards; ++b) {
+    const auto* board = learned.subject(b).board;
+    note.boards.push_back(board ? board->identity.name : std::string{});
+  }
+  note.measured = &now;
+  note.learned_from = report::note_runs(learned);
+  note.fit = &learned.model.report;
+  const auto written = files::write_file(*options.note, report::change_note_text(note), files::Existing::kReplace);
+  if (written) return status;
+  report_error(written.error());
+  return ExitStatus::kUnwritable;
 }
 
 }  // namespace
@@ -93,6 +129,11 @@ ExitStatus run(const TuneOptions& options) {
       report_error(*error);
       return ExitStatus::kUnwritable;
     }
+  if (options.note) {
+    const auto noted = write_note(options, *learned, now, report, status);
+    if (noted == ExitStatus::kUnwritable) return noted;
+    status = noted;
+  }
   if (options.common.quiet && options.common.format == Format::kText) {
     std::string text = report.infeasible ? report.infeasible->sentence + "\n" : "";
     for (const auto& suggestion : report.suggestions) text += suggestion.sentence + "\n";

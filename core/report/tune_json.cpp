@@ -57,7 +57,9 @@ Json changes_part(const std::vector<tune::Change>& changes) {
       continue;
     }
     all.push_back({{"zone", change.zone},
-                   {"side", change.side == board::Side::kBottom ? "bottom" : "top"},
+                   {"side", !change.side                          ? Json(nullptr)
+                            : change.side == board::Side::kBottom ? Json("bottom")
+                                                                  : Json("top")},
                    {"from_C", change.from},
                    {"to_C", change.to}});
   }

@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include "core/report/forecast_parts.h"
 #include "core/report/table.h"
 #include "core/report/text_parts.h"
 #include "core/report/tune_json.h"
@@ -14,25 +15,6 @@ std::string fit_text(const heat::FitReport& fit) {
   return out + list_of("Warnings:", fit.warnings);
 }
 
-std::string forecast_table(const tune::Forecast& forecast) {
-  Table table({{"requirement"},
-               {"on"},
-               {"predicted", Table::Align::kRight},
-               {"±", Table::Align::kRight},
-               {"margin", Table::Align::kRight},
-               {"verdict"}});
-  for (std::size_t i = 0; i < forecast.judgement.all_size(); ++i) {
-    const auto& outcome = forecast.judgement.all(i);
-    const int digits = outcome.value.unit == Unit::kCelsiusPerSecond ? 2 : 1;
-    table.add({outcome.requirement_name, outcome.trace.empty() ? "board" : outcome.trace,
-               value_text(outcome.measure, outcome.value, outcome.lower, outcome.upper) + " " +
-                   unit_symbol(outcome.value.unit),
-               i < forecast.half_width.size() ? fmt::format("{:.{}f}", forecast.half_width[i], digits) : "",
-               margin_text(outcome.margin, outcome.margin_bound), judge::verdict_name(outcome.verdict)});
-  }
-  return table.text();
-}
-
 std::string recipe_line(const char* name, const std::vector<double>& setpoints_C) {
   std::string out = fmt::format("  {:<8}", name);
   for (const double x : setpoints_C) out += fmt::format(" {:>4}", x);
@@ -44,7 +26,7 @@ std::string recipe_line(const char* name, const std::vector<double>& setpoints_C
 std::string predict_text(const tune::Learned& learned, const tune::Forecast& forecast, bool judged) {
   std::string out;
   if (judged) {
-    out = wrapped("Predicted: " + forecast.judgement.sentence.text) + "\n" + forecast_table(forecast);
+    out = wrapped("Predicted: " + forecast.judgement.sentence.text) + "\n" + forecast_table(forecast, Rows::kAll);
   } else {
     Table table({{"on"}, {"peak, °C", Table::Align::kRight}, {"± (95 %)", Table::Align::kRight}});
     for (std::size_t c = 0; c < forecast.run.channels.size(); ++c) {
@@ -65,15 +47,9 @@ std::string tune_text(const tune::Learned& learned, const judge::Judgement& now,
   if (report.cut_short) out += "\nThe search was stopped: undetermined.\n";
   for (const auto& suggestion : report.suggestions) {
     const auto& predicted = suggestion.predicted.front();
-    const std::string chance = predicted.pass_probability ? fmt::format(", passes with a probability of {:.0f} %",
-                                                                        100 * *predicted.pass_probability)
-                                                          : "";
     std::string title = tune::aim_name(suggestion.aim);
     title[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(title[0])));
-    out += fmt::format(
-        "\n{}: predicted {}, smallest margin {}{}{}\n", title, judge::verdict_name(predicted.judgement.verdict),
-        margin_text(predicted.judgement.margin, predicted.judgement.margin_bound),
-        predicted.margin_uncertainty ? fmt::format(" ± {:.0f} %", 100 * *predicted.margin_uncertainty) : "", chance);
+    out += "\n" + title + ": " + forecast_summary(predicted) + "\n";
     out += wrapped("  " + suggestion.sentence, 2);
     out += recipe_line("top", suggestion.recipe.top_C);
     if (suggestion.recipe.bottom_C != suggestion.recipe.top_C) out += recipe_line("bottom", suggestion.recipe.bottom_C);

@@ -55,6 +55,13 @@ std::vector<Change> changes(const oven::Oven& oven, const oven::Recipe& from, co
       out.push_back({zone.name, board::Side::kBottom, from.bottom_C[z], to.bottom_C[z]});
     ++z;
   }
+  z = 0;
+  for (const auto& zone : oven.zones) {
+    if (zone.kind != oven::ZoneKind::kCool) continue;
+    if (z < std::min(from.cooling_C.size(), to.cooling_C.size()) && from.cooling_C[z] != to.cooling_C[z])
+      out.push_back({zone.name, std::nullopt, from.cooling_C[z], to.cooling_C[z]});
+    ++z;
+  }
   if (from.speed_mm_per_min != to.speed_mm_per_min)
     out.push_back({"", std::nullopt, from.speed_mm_per_min, to.speed_mm_per_min});
   return out;

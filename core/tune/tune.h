@@ -10,8 +10,8 @@ namespace ovenwright::tune {
 
 /// One setpoint or the speed, from the present recipe to the suggested one.
 struct Change {
-  std::string zone;  ///< empty: the speed
-  std::optional<board::Side> side;
+  std::string zone;                 ///< empty: the speed
+  std::optional<board::Side> side;  ///< absent for the speed and for cooling zones
   double from = 0, to = 0;
 };
 std::vector<Change> changes(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to);

@@ -74,6 +74,28 @@ TEST(Tune, ARecipeThatDoesNotBelongToTheLogGivesNoSuggestion) {
   EXPECT_TRUE(report["suggestions"].empty());
 }
 
+// Source: the contract of the note; the log's digest as sha256sum gives it.
+TEST(Tune, WritesAChangeNoteToSign) {
+  const Folder folder;
+  const auto tuned =
+      ovenwright_program(demo({"tune", "profiles/demo/tern_run1.csv", "--window", "profiles/demo/window.toml",
+                               "--keep-speed", "--note", folder.path("note.txt"), "--note-for", "most margin"}));
+  ASSERT_EQ(tuned.status, 0) << tuned.err;
+  const auto note = contents(folder.path("note.txt"));
+  const auto report = Json::parse(tuned.out);
+  for (const auto& suggestion : report["suggestions"])
+    if (suggestion["aim"] == "most margin")
+      EXPECT_NE(note.find(suggestion["recipe"]["name"].get<std::string>()), std::string::npos) << note;
+  EXPECT_NE(note.find("d40cd78c6dde7c184c4f38200bb7401ac16f16998c50309b39c1721c3d3689c0"), std::string::npos) << note;
+  EXPECT_NE(note.find("A qualified person confirms it with an instrumented run"), std::string::npos) << note;
+  // With the speed kept there is no fastest.
+  EXPECT_EQ(ovenwright_program(demo({"tune", "profiles/demo/tern_run1.csv", "--window", "profiles/demo/window.toml",
+                                     "--keep-speed", "--note", folder.path("none.txt"), "--note-for", "fastest"}))
+                .status,
+            1);
+  EXPECT_EQ(folder.names(), std::vector<std::string>{"note.txt"});
+}
+
 TEST(Tune, NeedsAWindowAndARecipeForEachLog) {
   EXPECT_EQ(ovenwright_program(demo({"tune", "profiles/demo/tern_run1.csv"})).status, 2);
   EXPECT_EQ(ovenwright_program(

@@ -1,0 +1,15 @@
+#pragma once
+#include <string>
+
+#include "core/lot/lot.h"
+
+namespace ovenwright::lot {
+
+/// English: how many runs are out, the smallest margin, the least capable requirement with its limits and that the runs
+/// are few, the first signal of the control charts, and how many results have no index.
+std::string sentence_of(const Lot& lot);
+
+/// "peak on U1 centre", "spread of peaks".
+std::string subject_of(const Series& series);
+
+}  // namespace ovenwright::lot

@@ -3,6 +3,7 @@
 
 #include "app/desktop/document/document.h"
 #include "app/desktop/plot/scene.h"
+#include "app/desktop/settings/settings.h"
 #include "app/desktop/widgets/theme.h"
 
 class QComboBox;

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "app/desktop/document/document.h"
+#include "app/desktop/settings/settings.h"
 #include "app/desktop/text/format.h"
 #include "app/desktop/window/notice.h"
 

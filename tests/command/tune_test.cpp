@@ -84,8 +84,9 @@ TEST(Tune, WritesAChangeNoteToSign) {
   const auto note = contents(folder.path("note.txt"));
   const auto report = Json::parse(tuned.out);
   for (const auto& suggestion : report["suggestions"])
-    if (suggestion["aim"] == "most margin")
+    if (suggestion["aim"] == "most margin") {
       EXPECT_NE(note.find(suggestion["recipe"]["name"].get<std::string>()), std::string::npos) << note;
+    }
   EXPECT_NE(note.find("d40cd78c6dde7c184c4f38200bb7401ac16f16998c50309b39c1721c3d3689c0"), std::string::npos) << note;
   EXPECT_NE(note.find("A qualified person confirms it with an instrumented run"), std::string::npos) << note;
   // With the speed kept there is no fastest.

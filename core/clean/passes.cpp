@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "core/clean/rows.h"
 
@@ -66,15 +67,61 @@ Curve mean_of(std::span<const Track> tracks) {
   return curve;
 }
 
-/// The middle of an interval of a clock, or of its longest stretch without rows where that is a clock gap.
-double cut_between(const run::Clock& clock, double from_s, double to_s) {
+/// Mean change of the tracks on a clock from a row to the next; 0 where none has both values.
+double change_at(std::span<const Track> tracks, const run::Clock& clock, std::size_t row) {
+  double sum = 0;
+  int count = 0;
+  for (const auto& track : tracks) {
+    if (track.clock.get() != &clock || track.temperature_C.empty()) continue;
+    const double change = track.temperature_C[row + 1] - track.temperature_C[row];
+    if (std::isnan(change)) continue;
+    sum += change;
+    ++count;
+  }
+  return count > 0 ? sum / count : 0;
+}
+
+/// The row behind which the traces jump, all of them within one interval and far beyond what they do around it: one run
+/// ends there and the next begins though the clock goes on. The largest jump between the rows.
+std::optional<std::size_t> jump_between(std::span<const Track> tracks, const run::Clock& clock, std::size_t first,
+                                        std::size_t last) {
+  constexpr double kLeast_C = 1, kBesides = 3;
+  std::optional<std::size_t> jump;
+  double largest = kLeast_C, before = 0;
+  double here = first < last ? change_at(tracks, clock, first) : 0;
+  for (std::size_t row = first; row < last; ++row) {
+    const double behind = row + 1 < last ? change_at(tracks, clock, row + 1) : 0;
+    const double beside = std::max(std::abs(before), std::abs(behind));
+    if (std::abs(here) >= largest && std::abs(here) > kBesides * beside) {
+      jump = row;
+      largest = std::abs(here);
+    }
+    before = here;
+    here = behind;
+  }
+  return jump;
+}
+
+/// Where between two moments of a cold time a log is cut: in the longest stretch without rows if that is a clock gap,
+/// else where the traces jump, else in the middle. Gap and jump may also stand at the very ends, between the last hot
+/// moment looked at and the first cold one.
+double cut_between(std::span<const Track> tracks, const run::Clock& clock, double from_s, double to_s, double look_s) {
   const auto t = clock.time_s();
-  const auto first = static_cast<std::size_t>(std::ranges::lower_bound(t, from_s) - t.begin());
-  const auto last = static_cast<std::size_t>(std::ranges::upper_bound(t, to_s) - t.begin()) - 1;
+  const auto at_or_before = [t](double time_s) {
+    const auto behind = static_cast<std::size_t>(std::ranges::upper_bound(t, time_s) - t.begin());
+    return behind > 0 ? behind - 1 : 0;
+  };
+  std::size_t first = at_or_before(from_s);
+  const std::size_t last = std::min(at_or_before(to_s + look_s), t.size() - 1);
+  const double begun_s = from_s - look_s;
+  while (first > 0 && t[first] > begun_s) --first;
   const auto gaps = clock_gaps(clock, first, last);
-  if (gaps.empty()) return (from_s + to_s) / 2;
-  const auto longest = std::ranges::max_element(gaps, {}, [](const run::Fault& g) { return g.to_s - g.from_s; });
-  return (longest->from_s + longest->to_s) / 2;
+  if (!gaps.empty()) {
+    const auto longest = std::ranges::max_element(gaps, {}, [](const run::Fault& g) { return g.to_s - g.from_s; });
+    return (longest->from_s + longest->to_s) / 2;
+  }
+  if (const auto jump = jump_between(tracks, clock, first, last)) return (t[*jump] + t[*jump + 1]) / 2;
+  return (from_s + to_s) / 2;
 }
 
 }  // namespace
@@ -85,13 +132,14 @@ std::vector<double> cuts_between_passes(std::span<const Track> tracks) {
   const auto levels = levels_of(curve);
   if (!levels.any) return {};
   const auto longest = std::ranges::max_element(tracks, {}, [](const Track& t) { return t.clock->size(); });
+  const double look_s = std::max(kLookEvery_s, longest->clock->median_interval_s());
   std::vector<double> cuts;
   bool been_hot = false;
   double cold_from_s = 0, cold_to_s = 0;  // the longest cold time since the last heat
   for (std::size_t i = 0; i < curve.mean_C.size(); ++i) {
     if (curve.mean_C[i] > levels.hot_C) {
       if (been_hot && cold_to_s - cold_from_s >= kColdFor_s)
-        cuts.push_back(cut_between(*longest->clock, cold_from_s, cold_to_s));
+        cuts.push_back(cut_between(tracks, *longest->clock, cold_from_s, cold_to_s, look_s));
       been_hot = true;
       cold_from_s = cold_to_s = 0;
     } else if (curve.mean_C[i] <= levels.cold_C) {

@@ -10,9 +10,9 @@ namespace ovenwright::clean {
 
 /// Where a log with several passes through the oven is cut, on the log's clock. A pass takes the mean of the tracks
 /// above half of its range; between two of them it falls to the lowest 15 % (at least 10 °C above the lowest) and stays
-/// there for 10 s or more: back to ambient. The cut is in the middle of that time, or in the longest interval without
-/// rows in it, if that is a clock gap. Empty where there is one pass. A mean that spans less than 40 °C shows no
-/// passes.
+/// there for 10 s or more: back to ambient. The cut is in the longest interval without rows in that time, if it is
+/// a clock gap, else between the rows where all traces jump at once, else in the middle. Empty where there is one pass.
+/// A mean that spans less than 40 °C shows no passes.
 /// @param tracks  bad readings taken out
 /// Cost: one look at a row every 2 s.
 std::vector<double> cuts_between_passes(std::span<const Track> tracks);

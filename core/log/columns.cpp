@@ -546,7 +546,9 @@ class Assigner {
       if (called_zone(i) && stands_still(i))
         set_aside(i, "it is named like a zone and stands at its temperature throughout");
       if (role(i) != Role::kTemperature) continue;
-      if (!temperature_stated && (middle > 6000 || middle < -300)) {
+      if (!temperature_stated && stated >= 1 && !head(i).foreign_unit.empty()) {
+        set_aside(i, "its unit is \"" + head(i).foreign_unit + "\", none of temperature");
+      } else if (!temperature_stated && (middle > 6000 || middle < -300)) {
         set_aside(i, "its values are no temperatures");
       } else if (!temperature_stated && stated >= 1 && header_.line > 0 && !kept.empty() && *high - *low < 1e-9 &&
                  table_.sampled > 5) {

@@ -7,6 +7,7 @@
 #include "core/log/grid.h"
 #include "core/log/gzip.h"
 #include "core/log/html_tables.h"
+#include "core/log/size_check.h"
 #include "core/log/unpack_budget.h"
 #include "core/log/workbook.h"
 #include "core/log/zip_archive.h"
@@ -19,6 +20,7 @@ constexpr int kDeepest = 3;  ///< a log in a gz in a zip in a zip is opened; dee
 struct Opening {
   UnpackBudget budget;
   std::vector<std::string>& notes;
+  const HeadCheck& check;
 };
 
 Result<Content> open(std::string_view bytes, Opening& opening, int depth);
@@ -117,6 +119,11 @@ Result<Content> open_member(const ZipArchive& archive, Opening& opening, int dep
     opening.notes.push_back(
         fmt::format("the archive holds {} and also {}, not read", chosen.name, fmt::join(others, ", ")));
   }
+  if (opening.check && chosen.stated_size > kWorthACheck) {
+    const auto head = archive.read_text(chosen, opening.budget, kCheckedHead);
+    if (!head) return head.error();
+    if (auto refused = opening.check(*head, static_cast<double>(chosen.stated_size))) return *refused;
+  }
   auto bytes = archive.read_text(chosen, opening.budget);
   if (!bytes) return bytes.error();
   auto content = open_unpacked(*std::move(bytes), opening, depth + 1);
@@ -166,7 +173,7 @@ Result<Content> open(std::string_view bytes, Opening& opening, int depth) {
   if (depth > kDeepest) return no_log("archives nested too deep");
   if (is_zip(bytes)) return open_zip(bytes, opening, depth);
   if (is_gzip(bytes)) {
-    auto unpacked = gunzip(bytes, opening.budget, opening.notes);
+    auto unpacked = gunzip(bytes, opening.budget, opening.notes, opening.check);
     if (!unpacked) return unpacked.error();
     return open_unpacked(*std::move(unpacked), opening, depth + 1);
   }
@@ -182,8 +189,8 @@ Result<Content> open(std::string_view bytes, Opening& opening, int depth) {
 }  // namespace
 
 Result<Content> open_container(const std::string& name, std::string_view bytes, std::size_t most_unpacked_bytes,
-                               std::vector<std::string>& notes) {
-  Opening opening{UnpackBudget{bytes.size(), most_unpacked_bytes}, notes};
+                               std::vector<std::string>& notes, const HeadCheck& check) {
+  Opening opening{UnpackBudget{bytes.size(), most_unpacked_bytes}, notes, check};
   auto content = open(bytes, opening, 0);
   if (content) return content;
   auto error = content.error();

@@ -1,5 +1,7 @@
 #pragma once
 #include <cstddef>
+#include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -28,15 +30,19 @@ struct Content {
   std::vector<Grid> grids;  ///< for the others, in the order of the file
 };
 
+/// Looks at the head of a text that is about to be unpacked, with the size that the whole will about have; an error
+/// stops the unpacking. May be empty.
+using HeadCheck = std::function<std::optional<Error>(std::string_view head, double whole_bytes)>;
+
 /// Opens zip, gz, xlsx, ods, workbooks in one XML document and html by content, also within each other; anything else
 /// is plain text. A zip with several members that could be logs: the one that looks most like a log, the others named
 /// in `notes`. An HTML document without a table but with preformatted text is that text.
 ///
 /// Errors: kParse (damaged archive or workbook, encrypted member, no log in an archive, unpacked size over the cap or
-/// over 200 times the packed size and 64 MiB). `name` stands in their place. Never throws on any bytes; memory is
-/// bounded by the cells and text kept. Thread-safe.
+/// over 200 times the packed size and 64 MiB), and what `check` gives for a text out of a zip or gz. `name` stands in
+/// their place. Never throws on any bytes; memory is bounded by the cells and text kept. Thread-safe.
 Result<Content> open_container(const std::string& name, std::string_view bytes, std::size_t most_unpacked_bytes,
-                               std::vector<std::string>& notes);
+                               std::vector<std::string>& notes, const HeadCheck& check = {});
 
 /// Text as UTF-8 with the name of the encoding that was found ("UTF-8", "UTF-16LE", "windows-1252", "GB18030", "Big5",
 /// "Shift_JIS", …). `known_encoding` forces one. Valid UTF-8 without BOM is not copied: `utf8` stays empty and

@@ -8,6 +8,8 @@
 #include <array>
 #include <limits>
 
+#include "core/log/size_check.h"
+
 namespace ovenwright::log {
 namespace {
 
@@ -39,7 +41,10 @@ Error damaged(std::string_view found) {
 
 bool is_gzip(std::string_view bytes) { return bytes.starts_with("\x1F\x8B\x08"); }
 
-Result<std::string> gunzip(std::string_view bytes, UnpackBudget& budget, std::vector<std::string>& notes) {
+Result<std::string> gunzip(std::string_view bytes, UnpackBudget& budget, std::vector<std::string>& notes,
+                           const HeadCheck& check) {
+  const auto packed = static_cast<double>(bytes.size());
+  bool checked = !check;
   Inflater inflater;
   if (!inflater.ready()) return damaged("not readable: out of memory");
   auto& stream = inflater.stream;
@@ -58,6 +63,13 @@ Result<std::string> gunzip(std::string_view bytes, UnpackBudget& budget, std::ve
     const std::size_t made = buffer.size() - stream.avail_out;
     if (!budget.take(made)) return budget.exceeded("the gzip file");
     unpacked.append(buffer.data(), made);
+    if (!checked && unpacked.size() >= kCheckedHead) {
+      checked = true;
+      const double whole = packed / static_cast<double>(stream.total_in) * static_cast<double>(unpacked.size());
+      if (whole > static_cast<double>(kWorthACheck)) {
+        if (auto refused = check(unpacked, whole)) return *refused;
+      }
+    }
     if (status == Z_STREAM_END) {
       const std::string_view rest{reinterpret_cast<const char*>(stream.next_in), stream.avail_in};
       if (is_gzip(rest)) {

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/log/text.h"
+#include "core/log/words.h"
 
 namespace ovenwright::log {
 namespace {
@@ -168,11 +169,17 @@ struct HeaderRow {
   int line = 0;
   std::vector<HeaderText> cells;
   std::size_t filled = 0, units = 0, distinct = 0, types = 0;
-  Words label = kNoWord;  ///< words of its first cell
-  bool foreign_units = false;
+  Words label = kNoWord;         ///< words of its first cell
+  bool time_unit_first = false;  ///< its first cell is a unit of time and nothing else
+  bool foreign_units = false;    ///< "s;foo;foo;foo": units that are not known
   bool unit_row() const { return foreign_units || (filled > 0 && 2 * units > filled); }
   bool type_row() const { return filled > 0 && 2 * types > filled; }
 };
+
+std::string_view without_brackets(std::string_view text) {
+  const bool bracketed = text.size() > 2 && (text.front() == '(' || text.front() == '[');
+  return bracketed ? text.substr(1, text.size() - 2) : text;
+}
 
 HeaderRow analysed(int line, const Cells& cells) {
   HeaderRow row;
@@ -184,19 +191,23 @@ HeaderRow analysed(int line, const Cells& cells) {
     if (text.whole.empty()) continue;
     ++row.filled;
     const auto whole = parse_unit(text.whole);
-    const auto bare = text.whole.size() > 2 && (text.whole.front() == '(' || text.whole.front() == '[')
-                          ? parse_unit(std::string_view{text.whole}.substr(1, text.whole.size() - 2))
-                          : std::nullopt;
-    if (whole || bare) ++row.units;
+    if (whole || parse_unit(without_brackets(text.whole))) ++row.units;
     if (!whole && text.thermocouple != 0 && text.whole.size() <= 16) ++row.types;
     if (i > 0) seen.insert(text.whole);
   }
   row.distinct = seen.size();
-  // "s;foo;foo;foo": a row of units that are not known.
-  const auto first_unit = row.cells.empty() ? std::nullopt : parse_unit(row.cells.front().whole);
-  row.foreign_units = first_unit && first_unit->quantity == Quantity::kTime && row.filled > 2 && row.distinct == 1;
+  const auto first_unit = row.cells.empty() ? std::nullopt : parse_unit(without_brackets(row.cells.front().whole));
+  row.time_unit_first =
+      first_unit && (first_unit->quantity == Quantity::kTime || first_unit->quantity == Quantity::kClock);
+  row.foreign_units = row.time_unit_first && row.filled > 2 && row.distinct == 1;
   if (!row.cells.empty()) row.label = row.cells[0].words;
   return row;
+}
+
+/// In a row of units: neither a word that is known, a type of thermocouple, nor a sign for nothing.
+bool may_be_foreign_unit(const HeaderText& text) {
+  return text.words == kNoWord && text.thermocouple == 0 && !means_open(lower(text.whole)) &&
+         text.whole.find_first_of("0123456789") == std::string::npos;
 }
 
 /// Which row holds the names: one labelled so, else the first whose cells differ and that is no row of units, types,
@@ -242,6 +253,8 @@ TableHeader read_header(Table& table, const Dialect& dialect, std::string_view d
   const std::size_t names = names_row(rows);
   if (names < rows.size()) header.line = rows[names].line;
   for (std::size_t r = 0; r < rows.size(); ++r) {
+    const bool unit_row = rows[r].unit_row() || (r != names && names < rows.size() && rows[r].filled > 1 &&
+                                                 (rows[r].time_unit_first || (rows[r].label & kUnitWord) != 0));
     std::optional<UnitText> spanning;  // "Temperature (°C)" over several columns
     for (std::size_t i = 0; i < table.columns; ++i) {
       const HeaderText& text = rows[r].cells[i];
@@ -255,12 +268,7 @@ TableHeader read_header(Table& table, const Dialect& dialect, std::string_view d
       column.words |= text.words;
       if (column.thermocouple == 0) column.thermocouple = text.thermocouple;
       auto unit = text.unit;
-      if (rows[r].unit_row() && !unit) {
-        std::string_view inside = text.whole;
-        if (inside.size() > 2 && (inside.front() == '(' || inside.front() == '['))
-          inside = inside.substr(1, inside.size() - 2);
-        unit = parse_unit(inside);
-      }
+      if (unit_row && !unit) unit = parse_unit(without_brackets(text.whole));
       if (unit) {
         spanning = unit->quantity == Quantity::kTemperature ? unit : std::nullopt;
         const bool better = !column.unit || (column.unit->weak && !unit->weak) ||
@@ -270,13 +278,14 @@ TableHeader read_header(Table& table, const Dialect& dialect, std::string_view d
         spanning.reset();
       }
       if (r == names) {
-        column.name = rows[r].unit_row() && unit ? std::string{} : text.name;
+        column.name = unit_row && unit ? std::string{} : text.name;
         column.name_words = text.words;
         column.bracket = text.bracket;
         column.ending = text.ending;
         column.name_before_ending = text.name_before_ending;
-      } else if (rows[r].unit_row() && !unit && column.bracket.empty()) {
-        column.bracket = text.whole;
+      } else if (unit_row && !unit && may_be_foreign_unit(text)) {
+        column.foreign_unit = without_brackets(text.whole);
+        column.foreign_unit_line = rows[r].line;
       }
     }
   }

@@ -16,6 +16,8 @@ struct TableHeader {
     std::string name;     ///< without the unit; may be empty
     std::string bracket;  ///< in brackets behind the name, no unit that is known
     std::optional<UnitText> unit;
+    std::string foreign_unit;  ///< stands in a row of units, and is none that is known
+    int foreign_unit_line = 0;
     std::optional<UnitText> ending;  ///< a plain letter at the end of the name
     std::string name_before_ending;
     Words words = kNoWord;       ///< of all rows

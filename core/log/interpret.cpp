@@ -16,6 +16,7 @@
 #include "core/log/header.h"
 #include "core/log/joined_commas.h"
 #include "core/log/long_form.h"
+#include "core/log/mixed_decimals.h"
 #include "core/log/rows_form.h"
 #include "core/log/shown_lines.h"
 #include "core/log/table.h"
@@ -23,6 +24,7 @@
 #include "core/log/text.h"
 #include "core/log/time_plan.h"
 #include "core/log/wide.h"
+#include "core/log/words.h"
 
 namespace ovenwright::log {
 namespace {
@@ -43,14 +45,39 @@ std::string first_words(std::string_view text) {
   return std::string{text.substr(0, text.find_first_of("\r\n"))};
 }
 
+/// The line of a header that ends the text, all rows of which are missing; 0: none.
+int last_line_is_header(std::string_view text) {
+  int line = 0, header = 0;
+  for (std::size_t at = 0; at < text.size();) {
+    const auto end = std::min(text.find_first_of("\r\n", at), text.size());
+    const auto words = trim(text.substr(at, end - at));
+    ++line;
+    at = end + (text.substr(end).starts_with("\r\n") ? 2 : 1);
+    if (words.empty()) continue;
+    constexpr std::size_t kLongest = 4096;
+    const bool cells = words.find_first_of(",;\t|") != std::string_view::npos && words.size() < kLongest;
+    const bool names = cells && (words_in(words) & (kTimeWord | kDateWord | kIndexWord | kTemperatureWord)) != 0;
+    const bool units = header > 0 && cells && parse_unit(words.substr(0, words.find_first_of(",;\t|")));
+    if (!units) header = names ? line : 0;
+  }
+  return header;
+}
+
 Error no_table(const std::string& name, std::string_view text) {
+  const std::string expected = "a table of times and temperatures";
+  constexpr std::size_t kMostBytes = 1U << 20;
+  const int header = text.size() <= kMostBytes ? last_line_is_header(text) : 0;
+  if (header > 0) {
+    const std::string found = "a header and no rows behind it";
+    return {
+        ErrorCode::kParse, fmt::format("found {}, expected {}", found, expected), {name, header, 0}, found, expected};
+  }
   const std::string words = first_words(text);
   return {ErrorCode::kParse,
-          fmt::format("found {} and no rows of numbers, expected a table of times and temperatures",
-                      quoted_for_message(words)),
+          fmt::format("found {} and no rows of numbers, expected {}", quoted_for_message(words), expected),
           {name, 1, 0},
           words,
-          "a table of times and temperatures"};
+          expected};
 }
 
 /// Turns places within the table's columns into the message's place.
@@ -72,6 +99,11 @@ class Interpreter {
     const bool joined =
         layout_.delimiter == "," && layout_.decimal == "," && text.find("\",\"") == std::string_view::npos;
     DialectGuess guess = guess_dialect(text, joined ? with_signs(",", ".") : layout_);
+    // What is no number with the one decimal sign may be one with the other: in columns of its own.
+    constexpr double kAllNumbers = 0.999;
+    if (guess.score < kAllNumbers && !alike_decimals_) {
+      if (const auto alike = with_alike_decimals(text, guess, layout_)) return with_decimals(*alike);
+    }
     // Prose holds numbers too, but they do not line up.
     constexpr double kLeastShare = 0.1, kLeastShareWhole = 0.4;
     const bool one_column = guess.dialect.split == Dialect::Split::kWhole;
@@ -139,6 +171,15 @@ class Interpreter {
   Result<Reading> with_plain_forms(const std::string& plain) {
     full_width_ = true;
     return text(plain);
+  }
+
+  Result<Reading> with_decimals(const AlikeDecimals& alike) {
+    alike_decimals_ = true;
+    layout_.decimal = std::string(1, alike.decimal);
+    reading_.read_as.notes.push_back(
+        fmt::format("Decimals are written with a point in {} column{} and with a comma in {}: each is read by its own.",
+                    alike.point, alike.point == 1 ? "" : "s", alike.comma));
+    return text(alike.text);
   }
 
   Layout with_signs(const char* delimiter, const char* decimal) const {
@@ -327,6 +368,7 @@ class Interpreter {
     }
     if (layout_.cold_junction_column) cold_junction = *layout_.cold_junction_column - 1;
     if (channels.empty()) {
+      if (auto error = unit_of_no_temperature(found)) return *error;
       return Error{ErrorCode::kParse,
                    "found no column of temperatures, expected one at least",
                    {name_, static_cast<int>(found.table.first_row.line), 0},
@@ -362,6 +404,23 @@ class Interpreter {
     channels_of(found, plan, channels, *temperatures, cold, *result);
     clocks_ = plan.clocks;
     return true;
+  }
+
+  /// "TC1 (bar)": columns named like channels, in a unit that is known and none of temperature.
+  std::optional<Error> unit_of_no_temperature(const Found& found) const {
+    for (std::size_t i = 0; i < found.table.columns; ++i) {
+      const auto& column = found.header.columns[i];
+      if (!column.unit || column.unit->quantity != Quantity::kOther ||
+          (column.name_words & (kTemperatureWord | kChannelWord)) == 0)
+        continue;
+      return Error{ErrorCode::kParse,
+                   fmt::format("found the unit {} and no column of temperatures, expected °C, °F, K or mV",
+                               quoted_for_message(column.unit->name)),
+                   {name_, found.header.line, static_cast<int>(i) + 1},
+                   column.unit->name,
+                   "°C, °F, K or mV"};
+    }
+    return std::nullopt;
   }
 
   /// One time in all rows leaves nothing to measure.
@@ -415,6 +474,8 @@ class Interpreter {
       if (!one.unit) one.unit = unit_beside(found, i);
       if (!one.unit && endings_are_units_) one.unit = column.ending;
       one.bracket = column.bracket;
+      one.foreign_unit = column.foreign_unit;
+      one.foreign_unit_line = column.foreign_unit_line;
       one.thermocouple = column.thermocouple;
       if (const auto* fixed = fixed_channel(i)) one.forced_unit = fixed->unit;
       evidence.push_back(std::move(one));
@@ -701,6 +762,7 @@ class Interpreter {
   Layout layout_;
   Reading reading_;
   bool endings_are_units_ = false;
+  bool alike_decimals_ = false;       ///< columns with another decimal sign were made like the others
   bool full_width_ = false;           ///< the text was turned into plain forms
   bool only_decimal_commas_ = false;  ///< "25,4" in every line: one column, not two
   std::vector<TimePlan> clocks_;

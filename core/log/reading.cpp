@@ -7,6 +7,7 @@
 #include "core/log/grid.h"
 #include "core/log/interpret.h"
 #include "core/log/log_file.h"
+#include "core/log/size_check.h"
 
 namespace ovenwright::log {
 namespace {
@@ -62,6 +63,10 @@ Result<const Grid*> chosen_sheet(const std::string& name, const std::vector<Grid
 }
 
 Result<Reading> of_text(const std::string& name, std::string_view bytes, const Options& options) {
+  if (bytes.size() > kWorthACheck) {
+    if (auto error = too_many_numbers(bytes.substr(0, kCheckedHead), static_cast<double>(bytes.size()), options))
+      return named(*error, name);
+  }
   const auto decoded = decode(bytes, options.layout ? options.layout->encoding.value_or("") : "");
   if (!decoded) return named(decoded.error(), name);
   const std::string_view text = decoded->unchanged ? bytes.substr(decoded->skip) : std::string_view{decoded->utf8};
@@ -81,7 +86,9 @@ Result<Reading> of_content(const std::string& name, std::string_view bytes, cons
   if (bytes.empty())
     return Error{ErrorCode::kParse, "found an empty file, expected a log", {name, 0, 0}, "an empty file", "a log"};
   std::vector<std::string> notes;
-  const auto content = open_container(name, bytes, options.most_unpacked_bytes, notes);
+  const auto content = open_container(
+      name, bytes, options.most_unpacked_bytes, notes,
+      [&](std::string_view head, double whole_bytes) { return too_many_numbers(head, whole_bytes, options); });
   if (!content) return named(content.error(), name);
   std::string part = content->member;
   auto reading = [&]() -> Result<Reading> {

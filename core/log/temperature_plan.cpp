@@ -3,12 +3,14 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <map>
 
 #include "core/emf/emf.h"
 #include "core/log/text.h"
+#include "core/log/words.h"
 
 namespace ovenwright::log {
 namespace {
@@ -62,6 +64,18 @@ std::string likely_unit(Extent extent, bool whole_numbers) {
   return "degC";
 }
 
+/// Words for where a thermocouple sits or what its readings are, as people put them in brackets behind its name.
+bool describes_a_place(std::string_view word) {
+  static constexpr std::array<std::string_view, 62> kWords{
+      "air",    "arriba", "abajo",  "back",   "ball",     "bas",     "board",    "body",    "borde", "bord",  "bottom",
+      "centre", "center", "centro", "coin",   "cold",     "corner",  "derecha",  "droite",  "ecke",  "edge",  "far",
+      "front",  "gauche", "haut",   "heel",   "hinten",   "hot",     "inner",    "joint",   "land",  "large", "lead",
+      "left",   "links",  "middle", "milieu", "mitte",    "near",    "oben",     "outer",   "pad",   "pin",   "rand",
+      "raw",    "rear",   "rechts", "right",  "side",     "small",   "spare",    "surface", "tail",  "toe",   "top",
+      "unten",  "used",   "vorne",  "loose",  "filtered", "esquina", "izquierda"};
+  return std::find(kWords.begin(), kWords.end(), word) != kWords.end();
+}
+
 class Planner {
  public:
   Planner(const std::vector<ChannelEvidence>& channels, const Facts& facts, const Layout& layout,
@@ -97,28 +111,42 @@ class Planner {
     for (const ChannelEvidence& channel : channels_) {
       if (channel.unit && channel.unit->quantity == Quantity::kUnknownTemperature)
         return unit_error(channel.unit->name, header_line_, channel.column + 1);
+      if (!channel.unit && !channel.foreign_unit.empty())
+        return unit_error(channel.foreign_unit, channel.foreign_unit_line, channel.column + 1);
     }
     if (facts_.unit && facts_.unit->quantity == Quantity::kUnknownTemperature)
       return unit_error(facts_.unit->name, 0, 0);
     const bool none_stated =
         std::none_of(channels_.begin(), channels_.end(), [](const ChannelEvidence& c) { return c.unit.has_value(); });
     if (!none_stated) return std::nullopt;
-    // The same few letters in brackets behind every name, where the time has its unit in brackets too.
-    const std::string& bracket = channels_.front().bracket;
-    const bool same = !bracket.empty() && std::all_of(channels_.begin(), channels_.end(),
-                                                      [&](const ChannelEvidence& c) { return c.bracket == bracket; });
-    const bool digits = bracket.find_first_of("0123456789") != std::string::npos;
-    std::size_t characters = 0;
-    for (std::string_view rest = bracket; !rest.empty(); ++characters) {
-      std::size_t length = 1;
-      decode_character(rest, length);
-      rest.remove_prefix(length);
-    }
-    if (same && time_has_bracket_unit_ && !digits && characters <= 4)
-      return unit_error(bracket, header_line_, channels_.front().column + 1);
+    if (bracket_is_unit()) return unit_error(channels_.front().bracket, header_line_, channels_.front().column + 1);
     if (facts_.unknown_unit && !facts_.unit)
-      return unit_error(facts_.unknown_unit_text, static_cast<int>(facts_.unknown_unit->line), 0);
+      return unit_error(facts_.unknown_unit_text, static_cast<int>(facts_.unknown_unit->line), stated_in_column());
     return std::nullopt;
+  }
+
+  /// The cell of the line of metadata in which the unknown unit stands, from 1; 0: within its text.
+  int stated_in_column() const {
+    const auto& cells = facts_.unknown_unit->cells;
+    const auto cell = std::find(cells.begin(), cells.end(), facts_.unknown_unit_text);
+    return cell == cells.end() ? 0 : static_cast<int>(cell - cells.begin()) + 1;
+  }
+
+  /// What stands in brackets behind every name is a unit that is not known where it tells the channels from each other
+  /// no more than a unit does: one word, the same for all, where the time has its unit. Words that say where a
+  /// thermocouple sits or what it is, capitals ("BGA", "PV") and other scripts describe. A channel on its own shares
+  /// its word with no other: there only a word in small letters counts, beside a time with its unit.
+  bool bracket_is_unit() const {
+    const std::string& bracket = channels_.front().bracket;
+    const auto same = [&](const ChannelEvidence& c) { return c.bracket == bracket; };
+    if (bracket.empty() || bracket.size() > 16 || !std::all_of(channels_.begin(), channels_.end(), same)) return false;
+    if (channels_.size() == 1 && !time_has_bracket_unit_) return false;
+    const auto small = [](char c) { return c >= 'a' && c <= 'z'; };
+    const auto letter = [&](char c) { return small(c) || (c >= 'A' && c <= 'Z') || c == '/'; };
+    if (!std::all_of(bracket.begin(), bracket.end(), letter) || !std::any_of(bracket.begin(), bracket.end(), small))
+      return false;
+    if (channels_.size() == 1 && !std::all_of(bracket.begin(), bracket.end(), small)) return false;
+    return words_in(bracket) == kNoWord && !describes_a_place(lower(bracket));
   }
 
   /// "TC1 (K)" is a thermocouple of type K where its numbers are no kelvins.

@@ -40,6 +40,8 @@ struct ChannelEvidence {
   bool whole_numbers = false;
   std::optional<UnitText> unit;  ///< of header, row of units or cells
   std::string bracket;           ///< in brackets behind the name, no unit that is known
+  std::string foreign_unit;      ///< in a row of units, and none that is known
+  int foreign_unit_line = 0;
   char thermocouple = 0;
   std::optional<std::string> forced_unit;  ///< of the layout, where this channel's differs from the others'
 };

@@ -130,6 +130,29 @@ bool spread_groups(std::vector<double>& times, double quantum, double& step) {
   return true;
 }
 
+/// Rows of one rounded time spread evenly over it, however many they are. Not where a clock stood still: then some
+/// group is far larger than the usual one.
+bool spread_within(std::vector<double>& times, double quantum) {
+  std::vector<std::size_t> starts;
+  for (std::size_t i = 0; i < times.size(); ++i) {
+    if (i == 0 || times[i] != times[i - 1]) starts.push_back(i);
+  }
+  starts.push_back(times.size());
+  std::size_t largest = 1;
+  const std::size_t usual = (times.size() + starts.size() - 3) / (starts.size() - 1);  // rounded up
+  for (std::size_t g = 0; g + 1 < starts.size(); ++g) largest = std::max(largest, starts[g + 1] - starts[g]);
+  if (largest > 2 * usual + 1) return false;
+  for (std::size_t g = 0; g + 1 < starts.size(); ++g) {
+    const std::size_t size = starts[g + 1] - starts[g];
+    const double base = times[starts[g]];
+    const bool edge = g == 0 || g + 2 == starts.size();  // the log may have started or ended within
+    const double step = quantum / static_cast<double>(edge ? std::max(size, usual) : size);
+    const std::size_t skipped = g == 0 && size < usual ? usual - size : 0;
+    for (std::size_t i = 0; i < size; ++i) times[starts[g] + i] = base + step * static_cast<double>(i + skipped);
+  }
+  return true;
+}
+
 void spread(std::vector<double>& times, const TimePlan& plan, double quantum, std::vector<Assumption>& assumed) {
   const std::size_t n = times.size();
   if (n < 6 || !(quantum > 0)) return;
@@ -155,16 +178,19 @@ void spread(std::vector<double>& times, const TimePlan& plan, double quantum, st
     if (plan.kind != TimeKind::kNumber) offset = 0;  // counts from the first row
     for (std::size_t i = 0; i < n; ++i) times[i] = start + (offset + step * static_cast<double>(i)) * quantum;
     step *= quantum;
-  } else if (!rounded || !spread_groups(times, quantum, step)) {
+  } else if (!rounded) {
     return;
+  } else if (!spread_groups(times, quantum, step)) {
+    if (!spread_within(times, quantum)) return;
+    step = 0;
   }
   const double first = plan.kind == TimeKind::kNumber ? 0 : times.front();
   for (double& t : times) t = rounded_to(t - first, 9);
-  assumed.push_back(
-      {"time",
-       fmt::format("Times are rounded to {} s and several rows carry the same: the rows are spread evenly, {} s apart.",
-                   plain(quantum), plain(step)),
-       "", ""});
+  const std::string how = step > 0 ? fmt::format("the rows are spread evenly, {} s apart", plain(step))
+                                   : "they are not evenly apart, so those of one time are spread over it";
+  assumed.push_back({"time",
+                     fmt::format("Times are rounded to {} s and several rows carry the same: {}.", plain(quantum), how),
+                     "", ""});
 }
 
 }  // namespace

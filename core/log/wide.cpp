@@ -11,6 +11,7 @@
 #include "core/log/byte_masks.h"
 #include "core/log/fast_rows.h"
 #include "core/log/row_reader.h"
+#include "core/log/size_check.h"
 
 namespace ovenwright::log {
 namespace {
@@ -79,10 +80,9 @@ class WideReader {
 
  private:
   Error too_large(double rows) const {
-    auto found = fmt::format("about {:.0f} rows of {} numbers", rows, plan_.numbers.size());
-    auto expected = fmt::format("at most {} numbers in a log", most_numbers_);
-    auto message = fmt::format("found {}, expected {}", found, expected);
-    return {ErrorCode::kParse, std::move(message), {file_, 0, 0}, std::move(found), std::move(expected)};
+    Error error = too_many_numbers_error(rows, static_cast<double>(plan_.numbers.size()), most_numbers_);
+    error.where.file = file_;
+    return error;
   }
 
   void reserve() {

@@ -56,6 +56,25 @@ TEST(CleanPasses, APauseOfTheLoggerBetweenThemIsTheCutAndNoGap) {
   EXPECT_THAT(faults_of((*runs)[1]), IsEmpty());
 }
 
+TEST(CleanPasses, AJumpOfAllTracesIsTheCutWhereTheClockGoesOn) {
+  for (const double stop_s : {400.0, 350.0}) {  // the first run ends at 65 °C to 100 °C, the second begins at 25 °C
+    MadeLog log(0.5, stop_s);
+    const MadeLog next(0.5, 400, 2);
+    const double start_s = log.time_s.back() + 0.5;
+    for (const double t : next.time_s) log.time_s.push_back(start_s + t);
+    for (std::size_t k = 0; k < 4; ++k)
+      log.temperature_C[k].insert(log.temperature_C[k].end(), next.temperature_C[k].begin(),
+                                  next.temperature_C[k].end());
+    const auto runs = clean(log.channels());
+    ASSERT_TRUE(runs);
+    ASSERT_EQ(runs->size(), 2U) << stop_s;
+    EXPECT_DOUBLE_EQ((*runs)[0].to_s, stop_s);
+    EXPECT_DOUBLE_EQ((*runs)[1].from_s, start_s);
+    EXPECT_THAT(faults_of((*runs)[0]), IsEmpty());
+    EXPECT_THAT(faults_of((*runs)[1]), IsEmpty());
+  }
+}
+
 TEST(CleanPasses, AClockThatStartsAgainMakesTwoRuns) {
   MadeLog log;
   const MadeLog next(0.5, 400, 2);

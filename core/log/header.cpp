@@ -18,15 +18,21 @@ struct Piece {
   std::size_t from = 0, to = 0;  ///< characters in the line
 };
 
-/// Words of a line with their places, joined where fewer than `gap` blanks stand between.
+/// Words of a line with their places, joined where fewer than `gap` blanks stand between, or within quotes.
 std::vector<Piece> pieces(std::string_view line, std::size_t gap) {
   std::vector<Piece> found;
   std::size_t column = 0, blanks = gap;
+  const bool quotes = std::count(line.begin(), line.end(), '"') % 2 == 0;
+  bool quoted = false;
   while (!line.empty()) {
     std::size_t length = 1;
     const char32_t c = decode_character(line, length);
     if (c == '\t') blanks = gap;
-    if (c == ' ' || c == '\t' || c == '\r' || c == 0x3000) {
+    if (quotes && c == '"') {
+      quoted = !quoted;
+    } else if (quoted && c == ' ' && !found.empty() && blanks == 0) {
+      found.back().text += ' ';
+    } else if (c == ' ' || c == '\t' || c == '\r' || c == 0x3000) {
       ++blanks;
     } else {
       if (found.empty() || blanks >= gap) {
@@ -159,7 +165,7 @@ Cells laid_over(const Statement& row, const Dialect& dialect, const std::vector<
   if (cells.size() == named.size()) return spread(cells);
   // One name too few: the first column, of row numbers or times, has none where the first name is no word for time.
   const bool first_is_named =
-      !cells.empty() && (read_header_text(cells[0]).words & (kTimeWord | kDateWord | kIndexWord)) != 0;
+      !cells.empty() && (read_header_text(cells[0]).words & (kTimeWord | kDateWord | kIndexWord | kUnitWord)) != 0;
   if (cells.size() + 1 == columns && !first_is_named) cells.insert(cells.begin(), "");
   cells.resize(columns);
   return cells;

@@ -549,6 +549,7 @@ class Interpreter {
     for (std::size_t k = 0; k < columns.size(); ++k) {
       const auto& column = found.header.columns[columns[k]];
       std::string name = endings_are_units_ && column.ending ? column.name_before_ending : column.name;
+      if (name.empty()) name = name_above_clock(found, columns[k]);
       const Layout::ChannelColumn* fixed = fixed_channel(columns[k]);
       if (fixed != nullptr && !fixed->name.empty()) name = fixed->name;
       names.push_back(std::move(name));
@@ -591,6 +592,13 @@ class Interpreter {
       }
     }
     temperatures_ = temperatures;
+  }
+
+  /// "U1 centre;;U1 corner;" over "s;°C;s;°C": a name over two columns stands above the first, the channel's own clock.
+  static std::string name_above_clock(const Found& found, std::size_t column) {
+    if (column == 0 || found.columns.clock_of[column] != static_cast<int>(column) - 1) return {};
+    const auto& clock = found.header.columns[column - 1];
+    return (clock.name_words & (kTimeWord | kDateWord | kIndexWord)) == 0 ? clock.name : std::string{};
   }
 
   const Layout::ChannelColumn* fixed_channel(std::size_t column) const {

@@ -95,12 +95,13 @@ std::optional<AlikeDecimals> with_alike_decimals(std::string_view text, const Di
   std::vector<Dialect> tried;
   const bool comma = guess.dialect.split == Dialect::Split::kDelimiter && guess.dialect.delimiter == ',';
   if (guess.columns > 1 && !comma && guess.dialect.split != Dialect::Split::kWhole) tried.push_back(guess.dialect);
-  if (guess.columns < 2 && !fixed.delimiter) {
-    for (const char delimiter : {';', '\t', '|'}) {
-      const auto head = text.substr(0, 1U << 14);
-      if (head.find(delimiter) != std::string_view::npos) tried.push_back({Dialect::Split::kDelimiter, delimiter, {}});
+  if (guess.columns < 2) {
+    const auto head = text.substr(0, 1U << 14);
+    const std::string stated = fixed.delimiter.value_or(";\t| ");
+    for (const char delimiter : {';', '\t', '|', ' '}) {
+      if (stated.find(delimiter) == kNone || head.find(delimiter) == kNone) continue;
+      tried.push_back({delimiter == ' ' ? Dialect::Split::kBlanks : Dialect::Split::kDelimiter, delimiter, {}});
     }
-    tried.push_back({Dialect::Split::kBlanks, ' ', {}});
   }
   for (const Dialect& dialect : tried) {
     const auto signs = signs_of_columns(text, dialect);

@@ -128,11 +128,17 @@ void RowReader::note_rows(std::size_t first_line, std::size_t last_line, std::si
   if (account.first_data_line == 0) account.first_data_line = first_line;
   account.last_data_line = last_line;
   account.last_skipped.clear();
+  other_table_ = 0;
 }
 
 void RowReader::skip(const Row& row) {
   ++account.skipped;
   break_pending_ = true;
+  const bool header = row.cells.size() > 1 && row.cells.size() < plan_.columns && row.filled() == row.cells.size() &&
+                      std::all_of(row.cells.begin(), row.cells.end(), [&](std::string_view cell) {
+                        return read_cell(cell, plan_.decimal).kind == CellKind::kText;
+                      });
+  if (header) other_table_ = row.cells.size();
   if (account.last_skipped.size() < 60) {
     Statement statement;
     statement.line = row.line;
@@ -172,6 +178,11 @@ bool RowReader::take(const Row& row, std::size_t at) {
   }
   if (is_rule(row)) {
     ++account.comments;
+    skip(row);
+    return false;
+  }
+  if (row.cells.size() == other_table_) {  // "150,80.0" under "Level (°C),Time above (s)"
+    ++account.statistics;
     skip(row);
     return false;
   }

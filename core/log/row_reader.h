@@ -52,6 +52,7 @@ class RowReader {
   bool cut_off(const Row& row) const;
 
   bool break_pending_ = false;
+  std::size_t other_table_ = 0;  ///< cells in the header of a narrower table that begins here; 0: none
   const WidePlan& plan_;
   std::vector<std::vector<double>>& times_;
   std::vector<std::vector<double>>& values_;

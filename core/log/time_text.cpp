@@ -287,6 +287,25 @@ bool clock_with_units(Scanner& scan, TimeText& time) {
   return true;
 }
 
+/// "1.02:03:04", "1 day, 2:03:04", "0 days 00:00:05": whole days before a clock; 0, and nothing taken, without them.
+double days_before_clock(Scanner& scan) {
+  const auto start = scan.mark();
+  int digits = 0;
+  const int days = scan.number(digits);
+  bool stated = digits > 0 && digits < 5 && scan.take('.');
+  if (digits > 0 && digits < 5 && !stated) {
+    scan.blanks();
+    for (const std::string_view word : {"days", "day", "d", "tage", "tag", "jours", "jour", "días", "día", "天", "日"})
+      stated = stated || scan.take_word(word);
+    scan.take(',');
+    scan.blanks();
+  }
+  const bool clock = is_digit(scan.peek()) && (scan.peek(1) == ':' || (is_digit(scan.peek(1)) && scan.peek(2) == ':'));
+  if (stated && clock) return days;
+  scan.back(start);
+  return 0;
+}
+
 bool clock(Scanner& scan, TimeText& time) {
   const auto start = scan.mark();
   const auto fail = [&] {
@@ -304,16 +323,7 @@ bool clock(Scanner& scan, TimeText& time) {
   int digits = 0, count = 0;
   std::array<int, 4> part{};
   std::array<int, 4> width{};
-  double days = 0;
-  // "1.02:03:04" and "1 day, 2:03:04": whole days before the clock.
-  const auto before_days = scan.mark();
-  const int leading = scan.number(digits);
-  if (digits > 0 && digits < 5 && scan.take('.') && is_digit(scan.peek()) && is_digit(scan.peek(1)) &&
-      scan.peek(2) == ':') {
-    days = leading;
-  } else {
-    scan.back(before_days);
-  }
+  const double days = days_before_clock(scan);
   while (count < 4) {
     part[count] = scan.number(digits);
     width[count] = digits;

@@ -1,5 +1,6 @@
 #include "core/check/check.h"
 
+#include "core/check/attribution.h"
 #include "core/check/passes.h"
 #include "core/files/profiles.h"
 #include "core/judge/fitting_window.h"
@@ -47,6 +48,12 @@ Result<CheckedLog> check(log::Reading reading, const Request& request) {
   for (auto& run : *runs) {
     const auto place = place_of(run, setting);
     auto judgement = judge::judge(run, request.windows, request.window_assumed, setting.board, place);
+    if (place) {
+      const auto zones = attribute(run, setting, *place, judgement);
+      if (!zones.empty())
+        checked.reading.read_as.notes.push_back(
+            (run.parts > 1 ? "run " + std::to_string(run.part) + ": " : std::string{}) + zones);
+    }
     if (judgement.window_assumed && judgement.windows.size() == 1) {
       name_better_window(run, setting.board, judgement);
     }

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/heat/least_squares.h"
 #include "core/heat/model.h"
 
 namespace ovenwright::heat {
@@ -123,7 +122,7 @@ void weigh(HeatModel& model) {
 
 }  // namespace
 
-Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& progress) {
+Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& progress, int most_iterations) {
   HeatModel out;
   out.problem = std::move(problem);
   const Misfit misfit(out.problem);
@@ -135,7 +134,7 @@ Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& p
   const LeastSquaresReport fit =
       minimise({misfit.data_rows() + P, P,
                 [&misfit](const double* z, double* residual, double* jacobian) { misfit(z, residual, jacobian); }},
-               std::vector<double>(P, 0.0));
+               std::vector<double>(P, 0.0), {.most_iterations = most_iterations});
   out.theta = misfit.theta(fit.x.data());
   // The priors' rows are the identity in JᵀJ.
   const Eigen::Map<const Eigen::MatrixXd> information(fit.information.data(), static_cast<Eigen::Index>(P),

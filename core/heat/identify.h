@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "core/heat/least_squares.h"
 #include "core/heat/problem.h"
 #include "core/units/result.h"
 
@@ -37,7 +38,9 @@ struct HeatModel {
 /// Learns oven and boards from all runs of the problem: the most probable parameters under the priors, by least squares
 /// (Ceres' small solver, Levenberg–Marquardt, automatic derivatives). Residuals are means over 2 s, whitened as a
 /// first-order correlated wave (0.95 over 2 s, 1.5 °C): the model's misfit is slow, so slopes count more than levels.
+/// @param most_iterations  fewer give a rougher model sooner
 /// Errors: kUndetermined where no placement has data; kCancelled.
-Result<HeatModel> identify(Problem problem, const std::function<bool(double done)>& progress = {});
+Result<HeatModel> identify(Problem problem, const std::function<bool(double done)>& progress = {},
+                           int most_iterations = LeastSquaresOptions{}.most_iterations);
 
 }  // namespace ovenwright::heat

@@ -70,6 +70,7 @@ struct Outcome {
   std::vector<std::string> not_reached_by;  ///< placements that never reached the level, for a value not reached
   std::vector<std::string> zones;           ///< share of 10 % or more, both sides together, in the oven's order
   std::vector<ZoneShare> zone_shares;       ///< in the oven's order; sum 1
+  std::optional<double> speed_share;        ///< the speed's, over zones and speed; absent in a first estimate
   std::string risk;                         ///< what being outside risks; empty inside
   std::string risk_source;
 };

@@ -150,6 +150,7 @@ Json outcome_part(const judge::Outcome& outcome, const judge::Judgement& judgeme
     shares.push_back({{"zone", share.zone}, {"side", side}, {"share", share.share}});
   }
   result["zone_shares"] = shares;
+  if (outcome.speed_share) result["speed_share"] = *outcome.speed_share;
   result["risk"] = outcome.risk.empty() ? Json(nullptr) : Json(outcome.risk);
   if (!outcome.risk_source.empty()) result["risk_source"] = outcome.risk_source;
   result["required"] = outcome.required;

@@ -107,7 +107,8 @@ ZoneSetpoints zone_setpoints(const oven::Oven& oven, const oven::Recipe& recipe)
   return out;
 }
 
-AirField::AirField(const oven::Oven& oven, const ZoneSetpoints& setpoints, double ambient_C, const AirParameters& p)
+AirField::AirField(const oven::Oven& oven, const ZoneSetpoints& setpoints, double ambient_C, const AirParameters& p,
+                   bool with_gradient)
     : n_(static_cast<std::size_t>((oven.length_mm() + 2 * kMargin_mm) / kStep_mm) + 2), zones_(oven.zones.size()) {
   std::vector<Region> region(n_);
   for (std::size_t i = 0; i < n_; ++i) region[i] = region_at(oven, static_cast<double>(i) * kStep_mm - kMargin_mm);
@@ -158,38 +159,41 @@ AirField::AirField(const oven::Oven& oven, const ZoneSetpoints& setpoints, doubl
   air_ = solve(times_rate(supply), ambient_C);
   difference_ = solve(times_rate(difference), 0);
 
-  // Derivatives of the solution: M dA = −dM A + d(β Σ), same factorisation.
-  const auto sensitivity = [&](const std::vector<double>& field, const std::vector<double>& source, double end_value,
-                               int which) {
-    std::vector<double> b(n_, 0.0);
-    for (std::size_t i = 0; i < n_; ++i) {
-      const double before = i > 0 ? field[i - 1] : end_value, after = i + 1 < n_ ? field[i + 1] : end_value;
-      const double second = (before - 2 * field[i] + after) * mixing, first = (after - before) / (2 * kStep_mm);
-      if (which == 0) b[i] = second + up * first;
-      if (which == 1) b[i] = second - down * first;
-      if (which == 2 && region[i].kind == Region::Kind::kTunnel) b[i] = tunnel * (source[i] - field[i]);
-    }
-    system.solve(b);
-    return b;
-  };
   const std::size_t width = 3 + zones_;
-  air_columns_.assign(n_ * width, 0.0);
-  difference_columns_.assign(n_ * 3, 0.0);
-  for (int k = 0; k < 3; ++k) {
-    const auto a = sensitivity(air_, supply, ambient_C, k), d = sensitivity(difference_, difference, 0, k);
-    for (std::size_t i = 0; i < n_; ++i) {
-      air_columns_[i * width + static_cast<std::size_t>(k)] = a[i];
-      difference_columns_[i * 3 + static_cast<std::size_t>(k)] = d[i];
+  if (with_gradient) {
+    // Derivatives of the solution: M dA = −dM A + d(β Σ), same factorisation.
+    const auto sensitivity = [&](const std::vector<double>& field, const std::vector<double>& source, double end_value,
+                                 int which) {
+      std::vector<double> b(n_, 0.0);
+      for (std::size_t i = 0; i < n_; ++i) {
+        const double before = i > 0 ? field[i - 1] : end_value, after = i + 1 < n_ ? field[i + 1] : end_value;
+        const double second = (before - 2 * field[i] + after) * mixing, first = (after - before) / (2 * kStep_mm);
+        if (which == 0) b[i] = second + up * first;
+        if (which == 1) b[i] = second - down * first;
+        if (which == 2 && region[i].kind == Region::Kind::kTunnel) b[i] = tunnel * (source[i] - field[i]);
+      }
+      system.solve(b);
+      return b;
+    };
+    air_columns_.assign(n_ * width, 0.0);
+    difference_columns_.assign(n_ * 3, 0.0);
+    for (int k = 0; k < 3; ++k) {
+      const auto a = sensitivity(air_, supply, ambient_C, k), d = sensitivity(difference_, difference, 0, k);
+      for (std::size_t i = 0; i < n_; ++i) {
+        air_columns_[i * width + static_cast<std::size_t>(k)] = a[i];
+        difference_columns_[i * 3 + static_cast<std::size_t>(k)] = d[i];
+      }
     }
-  }
-  for (std::size_t z = 0; z < zones_; ++z) {
-    std::vector<double> b(n_, 0.0);
-    for (std::size_t i = 0; i < n_; ++i) {
-      if (region[i].kind == Region::Kind::kZone && region[i].zone == z) b[i] = rate[i];
-      if (region[i].kind == Region::Kind::kGap && (region[i].zone == z || region[i].zone + 1 == z)) b[i] = rate[i] / 2;
+    for (std::size_t z = 0; z < zones_; ++z) {
+      std::vector<double> b(n_, 0.0);
+      for (std::size_t i = 0; i < n_; ++i) {
+        if (region[i].kind == Region::Kind::kZone && region[i].zone == z) b[i] = rate[i];
+        if (region[i].kind == Region::Kind::kGap && (region[i].zone == z || region[i].zone + 1 == z))
+          b[i] = rate[i] / 2;
+      }
+      system.solve(b);
+      for (std::size_t i = 0; i < n_; ++i) air_columns_[i * width + 3 + z] = b[i];
     }
-    system.solve(b);
-    for (std::size_t i = 0; i < n_; ++i) air_columns_[i * width + 3 + z] = b[i];
   }
 
   // Exchange: exp of the zone's own and a slope along the oven; less in gaps and tunnels; smoothed.
@@ -200,15 +204,17 @@ AirField::AirField(const oven::Oven& oven, const ZoneSetpoints& setpoints, doubl
   for (std::size_t z = 0; z < zones_; ++z)
     level[z] = std::exp(p.zone_ln_exchange[z] + p.exchange_slope * slope_of(z) +
                         (oven.zones[z].kind == oven::ZoneKind::kCool ? p.ln_exchange_cooling : 0));
-  std::vector<std::vector<double>> part(3 + zones_, std::vector<double>(n_, 0.0));
+  std::vector<std::vector<double>> part(with_gradient ? width : 0, std::vector<double>(n_, 0.0));
   std::vector<double> exchange(n_);
   const auto add_zone = [&](std::size_t i, std::size_t z, double share) {
     const double g = share * level[z];
     exchange[i] += g;
+    if (!with_gradient) return;
     part[0][i] += g * slope_of(z);
     if (oven.zones[z].kind == oven::ZoneKind::kCool) part[1][i] += g;
     part[3 + z][i] += g;
   };
+  const double outside = std::exp(p.ln_exchange_tunnel);
   for (std::size_t i = 0; i < n_; ++i) {
     const auto [kind, z] = region[i];
     if (kind == Region::Kind::kZone) {
@@ -217,17 +223,21 @@ AirField::AirField(const oven::Oven& oven, const ZoneSetpoints& setpoints, doubl
       add_zone(i, z, kGapExchange / 2);
       add_zone(i, z + 1, kGapExchange / 2);
     } else {
-      exchange[i] = part[2][i] = std::exp(p.ln_exchange_tunnel);
+      exchange[i] = outside;
+      if (with_gradient) part[2][i] = outside;
     }
   }
   exchange_ = smoothed(exchange);
-  exchange_columns_.assign(n_ * width, 0.0);
-  for (std::size_t k = 0; k < width; ++k) {
+  exchange_columns_.assign(part.size() * n_, 0.0);
+  for (std::size_t k = 0; k < part.size(); ++k) {
     const auto column = smoothed(part[k]);
     for (std::size_t i = 0; i < n_; ++i) exchange_columns_[i * width + k] = column[i];
   }
 
-  for (double& x : panel) x = std::pow(x + 273.15, 4) / (4 * kReference_K * kReference_K * kReference_K);
+  for (double& x : panel) {
+    const double square = (x + 273.15) * (x + 273.15);
+    x = square * square / (4 * kReference_K * kReference_K * kReference_K);
+  }
   panel_ = seen(panel);
 }
 

@@ -33,7 +33,9 @@ class AirField {
   static constexpr double kStep_mm = 5;
   static constexpr double kMargin_mm = 600;  ///< grid beyond both mouths
 
-  AirField(const oven::Oven& oven, const ZoneSetpoints& setpoints, double ambient_C, const AirParameters& parameters);
+  /// The gradients are there only where asked for.
+  AirField(const oven::Oven& oven, const ZoneSetpoints& setpoints, double ambient_C, const AirParameters& parameters,
+           bool with_gradient);
 
   struct Sample {
     double air_C, air_slope, difference_C, difference_slope, exchange, exchange_slope, panel_K, panel_slope;

@@ -14,7 +14,10 @@ constexpr double kOdd = 3, kImpossible = 5;  // prior standard deviations
 constexpr double kMostMisfit_C = 4, kAirTau_s = 4;
 constexpr double kNotDetermined = 0.9;  // of the prior spread left
 
-/// Residuals (whitened, then the priors) and their Jacobian in units of the priors' standard deviations.
+/// The whitened residuals and the priors as a least-squares problem in units of the priors' standard deviations, in its
+/// condensed form: JᵀJ and Jᵀr are gathered placement by placement (a row has few columns that are not zero), and their
+/// triangular factor L with L Lᵀ = JᵀJ stands in for the tall Jacobian: J' = Lᵀ, r' = L⁻¹ Jᵀ r, and a last row that
+/// keeps the sum of squares.
 class Misfit {
  public:
   explicit Misfit(const Problem& problem) : problem_(problem), priors_(priors(problem)) {
@@ -23,6 +26,7 @@ class Misfit {
         rows_ += static_cast<std::size_t>(std::ranges::count_if(placement, [](double x) { return std::isfinite(x); }));
   }
   std::size_t parameters() const { return priors_.size(); }
+  std::size_t residuals() const { return priors_.size() + 1; }
   const std::vector<Prior>& prior() const { return priors_; }
   std::size_t data_rows() const { return rows_; }
 
@@ -33,49 +37,93 @@ class Misfit {
   }
 
   void operator()(const double* z, double* residual, double* jacobian) const {
-    const std::size_t P = priors_.size(), R = rows_ + P;
+    const auto P = static_cast<Eigen::Index>(priors_.size());
+    const Eigen::Map<const Eigen::VectorXd> own(z, P);
+    Eigen::Map<Eigen::VectorXd> out(residual, P + 1);
     const auto parameters = theta(z);
-    std::size_t row = 0;
-    std::vector<double> gradient(P), before(P);
-    const double white = 1 / (kMisfit_C * std::sqrt(1 - kCorrelation * kCorrelation));
+    double squares = own.squaredNorm();
+    Eigen::MatrixXd information;
+    Eigen::VectorXd gradient;
+    if (jacobian) {
+      information = Eigen::MatrixXd::Identity(P, P);
+      gradient = own;
+    }
     for (std::size_t r = 0; r < problem_.runs.size(); ++r) {
       const auto& run = problem_.runs[r];
       const March result =
           march(problem_, parameters, {&run.recipe, run.board, r, run.start_s, run.end_s, run.ambient_C, run.start_C},
                 jacobian != nullptr);
-      for (std::size_t k = 0; k < result.placements.size(); ++k) {
-        const auto& data = run.mean_C[result.placements[k]];
-        bool follows = false;
-        double last = 0;
-        for (std::size_t i = 0; i < data.size(); ++i) {
-          if (!std::isfinite(data[i])) {
-            follows = false;
-            continue;
-          }
-          const double time_s = run.start_s + kBin_s * (static_cast<double>(i) + 0.5);
-          const double error = data[i] - result.at(k, time_s);
-          residual[row] = follows ? (error - kCorrelation * last) * white : error / kMisfit_C;
-          if (jacobian) {
-            result.gradient_at(k, time_s, gradient);
-            for (std::size_t p = 0; p < P; ++p)
-              jacobian[p * R + row] = -priors_[p].sd * (follows ? (gradient[p] - kCorrelation * before[p]) * white
-                                                                : gradient[p] / kMisfit_C);
-            before.swap(gradient);
-          }
-          last = error;
-          follows = true;
-          ++row;
-        }
-      }
+      for (std::size_t k = 0; k < result.placements.size(); ++k)
+        squares += add(run, result, k, jacobian ? &information : nullptr, gradient);
     }
-    for (std::size_t p = 0; p < P; ++p, ++row) {
-      residual[row] = z[p];
-      if (!jacobian) continue;
-      for (std::size_t q = 0; q < P; ++q) jacobian[q * R + row] = p == q ? 1 : 0;
+    out.setZero();
+    if (!jacobian) {
+      out[0] = std::sqrt(squares);
+      return;
     }
+    const Eigen::LLT<Eigen::MatrixXd> factor(information);
+    Eigen::Map<Eigen::MatrixXd> condensed(jacobian, P + 1, P);
+    condensed.topRows(P) = factor.matrixU();
+    condensed.row(P).setZero();
+    out.head(P) = factor.matrixL().solve(gradient);
+    out[P] = std::sqrt(std::max(0.0, squares - out.head(P).squaredNorm()));
   }
 
  private:
+  using Rows = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
+
+  /// One placement's whitened residuals: adds to JᵀJ and Jᵀr where they are wanted, returns the sum of squares.
+  double add(const ModelRun& run, const March& result, std::size_t k, Eigen::MatrixXd* information,
+             Eigen::VectorXd& gradient) const {
+    const std::size_t j = result.placements[k];
+    const auto& data = run.mean_C[j];
+    const auto W = static_cast<Eigen::Index>(result.columns.width());
+    const double white = 1 / (kMisfit_C * std::sqrt(1 - kCorrelation * kCorrelation));
+    Rows rows(information ? static_cast<Eigen::Index>(data.size()) : 0, W);
+    Eigen::VectorXd residuals(static_cast<Eigen::Index>(data.size()));
+    Eigen::RowVectorXd before(W), here(W);
+    Eigen::Index row = 0;
+    bool follows = false;
+    double last = 0;
+    for (std::size_t i = 0; i < data.size(); ++i) {
+      if (!std::isfinite(data[i])) {
+        follows = false;
+        continue;
+      }
+      const double time_s = run.start_s + kBin_s * (static_cast<double>(i) + 0.5);
+      const double error = data[i] - result.at(k, time_s);
+      residuals[row] = follows ? (error - kCorrelation * last) * white : error / kMisfit_C;
+      if (information) {
+        result.gradient_at(k, time_s, {here.data(), static_cast<std::size_t>(W)});
+        if (follows)
+          rows.row(row) = (here - kCorrelation * before) * white;
+        else
+          rows.row(row) = here / kMisfit_C;
+        before.swap(here);
+      }
+      last = error;
+      follows = true;
+      ++row;
+    }
+    residuals.conservativeResize(row);
+    if (!information) return residuals.squaredNorm();
+    Eigen::MatrixXd square = Eigen::MatrixXd::Zero(W, W);
+    square.selfadjointView<Eigen::Lower>().rankUpdate(rows.topRows(row).transpose());
+    const Eigen::VectorXd slope = rows.topRows(row).transpose() * residuals;
+    for (Eigen::Index a = 0; a < W; ++a) {
+      const std::size_t p = result.columns.parameter(static_cast<std::size_t>(a), j);
+      const auto at = static_cast<Eigen::Index>(p);
+      gradient[at] -= priors_[p].sd * slope[a];
+      for (Eigen::Index b = 0; b <= a; ++b) {
+        const std::size_t q = result.columns.parameter(static_cast<std::size_t>(b), j);
+        const double value = priors_[p].sd * priors_[q].sd * square(a, b);
+        (*information)(at, static_cast<Eigen::Index>(q)) += value;
+        if (a != b) (*information)(static_cast<Eigen::Index>(q), at) += value;
+      }
+    }
+    return residuals.squaredNorm();
+  }
+
   const Problem& problem_;
   std::vector<Prior> priors_;
   std::size_t rows_ = 0;
@@ -120,6 +168,13 @@ void weigh(HeatModel& model) {
   report.usable = report.message.empty();
 }
 
+std::vector<double> inverse(const std::vector<double>& information, std::size_t size) {
+  const auto P = static_cast<Eigen::Index>(size);
+  const Eigen::Map<const Eigen::MatrixXd> matrix(information.data(), P, P);
+  const Eigen::MatrixXd out = matrix.llt().solve(Eigen::MatrixXd::Identity(P, P));
+  return {out.data(), out.data() + out.size()};
+}
+
 }  // namespace
 
 Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& progress, int most_iterations) {
@@ -132,21 +187,16 @@ Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& p
 
   const std::size_t P = misfit.parameters();
   const LeastSquaresReport fit =
-      minimise({misfit.data_rows() + P, P,
+      minimise({misfit.residuals(), P,
                 [&misfit](const double* z, double* residual, double* jacobian) { misfit(z, residual, jacobian); }},
                std::vector<double>(P, 0.0), {.most_iterations = most_iterations});
   out.theta = misfit.theta(fit.x.data());
-  // The priors' rows are the identity in JᵀJ.
-  const Eigen::Map<const Eigen::MatrixXd> information(fit.information.data(), static_cast<Eigen::Index>(P),
-                                                      static_cast<Eigen::Index>(P));
-  const Eigen::MatrixXd covariance =
-      information.ldlt().solve(Eigen::MatrixXd::Identity(information.rows(), information.cols()));
-  out.covariance.assign(covariance.data(), covariance.data() + covariance.size());
+  out.covariance = inverse(fit.information, P);
   for (std::size_t p = 0; p < P; ++p) {
     const Prior& prior = misfit.prior()[p];
     out.sd.push_back(prior.sd);
-    const auto i = static_cast<Eigen::Index>(p);
-    if (prior.sd > 0 && std::sqrt(covariance(i, i)) > kNotDetermined) out.report.not_determined.push_back(prior.name);
+    if (prior.sd > 0 && std::sqrt(out.covariance[p * P + p]) > kNotDetermined)
+      out.report.not_determined.push_back(prior.name);
   }
 
   double sum = 0;
@@ -178,6 +228,37 @@ Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& p
   out.report.iterations = fit.iterations;
   out.report.termination = fit.termination;
   weigh(out);
+  return out;
+}
+
+HeatModel expected_after(const HeatModel& model, std::size_t like, const oven::Recipe& recipe) {
+  HeatModel out = model;
+  const ParameterMap map = model.problem.map();
+  const double entry_s = model.theta[map.entry(like)];
+  ModelRun run = model.problem.runs[like];
+  run.end_s = entry_s + (run.end_s - entry_s) * run.recipe.speed_mm_per_min / recipe.speed_mm_per_min;
+  run.recipe = recipe;
+  run.entry.at_s = entry_s;
+  const auto bins = static_cast<std::size_t>(std::max(0.0, (run.end_s - run.start_s) / kBin_s));
+  for (auto& data : run.mean_C)
+    if (!data.empty()) data.assign(bins, 0.0);  // only that there are readings counts here, not what they are
+  out.problem.runs.push_back(std::move(run));
+  out.theta.insert(out.theta.begin() + static_cast<std::ptrdiff_t>(map.entry(map.runs)), entry_s);
+
+  const Misfit misfit(out.problem);
+  const std::size_t P = misfit.parameters();
+  std::vector<double> z(P), residual(P + 1), jacobian(P * (P + 1));
+  out.sd.clear();
+  for (std::size_t p = 0; p < P; ++p) {
+    const Prior& prior = misfit.prior()[p];
+    out.sd.push_back(prior.sd);
+    z[p] = prior.sd > 0 ? (out.theta[p] - prior.mean) / prior.sd : 0;
+  }
+  misfit(z.data(), residual.data(), jacobian.data());
+  const Eigen::Map<const Eigen::MatrixXd> condensed(jacobian.data(), static_cast<Eigen::Index>(P + 1),
+                                                    static_cast<Eigen::Index>(P));
+  const Eigen::MatrixXd information = condensed.transpose() * condensed;
+  out.covariance = inverse({information.data(), information.data() + information.size()}, P);
   return out;
 }
 

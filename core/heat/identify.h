@@ -43,4 +43,9 @@ struct HeatModel {
 Result<HeatModel> identify(Problem problem, const std::function<bool(double done)>& progress = {},
                            int most_iterations = LeastSquaresOptions{}.most_iterations);
 
+/// The model as it can be expected to stand once a further run has been learned from: run `like` made again with
+/// another recipe, as long and as well logged. Same parameters; the covariance that the information of all runs would
+/// leave; the new run is the problem's last. Cost: one march with its gradient for each run.
+HeatModel expected_after(const HeatModel& model, std::size_t like, const oven::Recipe& recipe);
+
 }  // namespace ovenwright::heat

@@ -64,8 +64,7 @@ AirParameters air_parameters(const Problem& problem, const ParameterMap& map, st
   return p;
 }
 
-/// The air one placement meets at a place, with the derivatives of air and exchange and panel with respect to all
-/// parameters.
+/// The air one placement meets at a place; the derivatives in the columns of a gradient's row.
 struct Met {
   double air_C = 0, exchange = 0, panel_K = 0;
   std::vector<double> air_d, exchange_d;
@@ -74,16 +73,16 @@ struct Met {
 
 class Meeting {
  public:
-  Meeting(const Problem& problem, const ParameterMap& map, std::span<const double> theta, const Drive& drive,
+  Meeting(const ParameterMap& map, const GradientColumns& columns, std::span<const double> theta, const Drive& drive,
           const AirField& field, bool with_gradient)
       : map_(map),
+        columns_(columns),
         theta_(theta),
         drive_(drive),
         field_(field),
-        zones_(problem.oven.zones.size()),
         with_gradient_(with_gradient),
-        air_(3 + zones_),
-        exchange_(3 + zones_) {}
+        air_(3 + map.zones),
+        exchange_(3 + map.zones) {}
 
   void at(std::size_t j, double time_s, Met& met) {
     using M = ParameterMap;
@@ -97,8 +96,8 @@ class Meeting {
     met.panel_K = s.panel_K;
     if (!with_gradient_) return;
     const double keep = 1 - shade;
-    met.air_d.assign(map_.size(), 0.0);
-    met.exchange_d.assign(map_.size(), 0.0);
+    met.air_d.resize(columns_.width());
+    met.exchange_d.resize(columns_.width());
     field_.air_gradient(s, air_);
     field_.difference_gradient(s, difference_);
     field_.exchange_gradient(s, exchange_);
@@ -106,61 +105,64 @@ class Meeting {
       met.air_d[M::kMixingUpstream + k] = keep * (air_[k] + top * difference_[k]);
       met.exchange_d[M::kExchangeSlope + k] = exchange_[k];
     }
-    for (std::size_t z = 0; z < zones_; ++z) {
+    for (std::size_t z = 0; z < map_.zones; ++z) {
       met.air_d[map_.offset(z)] = keep * air_[3 + z];
       met.exchange_d[map_.exchange(z)] = exchange_[3 + z];
     }
     const double slope = keep * (s.air_slope + top * s.difference_slope);
-    met.air_d[map_.entry(drive_.run)] = -speed * slope;
-    met.air_d[map_.placement(j, M::kDistance)] = -slope;
-    met.air_d[map_.placement(j, M::kShade)] = -(open - drive_.ambient_C);
-    met.air_d[map_.placement(j, M::kTopShare)] = keep * s.difference_C;
-    met.exchange_d[map_.entry(drive_.run)] = -speed * s.exchange_slope;
-    met.exchange_d[map_.placement(j, M::kDistance)] = -s.exchange_slope;
+    met.air_d[columns_.entry()] = -speed * slope;
+    met.air_d[columns_.own(M::kDistance)] = -slope;
+    met.air_d[columns_.own(M::kShade)] = -(open - drive_.ambient_C);
+    met.air_d[columns_.own(M::kTopShare)] = keep * s.difference_C;
+    met.exchange_d[columns_.entry()] = -speed * s.exchange_slope;
+    met.exchange_d[columns_.own(M::kDistance)] = -s.exchange_slope;
     met.panel_entry_d = -speed * s.panel_slope;
     met.panel_distance_d = -s.panel_slope;
   }
 
  private:
   const ParameterMap& map_;
+  const GradientColumns& columns_;
   std::span<const double> theta_;
   const Drive& drive_;
   const AirField& field_;
-  std::size_t zones_;
   bool with_gradient_;
   std::vector<double> air_, exchange_;
   std::array<double, 3> difference_{};
 };
 
-void add(std::vector<double>& to, double factor, const std::vector<double>& from) {
-  for (std::size_t i = 0; i < to.size(); ++i) to[i] += factor * from[i];
-}
-
 }  // namespace
+
+std::size_t GradientColumns::parameter(std::size_t column, std::size_t placement) const {
+  if (column < shared()) return column;
+  if (column == entry()) return map.entry(run);
+  return map.placement(placement, static_cast<ParameterMap::Placement>(column - own(ParameterMap::kTimeConstant)));
+}
 
 March march(const Problem& problem, std::span<const double> theta, const Drive& drive, bool with_gradient) {
   using M = ParameterMap;
   const ParameterMap map = problem.map();
-  const std::size_t P = map.size();
   March out;
+  out.columns = {map, drive.run};
+  const GradientColumns& columns = out.columns;
+  const std::size_t W = columns.width(), common = columns.shared() + 1;
   out.start_s = drive.start_s;
   out.steps = static_cast<std::size_t>(std::max(1.0, std::ceil(drive.end_s - drive.start_s)));
   for (std::size_t j = 0; j < problem.placements.size(); ++j)
     if (problem.placements[j].board == drive.board && std::isfinite(drive.start_C[j])) out.placements.push_back(j);
   const std::size_t n = out.placements.size();
+  const double each = 1 / static_cast<double>(n);
 
   const AirField field(problem.oven, zone_setpoints(problem.oven, *drive.recipe), drive.ambient_C,
-                       air_parameters(problem, map, theta));
-  Meeting meeting(problem, map, theta, drive, field, with_gradient);
+                       air_parameters(problem, map, theta), with_gradient);
+  Meeting meeting(map, columns, theta, drive, field, with_gradient);
   std::vector<double> T(n), U(n), next(n);
-  using Rows = std::vector<std::vector<double>>;
-  Rows dT, dU, dNext;
-  std::vector<double> dMean;
+  std::vector<double> dT, dU, dNext, dMean;  // rows of W
   if (with_gradient) {
-    dT.assign(n, std::vector<double>(P, 0.0));
+    dT.assign(n * W, 0.0);
     dU = dNext = dT;
-    dMean.assign(P, 0.0);
-    out.gradient.resize((out.steps + 1) * n * P);
+    dMean.assign(common, 0.0);
+    out.gradient.resize((out.steps + 1) * n * W);
   }
   out.reading_C.resize((out.steps + 1) * n);
   for (std::size_t k = 0; k < n; ++k) T[k] = U[k] = drive.start_C[out.placements[k]];
@@ -174,10 +176,12 @@ March march(const Problem& problem, std::span<const double> theta, const Drive& 
       const double body = (1 - s) * T[k] + s * U[k];
       out.reading_C[step * n + k] = (1 - f) * body + f * met.air_C;
       if (!with_gradient) continue;
-      double* row = &out.gradient[(step * n + k) * P];
-      for (std::size_t i = 0; i < P; ++i) row[i] = (1 - f) * ((1 - s) * dT[k][i] + s * dU[k][i]) + f * met.air_d[i];
-      row[map.placement(j, M::kSideShare)] += (1 - f) * (U[k] - T[k]);
-      row[map.placement(j, M::kAirShare)] += met.air_C - body;
+      double* row = &out.gradient[(step * n + k) * W];
+      const double *t = &dT[k * W], *u = &dU[k * W], *a = met.air_d.data();
+      const double of_t = (1 - f) * (1 - s), of_u = (1 - f) * s;
+      for (std::size_t i = 0; i < W; ++i) row[i] = of_t * t[i] + of_u * u[i] + f * a[i];
+      row[columns.own(M::kSideShare)] += (1 - f) * (U[k] - T[k]);
+      row[columns.own(M::kAirShare)] += met.air_C - body;
     }
   };
 
@@ -185,10 +189,11 @@ March march(const Problem& problem, std::span<const double> theta, const Drive& 
   for (std::size_t step = 0; step < out.steps; ++step) {
     const double middle_s = drive.start_s + static_cast<double>(step) + 0.5;
     double mean = 0;
-    for (double t : T) mean += t / static_cast<double>(n);
+    for (double t : T) mean += t * each;
     if (with_gradient) {
       std::ranges::fill(dMean, 0.0);
-      for (const auto& row : dT) add(dMean, 1 / static_cast<double>(n), row);
+      for (std::size_t k = 0; k < n; ++k)
+        for (std::size_t i = 0; i < common; ++i) dMean[i] += each * dT[k * W + i];
     }
     for (std::size_t k = 0; k < n; ++k) {
       const std::size_t j = out.placements[k];
@@ -215,29 +220,35 @@ March march(const Problem& problem, std::span<const double> theta, const Drive& 
       const Jet result = stepped<Jet>(q, problem.liquidus_C);
       next[k] = result.a;
       const auto& d = result.v;
-      auto& row = dNext[k];
-      for (std::size_t i = 0; i < P; ++i)
-        row[i] = d[kT] * dT[k][i] + d[kU] * dU[k][i] + d[kMean] * dMean[i] + d[kAir] * met.air_d[i] +
-                 d[kExchange] * met.exchange_d[i];
-      row[map.entry(drive.run)] += d[kPanel] * met.panel_entry_d;
-      row[map.placement(j, M::kDistance)] += d[kPanel] * met.panel_distance_d;
+      double* row = &dNext[k * W];
+      const double *t = &dT[k * W], *u = &dU[k * W], *a = met.air_d.data(), *g = met.exchange_d.data();
+      const double of_t = d[kT], of_u = d[kU], of_mean = d[kMean], of_air = d[kAir], of_exchange = d[kExchange];
+      for (std::size_t i = 0; i < common; ++i)
+        row[i] = of_t * t[i] + of_u * u[i] + of_mean * dMean[i] + of_air * a[i] + of_exchange * g[i];
+      // Its own parameters move the board's mean by its own share.
+      for (std::size_t i = common; i < W; ++i)
+        row[i] = (of_t + of_mean * each) * t[i] + of_u * u[i] + of_air * a[i] + of_exchange * g[i];
+      row[columns.entry()] += d[kPanel] * met.panel_entry_d;
+      row[columns.own(M::kDistance)] += d[kPanel] * met.panel_distance_d;
       row[M::kRadiation] += d[kRho];
-      row[map.placement(j, M::kRadiationOwn)] += d[kRho];
-      row[map.placement(j, M::kTimeConstant)] += d[kLnTau];
-      row[map.placement(j, M::kToSide)] += d[kLnA];
-      row[map.placement(j, M::kBoard)] += d[kKappa];
+      row[columns.own(M::kRadiationOwn)] += d[kRho];
+      row[columns.own(M::kTimeConstant)] += d[kLnTau];
+      row[columns.own(M::kToSide)] += d[kLnA];
+      row[columns.own(M::kBoard)] += d[kKappa];
       row[M::kHeatCapacitySlope] += d[kCapacity];
-      row[map.placement(j, M::kHeatCapacityOwn)] += d[kCapacity];
-      row[map.placement(j, M::kLatent)] += d[kLatentHeat];
+      row[columns.own(M::kHeatCapacityOwn)] += d[kCapacity];
+      row[columns.own(M::kLatent)] += d[kLatentHeat];
     }
     for (std::size_t k = 0; k < n; ++k) {
       // The part beside it follows the mean of the step's two ends.
-      const std::size_t b = map.placement(out.placements[k], M::kFromSide);
-      const double rate = std::exp(theta[b]), decay = std::exp(-rate), gain = 1 - decay;
+      const double rate = std::exp(theta[map.placement(out.placements[k], M::kFromSide)]);
+      const double decay = std::exp(-rate), gain = 1 - decay;
       const double aim = (T[k] + next[k]) / 2 - U[k];
       if (with_gradient) {
-        for (std::size_t i = 0; i < P; ++i) dU[k][i] = decay * dU[k][i] + gain / 2 * (dT[k][i] + dNext[k][i]);
-        dU[k][b] += aim * rate * decay;
+        double* u = &dU[k * W];
+        const double *t = &dT[k * W], *then = &dNext[k * W];
+        for (std::size_t i = 0; i < W; ++i) u[i] = decay * u[i] + gain / 2 * (t[i] + then[i]);
+        u[columns.own(M::kFromSide)] += aim * rate * decay;
       }
       U[k] += gain * aim;
     }
@@ -256,13 +267,13 @@ double March::at(std::size_t j, double time_s) const {
 }
 
 void March::gradient_at(std::size_t j, double time_s, std::span<double> out) const {
-  const std::size_t n = placements.size(), P = out.size();
+  const std::size_t n = placements.size(), W = columns.width();
   const double at = std::clamp(time_s - start_s, 0.0, static_cast<double>(steps));
   const std::size_t k = std::min(static_cast<std::size_t>(at), steps - 1);
   const double share = at - static_cast<double>(k);
-  const double* below = &gradient[(k * n + j) * P];
-  const double* above = &gradient[((k + 1) * n + j) * P];
-  for (std::size_t i = 0; i < P; ++i) out[i] = below[i] + share * (above[i] - below[i]);
+  const double* below = &gradient[(k * n + j) * W];
+  const double* above = &gradient[((k + 1) * n + j) * W];
+  for (std::size_t i = 0; i < W; ++i) out[i] = below[i] + share * (above[i] - below[i]);
 }
 
 }  // namespace ovenwright::heat

@@ -10,6 +10,7 @@ namespace {
 // Band: 1.96 √((kCovariance σ_θ)² + kFloor_C² + (kChange |Δ|)² + (kClock_s |dT/dt|)²), Δ the change against the
 // measured run.
 constexpr double kCovariance = 1.5, kFloor_C = 0.22, kChange = 0.02, kClock_s = 0.19, kCoverage = 1.96;
+constexpr double kBandStep_s = 2;
 
 Drive drive_of(const ModelRun& run, std::size_t index, const oven::Recipe& recipe, double end_s) {
   return {&recipe, run.board, index, run.start_s, end_s, run.ambient_C, run.start_C};
@@ -21,6 +22,37 @@ Predictor::Predictor(const HeatModel& model, std::size_t run, std::vector<const 
     : model_(model), run_(run), measured_(std::move(measured)), entry_s_(model.theta[model.problem.map().entry(run)]) {
   const ModelRun& first = model.problem.runs[run];
   before_ = march(model.problem, model.theta, drive_of(first, run, first.recipe, first.end_s), true);
+  const auto P = static_cast<Eigen::Index>(model.theta.size());
+  const auto W = static_cast<Eigen::Index>(before_.columns.width());
+  const Eigen::Map<const Eigen::MatrixXd> covariance(model.covariance.data(), P, P);
+  for (const std::size_t j : before_.placements) {
+    std::vector<Eigen::Index> parameter;
+    for (std::size_t c = 0; c < before_.columns.width(); ++c)
+      parameter.push_back(static_cast<Eigen::Index>(before_.columns.parameter(c, j)));
+    Eigen::MatrixXd own(W, W);
+    for (Eigen::Index a = 0; a < W; ++a)
+      for (Eigen::Index b = 0; b < W; ++b) {
+        const auto p = parameter[static_cast<std::size_t>(a)], q = parameter[static_cast<std::size_t>(b)];
+        own(a, b) = covariance(p, q) * model.sd[static_cast<std::size_t>(p)] * model.sd[static_cast<std::size_t>(q)];
+      }
+    covariance_.emplace_back(own.data(), own.data() + own.size());
+  }
+}
+
+std::vector<double> Predictor::spread(std::size_t k, const March& after, const std::vector<double>& time_s,
+                                      const std::vector<double>& then_s) const {
+  const auto W = static_cast<Eigen::Index>(before_.columns.width());
+  const Eigen::Map<const Eigen::MatrixXd> covariance(covariance_[k].data(), W, W);
+  Eigen::VectorXd was(W), is(W);
+  std::vector<double> out(time_s.size());
+  for (std::size_t i = 0; i < time_s.size(); ++i) {
+    before_.gradient_at(k, then_s[i], {was.data(), before_.columns.width()});
+    after.gradient_at(k, time_s[i], {is.data(), before_.columns.width()});
+    is -= was;
+    was.noalias() = covariance * is;
+    out[i] = std::max(0.0, is.dot(was));
+  }
+  return out;
 }
 
 std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool with_band) const {
@@ -29,12 +61,6 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
   const double stretch = run.recipe.speed_mm_per_min / recipe.speed_mm_per_min;
   const March after =
       march(problem, model_.theta, drive_of(run, run_, recipe, entry_s_ + (run.end_s - entry_s_) * stretch), with_band);
-
-  const auto P = static_cast<Eigen::Index>(model_.theta.size());
-  const Eigen::Map<const Eigen::VectorXd> sd(model_.sd.data(), P);
-  const Eigen::Map<const Eigen::MatrixXd> covariance(model_.covariance.data(), P, P);
-  std::vector<double> gradient_before(model_.theta.size()), gradient_after(model_.theta.size());
-  Eigen::VectorXd change(P);
 
   std::vector<PredictedTrace> out;
   for (std::size_t k = 0; k < before_.placements.size(); ++k) {
@@ -45,27 +71,39 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
     const double step_s = trace->median_interval_s(), from_s = trace->time_s().front(), to_s = trace->time_s().back();
     const auto count =
         static_cast<std::size_t>(std::floor((entry_s_ + (to_s - entry_s_) * stretch - from_s) / step_s + 1e-9)) + 1;
-    const auto band_every = static_cast<std::size_t>(std::max(1.0, std::round(1.0 / step_s)));
-    double band_C = 0;
+    predicted.time_s.resize(count);
+    predicted.temperature_C.resize(count);
+    const auto then = [&](double time_s) { return std::clamp(entry_s_ + (time_s - entry_s_) / stretch, from_s, to_s); };
+    const auto measured_s = trace->time_s(), measured_C = trace->temperature_C();
+    std::vector<double> change_C(count);
+    std::size_t below = 0;
     for (std::size_t i = 0; i < count; ++i) {
-      const double time_s = from_s + static_cast<double>(i) * step_s;
-      const double then_s = std::clamp(entry_s_ + (time_s - entry_s_) / stretch, from_s, to_s);
-      const double was_C = trace->at(then_s), is_C = after.at(k, time_s) + (was_C - before_.at(k, then_s));
-      predicted.time_s.push_back(time_s);
-      predicted.temperature_C.push_back(is_C);
-      if (!with_band) continue;
-      if (i % band_every == 0) {
-        before_.gradient_at(k, then_s, gradient_before);
-        after.gradient_at(k, time_s, gradient_after);
-        change = (Eigen::Map<const Eigen::VectorXd>(gradient_after.data(), P) -
-                  Eigen::Map<const Eigen::VectorXd>(gradient_before.data(), P))
-                     .cwiseProduct(sd);
-        const double variance = change.dot(covariance * change);
-        const double slope = (after.at(k, time_s + 1) - after.at(k, time_s - 1)) / 2;
-        band_C = kCoverage * std::sqrt(kCovariance * kCovariance * variance + kFloor_C * kFloor_C +
-                                       std::pow(kChange * (is_C - was_C), 2) + std::pow(kClock_s * slope, 2));
+      const double time_s = from_s + static_cast<double>(i) * step_s, then_s = then(time_s);
+      while (below + 2 < measured_s.size() && measured_s[below + 1] <= then_s) ++below;
+      const double was_C = std::lerp(measured_C[below], measured_C[below + 1],
+                                     (then_s - measured_s[below]) / (measured_s[below + 1] - measured_s[below]));
+      predicted.time_s[i] = time_s;
+      change_C[i] = after.at(k, time_s) - before_.at(k, then_s);
+      predicted.temperature_C[i] = was_C + change_C[i];
+    }
+    if (with_band) {
+      // The parameters' part changes slowly: every kBandStep_s, linear between.
+      std::vector<double> time_s, then_s;
+      for (double t = from_s; t < predicted.time_s.back() + kBandStep_s; t += kBandStep_s) {
+        time_s.push_back(t);
+        then_s.push_back(then(t));
       }
-      predicted.band_C.push_back(band_C);
+      const auto variance = spread(k, after, time_s, then_s);
+      predicted.band_C.resize(count);
+      for (std::size_t i = 0; i < count; ++i) {
+        const double at = (predicted.time_s[i] - from_s) / kBandStep_s;
+        const std::size_t left = std::min(static_cast<std::size_t>(at), variance.size() - 2);
+        const double theta = std::lerp(variance[left], variance[left + 1], at - static_cast<double>(left));
+        const double slope = (after.at(k, predicted.time_s[i] + 1) - after.at(k, predicted.time_s[i] - 1)) / 2;
+        predicted.band_C[i] =
+            kCoverage * std::sqrt(kCovariance * kCovariance * theta + kFloor_C * kFloor_C +
+                                  kChange * kChange * change_C[i] * change_C[i] + kClock_s * kClock_s * slope * slope);
+      }
     }
     out.push_back(std::move(predicted));
   }

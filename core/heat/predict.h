@@ -24,15 +24,19 @@ class Predictor {
  public:
   /// `measured`: by placement of the problem, null where the run has none; must outlive the predictor.
   Predictor(const HeatModel& model, std::size_t run, std::vector<const run::Trace*> measured);
-  /// Thread-safe. Cost: one march; with the band one march with its gradient and a quadratic form each second.
+  /// Thread-safe. Cost: one march; with the band one march with its gradient and a quadratic form every two seconds.
   std::vector<PredictedTrace> predict(const oven::Recipe& recipe, bool with_band) const;
 
  private:
+  /// Variance of the change between the two marches of a placement, by the parameters' covariance.
+  std::vector<double> spread(std::size_t k, const March& after, const std::vector<double>& time_s,
+                             const std::vector<double>& then_s) const;
   const HeatModel& model_;
   std::size_t run_;
   std::vector<const run::Trace*> measured_;
   double entry_s_ = 0;
   March before_;
+  std::vector<std::vector<double>> covariance_;  ///< by placement of `before_`: of its columns, in their own units
 };
 
 }  // namespace ovenwright::heat

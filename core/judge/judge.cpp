@@ -56,10 +56,20 @@ class Judge {
     judgement_.sides_not_judged = bound.sides_not_judged;
   }
 
+  Judgement values() && {
+    plan(judgement_.results);
+    plan(judgement_.board_results);
+    for (auto& group : groups_) evaluate(group, false);
+    for (auto* outcomes : {&judgement_.results, &judgement_.board_results})
+      for (auto& outcome : *outcomes) settle(outcome, window::DecisionRule::kSimple);
+    decide_run(judgement_);
+    return std::move(judgement_);
+  }
+
   Judgement judge() && {
     plan(judgement_.results);
     plan(judgement_.board_results);
-    for (auto& group : groups_) evaluate(group);
+    for (auto& group : groups_) evaluate(group, true);
     for (auto* outcomes : {&judgement_.results, &judgement_.board_results})
       for (auto& outcome : *outcomes) decide_on(outcome);
     find_zones();
@@ -130,8 +140,9 @@ class Judge {
     return subject;
   }
 
-  void evaluate(Group& group) {
-    const auto values = measure::evaluate_all(group.requests, group.board, place_, {.threads = threads_});
+  void evaluate(Group& group, bool uncertainty) {
+    const auto values =
+        measure::evaluate_all(group.requests, group.board, place_, {.uncertainty = uncertainty, .threads = threads_});
     for (auto& one : group.waiting)
       one.outcome->value = one.channel ? values.by_request[*one.channel][one.definition] : values.board[one.definition];
   }
@@ -242,6 +253,11 @@ class Judge {
 Judgement judge(const run::Run& run, std::vector<window::ProcessWindow> windows, bool window_assumed,
                 const board::Board* board, const std::optional<measure::Place>& place, unsigned threads) {
   return Judge(run, std::move(windows), window_assumed, board, place, threads).judge();
+}
+
+Judgement values(const run::Run& run, std::vector<window::ProcessWindow> windows, const board::Board* board,
+                 const std::optional<measure::Place>& place) {
+  return Judge(run, std::move(windows), false, board, place, 1).values();
 }
 
 }  // namespace ovenwright::judge

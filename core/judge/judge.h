@@ -18,4 +18,9 @@ namespace ovenwright::judge {
 Judgement judge(const run::Run& run, std::vector<window::ProcessWindow> windows, bool window_assumed,
                 const board::Board* board, const std::optional<measure::Place>& place, unsigned threads = 1);
 
+/// What judge() measures, without what only people need: values, margins and the smallest margin by the same code; no
+/// uncertainties, zones, risks or sentence, and verdicts by the simple rule. For searches over predicted runs.
+Judgement values(const run::Run& run, std::vector<window::ProcessWindow> windows, const board::Board* board,
+                 const std::optional<measure::Place>& place);
+
 }  // namespace ovenwright::judge

@@ -35,6 +35,7 @@ run::Run Forecaster::predicted_run(const std::vector<heat::PredictedTrace>& trac
   run::Run out;
   out.channels.reserve(subject_.run->channels.size());
   out.sample_interval_s = subject_.run->sample_interval_s;
+  std::shared_ptr<const run::Clock> shared;  // channels of one log share one clock
   for (const auto& measured : subject_.run->channels) {
     run::Channel channel;
     channel.name = measured.name;
@@ -42,12 +43,15 @@ run::Run Forecaster::predicted_run(const std::vector<heat::PredictedTrace>& trac
     const auto found = std::ranges::find_if(
         traces, [&](const auto& t) { return model_.problem.placements[t.placement].name == measured.name; });
     if (found != traces.end()) {
-      auto clock = run::Clock::make(found->time_s);
+      if (!shared || !std::ranges::equal(shared->time_s(), found->time_s)) {
+        auto clock = run::Clock::make(found->time_s);
+        shared = clock ? *std::move(clock) : nullptr;
+      }
       std::vector<double> temperature_C = found->temperature_C;
       if (sign != 0)
         for (std::size_t i = 0; i < temperature_C.size(); ++i) temperature_C[i] += sign * found->band_C[i];
-      if (clock) {
-        auto trace = run::Trace::make(*clock, std::move(temperature_C));
+      if (shared) {
+        auto trace = run::Trace::make(shared, std::move(temperature_C));
         if (trace) channel.trace = *std::move(trace);
       }
       channel.samples = found->time_s.size();
@@ -61,20 +65,23 @@ run::Run Forecaster::predicted_run(const std::vector<heat::PredictedTrace>& trac
   return out;
 }
 
-judge::Judgement Forecaster::judged(const run::Run& run, const oven::Recipe& recipe) const {
+judge::Judgement Forecaster::judged(const run::Run& run, const oven::Recipe& recipe, bool values_only) const {
   measure::Place place;
   place.oven = &model_.problem.oven;
   place.recipe = &recipe;
   place.entry = model_.problem.runs[subject_.model_run].entry;
   place.entry.at_s = model_.theta[model_.problem.map().entry(subject_.model_run)];
-  return judge::judge(run, subject_.windows, false, subject_.board, place);
+  return values_only ? judge::values(run, subject_.windows, subject_.board, place)
+                     : judge::judge(run, subject_.windows, false, subject_.board, place);
 }
 
-Forecast Forecaster::forecast(const oven::Recipe& recipe, bool with_band) const {
+Forecast Forecaster::forecast(const oven::Recipe& recipe, Detail detail) const {
+  const bool with_band = detail == Detail::kValuesAndBand || detail == Detail::kJudgedAndBand;
+  const bool values_only = detail == Detail::kValues || detail == Detail::kValuesAndBand;
   Forecast out;
   const auto traces = predictor_.predict(recipe, with_band);
   out.run = predicted_run(traces, 0);
-  out.judgement = judged(out.run, recipe);
+  out.judgement = judged(out.run, recipe, values_only);
   if (!with_band) return out;
 
   for (const auto& channel : out.run.channels) {
@@ -82,7 +89,8 @@ Forecast Forecaster::forecast(const oven::Recipe& recipe, bool with_band) const 
         traces, [&](const auto& t) { return model_.problem.placements[t.placement].name == channel.name; });
     out.band_C.push_back(found == traces.end() ? std::vector<double>{} : found->band_C);
   }
-  const auto high = judged(predicted_run(traces, 1), recipe), low = judged(predicted_run(traces, -1), recipe);
+  const auto high = judged(predicted_run(traces, 1), recipe, true),
+             low = judged(predicted_run(traces, -1), recipe, true);
   double worst = std::numeric_limits<double>::infinity();
   for (std::size_t i = 0; i < out.judgement.all_size(); ++i) {
     const auto& outcome = out.judgement.all(i);

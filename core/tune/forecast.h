@@ -30,16 +30,28 @@ struct Forecast {
   std::optional<double> pass_probability;
 };
 
+/// What a forecast works out.
+enum class Detail {
+  kValues,         ///< values and margins by the measures: no uncertainties, zones, sentence or band; verdicts are open
+  kValuesAndBand,  ///< with the half widths that the band gives them
+  kJudged,         ///< judged as a measured run is
+  kJudgedAndBand   ///< with everything in Forecast
+};
+
 /// Predicts and judges recipes for one board. Thread-safe once made.
 class Forecaster {
  public:
   Forecaster(const heat::HeatModel& model, Subject subject);
-  Forecast forecast(const oven::Recipe& recipe, bool with_band) const;
+  Forecast forecast(const oven::Recipe& recipe, Detail detail) const;
+  /// kJudged, or kJudgedAndBand.
+  Forecast forecast(const oven::Recipe& recipe, bool with_band) const {
+    return forecast(recipe, with_band ? Detail::kJudgedAndBand : Detail::kJudged);
+  }
   const Subject& subject() const { return subject_; }
 
  private:
   run::Run predicted_run(const std::vector<heat::PredictedTrace>& traces, double sign) const;
-  judge::Judgement judged(const run::Run& run, const oven::Recipe& recipe) const;
+  judge::Judgement judged(const run::Run& run, const oven::Recipe& recipe, bool values_only) const;
   const heat::HeatModel& model_;
   Subject subject_;
   heat::Predictor predictor_;

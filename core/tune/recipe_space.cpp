@@ -20,8 +20,10 @@ RecipeSpace::RecipeSpace(const oven::Oven& oven, const oven::Recipe& now, const 
         z < heating.size() && std::ranges::find(freedom.locked_zones, heating[z]->name) != freedom.locked_zones.end();
     // A recipe that was run outside the oven's limits may stay where it is.
     const auto limit = oven.limits.setpoint_C.value_or(std::array{now.top_C[z] - 50, now.top_C[z] + 50});
-    lower_[i] = locked ? x[i] : std::min(x[i], limit[0]);
-    upper_[i] = locked ? x[i] : std::max(x[i], limit[1]);
+    // Sides that move together: the bottom keeps its distance, and its limits.
+    const double apart = split_ ? 0 : now.bottom_C[z] - now.top_C[z];
+    lower_[i] = locked ? x[i] : std::min(x[i], std::max(limit[0], limit[0] - apart));
+    upper_[i] = locked ? x[i] : std::max(x[i], std::min(limit[1], limit[1] - apart));
   }
   const auto speed =
       oven.limits.speed_mm_per_min.value_or(std::array{0.7 * now.speed_mm_per_min, 1.3 * now.speed_mm_per_min});
@@ -29,20 +31,26 @@ RecipeSpace::RecipeSpace(const oven::Oven& oven, const oven::Recipe& now, const 
       freedom.keep_speed ? x[n - 1] : std::max(speed[0], freedom.min_speed_mm_per_min) / kSpeedUnit_mm_per_min;
   upper_[n - 1] = freedom.keep_speed ? x[n - 1] : std::max(speed[1] / kSpeedUnit_mm_per_min, lower_[n - 1]);
 
-  const auto row = [&](std::size_t a, std::size_t b, double most) {
+  // x[a] − x[b] + plus within ± most, or what the recipe was run with.
+  const auto row = [&](std::size_t a, std::size_t b, double most, double plus = 0) {
     LinearProgram::Row out;
     out.weights.assign(n, 0.0);
     out.weights[a] = 1;
     out.weights[b] = -1;
-    most = std::max(most, std::abs(x[a] - x[b]));
-    out.lower = -most;
-    out.upper = most;
+    most = std::max(most, std::abs(x[a] - x[b] + plus));
+    out.lower = -most - plus;
+    out.upper = most - plus;
     rows_.push_back(std::move(out));
   };
   if (oven.limits.step_between_zones_C)
-    for (std::size_t side = 0; side < (split_ ? 2u : 1u); ++side)
-      for (std::size_t z = 0; z + 1 < zones_; ++z)
-        row(side * zones_ + z, side * zones_ + z + 1, *oven.limits.step_between_zones_C);
+    for (std::size_t z = 0; z + 1 < zones_; ++z) {
+      row(z, z + 1, *oven.limits.step_between_zones_C);
+      const auto apart = [&](std::size_t k) { return now.bottom_C[k] - now.top_C[k]; };
+      if (split_)
+        row(zones_ + z, zones_ + z + 1, *oven.limits.step_between_zones_C);
+      else if (apart(z) != apart(z + 1))
+        row(z, z + 1, *oven.limits.step_between_zones_C, apart(z) - apart(z + 1));
+    }
   if (split_ && oven.limits.top_bottom_difference_C)
     for (std::size_t z = 0; z < zones_; ++z) row(z, zones_ + z, *oven.limits.top_bottom_difference_C);
 }

@@ -1,5 +1,8 @@
 #pragma once
 #include <functional>
+#include <map>
+#include <memory>
+#include <mutex>
 #include <optional>
 #include <vector>
 
@@ -51,9 +54,12 @@ struct Found {
 /// Searches recipes by a sequence of linear programs: predicted values are linearised in setpoints and speed (finite
 /// differences over the model), limits are linear in the values, so the best margin within a trust region is exact; a
 /// step is kept where the true prediction improves. Whole °C and mm/min at the end, mended one unit at a time.
+/// Predictions and slopes are kept, so that aims which start at the same recipe share them; between bands worked out
+/// every few °C of change a limit keeps its half width. Thread-safe.
 class Search {
  public:
-  Search(const std::vector<Forecaster>& boards, const RecipeSpace& space, std::function<bool()> go_on);
+  /// `boards` and `space` must outlive the search.
+  Search(std::vector<const Forecaster*> boards, const RecipeSpace& space, std::function<bool()> go_on);
   /// The recipe for an aim, from `start`; `goal` does not matter to kMostMargin.
   Found run(Aim aim, const std::vector<double>& start, const std::vector<double>& now, const Goal& goal) const;
   /// What the aim minimises; a missed goal costs far more than anything else.
@@ -62,10 +68,19 @@ class Search {
 
  private:
   struct Linear;
-  Linear linearise(const Point& point) const;
-  const std::vector<Forecaster>& boards_;
+  std::shared_ptr<const Linear> linearise(const Point& point) const;
+  Point predicted(const std::vector<double>& x, bool with_band) const;
+  LinearSolution program(Aim aim, const Goal& goal, const Point& point, const Linear& linear,
+                         const std::vector<double>& now, const std::vector<double>& reweight, double within) const;
+  /// Whole numbers, then single steps of one unit while they help.
+  Point whole(Aim aim, const Goal& goal, const Point& point, const Linear& linear,
+              const std::vector<double>& now) const;
+  std::vector<const Forecaster*> boards_;
   const RecipeSpace& space_;
   std::function<bool()> go_on_;
+  mutable std::mutex mutex_;
+  mutable std::map<std::vector<double>, Point> points_[2];  ///< without and with band
+  mutable std::map<std::vector<double>, std::shared_ptr<const Linear>> linear_;
 };
 
 }  // namespace ovenwright::tune

@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
+#include "core/tune/groups.h"
+#include "core/tune/next_run.h"
 #include "core/tune/words.h"
 
 namespace ovenwright::tune {
@@ -10,10 +13,19 @@ namespace {
 
 constexpr double kReserve = 0.02;  // margin beyond the band's edge, for what rounding of a recipe costs
 constexpr double kDefaultMargin = 0.2;
+constexpr double kMarginMissed = 0.005;  // whole °C and mm/min may cost so much of a margin that is to be kept
 
 std::vector<Forecaster> forecasters(const heat::HeatModel& model, std::vector<Subject> boards) {
   std::vector<Forecaster> out;
   for (auto& board : boards) out.emplace_back(model, std::move(board));
+  return out;
+}
+
+using Boards = std::vector<const Forecaster*>;
+
+std::vector<Forecast> forecasts(const Boards& boards, const oven::Recipe& recipe) {
+  std::vector<Forecast> out;
+  for (const auto* board : boards) out.push_back(board->forecast(recipe, true));
   return out;
 }
 
@@ -67,103 +79,195 @@ std::vector<Change> changes(const oven::Oven& oven, const oven::Recipe& from, co
   return out;
 }
 
-Report tune(const heat::HeatModel& model, std::vector<Subject> boards, const oven::Recipe& now, bool now_passes,
-            const Request& request) {
-  Report report;
-  const auto forecaster = forecasters(model, std::move(boards));
-  const RecipeSpace space(model.problem.oven, now, request.freedom);
-  double done = 0;
-  bool stopped = false;
-  const auto go_on = [&] { return !(stopped = stopped || (request.progress && !request.progress(done))); };
-  const Search search(forecaster, space, go_on);
+oven::Recipe suggested_recipe(const oven::Recipe& now, oven::Recipe recipe, const std::string& what) {
+  for (std::size_t z = 0; z < recipe.bottom_C.size(); ++z)
+    if (recipe.bottom_C[z] != now.bottom_C[z]) recipe.bottom_C[z] = std::round(recipe.bottom_C[z]);
+  recipe.identity = {};
+  recipe.identity.name = now.identity.name + ", " + what;
+  recipe.identity.source =
+      "suggested from " + now.identity.name + "; a prediction, to be confirmed with an instrumented run";
+  return recipe;
+}
 
-  const auto x_now = space.vector(now);
-  auto start = x_now;
-  start.back() = std::clamp(start.back(), space.lower().back(), space.upper().back());
-  Found best = search.run(Aim::kMostMargin, start, x_now, {});
-  // From elsewhere where this end is bad: the landscape has kinks where a trace stops reaching a level.
-  for (const double speed : {0.8, 1.2}) {
-    if (best.point.margin >= 0 || stopped) break;
-    auto x = start;
-    x.back() = std::clamp(x.back() * speed, space.lower().back(), space.upper().back());
-    Found other = search.run(Aim::kMostMargin, x, x_now, {});
-    if (other.point.margin > best.point.margin) best = std::move(other);
-  }
-  done = 0.4;
-  if (stopped) {
-    report.cut_short = true;
-    return report;
-  }
+namespace {
 
-  const auto forecasts = [&](const oven::Recipe& recipe) {
-    std::vector<Forecast> out;
-    for (const auto& f : forecaster) out.push_back(f.forecast(recipe, true));
-    return out;
-  };
-  if (best.point.margin < 0) {
-    Infeasible infeasible;
-    infeasible.best = space.recipe(best.point.x);
-    infeasible.best_margin = best.point.margin;
-    infeasible.conflicts = conflicts_of(best, forecasts(infeasible.best));
-    infeasible.sentence = infeasible_sentence(infeasible);
-    report.infeasible = std::move(infeasible);
-    return report;
+/// The whole way from the model to a report.
+class Tuning {
+ public:
+  Tuning(const heat::HeatModel& model, std::vector<Subject> boards, const oven::Recipe& now, bool now_passes,
+         const Request& request)
+      : model_(model),
+        now_(now),
+        now_passes_(now_passes),
+        request_(request),
+        forecasters_(forecasters(model, std::move(boards))),
+        space_(model.problem.oven, now, request.freedom),
+        x_now_(space_.vector(now)),
+        start_(x_now_) {
+    start_.back() = std::clamp(start_.back(), space_.lower().back(), space_.upper().back());
+    for (const auto& forecaster : forecasters_) all_.push_back(&forecaster);
   }
 
-  // A recipe that passes at the unfavourable edge of its band, where there is one, rather than the most margin as
-  // predicted.
-  if (best.point.edge < kReserve)
-    for (const auto& from : {best.point.x, start}) {
-      Found other = search.run(Aim::kMostMargin, from, x_now, {0, 0, true});
+  Report report() && {
+    const Search search(all_, space_, go_on());
+    const Found best = most_margin(search);
+    if (stopped_) return cut_short();
+    done_ = 0.4;
+    if (best.point.margin < 0) {
+      infeasible(best);
+      if (all_.size() > 1) group();
+    } else {
+      suggest_all(search, best);
+    }
+    // Not sure to pass, or not sure that nothing does.
+    const bool could_pass =
+        std::ranges::all_of(best.point.limits, [](const Limit& limit) { return limit.slack + limit.half_width >= 0; });
+    if (!stopped_ && could_pass && best.point.edge < 0)
+      report_.next_run = next_run(model_, all_, space_, now_, best.point, go_on());
+    return stopped_ ? cut_short() : std::move(report_);
+  }
+
+ private:
+  std::function<bool()> go_on() {
+    return [this] { return !(stopped_ = stopped_ || (request_.progress && !request_.progress(done_))); };
+  }
+
+  Report cut_short() {
+    report_.cut_short = true;
+    return std::move(report_);
+  }
+
+  /// The most margin; where that is not sure to pass, a recipe that is, if there is one.
+  Found most_margin(const Search& search) {
+    Found best = search.run(Aim::kMostMargin, start_, x_now_, {});
+    // From elsewhere where this end is bad: the landscape has kinks where a trace stops reaching a level.
+    for (const double speed : {0.8, 1.2}) {
+      if (best.point.margin >= 0 || stopped_) break;
+      auto x = start_;
+      x.back() = std::clamp(x.back() * speed, space_.lower().back(), space_.upper().back());
+      Found other = search.run(Aim::kMostMargin, x, x_now_, {});
+      if (other.point.margin > best.point.margin) best = std::move(other);
+    }
+    if (best.point.margin < 0 || best.point.edge >= kReserve || stopped_) return best;
+    for (const auto& from : {best.point.x, start_}) {
+      Found other = search.run(Aim::kMostMargin, from, x_now_, {0, 0, true});
       if (!other.cut_short && other.point.margin >= 0 && other.point.edge > best.point.edge) best = std::move(other);
       if (best.point.edge >= kReserve) break;
     }
+    return best;
+  }
 
-  const double kept = request.at_margin ? *request.at_margin : std::min(kDefaultMargin, best.point.margin / 2);
-  const auto suggest = [&](Aim aim, const Found& found) {
+  void infeasible(const Found& best) {
+    Infeasible found;
+    found.best = space_.recipe(best.point.x);
+    found.best_margin = best.point.margin;
+    found.conflicts = conflicts_of(best, forecasts(all_, found.best));
+    found.sentence = infeasible_sentence(found);
+    report_.infeasible = std::move(found);
+  }
+
+  void group() {
+    std::map<BoardSet, oven::Recipe> recipes;
+    const std::function<std::optional<bool>(BoardSet)> can_share = [&](BoardSet set) -> std::optional<bool> {
+      if (set + 1 == BoardSet{1} << all_.size()) return false;  // known already
+      done_ = std::min(0.95, done_ + 0.05);
+      const Search search(members(set), space_, go_on());
+      const Found found = most_margin(search);
+      if (stopped_) return std::nullopt;
+      if (found.point.margin < 0) return false;
+      recipes[set] = space_.recipe(found.point.x);
+      return true;
+    };
+    const Cover found = cover(all_.size(), kExactBoards, can_share);
+    report_.fewest_groups = found.fewest;
+    for (const BoardSet set : found.sets) {
+      Group group;
+      for (std::size_t b = 0; b < all_.size(); ++b)
+        if (set >> b & 1) group.boards.push_back(b);
+      // A set may be known to share from a larger one that was asked for.
+      const auto recipe = std::ranges::find_if(recipes, [&](const auto& known) { return (known.first & set) == set; });
+      group.recipe = suggested_recipe(now_, recipe->second, "group " + std::to_string(report_.groups.size() + 1));
+      group.changes = changes(model_.problem.oven, now_, group.recipe);
+      group.predicted = forecasts(members(set), group.recipe);
+      report_.groups.push_back(std::move(group));
+    }
+  }
+
+  Boards members(BoardSet set) const {
+    Boards out;
+    for (std::size_t b = 0; b < all_.size(); ++b)
+      if (set >> b & 1) out.push_back(all_[b]);
+    return out;
+  }
+
+  void suggest_all(const Search& search, const Found& best) {
+    const double kept = request_.at_margin ? *request_.at_margin : std::min(kDefaultMargin, best.point.margin / 2);
+    for (const Aim aim : {Aim::kLeastChange, Aim::kMostMargin, Aim::kFastest, Aim::kCoolest}) {
+      if (aim == Aim::kMostMargin) {
+        suggest(aim, best.point);
+        continue;
+      }
+      if (aim == Aim::kLeastChange && now_passes_) continue;
+      if (aim == Aim::kFastest && request_.freedom.keep_speed) continue;
+      const Goal goal{kReserve, aim == Aim::kLeastChange ? 0 : kept};
+      // Both ends: from the present recipe a small change, from the best margin a feasible way.
+      Found found = search.run(aim, start_, x_now_, goal);
+      if (aim != Aim::kLeastChange || found.point.edge < goal.edge - 1e-6) {
+        Found other = search.run(aim, best.point.x, x_now_, goal);
+        if (search.cost(aim, other.point, x_now_, goal) < search.cost(aim, found.point, x_now_, goal))
+          found = std::move(other);
+      }
+      if (stopped_) return;
+      done_ += 0.2;
+      if (found.point.margin < goal.margin - kMarginMissed)
+        report_.notes.push_back(missed_margin_note(aim, goal.margin, best.point.margin));
+      else if (found.point.margin >= 0)
+        suggest(aim, found.point);
+    }
+  }
+
+  void suggest(Aim aim, const Point& point) {
     Suggestion suggestion;
     suggestion.aim = aim;
-    suggestion.recipe = space.recipe(found.point.x);
-    suggestion.recipe.identity = {};
-    suggestion.recipe.identity.name = now.identity.name + ", " + aim_name(aim);
-    suggestion.recipe.identity.source =
-        "suggested from " + now.identity.name + "; a prediction, to be confirmed with an instrumented run";
-    suggestion.changes = changes(model.problem.oven, now, suggestion.recipe);
-    if (suggestion.changes.empty()) return;
-    const bool known = std::ranges::any_of(report.suggestions, [&](const Suggestion& s) {
-      return s.changes.size() == suggestion.changes.size() && s.recipe.top_C == suggestion.recipe.top_C &&
-             s.recipe.bottom_C == suggestion.recipe.bottom_C &&
+    suggestion.recipe = suggested_recipe(now_, space_.recipe(point.x), aim_name(aim));
+    suggestion.changes = changes(model_.problem.oven, now_, suggestion.recipe);
+    if (suggestion.changes.empty()) {
+      report_.notes.push_back(present_recipe_note(aim));
+      return;
+    }
+    const auto known = std::ranges::find_if(report_.suggestions, [&](const Suggestion& s) {
+      return s.recipe.top_C == suggestion.recipe.top_C && s.recipe.bottom_C == suggestion.recipe.bottom_C &&
              s.recipe.speed_mm_per_min == suggestion.recipe.speed_mm_per_min;
     });
-    if (known) return;
-    suggestion.predicted = forecasts(suggestion.recipe);
-    suggestion.sentence = suggestion_sentence(model.problem.oven, suggestion);
+    if (known != report_.suggestions.end()) {
+      known->also.push_back(aim);
+      known->sentence = suggestion_sentence(model_.problem.oven, *known);
+      return;
+    }
+    suggestion.predicted = forecasts(all_, suggestion.recipe);
+    suggestion.sentence = suggestion_sentence(model_.problem.oven, suggestion);
     suggestion.caution = kCaution;
-    report.suggestions.push_back(std::move(suggestion));
-  };
-  for (const Aim aim : {Aim::kLeastChange, Aim::kMostMargin, Aim::kFastest, Aim::kCoolest}) {
-    if (aim == Aim::kMostMargin) {
-      suggest(aim, best);
-      continue;
-    }
-    if (aim == Aim::kLeastChange && now_passes) continue;
-    if (aim == Aim::kFastest && request.freedom.keep_speed) continue;
-    const Goal goal{kReserve, aim == Aim::kLeastChange ? 0 : kept};
-    // Both ends: from the present recipe a small change, from the best margin a feasible way.
-    Found found = search.run(aim, start, x_now, goal);
-    if (aim != Aim::kLeastChange || found.point.edge < goal.edge - 1e-6) {
-      Found other = search.run(aim, best.point.x, x_now, goal);
-      if (search.cost(aim, other.point, x_now, goal) < search.cost(aim, found.point, x_now, goal))
-        found = std::move(other);
-    }
-    done += 0.2;
-    if (stopped) {
-      report.cut_short = true;
-      break;
-    }
-    if (found.point.margin >= 0) suggest(aim, found);
+    report_.suggestions.push_back(std::move(suggestion));
   }
-  return report;
+
+  const heat::HeatModel& model_;
+  const oven::Recipe& now_;
+  bool now_passes_;
+  const Request& request_;
+  std::vector<Forecaster> forecasters_;
+  Boards all_;
+  RecipeSpace space_;
+  std::vector<double> x_now_, start_;
+  double done_ = 0;
+  bool stopped_ = false;
+  Report report_;
+};
+
+}  // namespace
+
+Report tune(const heat::HeatModel& model, std::vector<Subject> boards, const oven::Recipe& now, bool now_passes,
+            const Request& request) {
+  return Tuning(model, std::move(boards), now, now_passes, request).report();
 }
 
 }  // namespace ovenwright::tune

@@ -18,6 +18,7 @@ std::vector<Change> changes(const oven::Oven& oven, const oven::Recipe& from, co
 
 struct Suggestion {
   Aim aim = Aim::kLeastChange;
+  std::vector<Aim> also;  ///< further aims that come to the same recipe
   oven::Recipe recipe;
   std::vector<Change> changes;
   std::vector<Forecast> predicted;  ///< one for each board
@@ -40,6 +41,26 @@ struct Infeasible {
   oven::Recipe best;
 };
 
+/// The run worth making next: of the harmless changes tried, the one whose run is expected to leave the least doubt.
+struct NextRun {
+  oven::Recipe recipe;
+  std::vector<Change> changes;      ///< from the present recipe
+  std::vector<Forecast> predicted;  ///< one for each board
+  std::size_t board = 0;            ///< what is in doubt at the best recipe: the result nearest to its limit's far side
+  std::string requirement, trace;   ///< trace: empty for the board
+  double half_width = 0, half_width_then = 0;  ///< of that result at the best recipe, 95 %: now, and after this run
+  Unit unit = Unit::kCelsius;
+  std::string sentence;
+};
+
+/// Boards that one recipe holds, where no recipe holds all of them.
+struct Group {
+  std::vector<std::size_t> boards;
+  oven::Recipe recipe;
+  std::vector<Change> changes;
+  std::vector<Forecast> predicted;  ///< one for each of `boards`
+};
+
 struct Request {
   Freedom freedom;
   std::optional<double> at_margin;  ///< that fastest and coolest keep; default: half of the best margin, at most 0.2
@@ -48,14 +69,24 @@ struct Request {
 
 struct Report {
   std::vector<Suggestion> suggestions;  ///< least change first where the present recipe does not pass
+  std::vector<std::string> notes;       ///< aims without a suggestion of their own, and why
   std::optional<Infeasible> infeasible;
+  std::optional<NextRun> next_run;  ///< where no recipe is sure to pass, or it is not sure that none does
+  std::vector<Group> groups;        ///< several boards and no recipe for all: the fewest recipes that hold them
+  bool fewest_groups = true;        ///< false: more than kExactBoards boards, groups found one board after the other
   bool cut_short = false;
 };
+
+/// Up to so many boards the groups are the fewest possible; beyond, each board joins the first group that holds it.
+inline constexpr std::size_t kExactBoards = 6;
 
 /// Up to four recipes that are predicted to hold every required result of every board, or what stands against it.
 /// A suggestion passes at the unfavourable edge of its band where any does. Cost: some 200 predictions.
 Report tune(const heat::HeatModel& model, std::vector<Subject> boards, const oven::Recipe& now, bool now_passes,
             const Request& request);
+
+/// A recipe as it is suggested: whole °C on both sides where a zone is moved, named after the present one.
+oven::Recipe suggested_recipe(const oven::Recipe& now, oven::Recipe recipe, const std::string& what);
 
 const char* aim_name(Aim aim);  ///< "least change", "most margin", "fastest", "coolest"
 

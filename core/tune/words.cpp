@@ -23,6 +23,11 @@ std::string number(double value) {
   return text.ends_with(".0") ? text.substr(0, text.size() - 2) : text;
 }
 
+std::string titled(std::string text) {
+  if (!text.empty()) text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
+  return text;
+}
+
 /// "zones 8 and 9 up 7 °C, zone 1 down 14 °C, speed down 38 mm/min"
 std::string what_changes(const oven::Oven& oven, const std::vector<Change>& changes) {
   // Both sides of a zone that move alike are one change; zones that move alike are named together.
@@ -62,8 +67,37 @@ std::string what_changes(const oven::Oven& oven, const std::vector<Change>& chan
           fmt::format("speed {} {} mm/min", change.to > change.from ? "up" : "down", number(change.to - change.from)));
   std::string out;
   for (const auto& part : parts) out += (out.empty() ? "" : ", ") + part;
-  if (!out.empty()) out[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(out[0])));
-  return out;
+  return titled(out);
+}
+
+/// "U1 corner reaches 235 °C with 3.2 °C in hand", "R118 stays 2.0 °C below 250 °C", "soak time of J1 is 75.9 s, 15.9 s
+/// above the 60 s it needs".
+std::string held(const judge::Outcome& outcome, bool upper) {
+  const double limit = upper ? *outcome.upper : *outcome.lower;
+  const char* unit = unit_symbol(outcome.value.unit);
+  const int digits = outcome.value.unit == Unit::kCelsiusPerSecond ? 2 : 1;
+  const std::string in_hand = fmt::format("{:.{}f} {}", std::abs(*outcome.value.value - limit), digits, unit);
+  const std::string at = number(limit) + " " + unit;
+  if (outcome.measure.measure == measure::Measure::kPeak && outcome.channel)
+    return upper ? fmt::format("{} stays {} below {}", outcome.trace, in_hand, at)
+                 : fmt::format("{} reaches {} with {} in hand", outcome.trace, at, in_hand);
+  return fmt::format("{}{} is {:.{}f} {}, {} {}", outcome.requirement_name,
+                     outcome.trace.empty() ? "" : " of " + outcome.trace, *outcome.value.value, digits, unit, in_hand,
+                     upper ? "below its limit of " + at : "above the " + at + " it needs");
+}
+
+const char* aim_words(Aim aim) {
+  switch (aim) {
+    case Aim::kLeastChange:
+      return "the least change";
+    case Aim::kMostMargin:
+      return "the most margin";
+    case Aim::kFastest:
+      return "the fastest belt";
+    case Aim::kCoolest:
+      return "the lowest setpoints";
+  }
+  return "";
 }
 
 }  // namespace
@@ -88,19 +122,14 @@ std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& sugges
     }
   std::string out = what_changes(oven, suggestion.changes) + ":";
   bool first = true;
-  for (int upper = 0; upper < 2; ++upper) {
-    const auto* outcome = tightest[upper];
-    if (!outcome) continue;
-    const double limit = upper ? *outcome->upper : *outcome->lower;
-    const double in_hand = std::abs(*outcome->value.value - limit);
-    const char* unit = unit_symbol(outcome->value.unit);
-    const int digits = outcome->value.unit == Unit::kCelsiusPerSecond ? 2 : 1;
-    out += fmt::format("{} {} of {} is {:.{}f} {}, {:.{}f} {} {} limit", first ? "" : ";", outcome->requirement_name,
-                       outcome->trace.empty() ? "the board" : outcome->trace, *outcome->value.value, digits, unit,
-                       in_hand, digits, unit, upper ? "below its upper" : "above its lower");
-    first = false;
-  }
-  return out + ".";
+  for (int upper = 0; upper < 2; ++upper)
+    if (tightest[upper]) {
+      out += (first ? " " : "; ") + held(*tightest[upper], upper != 0);
+      first = false;
+    }
+  out += ".";
+  for (const Aim aim : suggestion.also) out += fmt::format(" The same recipe is what {} comes to.", aim_words(aim));
+  return out;
 }
 
 std::string infeasible_sentence(const Infeasible& infeasible) {
@@ -120,6 +149,52 @@ std::string infeasible_sentence(const Infeasible& infeasible) {
                     conflict.trace.empty() ? "the board" : conflict.trace, conflict.give, unit_symbol(conflict.unit));
   }
   return out + ".";
+}
+
+std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, std::optional<double> value,
+                              bool is_best) {
+  const char* unit = unit_symbol(next_run.unit);
+  const int digits = next_run.unit == Unit::kCelsiusPerSecond ? 2 : 1;
+  std::string what = what_changes(oven, next_run.changes);
+  if (!what.empty()) what[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(what[0])));
+  return fmt::format(
+      "The prediction is not sharp enough to promise a pass: {}{} is {}± {:.{}f} {} at the best recipe. An "
+      "instrumented "
+      "run of {} is expected to narrow that to ± {:.{}f} {}.",
+      next_run.requirement, next_run.trace.empty() ? "" : " of " + next_run.trace,
+      value ? fmt::format("{:.{}f} ", *value, digits) : "", next_run.half_width, digits, unit,
+      is_best ? "that recipe itself" : "the present recipe with " + what, next_run.half_width_then, digits, unit);
+}
+
+std::string missed_margin_note(Aim aim, double margin, double best) {
+  return fmt::format("{}: no recipe was found that keeps a margin of {:.0f} %; the most is {:.0f} %.",
+                     titled(aim_name(aim)), 100 * margin, 100 * best);
+}
+
+std::string present_recipe_note(Aim aim) {
+  return fmt::format("{}: the present recipe is that already.", titled(aim_name(aim)));
+}
+
+std::string groups_sentence(const std::vector<Group>& groups, bool fewest, const std::vector<std::string>& names) {
+  std::vector<bool> held(names.size(), false);
+  std::vector<std::string> parts;
+  for (const auto& group : groups) {
+    std::vector<std::string> members;
+    for (const auto board : group.boards) {
+      members.push_back(names[board]);
+      held[board] = true;
+    }
+    parts.push_back(members.size() > 1 ? listed(members) + " can share one" : members.front() + " needs its own");
+  }
+  std::vector<std::string> alone;
+  for (std::size_t b = 0; b < names.size(); ++b)
+    if (!held[b]) alone.push_back(names[b]);
+  std::string out = "No recipe holds all boards.";
+  if (!groups.empty())
+    out += fmt::format(" {} recipe{} {}: {}.", groups.size(), groups.size() > 1 ? "s" : "",
+                       fewest ? "are the fewest" : "were found, which may not be the fewest", listed(parts));
+  if (!alone.empty()) out += " No recipe holds " + listed(alone) + " at all.";
+  return out;
 }
 
 }  // namespace ovenwright::tune

@@ -16,5 +16,16 @@ inline constexpr const char* kCaution =
 /// "Zones 8 and 9 up 7 °C, speed down 38 mm/min: U1 corner peaks at 236.1 °C, 1.1 °C in hand; R118 …": what and why.
 std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& suggestion);
 std::string infeasible_sentence(const Infeasible& infeasible);
+/// "A run of the best recipe itself (zones 8 and 9 up 7 °C) is expected to narrow the peak of U1 from 236 ± 3.1 °C to ±
+/// 1.2 °C.": `value`: predicted at the best recipe; `is_best`: the run is of that recipe.
+std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, std::optional<double> value,
+                              bool is_best);
+/// "Fastest: no recipe keeps a margin of 40 %, the most is 22 %."
+std::string missed_margin_note(Aim aim, double margin, double best);
+/// "Coolest: the present recipe is that already."
+std::string present_recipe_note(Aim aim);
+/// "Boards Tern and Plover share a recipe, Knot needs its own: …" for several boards that no recipe holds together.
+/// `names`: by board.
+std::string groups_sentence(const std::vector<Group>& groups, bool fewest, const std::vector<std::string>& names);
 
 }  // namespace ovenwright::tune

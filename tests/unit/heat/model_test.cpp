@@ -108,7 +108,11 @@ TEST(March, MeltingTakesItsHeat) {
 }
 
 // Source: definition of a derivative. Central differences of 1e-4 prior standard deviations against the automatic ones.
-TEST(March, GradientIsTheDerivative) {
+// With heat through the board what a placement's own parameters do to the others comes back to it, which the gradient
+// leaves out: (κ/n)² of them, here some 2 % with three placements.
+class Derivative : public testing::TestWithParam<bool> {};
+TEST_P(Derivative, IsTheGradient) {
+  const bool through_the_board = GetParam();
   Problem problem;
   problem.oven = oven_of({300, 300, 300, 300, 300}, 25, 1);
   for (int j = 0; j < 3; ++j) problem.placements.push_back({"TC" + std::to_string(j + 1), 40.0 + 60 * j, 0});
@@ -122,9 +126,11 @@ TEST(March, GradientIsTheDerivative) {
   std::vector<double> theta;
   for (std::size_t i = 0; i < prior.size(); ++i)
     theta.push_back(prior[i].mean + 0.3 * prior[i].sd * (i % 3 == 0 ? 1 : -0.5));
+  const auto map = problem.map();
+  for (std::size_t j = 0; j < 3 && !through_the_board; ++j) theta[map.placement(j, M::kBoard)] = 0;
   const Drive drive{&problem.runs[0].recipe, 0, 0, 0, 260, 25, problem.runs[0].start_C};
   const auto exact = march(problem, theta, drive, true);
-  std::vector<double> row(theta.size());
+  std::vector<double> row(exact.columns.width());
   for (std::size_t i = 0; i < theta.size(); ++i) {
     if (prior[i].sd == 0) continue;
     const double h = 1e-4 * prior[i].sd;
@@ -134,14 +140,22 @@ TEST(March, GradientIsTheDerivative) {
     const auto a = march(problem, up, drive, false), b = march(problem, down, drive, false);
     for (std::size_t j = 0; j < 3; ++j)
       for (double t : {60.0, 120.0, 180.0, 240.0}) {
+        std::size_t column = 0;
+        while (column < row.size() && exact.columns.parameter(column, j) != i) ++column;
+        if (column == row.size()) continue;  // another placement's own
         exact.gradient_at(j, t, row);
         const double numeric = (a.at(j, t) - b.at(j, t)) / (2 * h);
         // Kinks of the piecewise linear grid cost up to a few parts in a thousand of the derivative.
-        EXPECT_NEAR(row[i] * prior[i].sd, numeric * prior[i].sd, 0.02 + 0.01 * std::abs(numeric * prior[i].sd))
+        const double left_out = through_the_board && column > exact.columns.entry() ? 0.25 : 0;
+        EXPECT_NEAR(row[column] * prior[i].sd, numeric * prior[i].sd,
+                    0.02 + left_out + 0.01 * std::abs(numeric * prior[i].sd))
             << prior[i].name << " of " << j << " at " << t;
       }
   }
 }
+
+INSTANTIATE_TEST_SUITE_P(March, Derivative, testing::Bool(),
+                         [](const auto& c) { return c.param ? "coupled" : "alone"; });
 
 // Source: identity. A recipe predicted from its own run is the measured run, noise and all.
 TEST(Predict, TheSameRecipeGivesTheMeasuredRun) {

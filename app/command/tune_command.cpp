@@ -1,4 +1,7 @@
+#include <fmt/format.h>
+
 #include <algorithm>
+#include <cmath>
 #include <filesystem>
 
 #include "app/command/commands.h"
@@ -13,6 +16,8 @@
 
 namespace ovenwright::command {
 namespace {
+
+constexpr double kSidesApart_C = 5;
 
 /// The measured verdict of the boards' last runs: the worst of them.
 judge::Judgement judged_now(const tune::Learned& learned, const oven::Oven& oven) {
@@ -30,13 +35,18 @@ judge::Judgement judged_now(const tune::Learned& learned, const oven::Oven& oven
 std::optional<Error> write_recipes(const std::string& folder, const tune::Report& report) {
   std::error_code failed;
   std::filesystem::create_directories(folder, failed);
-  for (const auto& suggestion : report.suggestions) {
-    std::string stem = tune::aim_name(suggestion.aim);
+  const auto write = [&](std::string stem, const oven::Recipe& recipe) -> std::optional<Error> {
     std::ranges::replace(stem, ' ', '_');
     const auto path = (std::filesystem::path(folder) / (stem + ".toml")).string();
-    const auto written = files::write_file(path, oven::recipe_text(suggestion.recipe), files::Existing::kReplace);
-    if (!written) return written.error();
-  }
+    const auto written = files::write_file(path, oven::recipe_text(recipe), files::Existing::kReplace);
+    return written ? std::nullopt : std::optional(written.error());
+  };
+  for (const auto& suggestion : report.suggestions)
+    if (auto error = write(tune::aim_name(suggestion.aim), suggestion.recipe)) return error;
+  for (std::size_t i = 0; i < report.groups.size(); ++i)
+    if (auto error = write("group " + std::to_string(i + 1), report.groups[i].recipe)) return error;
+  if (report.next_run)
+    if (auto error = write("next run", report.next_run->recipe)) return error;
   return std::nullopt;
 }
 
@@ -75,6 +85,32 @@ ExitStatus write_note(const TuneOptions& options, const tune::Learned& learned, 
   return ExitStatus::kUnwritable;
 }
 
+/// Why what may be moved cannot be searched: speeds that the oven does not have, sides that no run tells apart.
+std::optional<std::string> refused_freedom(const TuneOptions& options, const tune::RunList& list) {
+  const auto& limits = list.oven.limits.speed_mm_per_min;
+  const double now = list.runs.back().recipe.speed_mm_per_min;
+  if (options.min_speed_mm_per_min) {
+    const double least = *options.min_speed_mm_per_min;
+    if (limits && least > (*limits)[1])
+      return fmt::format("--min-speed {:g}: the oven's fastest is {:g} mm/min", least, (*limits)[1]);
+    if (options.keep_speed && least > now)
+      return fmt::format("--min-speed {:g} and --keep-speed: the run's speed is {:g} mm/min", least, now);
+  }
+  if (options.at_margin && !(*options.at_margin >= 0 && *options.at_margin <= 1))
+    return fmt::format("--at-margin {:g}: a margin is a fraction from 0 to 1", *options.at_margin);
+  const auto apart = [](const oven::Recipe& recipe) {
+    for (std::size_t z = 0; z < recipe.top_C.size(); ++z)
+      if (std::abs(recipe.top_C[z] - recipe.bottom_C[z]) >= kSidesApart_C) return true;
+    return false;
+  };
+  if (options.split_sides &&
+      std::ranges::none_of(list.runs, [&](const tune::RunSource& run) { return apart(run.recipe); }))
+    return fmt::format(
+        "--split-sides: no run has top and bottom {:g} °C apart in any zone, so the logs cannot tell the sides apart",
+        kSidesApart_C);
+  return std::nullopt;
+}
+
 }  // namespace
 
 ExitStatus run(const TuneOptions& options) {
@@ -95,6 +131,10 @@ ExitStatus run(const TuneOptions& options) {
       return ExitStatus::kUsage;
     }
   const auto oven = list->oven;
+  if (const auto refused = refused_freedom(options, *list)) {
+    report_error({ErrorCode::kBadArgument, *refused, {}, {}, {}});
+    return ExitStatus::kUsage;
+  }
   const auto learned = tune::learn(oven, std::move(list->runs));
   if (!learned) return fail(learned.error());
   const auto now = judged_now(*learned, oven);
@@ -121,8 +161,10 @@ ExitStatus run(const TuneOptions& options) {
   };
   if (!learned->model.report.usable || report.cut_short)
     status = ExitStatus::kUndetermined;
-  else if (std::ranges::any_of(report.suggestions, passes))
-    status = ExitStatus::kDone;
+  else if (std::ranges::any_of(report.suggestions, passes) ||
+           (!report.infeasible && report.suggestions.empty() && !judge::is_out(now.verdict) &&
+            now.verdict != judge::Verdict::kUndetermined))
+    status = ExitStatus::kDone;  // a suggestion passes, or the present recipe does and none is better
 
   if (options.write_recipes)
     if (const auto error = write_recipes(*options.write_recipes, report)) {
@@ -137,6 +179,9 @@ ExitStatus run(const TuneOptions& options) {
   if (options.common.quiet && options.common.format == Format::kText) {
     std::string text = report.infeasible ? report.infeasible->sentence + "\n" : "";
     for (const auto& suggestion : report.suggestions) text += suggestion.sentence + "\n";
+    if (!report.groups_sentence.empty()) text += report.groups_sentence + "\n";
+    if (report.next_run) text += report.next_run->sentence + "\n";
+    for (const auto& note : report.notes) text += note + "\n";
     return write_output(options.common, text, status);
   }
   return write_output(options.common,

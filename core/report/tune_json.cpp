@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <nlohmann/json.hpp>
+#include <numeric>
 
 #include "core/report/json_parts.h"
 #include "core/tune/words.h"
@@ -66,26 +67,44 @@ Json changes_part(const std::vector<tune::Change>& changes) {
   return all;
 }
 
-Json suggestion_part(const tune::Suggestion& suggestion) {
+/// One forecast for each of `boards`, with the board's name.
+Json boards_part(const tune::Learned& learned, const std::vector<std::size_t>& boards,
+                 const std::vector<tune::Forecast>& predicted) {
+  Json out = Json::array();
+  for (std::size_t i = 0; i < predicted.size(); ++i) {
+    Json part = {{"board", learned.board_name(boards[i])}};
+    part.update(forecast_part(predicted[i]));
+    out.push_back(std::move(part));
+  }
+  return out;
+}
+
+std::vector<std::size_t> all_boards(const tune::Learned& learned) {
+  std::vector<std::size_t> out(learned.boards);
+  std::iota(out.begin(), out.end(), std::size_t{0});
+  return out;
+}
+
+Json suggestion_part(const tune::Learned& learned, const tune::Suggestion& suggestion) {
+  Json also = Json::array();
+  for (const auto aim : suggestion.also) also.push_back(tune::aim_name(aim));
   Json part = {{"aim", tune::aim_name(suggestion.aim)},
+               {"also", also},
                {"recipe", recipe_part(suggestion.recipe)},
                {"changes", changes_part(suggestion.changes)},
                {"predicted", forecast_part(suggestion.predicted.front())}};
-  if (suggestion.predicted.size() > 1) {
-    Json boards = Json::array();
-    for (const auto& forecast : suggestion.predicted) boards.push_back(forecast_part(forecast));
-    part["boards"] = boards;
-  }
+  if (suggestion.predicted.size() > 1) part["boards"] = boards_part(learned, all_boards(learned), suggestion.predicted);
   part["sentence"] = suggestion.sentence;
   part["caution"] = suggestion.caution;
   return part;
 }
 
-Json infeasible_part(const std::optional<tune::Infeasible>& infeasible) {
+Json infeasible_part(const tune::Learned& learned, const std::optional<tune::Infeasible>& infeasible) {
   if (!infeasible) return nullptr;
   Json conflicts = Json::array();
   for (const auto& conflict : infeasible->conflicts)
-    conflicts.push_back({{"requirement", conflict.requirement},
+    conflicts.push_back({{"board", learned.boards > 1 ? Json(learned.board_name(conflict.board)) : Json(nullptr)},
+                         {"requirement", conflict.requirement},
                          {"trace", conflict.trace.empty() ? Json(nullptr) : Json(conflict.trace)},
                          {"limit", conflict.upper ? "upper" : "lower"},
                          {"give", conflict.give},
@@ -94,6 +113,33 @@ Json infeasible_part(const std::optional<tune::Infeasible>& infeasible) {
           {"conflicts", conflicts},
           {"best_margin", infeasible->best_margin},
           {"best_recipe", recipe_part(infeasible->best)}};
+}
+
+Json next_run_part(const std::optional<tune::NextRun>& next_run) {
+  if (!next_run) return nullptr;
+  return {{"sentence", next_run->sentence},
+          {"recipe", recipe_part(next_run->recipe)},
+          {"changes", changes_part(next_run->changes)},
+          {"requirement", next_run->requirement},
+          {"trace", next_run->trace.empty() ? Json(nullptr) : Json(next_run->trace)},
+          {"half_width", next_run->half_width},
+          {"half_width_expected", next_run->half_width_then},
+          {"unit", unit_name(next_run->unit)},
+          {"caution", tune::kCaution}};
+}
+
+Json groups_part(const tune::Learned& learned, const tune::Report& report) {
+  Json out = Json::array();
+  for (const auto& group : report.groups) {
+    Json boards = Json::array();
+    for (const auto board : group.boards) boards.push_back(learned.board_name(board));
+    out.push_back({{"boards", boards},
+                   {"recipe", recipe_part(group.recipe)},
+                   {"changes", changes_part(group.changes)},
+                   {"predicted", boards_part(learned, group.boards, group.predicted)},
+                   {"caution", tune::kCaution}});
+  }
+  return out;
 }
 
 }  // namespace
@@ -119,15 +165,22 @@ std::string predict_json(const tune::Learned& learned, const tune::Forecast& for
 
 std::string tune_json(const tune::Learned& learned, const judge::Judgement& now, const tune::Report& report) {
   Json suggestions = Json::array();
-  for (const auto& suggestion : report.suggestions) suggestions.push_back(suggestion_part(suggestion));
-  return dumped({{"schema", "ovenwright.tune/1"},
-                 {"program", std::string{"ovenwright "} + kVersion},
-                 {"fit", fit_part(learned.model.report)},
-                 {"now", {{"verdict", judge::verdict_name(now.verdict)}, {"margin", number_part(now.margin)}}},
-                 {"suggestions", suggestions},
-                 {"infeasible", infeasible_part(report.infeasible)},
-                 {"next_run", nullptr}}) +
-         "\n";
+  for (const auto& suggestion : report.suggestions) suggestions.push_back(suggestion_part(learned, suggestion));
+  Json out = {{"schema", "ovenwright.tune/1"},
+              {"program", std::string{"ovenwright "} + kVersion},
+              {"fit", fit_part(learned.model.report)},
+              {"now", {{"verdict", judge::verdict_name(now.verdict)}, {"margin", number_part(now.margin)}}},
+              {"suggestions", suggestions},
+              {"notes", report.notes},
+              {"infeasible", infeasible_part(learned, report.infeasible)},
+              {"next_run", next_run_part(report.next_run)},
+              {"cut_short", report.cut_short}};
+  if (learned.boards > 1) {
+    out["groups"] = groups_part(learned, report);
+    out["groups_sentence"] = report.groups_sentence.empty() ? Json(nullptr) : Json(report.groups_sentence);
+    out["fewest_groups"] = report.fewest_groups;
+  }
+  return dumped(out) + "\n";
 }
 
 std::string traces_csv(const tune::Forecast& forecast) {

@@ -21,6 +21,17 @@ std::string recipe_line(const char* name, const std::vector<double>& setpoints_C
   return out + "\n";
 }
 
+std::string recipe_lines(const oven::Recipe& recipe) {
+  std::string out = recipe_line("top", recipe.top_C);
+  if (recipe.bottom_C != recipe.top_C) out += recipe_line("bottom", recipe.bottom_C);
+  return out + fmt::format("  speed    {:g} mm/min\n", recipe.speed_mm_per_min);
+}
+
+std::string titled(std::string text) {
+  if (!text.empty()) text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
+  return text;
+}
+
 }  // namespace
 
 std::string predict_text(const tune::Learned& learned, const tune::Forecast& forecast, bool judged) {
@@ -46,16 +57,28 @@ std::string tune_text(const tune::Learned& learned, const judge::Judgement& now,
   if (report.infeasible) out += "\n" + wrapped(report.infeasible->sentence);
   if (report.cut_short) out += "\nThe search was stopped: undetermined.\n";
   for (const auto& suggestion : report.suggestions) {
-    const auto& predicted = suggestion.predicted.front();
-    std::string title = tune::aim_name(suggestion.aim);
-    title[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(title[0])));
-    out += "\n" + title + ": " + forecast_summary(predicted) + "\n";
-    out += wrapped("  " + suggestion.sentence, 2);
-    out += recipe_line("top", suggestion.recipe.top_C);
-    if (suggestion.recipe.bottom_C != suggestion.recipe.top_C) out += recipe_line("bottom", suggestion.recipe.bottom_C);
-    out += fmt::format("  speed    {:g} mm/min\n", suggestion.recipe.speed_mm_per_min);
+    std::string title = titled(tune::aim_name(suggestion.aim));
+    for (const auto aim : suggestion.also) title += std::string{", "} + tune::aim_name(aim);
+    out += "\n" + title + ": ";
+    if (suggestion.predicted.size() == 1) {
+      out += forecast_summary(suggestion.predicted.front()) + "\n";
+    } else {
+      out += "\n";
+      for (std::size_t b = 0; b < suggestion.predicted.size(); ++b)
+        out += "  " + learned.board_name(b) + ": " + forecast_summary(suggestion.predicted[b]) + "\n";
+    }
+    out += wrapped("  " + suggestion.sentence, 2) + recipe_lines(suggestion.recipe);
   }
-  return out + fit_text(learned.model.report) + "\n" + wrapped(tune::kCaution);
+  if (!report.groups_sentence.empty()) out += "\n" + wrapped(report.groups_sentence);
+  for (const auto& group : report.groups) {
+    out += "\n";
+    for (std::size_t i = 0; i < group.boards.size(); ++i)
+      out += learned.board_name(group.boards[i]) + ": " + forecast_summary(group.predicted[i]) + "\n";
+    out += recipe_lines(group.recipe);
+  }
+  if (report.next_run)
+    out += "\nNext run:\n" + wrapped("  " + report.next_run->sentence, 2) + recipe_lines(report.next_run->recipe);
+  return out + list_of("Notes:", report.notes) + fit_text(learned.model.report) + "\n" + wrapped(tune::kCaution);
 }
 
 }  // namespace ovenwright::report

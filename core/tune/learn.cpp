@@ -39,7 +39,7 @@ Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source) {
   return out;
 }
 
-std::string board_name(const MeasuredRun& run) {
+std::string name_of_board(const MeasuredRun& run) {
   return run.source.board ? run.source.board->identity.name : std::string{};
 }
 
@@ -58,6 +58,11 @@ Subject Learned::subject(std::size_t board_index) const {
   return out;
 }
 
+std::string Learned::board_name(std::size_t board_index) const {
+  const auto* board = subject(board_index).board;
+  return board && !board->identity.name.empty() ? board->identity.name : "board " + std::to_string(board_index + 1);
+}
+
 Result<Learned> learn(const oven::Oven& oven, std::vector<RunSource> sources,
                       const std::function<bool(double)>& progress) {
   Learned out;
@@ -66,7 +71,7 @@ Result<Learned> learn(const oven::Oven& oven, std::vector<RunSource> sources,
   for (auto& source : sources) {
     auto run = measured_run(oven, std::move(source));
     if (!run) return run.error();
-    const auto name = board_name(*run);
+    const auto name = name_of_board(*run);
     const auto known = std::ranges::find(names, name);
     run->board_index = static_cast<std::size_t>(known - names.begin());
     if (known == names.end()) names.push_back(name);

@@ -48,6 +48,8 @@ struct Learned {
 
   /// The last run of a board, to be held in its windows.
   Subject subject(std::size_t board_index) const;
+  /// Its name, "board 2" where it has none.
+  std::string board_name(std::size_t board_index) const;
 };
 
 /// Reads the runs and identifies the model. Runs whose boards have the same name, or none, are of one board.

@@ -162,7 +162,7 @@ class Tuning {
     found.best = space_.recipe(best.point.x);
     found.best_margin = best.point.margin;
     found.conflicts = conflicts_of(best, forecasts(all_, found.best));
-    found.sentence = infeasible_sentence(found);
+    found.sentence = infeasible_sentence(found, all_.size() > 1 ? board_names() : std::vector<std::string>{});
     report_.infeasible = std::move(found);
   }
 
@@ -191,12 +191,22 @@ class Tuning {
       group.predicted = forecasts(members(set), group.recipe);
       report_.groups.push_back(std::move(group));
     }
+    report_.groups_sentence = groups_sentence(report_.groups, report_.fewest_groups, board_names());
   }
 
   Boards members(BoardSet set) const {
     Boards out;
     for (std::size_t b = 0; b < all_.size(); ++b)
       if (set >> b & 1) out.push_back(all_[b]);
+    return out;
+  }
+
+  std::vector<std::string> board_names() const {
+    std::vector<std::string> out;
+    for (std::size_t b = 0; b < all_.size(); ++b) {
+      const auto* board = all_[b]->subject().board;
+      out.push_back(board && !board->identity.name.empty() ? board->identity.name : "board " + std::to_string(b + 1));
+    }
     return out;
   }
 

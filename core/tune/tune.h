@@ -74,6 +74,7 @@ struct Report {
   std::optional<NextRun> next_run;  ///< where no recipe is sure to pass, or it is not sure that none does
   std::vector<Group> groups;        ///< several boards and no recipe for all: the fewest recipes that hold them
   bool fewest_groups = true;        ///< false: more than kExactBoards boards, groups found one board after the other
+  std::string groups_sentence;      ///< empty without groups
   bool cut_short = false;
 };
 

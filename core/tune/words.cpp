@@ -132,7 +132,7 @@ std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& sugges
   return out;
 }
 
-std::string infeasible_sentence(const Infeasible& infeasible) {
+std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<std::string>& names) {
   std::string out = fmt::format(
       "No recipe of this oven holds every requirement: the best margin that the model finds is \u2212{:.0f} %.",
       -100 * infeasible.best_margin);
@@ -140,13 +140,12 @@ std::string infeasible_sentence(const Infeasible& infeasible) {
   out += " What stands against each other:";
   for (std::size_t i = 0; i < infeasible.conflicts.size(); ++i) {
     const auto& conflict = infeasible.conflicts[i];
-    out +=
-        fmt::format("{} the {} limit of {} at {} (alone it would have to give {:.2g} {})",
-                    i == 0                                 ? ""
-                    : i + 1 == infeasible.conflicts.size() ? " and"
-                                                           : ",",
-                    conflict.upper ? "upper" : "lower", conflict.requirement,
-                    conflict.trace.empty() ? "the board" : conflict.trace, conflict.give, unit_symbol(conflict.unit));
+    const char* joint = i == 0 ? "" : i + 1 == infeasible.conflicts.size() ? " and" : ",";
+    const std::string on_board = names.empty() ? "" : " on " + names[conflict.board];
+    out += fmt::format("{} the {} limit of {}{}{} (alone it would have to give {:.2g} {})", joint,
+                       conflict.upper ? "upper" : "lower", conflict.requirement,
+                       conflict.trace.empty() ? "" : " of " + conflict.trace, on_board, conflict.give,
+                       unit_symbol(conflict.unit));
   }
   return out + ".";
 }

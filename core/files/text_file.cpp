@@ -44,12 +44,6 @@ bool write_all(int descriptor, std::string_view bytes) {
   return true;
 }
 
-/// The directory entry itself has to be on disk before the file is there for good.
-void sync_folder(const std::string& folder) {
-  const Descriptor descriptor{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
-  if (descriptor.number() >= 0) ::fsync(descriptor.number());
-}
-
 /// Opens a new file whose name starts with `stem`; `name` takes the whole of it. -1 with errno where it cannot.
 int open_temporary(const std::string& stem, std::string& name) {
   for (int i = 0; i < 1000; ++i) {
@@ -124,6 +118,11 @@ Result<std::string> write_file(const std::string& path, std::string_view bytes, 
   }
   sync_folder(folder);
   return path;
+}
+
+void sync_folder(const std::string& folder) {
+  const Descriptor descriptor{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
+  if (descriptor.number() >= 0) ::fsync(descriptor.number());
 }
 
 }  // namespace ovenwright::files

@@ -19,4 +19,7 @@ enum class Existing { kReplace, kKeep };
 /// Errors: kIo; with kKeep also where the file exists.
 Result<std::string> write_file(const std::string& path, std::string_view bytes, Existing existing);
 
+/// Puts a folder's list of names on disk: a new or renamed file is there for good only then.
+void sync_folder(const std::string& folder);
+
 }  // namespace ovenwright::files

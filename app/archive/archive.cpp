@@ -1,0 +1,267 @@
+#include "app/archive/archive.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QStandardPaths>
+#include <QSysInfo>
+#include <utility>
+
+#include "app/archive/archive_data.h"
+#include "app/archive/body.h"
+#include "app/archive/copy.h"
+#include "app/archive/pack.h"
+#include "app/archive/schema.h"
+#include "core/files/digest.h"
+#include "core/files/text_file.h"
+
+namespace ovenwright::archive {
+namespace {
+
+bool isUrl(const std::string& where) { return where.starts_with("postgresql://") || where.starts_with("postgres://"); }
+
+QString dataFolder() {
+  return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/ovenwright");
+}
+
+/// This machine, told apart from others without giving its own id away.
+std::string thisMachine() {
+  const QByteArray id = QSysInfo::machineUniqueId();
+  return files::sha256_hex("ovenwright station\n" + id.toStdString() + QSysInfo::machineHostName().toStdString())
+      .substr(0, 32);
+}
+
+/// Makes the file and its tables where there are none, or brings them forward.
+Result<std::unique_ptr<Database>> openArchiveFile(const std::string& path, const Options& options) {
+  const QString name = QFile::decodeName(path.c_str());
+  if (path == defaultArchive() || path == options.outbox) QDir().mkpath(QFileInfo(name).absolutePath());
+  const bool reads = options.access == Access::kReadOnly;
+  auto database =
+      Database::openFile(path, reads ? Database::Mode::kReadOnly : Database::Mode::kCreate, options.busyTimeout_ms);
+  if (!database) return database.error();
+  const auto version = schemaVersion(**database);
+  if (!version) return version.error();
+  if (reads && *version == newestSchema()) return database;
+  if (reads) {
+    return (*database)->error(*version == 0 ? "the file is empty, no archive"
+                                            : "the archive is of an older version: open it for writing once");
+  }
+  if (auto error = (*database)->useWriteAheadLog()) return *error;
+  if (auto error = bringForward(**database)) return *error;
+  if (*version == 0) files::sync_folder(QFileInfo(name).absolutePath().toStdString());
+  return database;
+}
+
+}  // namespace
+
+std::string defaultArchive() { return (dataFolder() + QStringLiteral("/archive.sqlite")).toStdString(); }
+
+std::string defaultOutbox(const std::string& url) {
+  return (dataFolder() + QStringLiteral("/outbox-") + QString::fromStdString(files::sha256_hex(url).substr(0, 16)) +
+          QStringLiteral(".sqlite"))
+      .toStdString();
+}
+
+Archive::Archive(std::unique_ptr<Data> data) : m_data(std::move(data)) {}
+Archive::Archive(Archive&&) noexcept = default;
+Archive& Archive::operator=(Archive&&) noexcept = default;
+Archive::~Archive() = default;
+
+Result<Database*> Archive::Data::reading() {
+  if (!isServer) return file.get();
+  if (!server) {
+    if (auto error = connect()) return *error;
+  }
+  if (!server) return Error{ErrorCode::kIo, message, {where, 0, 0}, {}, {}};
+  return server.get();
+}
+
+std::optional<Error> Archive::Data::connect() {
+  if (!isServer || server) return std::nullopt;
+  auto trouble = Trouble::kNone;
+  auto opened = Database::openServer(where, options.connectTimeout_s, trouble);
+  if (!opened) {
+    message = opened.error().message;
+    if (trouble == Trouble::kAway) return std::nullopt;
+    return opened.error();
+  }
+  const auto version = schemaVersion(**opened);
+  if (!version) return version.error();
+  if (*version < newestSchema()) {
+    if (options.access == Access::kReadOnly)
+      return (*opened)->error(*version == 0 ? "there is no archive in the database yet"
+                                            : "the archive is of an older version: open it for writing once");
+    if (auto error = bringForward(**opened)) return error;
+  }
+  server = *std::move(opened);
+  message.clear();
+  return std::nullopt;
+}
+
+std::vector<Database*> Archive::Data::places() {
+  std::vector<Database*> all;
+  for (Database* one : {server.get(), file.get()}) {
+    if (one) all.push_back(one);
+  }
+  return all;
+}
+
+Result<Archive::Data::Found> Archive::Data::parcel(const std::string& id) {
+  const auto key = parseRecordId(id);
+  for (Database* database : key ? places() : std::vector<Database*>{}) {
+    const auto stored = storedRecord(*database, key->chain, key->number);
+    if (!stored) return stored.error();
+    if (!*stored) continue;
+    auto parcel = unpackedParcel((*stored)->parcel);
+    if (!parcel) return database->error(id + " is damaged");
+    std::string previous = noPrevious();
+    if (key->number > 1) {
+      const auto before = storedRecord(*database, key->chain, key->number - 1);
+      if (!before) return before.error();
+      previous = *before ? (*before)->digest : std::string{};
+    }
+    return Found{*std::move(parcel), (*stored)->digest, previous};
+  }
+  if (isServer && !server) return Error{ErrorCode::kIo, message, {where, 0, 0}, {}, {}};
+  return Error{ErrorCode::kBadArgument, "there is no record " + id, {where, 0, 0}, id, "an id of the archive"};
+}
+
+void Archive::Data::noteServer() {
+  if (!server || server->trouble() != Trouble::kAway) return;
+  message = "the server does not answer";
+  server.reset();
+}
+
+Result<Archive> Archive::open(const std::string& where, const Options& options) {
+  auto data = std::make_unique<Data>();
+  data->where = where;
+  data->options = options;
+  data->isServer = isUrl(where);
+  if (data->options.machine.empty()) data->options.machine = thisMachine();
+  if (data->isServer && data->options.outbox.empty()) data->options.outbox = defaultOutbox(where);
+  const bool reads = options.access == Access::kReadOnly;
+  if (!data->isServer || !reads) {
+    auto file = openArchiveFile(data->isServer ? data->options.outbox : where, data->options);
+    if (!file) return file.error();
+    data->file = *std::move(file);
+  }
+  if (auto error = data->connect()) return *error;
+  if (reads && data->isServer && !data->server) return data->reading().error();
+  Archive archive{std::move(data)};
+  if (archive.m_data->server && !reads) {
+    if (const auto sent = archive.sendWaiting(); !sent) return sent.error();
+  }
+  return archive;
+}
+
+State Archive::state() const {
+  State state;
+  state.where = m_data->where;
+  state.kind = !m_data->isServer ? State::Kind::kFile
+               : m_data->server  ? State::Kind::kServer
+                                 : State::Kind::kServerAway;
+  state.message = m_data->message;
+  if (m_data->isServer && m_data->file) {
+    if (const auto waiting = m_data->file->value(QStringLiteral("select count(*) from record")))
+      state.waiting = waiting->toULongLong();
+  }
+  return state;
+}
+
+Result<std::size_t> Archive::sendWaiting() {
+  auto& data = *m_data;
+  if (!data.isServer || !data.file) return std::size_t{0};
+  if (auto error = data.connect()) return *error;
+  if (!data.server) return std::size_t{0};
+  const auto all = chains(*data.file);
+  if (!all) return all.error();
+  std::size_t sent = 0;
+  for (const auto& chain : *all) {
+    if (chain.count == chain.moved) continue;
+    auto error = copyChain(*data.file, *data.server, chain.id, [&](std::uint64_t copied) {
+      sent += copied;
+      return true;
+    });
+    if (!error) error = removeMoved(*data.file, *data.server, chain.id);
+    if (!error) continue;
+    const bool away = data.server->trouble() == Trouble::kAway;
+    data.noteServer();
+    if (!away) {
+      data.message = error->message;
+      return *error;
+    }
+    return sent;
+  }
+  return sent;
+}
+
+Result<std::size_t> Archive::moveTo(Archive& other, const std::function<bool(double)>& progress) {
+  const auto from = m_data->reading();
+  if (!from) return from.error();
+  const auto to = other.m_data->reading();
+  if (!to) return to.error();
+  const auto all = chains(**from);
+  if (!all) return all.error();
+  std::uint64_t records = 0, done = 0;
+  for (const auto& chain : *all) records += chain.count;
+  for (const auto& chain : *all) {
+    auto error = copyChain(**from, **to, chain.id, [&](std::uint64_t copied) {
+      done += copied;
+      return !progress || progress(static_cast<double>(done) / static_cast<double>(records));
+    });
+    if (error) return *error;
+  }
+  return static_cast<std::size_t>(done);
+}
+
+Result<Record> Archive::load(const std::string& id) {
+  const auto parcel = m_data->parcel(id);
+  if (!parcel) return parcel.error();
+  auto record = parseBody(parcel->parcel.body);
+  if (!record) return record.error();
+  record->digest = parcel->digest;
+  record->previous = parcel->previous;
+  return record;
+}
+
+Result<std::string> Archive::report(const std::string& id) {
+  auto parcel = m_data->parcel(id);
+  if (!parcel) return parcel.error();
+  return std::move(parcel->parcel.report);
+}
+
+Result<std::string> Archive::text(const std::string& id) {
+  auto parcel = m_data->parcel(id);
+  if (!parcel) return parcel.error();
+  return std::move(parcel->parcel.text);
+}
+
+Result<std::string> Archive::rawLog(const std::string& id) {
+  const auto record = load(id);
+  if (!record) return record.error();
+  return content(record->log.sha256);
+}
+
+Result<std::string> Archive::content(const std::string& sha256) {
+  for (Database* database : m_data->places()) {
+    const auto found = packedContent(*database, sha256);
+    if (!found) return found.error();
+    if (!*found) continue;
+    auto bytes = unpacked((*found)->packed);
+    if (!bytes || files::sha256_hex(*bytes) != sha256)
+      return database->error("the bytes kept as " + sha256 + " are damaged");
+    return bytes;
+  }
+  return Error{ErrorCode::kBadArgument, "there are no bytes " + sha256, {m_data->where, 0, 0}, {}, {}};
+}
+
+Result<std::vector<Head>> Archive::heads() {
+  const auto database = m_data->reading();
+  if (!database) return database.error();
+  const auto all = chains(**database);
+  if (!all) return all.error();
+  std::vector<Head> heads;
+  for (const auto& chain : *all) heads.push_back({chain.id, chain.station, chain.count, chain.head});
+  return heads;
+}
+
+}  // namespace ovenwright::archive

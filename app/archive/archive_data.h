@@ -1,0 +1,42 @@
+#pragma once
+#include <memory>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "app/archive/archive.h"
+#include "app/archive/body.h"
+#include "app/archive/database.h"
+
+namespace ovenwright::archive {
+
+/// What an open archive holds: the file, or the outbox and, while it answers, the server.
+struct Archive::Data {
+  std::string where;
+  Options options;
+  bool isServer = false;
+  std::unique_ptr<Database> file;    ///< the archive, or the outbox; absent for a server that is only read
+  std::unique_ptr<Database> server;  ///< absent while it is away
+  std::string message;               ///< why
+  std::set<std::string>
+      known;  ///< digests of bytes that an archive file is known to hold; an outbox is emptied by others too
+
+  /// The database that is read. Errors: kIo where the server is away.
+  Result<Database*> reading();
+  /// Connects to the server where it is not. Errors: kIo where it refuses, or is no archive; being away is none.
+  std::optional<Error> connect();
+  /// Where a record may be: the archive, or the server and the outbox.
+  std::vector<Database*> places();
+  /// The id of the record that keeps this pass of this log already. An error counts as none: adding will meet it again.
+  std::optional<std::string> existing(const NewRun& run);
+  struct Found {
+    Parcel parcel;
+    std::string digest, previous;
+  };
+  /// A record with what was printed. Errors: kBadArgument where there is none of this id; kIo.
+  Result<Found> parcel(const std::string& id);
+  /// Takes the server for away after an error that says so.
+  void noteServer();
+};
+
+}  // namespace ovenwright::archive

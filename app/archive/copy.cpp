@@ -1,0 +1,129 @@
+#include "app/archive/copy.h"
+
+#include <algorithm>
+
+#include "app/archive/body.h"
+
+namespace ovenwright::archive {
+namespace {
+
+constexpr int kAtOnce = 50;
+
+/// The record's contents that `to` lacks, then the record.
+std::optional<Error> copyRecord(Database& from, Database& to, const Record& record, const QByteArray& parcel) {
+  for (const auto& sha256 : contentsOf(record)) {
+    const auto there = hasContent(to, sha256);
+    if (!there) return there.error();
+    if (*there) continue;
+    const auto content = packedContent(from, sha256);
+    if (!content) return content.error();
+    if (!*content) return from.error(record.summary.id + " names bytes that are missing: " + sha256);
+    if (auto error = insertContent(to, sha256, **content)) return error;
+  }
+  return insertRecord(to, record, parcel);
+}
+
+/// Whether both archives have the same record at the end of the shorter chain.
+std::optional<Error> checkCommon(Database& from, const Chain& source, Database& to, const Chain& target) {
+  const std::uint64_t common = std::min(source.count, target.count);
+  if (target.count < source.moved) {
+    return to.error("it has " + std::to_string(target.count) + " records of the chain " + source.id + ", but " +
+                    std::to_string(source.moved) + " were moved to it: it has lost records");
+  }
+  // What was moved out is no longer there to compare: copySome() holds the next record against it.
+  if (common == 0 || (common == source.moved && common < source.count)) return std::nullopt;
+  std::string heads[2] = {common == source.count ? source.head : std::string{},
+                          common == target.count ? target.head : std::string{}};
+  Database* const databases[2] = {&from, &to};
+  for (int i = 0; i < 2; ++i) {
+    if (!heads[i].empty()) continue;
+    const auto stored = storedRecord(*databases[i], source.id, common);
+    if (!stored) return stored.error();
+    if (!*stored) return databases[i]->error(recordId(source.id, common) + " is missing");
+    heads[i] = (*stored)->digest;
+  }
+  if (heads[0] == heads[1]) return std::nullopt;
+  Error error = to.error("it has another record " + recordId(source.id, common) + " than " + from.where() +
+                         ": one of the two was changed or continued from a copy");
+  error.code = ErrorCode::kBadArgument;
+  return error;
+}
+
+/// One transaction of up to kAtOnce records; 0: there are no more.
+Result<std::uint64_t> copySome(Database& from, Database& to, const Chain& source) {
+  auto transaction = Transaction::begin(to);
+  if (!transaction) return transaction.error();
+  Chain begun = source;
+  begun.count = begun.moved = 0;
+  begun.head = noPrevious();
+  if (auto error = insertChain(to, begun)) return *error;
+  const auto locked = lockedChain(to, source.id);
+  if (!locked) return locked.error();
+  if (!*locked) return to.error("the chain " + source.id + " cannot be begun");
+  Chain target = **locked;
+  if (auto error = checkCommon(from, source, to, target)) return *error;
+  const auto records = recordsAfter(from, source.id, target.count, kAtOnce);
+  if (!records) return records.error();
+  for (const auto& stored : *records) {
+    const std::string id = recordId(source.id, stored.number);
+    const auto parcel = unpackedParcel(stored.parcel);
+    if (!parcel) return from.error(id + " is damaged");
+    auto record = parseBody(parcel->body);
+    if (!record || stored.number != target.count + 1 || record->summary.id != id ||
+        chainDigest(target.head, parcel->body) != stored.digest) {
+      return from.error(id + " does not hold: verify the archive");
+    }
+    record->digest = stored.digest;
+    if (auto error = copyRecord(from, to, *record, stored.parcel)) return *error;
+    target.count = stored.number;
+    target.head = stored.digest;
+  }
+  if (!records->empty()) {
+    if (auto error = setChainEnd(to, target)) return *error;
+  }
+  if (auto error = transaction->commit()) return *error;
+  return records->size();
+}
+
+}  // namespace
+
+std::optional<Error> copyChain(Database& from, Database& to, const std::string& chain,
+                               const std::function<bool(std::uint64_t)>& copied) {
+  for (;;) {
+    const auto all = chains(from);
+    if (!all) return all.error();
+    const auto source = std::find_if(all->begin(), all->end(), [&](const Chain& one) { return one.id == chain; });
+    if (source == all->end()) return std::nullopt;
+    const auto some = copySome(from, to, *source);
+    if (!some && to.trouble() == Trouble::kClash) continue;
+    if (!some) return some.error();
+    if (*some == 0) return std::nullopt;
+    if (copied && !copied(*some)) return Error{ErrorCode::kCancelled, "stopped", {from.where(), 0, 0}, {}, {}};
+  }
+}
+
+std::optional<Error> removeMoved(Database& outbox, Database& to, const std::string& chain) {
+  const auto there = to.value(QStringLiteral("select count from chain where id = ?"), {storable(chain)});
+  if (!there) return there.error();
+  auto transaction = Transaction::begin(outbox);
+  if (!transaction) return transaction.error();
+  auto own = lockedChain(outbox, chain);
+  if (!own) return own.error();
+  if (!*own || there->toULongLong() <= (*own)->moved) return std::nullopt;
+  const QVariantList moved{storable(chain), *there};
+  for (const char* sql :
+       {"delete from run where chain = ? and number <= ?", "delete from record where chain = ? and number <= ?"}) {
+    if (auto error = outbox.run(QLatin1String(sql), moved)) return error;
+  }
+  // An outbox holds what waits and no more: bytes that no waiting record may need go when it is empty.
+  const auto left = outbox.value(QStringLiteral("select count(*) from record"));
+  if (!left) return left.error();
+  if (left->toInt() == 0) {
+    if (auto error = outbox.execute(QStringLiteral("delete from content"))) return error;
+  }
+  (*own)->moved = std::min<std::uint64_t>(there->toULongLong(), (*own)->count);
+  if (auto error = setChainEnd(outbox, **own)) return error;
+  return transaction->commit();
+}
+
+}  // namespace ovenwright::archive

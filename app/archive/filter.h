@@ -1,0 +1,45 @@
+#pragma once
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/archive/record.h"
+
+namespace ovenwright::archive {
+
+/// Which records are meant; an absent field lets all pass. Names match whole and exactly.
+struct Filter {
+  std::optional<std::string> lot, serial, board, oven, recipe, window;
+  std::vector<judge::Verdict> verdicts;  ///< any of these; empty: all
+  std::optional<Moment> from, to;        ///< time of run: from <= it < to
+  /// Words that must all be found, each anywhere, whatever the case, in lot, serial, board, oven, recipe, window,
+  /// operator, the log's name or the id.
+  std::string text;
+  bool latestOnly = false;  ///< of a run that was judged several times, only the last judgement
+};
+
+/// The order of a list: by time of run.
+enum class Order { kNewestFirst, kOldestFirst };
+
+/// Where a page of a list ended; the next one begins behind it, whatever was added in between.
+struct Cursor {
+  Moment runAt{};
+  std::string chain;
+  std::uint64_t number = 0;
+};
+
+struct Page {
+  std::vector<Summary> runs;
+  std::optional<Cursor> next;  ///< absent: this was the last page
+};
+
+/// A lot as it stands in a list of lots.
+struct LotSummary {
+  std::string lot;
+  std::size_t records = 0;
+  std::size_t pass = 0, conditionalPass = 0, undetermined = 0, conditionalFail = 0, fail = 0;
+  Moment firstRunAt{}, lastRunAt{};
+};
+
+}  // namespace ovenwright::archive

@@ -1,0 +1,151 @@
+#include "app/archive/archive_data.h"
+#include "app/archive/rows.h"
+#include "app/archive/store.h"
+
+namespace ovenwright::archive {
+namespace {
+
+QVariant milliseconds(Moment moment) {
+  return QVariant::fromValue(static_cast<qlonglong>(moment.time_since_epoch().count()));
+}
+
+/// The conditions of a filter and their values, in order.
+struct Conditions {
+  QStringList all;
+  QVariantList values;
+
+  void add(const QString& condition, const QVariantList& given) {
+    all.append(condition);
+    values += given;
+  }
+  QString where() const {
+    return all.isEmpty() ? QString() : QStringLiteral(" where ") + all.join(QStringLiteral(" and "));
+  }
+};
+
+Conditions conditions(const Filter& filter) {
+  Conditions result;
+  const std::pair<const char*, const std::optional<std::string>*> names[] = {
+      {"run.lot = ?", &filter.lot},   {"run.serial = ?", &filter.serial}, {"run.board = ?", &filter.board},
+      {"run.oven = ?", &filter.oven}, {"run.recipe = ?", &filter.recipe}, {"run.window_name = ?", &filter.window}};
+  for (const auto& [condition, name] : names) {
+    if (*name) result.add(QLatin1String(condition), {column(**name)});
+  }
+  if (!filter.verdicts.empty()) {
+    QStringList marks;
+    QVariantList verdicts;
+    for (const auto verdict : filter.verdicts) {
+      marks.append(QStringLiteral("?"));
+      verdicts.append(QString::fromLatin1(judge::verdict_name(verdict)));
+    }
+    result.add(QStringLiteral("run.verdict in (") + marks.join(QLatin1Char(',')) + QLatin1Char(')'), verdicts);
+  }
+  if (filter.from) result.add(QStringLiteral("run.run_at >= ?"), {milliseconds(*filter.from)});
+  if (filter.to) result.add(QStringLiteral("run.run_at < ?"), {milliseconds(*filter.to)});
+  if (filter.latestOnly) {
+    result.add(QStringLiteral("not exists (select 1 from run later where later.origin = run.origin and "
+                              "(later.added_at, later.chain, later.number) > (run.added_at, run.chain, run.number))"),
+               {});
+  }
+  return result;
+}
+
+}  // namespace
+
+Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::optional<Cursor>& after, Order order) {
+  const auto database = m_data->reading();
+  if (!database) return database.error();
+  auto wanted = conditions(filter);
+  const bool newest = order == Order::kNewestFirst;
+  if (after) {
+    wanted.add(newest ? QStringLiteral("(run.run_at, run.chain, run.number) < (?, ?, ?)")
+                      : QStringLiteral("(run.run_at, run.chain, run.number) > (?, ?, ?)"),
+               {milliseconds(after->runAt), storable(after->chain),
+                QVariant::fromValue(static_cast<qlonglong>(after->number))});
+  }
+  const QString sql = QStringLiteral("select ") + summaryColumns() + QStringLiteral(" from run") + wanted.where() +
+                      (newest ? QStringLiteral(" order by run.run_at desc, run.chain desc, run.number desc limit ?")
+                              : QStringLiteral(" order by run.run_at, run.chain, run.number limit ?"));
+  Page page;
+  const std::size_t asked = std::min<std::size_t>(limit, INT32_MAX - 1) + 1;  // one more tells whether there are more
+  auto error = (*database)->run(sql, wanted.values + QVariantList{static_cast<qlonglong>(asked)}, [&](const auto& row) {
+    page.runs.push_back(summaryOf(row));
+    return true;
+  });
+  if (error) {
+    m_data->noteServer();
+    return *error;
+  }
+  if (page.runs.size() == asked) {
+    page.runs.pop_back();
+    if (!page.runs.empty()) {
+      const auto key = parseRecordId(page.runs.back().id);
+      page.next = Cursor{page.runs.back().runAt, key->chain, key->number};
+    }
+  }
+  for (auto& summary : page.runs) {
+    if (auto failed = fillShortened(**database, summary)) return *failed;
+  }
+  return page;
+}
+
+Result<std::size_t> Archive::count(const Filter& filter) {
+  const auto database = m_data->reading();
+  if (!database) return database.error();
+  const auto wanted = conditions(filter);
+  const auto count = (*database)->value(QStringLiteral("select count(*) from run") + wanted.where(), wanted.values);
+  if (count) return static_cast<std::size_t>(count->toULongLong());
+  m_data->noteServer();
+  return count.error();
+}
+
+Result<std::vector<LotSummary>> Archive::lots(const Filter& filter) {
+  const auto database = m_data->reading();
+  if (!database) return database.error();
+  auto wanted = conditions(filter);
+  wanted.add(QStringLiteral("run.lot <> ''"), {});
+  QString sql = QStringLiteral("select run.lot, count(*), min(run.run_at), max(run.run_at)");
+  for (const auto verdict : {judge::Verdict::kPass, judge::Verdict::kConditionalPass, judge::Verdict::kUndetermined,
+                             judge::Verdict::kConditionalFail, judge::Verdict::kFail}) {
+    sql += QStringLiteral(", cast(sum(case when run.verdict = '%1' then 1 else 0 end) as bigint)")
+               .arg(QLatin1String(judge::verdict_name(verdict)));
+  }
+  sql += QStringLiteral(" from run") + wanted.where() + QStringLiteral(" group by run.lot order by 4 desc, 1");
+  std::vector<LotSummary> lots;
+  auto error = (*database)->run(sql, wanted.values, [&](const QSqlQuery& row) {
+    const auto number = [&row](int at) { return static_cast<std::size_t>(row.value(at).toULongLong()); };
+    const auto moment = [&row](int at) { return Moment{std::chrono::milliseconds{row.value(at).toLongLong()}}; };
+    lots.push_back({row.value(0).toString().toStdString(), number(1), number(4), number(5), number(6), number(7),
+                    number(8), moment(2), moment(3)});
+    return true;
+  });
+  if (error) {
+    m_data->noteServer();
+    return *error;
+  }
+  for (auto& lot : lots) {
+    if (!isShortened(lot.lot)) continue;
+    Summary one;
+    auto failed = (*database)->run(
+        QStringLiteral("select ") + summaryColumns() + QStringLiteral(" from run where run.lot = ? limit 1"),
+        {storable(lot.lot)}, [&](const QSqlQuery& row) {
+          one = summaryOf(row);
+          return false;
+        });
+    if (!failed) failed = fillShortened(**database, one);
+    if (failed) return *failed;
+    lot.lot = one.lot;
+  }
+  return lots;
+}
+
+Result<std::vector<Summary>> Archive::runsOfLot(const std::string& lot) {
+  Filter filter;
+  filter.lot = lot;
+  filter.latestOnly = true;
+  auto page = find(filter, SIZE_MAX, std::nullopt, Order::kOldestFirst);
+  if (!page) return page.error();
+  return std::move(page->runs);
+}
+
+}  // namespace ovenwright::archive

@@ -1,0 +1,27 @@
+#pragma once
+#include <span>
+#include <string>
+#include <vector>
+
+#include "app/archive/record.h"
+#include "core/check/check.h"
+
+namespace ovenwright::archive {
+
+/// The runs of a judged log as records to be kept, with the bytes of everything they were judged with. `path` is the
+/// log's file.
+/// Errors: kIo where the log, the oven, the board or its picture cannot be read any more or is not what was judged.
+Result<std::vector<NewRun>> keep(const std::string& path, const check::Request& request, const check::CheckedLog& log,
+                                 const Labels& labels);
+/// The same for a log whose bytes are at hand, such as a pasted text. `known` are files whose bytes are at hand too.
+Result<std::vector<NewRun>> keep(NewFile log, Moment fileTime, const check::Request& request,
+                                 const check::CheckedLog& checked, const Labels& labels,
+                                 std::span<const NewFile> known = {});
+
+class Archive;
+/// A kept run judged anew from its own bytes, as a record to be added beside the old one: against the windows it had,
+/// or against others.
+/// Errors: those of Archive::load() and content(); of the parsers where a kept file is no longer understood.
+Result<NewRun> judgeAgain(Archive& archive, const std::string& id, const std::vector<window::ProcessWindow>& windows);
+
+}  // namespace ovenwright::archive

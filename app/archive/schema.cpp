@@ -1,0 +1,162 @@
+#include "app/archive/schema.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <array>
+#include <string>
+
+#include "core/files/text_file.h"
+
+namespace ovenwright::archive {
+namespace {
+
+constexpr int kApplicationId = 0x4f76656e;  // "Oven", in the header of an SQLite file
+
+// {blob}, {integer} and {real} stand for the types of the database at hand.
+constexpr const char* kVersion1[] = {
+    R"(create table archive(name text primary key, value text not null))",
+    // Bytes by their SHA-256, each once: logs, windows, ovens, recipes, boards, layouts, pictures.
+    R"(create table content(sha256 {blob} primary key, size {integer} not null, packed {blob} not null))",
+    // `moved`: how many of a chain's records were moved out of an outbox.
+    R"(create table chain(id text primary key, machine text not null, station text not null,
+        count {integer} not null, head text not null, moved {integer} not null))",
+    // The record itself: its body, the report and the text, packed as one. Never changed.
+    R"(create table record(chain text not null references chain(id), number {integer} not null, digest text not null,
+        packed {blob} not null, primary key(chain, number)))",
+    // What lists and filters need of it; can be made again from the records.
+    R"(create table run(chain text not null, number {integer} not null, run_at {integer} not null,
+        added_at {integer} not null, lot text not null, serial text not null, board text not null, oven text not null,
+        recipe text not null, window_name text not null, window_revision text not null, verdict text not null,
+        margin {real}, log {blob} not null references content(sha256), log_name text not null, part {integer} not null,
+        parts {integer} not null, operator text not null, judged_from text not null, origin text not null,
+        primary key(chain, number), foreign key(chain, number) references record(chain, number)))",
+    R"(create index run_by_time on run(run_at, chain, number))",
+    R"(create index run_by_lot on run(lot, run_at, chain, number))",
+    R"(create index run_by_serial on run(serial, run_at, chain, number))",
+    R"(create index run_by_board on run(board, run_at, chain, number))",
+    R"(create index run_by_oven on run(oven, run_at, chain, number))",
+    R"(create index run_by_recipe on run(recipe, run_at, chain, number))",
+    R"(create index run_by_window on run(window_name, run_at, chain, number))",
+    R"(create index run_by_verdict on run(verdict, run_at, chain, number))",
+    R"(create index run_by_log on run(log, part))",
+    R"(create index run_by_origin on run(origin, chain, number))",
+};
+
+QString typed(const char* sql, bool server) {
+  QString text = QLatin1String(sql);
+  text.replace(QLatin1String("{blob}"), QLatin1String(server ? "bytea" : "blob"));
+  text.replace(QLatin1String("{integer}"), QLatin1String(server ? "bigint" : "integer"));
+  text.replace(QLatin1String("{real}"), QLatin1String(server ? "double precision" : "real"));
+  return text;
+}
+
+std::optional<Error> step(Database& database, int version) {
+  if (version != 1) return database.error("there is no step to version " + std::to_string(version));
+  for (const char* sql : kVersion1) {
+    if (auto error = database.execute(typed(sql, database.isServer()))) return error;
+  }
+  // Packed bytes do not pack again.
+  if (database.isServer()) {
+    for (const char* sql : {"alter table content alter column packed set storage external",
+                            "alter table record alter column packed set storage external"}) {
+      if (auto error = database.execute(QLatin1String(sql))) return error;
+    }
+  }
+  return std::nullopt;
+}
+
+Error foreign(const Database& database) { return database.error("it is a database of another program, no archive"); }
+
+Result<int> storedVersion(Database& database) {
+  const auto value = database.value(QStringLiteral("select value from archive where name = 'schema'"));
+  if (!value) return value.error();
+  bool number = false;
+  const int version = value->toString().toInt(&number);
+  if (!number || version < 1) return foreign(database);
+  if (version > newestSchema()) {
+    return database.error("the archive has version " + std::to_string(version) + ", this program knows up to " +
+                          std::to_string(newestSchema()) + ": it takes a newer program");
+  }
+  return version;
+}
+
+std::optional<Error> backUp(Database& database, int from) {
+  if (database.isServer()) {
+    const QString to = QStringLiteral("ovenwright_before_version_%1").arg(from + 1);
+    if (auto error = database.execute(QStringLiteral("create schema ") + to)) return error;
+    for (const char* table : {"archive", "chain", "record", "run"}) {
+      const QString copy = QStringLiteral("create table %1.%2 as table ovenwright.%2").arg(to, QLatin1String(table));
+      if (auto error = database.execute(copy)) return error;
+    }
+    return std::nullopt;
+  }
+  // Written under another name first: a backup that has its name is whole.
+  const QString path = QFile::decodeName(database.where().c_str());
+  const QString backup = path + QStringLiteral(".before-version-%1").arg(from + 1);
+  if (QFile::exists(backup)) return std::nullopt;
+  const QString part = backup + QStringLiteral(".part");
+  QFile::remove(part);
+  if (auto error = database.run(QStringLiteral("vacuum into ?"), {part})) return error;
+  if (!QFile::rename(part, backup)) return database.error("the backup " + backup.toStdString() + " cannot be named");
+  files::sync_folder(QFileInfo(path).absolutePath().toStdString());
+  return std::nullopt;
+}
+
+}  // namespace
+
+int newestSchema() { return 1; }
+
+Result<int> schemaVersion(Database& database) {
+  if (database.isServer()) {
+    const auto there = database.value(QStringLiteral("select to_regclass('ovenwright.archive') is not null"));
+    if (!there) return there.error();
+    if (there->toBool()) return storedVersion(database);
+    const auto used = database.value(QStringLiteral("select count(*) from pg_namespace where nspname = 'ovenwright'"));
+    if (!used) return used.error();
+    return 0;
+  }
+  const auto id = database.value(QStringLiteral("pragma application_id"));
+  if (!id) return id.error();
+  if (id->toInt() == kApplicationId) return storedVersion(database);
+  const auto objects = database.value(QStringLiteral("select count(*) from sqlite_master"));
+  if (!objects) return objects.error();
+  if (id->toInt() != 0 || objects->toInt() != 0) return foreign(database);
+  return 0;
+}
+
+std::optional<Error> bringForward(Database& database, int to) {
+  const auto before = schemaVersion(database);
+  if (!before) return before.error();
+  if (*before >= to) return std::nullopt;
+  if (*before > 0 && !database.isServer()) {  // VACUUM cannot run inside a transaction
+    if (auto error = backUp(database, *before)) return error;
+  }
+  auto transaction = Transaction::begin(database);
+  if (!transaction) return transaction.error();
+  if (database.isServer()) {
+    // One at a time; the number is any that nothing else uses.
+    if (auto error = database.run(QStringLiteral("select pg_advisory_xact_lock(1331062126)"))) return error;
+  }
+  const auto version = schemaVersion(database);  // another process may have been faster
+  if (!version) return version.error();
+  if (*version >= to) return std::nullopt;
+  if (database.isServer()) {
+    if (*version > 0) {
+      if (auto error = backUp(database, *version)) return error;
+    } else if (auto error = database.execute(QStringLiteral("create schema if not exists ovenwright"))) {
+      return error;
+    }
+  } else if (auto error = database.execute(QStringLiteral("pragma application_id=%1").arg(kApplicationId))) {
+    return error;
+  }
+  for (int next = *version + 1; next <= to; ++next) {
+    if (auto error = step(database, next)) return error;
+  }
+  const auto upsert = QStringLiteral(
+      "insert into archive(name, value) values('schema', ?) on conflict(name) do update set value = excluded.value");
+  if (auto error = database.run(upsert, {QString::number(to)})) return error;
+  return transaction->commit();
+}
+
+}  // namespace ovenwright::archive

@@ -1,0 +1,225 @@
+// The same tests for an archive in a file and on a server.
+#include "app/archive/archive.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/app/archive/place.h"
+#include "tests/app/archive/runs.h"
+
+namespace ovenwright::archive {
+namespace {
+
+class ArchiveIn : public testing::TestWithParam<TestPlace::Kind> {
+ protected:
+  TestPlace place{GetParam()};
+};
+INSTANTIATE_TEST_SUITE_P(Both, ArchiveIn, testing::Values(TestPlace::Kind::kFile, TestPlace::Kind::kServer),
+                         [](const auto& at) { return at.param == TestPlace::Kind::kFile ? "File" : "Server"; });
+
+std::vector<std::string> serials(const Page& page) {
+  std::vector<std::string> all;
+  for (const auto& run : page.runs) all.push_back(run.serial);
+  return all;
+}
+
+TEST_P(ArchiveIn, KeepsARunWithItsEvidence) {
+  Labels labels{"QM-2201", "0007", "R. Quill", std::nullopt};
+  const auto runs = demoRuns(labels);
+  ASSERT_EQ(runs.size(), 1U);
+  std::string id;
+  {
+    auto archive = place.open();
+    const auto added = archive.add(runs);
+    ASSERT_TRUE(added) << added.error().text();
+    ASSERT_EQ(added->size(), 1U);
+    EXPECT_FALSE(added->front().already);
+    id = added->front().id;
+  }
+  auto archive = place.open();
+  const auto record = archive.load(id);
+  ASSERT_TRUE(record) << record.error().text();
+  const auto& run = runs.front();
+  EXPECT_EQ(record->summary.lot, "QM-2201");
+  EXPECT_EQ(record->summary.serial, "0007");
+  EXPECT_EQ(record->summary.operatorName, "R. Quill");
+  EXPECT_EQ(record->summary.verdict, run.verdict);
+  EXPECT_EQ(record->summary.margin, run.margin);
+  EXPECT_EQ(record->summary.runAt, run.fileTime);
+  EXPECT_FALSE(record->runAtGiven);
+  EXPECT_EQ(record->program, run.program);
+  EXPECT_EQ(record->number, 1U);
+  EXPECT_EQ(record->previous, std::string(64, '0'));
+  EXPECT_EQ(*archive.rawLog(id), contents(OVENWRIGHT_PROFILES "/demo/tern_run1.csv"));
+  EXPECT_EQ(*archive.report(id), run.report);
+  EXPECT_EQ(*archive.text(id), run.text);
+  EXPECT_EQ(*archive.content(record->windows.at(0).sha256), contents(OVENWRIGHT_PROFILES "/demo/window.toml"));
+  EXPECT_EQ(*archive.content(record->oven->sha256), contents(OVENWRIGHT_PROFILES "/demo/oven.toml"));
+  EXPECT_EQ(*archive.content(record->recipe->sha256), contents(OVENWRIGHT_PROFILES "/demo/recipe.toml"));
+  EXPECT_EQ(*archive.content(record->board->sha256), contents(OVENWRIGHT_PROFILES "/demo/board.toml"));
+  EXPECT_EQ(*archive.content(record->attachments.at(0).sha256), contents(OVENWRIGHT_PROFILES "/demo/tern_main.svg"));
+  const auto found = archive.verify();
+  ASSERT_TRUE(found) << found.error().text();
+  EXPECT_TRUE(found->holds()) << found->firstBad << found->reason;
+  EXPECT_EQ(found->records, 1U);
+}
+
+TEST_P(ArchiveIn, KnowsALogItHas) {
+  auto archive = place.open();
+  const auto runs = madeUpRuns(1, 3);
+  const auto first = archive.add(runs);
+  ASSERT_TRUE(first) << first.error().text();
+  const auto again = archive.add(std::vector{runs[2], madeUpRun(4), madeUpRun(4, "QM-1002")});
+  ASSERT_TRUE(again) << again.error().text();
+  EXPECT_TRUE(again->at(0).already);
+  EXPECT_EQ(again->at(0).id, first->at(2).id);
+  EXPECT_FALSE(again->at(1).already);
+  EXPECT_TRUE(again->at(2).already);
+  EXPECT_EQ(again->at(2).id, again->at(1).id);
+  EXPECT_EQ(*archive.count({}), 4U);
+}
+
+TEST_P(ArchiveIn, KeepsANewJudgementBesideTheOld) {
+  auto archive = place.open();
+  const auto added = archive.add(demoRuns({"QM-2201", "0007", "", std::nullopt}));
+  ASSERT_TRUE(added) << added.error().text();
+  const std::string old = added->front().id;
+  const auto run = judgeAgain(archive, old, {});
+  ASSERT_TRUE(run) << run.error().text();
+  const auto second = archive.add({&*run, 1});
+  ASSERT_TRUE(second) << second.error().text();
+  ASSERT_FALSE(second->front().already);
+  EXPECT_EQ(*archive.count({}), 2U);
+  const auto lot = archive.runsOfLot("QM-2201");
+  ASSERT_TRUE(lot) << lot.error().text();
+  ASSERT_EQ(lot->size(), 1U);
+  EXPECT_EQ(lot->front().id, second->front().id);
+  EXPECT_EQ(lot->front().judgedFrom, old);
+  EXPECT_EQ(lot->front().origin, old);
+  // Judged by the same program from the same bytes: the same results, though the log has no path any more.
+  EXPECT_EQ(lot->front().margin, run->margin);
+  EXPECT_EQ(archive.load(old)->attachments.size(), archive.load(lot->front().id)->attachments.size());
+  EXPECT_TRUE(archive.verify()->holds());
+  auto lost = *run;
+  lost.judgedFrom = "nowhere-1";
+  EXPECT_FALSE(archive.add({&lost, 1}));
+}
+
+TEST_P(ArchiveIn, ListsInPagesByTimeOfRun) {
+  auto archive = place.open();
+  ASSERT_TRUE(archive.add(madeUpRuns(1, 7)));
+  auto page = archive.find({}, 3);
+  ASSERT_TRUE(page) << page.error().text();
+  EXPECT_EQ(serials(*page), (std::vector<std::string>{"S7", "S6", "S5"}));
+  page = archive.find({}, 3, page->next);
+  EXPECT_EQ(serials(*page), (std::vector<std::string>{"S4", "S3", "S2"}));
+  page = archive.find({}, 3, page->next);
+  EXPECT_EQ(serials(*page), (std::vector<std::string>{"S1"}));
+  EXPECT_FALSE(page->next);
+  EXPECT_EQ(serials(*archive.find({}, 2, std::nullopt, Order::kOldestFirst)), (std::vector<std::string>{"S1", "S2"}));
+}
+
+TEST_P(ArchiveIn, FindsByEveryField) {
+  auto archive = place.open();
+  ASSERT_TRUE(archive.add(madeUpRuns(1, 12)));
+  ASSERT_TRUE(archive.add(madeUpRuns(13, 2, "QM-1002")));
+  const auto count = [&](auto set) {
+    Filter filter;
+    set(filter);
+    const auto found = archive.count(filter);
+    EXPECT_TRUE(found) << found.error().text();
+    const auto page = archive.find(filter, 100);
+    EXPECT_TRUE(page) << page.error().text();
+    EXPECT_EQ(page->runs.size(), *found);
+    return *found;
+  };
+  EXPECT_EQ(count([](Filter& f) { f.lot = "QM-1002"; }), 2U);
+  EXPECT_EQ(count([](Filter& f) { f.lot = "QM-100"; }), 0U);
+  EXPECT_EQ(count([](Filter& f) { f.board = "Dunlin"; }), 4U);
+  EXPECT_EQ(count([](Filter& f) { f.recipe = "rev 1"; }), 7U);
+  EXPECT_EQ(count([](Filter& f) { f.oven = "line 2"; }), 14U);
+  EXPECT_EQ(count([](Filter& f) { f.serial = "S9"; }), 1U);
+  EXPECT_EQ(count([](Filter& f) { f.window = "Tern window"; }), 14U);
+  EXPECT_EQ(count([](Filter& f) { f.verdicts = {judge::Verdict::kFail, judge::Verdict::kUndetermined}; }), 3U);
+  EXPECT_EQ(count([](Filter& f) { f.from = *parseMoment("2026-03-01T00:10:00Z"); }), 5U);
+  EXPECT_EQ(count([](Filter& f) { f.to = *parseMoment("2026-03-01T00:10:00Z"); }), 9U);
+  EXPECT_EQ(count([](Filter& f) {
+              f.board = "Tern";
+              f.recipe = "rev 1";
+              f.verdicts = {judge::Verdict::kPass};
+            }),
+            5U);  // 1, 5, 7, 11, 13
+}
+
+TEST_P(ArchiveIn, ListsLots) {
+  auto archive = place.open();
+  ASSERT_TRUE(archive.add(madeUpRuns(1, 12)));
+  ASSERT_TRUE(archive.add(madeUpRuns(13, 4, "QM-1002")));
+  const auto lots = archive.lots();
+  ASSERT_TRUE(lots) << lots.error().text();
+  ASSERT_EQ(lots->size(), 2U);
+  EXPECT_EQ(lots->at(0).lot, "QM-1002");
+  EXPECT_EQ(lots->at(0).records, 4U);
+  EXPECT_EQ(lots->at(0).pass, 3U);
+  EXPECT_EQ(lots->at(0).fail, 1U);
+  EXPECT_EQ(lots->at(1).records, 12U);
+  EXPECT_EQ(momentText(lots->at(1).firstRunAt), "2026-03-01T00:01:00.000Z");
+}
+
+TEST_P(ArchiveIn, TakesNamesAsData) {
+  std::string nul("a\0b", 3);
+  const std::string names[] = {"\"; drop table run; --",
+                               "'; delete from record; --",
+                               "=cmd()|' /C calc'!A0",
+                               "<script>alert(1)</script>",
+                               std::string(10'000, 'x'),
+                               std::string(10'000, 'x') + "y",
+                               "\u202Etxet desrever\u202C \u05E2\u05D1\u05E8\u05D9\u05EA",
+                               "\U0001F525 lot \U0001F525",
+                               "?1 :lot $1 %s \\ \\' \\x00",
+                               "\xff\xfe",
+                               nul,
+                               "line\nfeed\ttab",
+                               "../../etc/passwd"};
+  auto archive = place.open();
+  int number = 0;
+  for (const auto& name : names) {
+    auto run = madeUpRun(++number, name);
+    run.labels.serial = run.labels.operatorName = name;
+    run.log.name = run.board->name = run.windows[0].name = name;
+    run.windows[0].revision = name;
+    const auto added = archive.add({&run, 1});
+    ASSERT_TRUE(added) << added.error().text();
+  }
+  for (std::size_t i = 0; i < std::size(names); ++i) {
+    Filter filter;
+    filter.lot = filter.board = filter.serial = filter.window = names[i];
+    const auto page = archive.find(filter, 10);
+    ASSERT_TRUE(page) << page.error().text();
+    ASSERT_EQ(page->runs.size(), 1U) << names[i].substr(0, 30);
+    const std::string kept = page->runs[0].lot;
+    if (names[i] == "\xff\xfe") {
+      EXPECT_EQ(kept, "\uFFFD\uFFFD");
+    } else if (names[i] == nul) {
+      EXPECT_EQ(kept, "a\uFFFDb");
+    } else {
+      EXPECT_EQ(kept, names[i]);
+      EXPECT_EQ(page->runs[0].operatorName, names[i]);
+      EXPECT_EQ(archive.load(page->runs[0].id)->windows[0].revision, names[i]);
+    }
+  }
+  EXPECT_EQ(archive.lots()->size(), std::size(names));
+  EXPECT_TRUE(archive.verify()->holds());
+}
+
+TEST_P(ArchiveIn, SaysWhereARecordIsNot) {
+  auto archive = place.open();
+  for (const char* id : {"", "7kq2mv9x-1", "x", "'; drop table run"}) {
+    const auto record = archive.load(id);
+    ASSERT_FALSE(record);
+    EXPECT_EQ(record.error().code, ErrorCode::kBadArgument);
+  }
+  EXPECT_EQ(archive.content(std::string(64, 'a')).error().code, ErrorCode::kBadArgument);
+}
+
+}  // namespace
+}  // namespace ovenwright::archive

@@ -1,8 +1,6 @@
 #include <algorithm>
 #include <atomic>
-#include <filesystem>
 #include <string>
-#include <system_error>
 #include <thread>
 #include <vector>
 
@@ -12,7 +10,6 @@
 #include "core/check/check.h"
 #include "core/report/json.h"
 #include "core/report/text.h"
-#include "core/window/window_file.h"
 
 namespace ovenwright::command {
 namespace {
@@ -23,16 +20,6 @@ struct Answer {
   std::vector<report::OverviewLine> overview;
   std::optional<Error> error;
 };
-
-std::optional<Error> read_windows(const std::vector<std::string>& names, check::Request& request) {
-  request.window_assumed = names.empty();
-  for (const auto& name : names.empty() ? std::vector<std::string>{"sac305"} : names) {
-    auto window = window::find(name);
-    if (!window) return window.error();
-    request.windows.push_back(*std::move(window));
-  }
-  return std::nullopt;
-}
 
 Answer answer(const std::string& log, const check::Request& request, const CheckOptions& options) {
   Answer answer;
@@ -90,25 +77,10 @@ std::string in_text(const std::vector<Answer>& answers, const CheckOptions& opti
   return report::overview_text(overview, unread) + (options.common.quiet ? "\n" : "") + sections;
 }
 
-/// Writing over a log that is being judged would destroy the record.
-bool output_is_a_log(const CheckOptions& options) {
-  return options.common.output && std::ranges::any_of(options.logs, [&](const std::string& log) {
-           std::error_code failed;
-           return std::filesystem::equivalent(log, *options.common.output, failed);
-         });
-}
-
 }  // namespace
 
 ExitStatus run(const CheckOptions& options) {
-  if (output_is_a_log(options)) {
-    report_error({ErrorCode::kBadArgument,
-                  "is one of the logs: an output never takes a log's place",
-                  {*options.common.output, 0, 0},
-                  "",
-                  ""});
-    return ExitStatus::kUsage;
-  }
+  if (output_is_a_log(options.common, options.logs)) return ExitStatus::kUsage;
   const bool json = options.common.format == Format::kJson;
   check::Request request;
   auto error = read_windows(options.windows, request);

@@ -87,6 +87,19 @@ Examples
   ovenwright tune --runs runs.toml --min-speed 750 --write-recipes suggested
   ovenwright tune run7.csv --window sac305 --oven line2.toml --recipe rev7.toml --note change.txt)";
 
+constexpr const char* kCompareHelp = R"(
+Two logs, judged by the same windows and held against each other: each result's difference with its uncertainty, what
+differs in the recipes, which has more margin, which is faster. Channels and board of the same names are taken to be the
+same thermocouples on the same instrument, whose errors cancel in a difference; --different-thermocouples says that they
+are not. --recipe, --run and --entry hold for both logs, or are given twice, for A and for B.
+
+Exit status: 0 whatever the verdicts are.
+
+Examples
+  ovenwright compare run7.csv run8.csv --window tern_rev3.toml
+  ovenwright compare run7.csv run8.csv --oven line2.toml --recipe rev7.toml --recipe rev8.toml --board tern.toml
+  ovenwright compare run7.csv other_board.csv --different-thermocouples --align 217 --format json)";
+
 void add_common(CLI::App& app, Common& common) {
   app.set_version_flag("--version", std::string{"ovenwright "} + kVersion, "Print the version and exit");
   app.get_help_ptr()->description("Print this help and exit");
@@ -104,7 +117,7 @@ CLI::Validator finite() {
   return {[](const std::string& text) {
             double number = 0;
             const bool read = CLI::detail::lexical_cast(text, number) && std::isfinite(number);
-            return read ? std::string{} : "found " + text + ", expected a number of seconds";
+            return read ? std::string{} : "found " + text + ", expected a number";
           },
           ""};
 }
@@ -200,6 +213,7 @@ class Parser {
     add_measure();
     add_predict();
     add_tune();
+    add_compare();
     for (std::size_t i = 0; i < std::size(kKinds); ++i) add_list(kKinds[i], lists_[i]);
   }
 
@@ -213,6 +227,7 @@ class Parser {
     if (measure_command_->parsed()) return Command{std::move(measure_)};
     if (predict_command_->parsed()) return Command{std::move(predict_)};
     if (tune_command_->parsed()) return Command{std::move(tune_)};
+    if (compare_command_->parsed()) return Command{std::move(compare_)};
     for (std::size_t i = 0; i < std::size(kKinds); ++i) {
       if (list_commands_[i]->parsed()) return Command{std::move(lists_[i])};
     }
@@ -220,7 +235,7 @@ class Parser {
   }
 
  private:
-  static constexpr std::string_view kCommands[] = {"check",   "measure", "predict", "tune",
+  static constexpr std::string_view kCommands[] = {"check",   "measure", "predict", "tune",   "compare",
                                                    "windows", "ovens",   "boards",  "recipes"};
   static constexpr files::Kind kKinds[] = {files::Kind::kWindow, files::Kind::kOven, files::Kind::kBoard,
                                            files::Kind::kRecipe};
@@ -291,6 +306,52 @@ class Parser {
     tune_command_->footer(std::string{kTuneHelp} + "\n" + kAboutStatus);
   }
 
+  void add_compare() {
+    compare_command_ = app_.add_subcommand("compare", "Hold two logs against each other");
+    compare_command_->add_option("LOG", compare_.logs, "The two logs, A and B")
+        ->required()
+        ->expected(2)
+        ->option_text("LOG_A LOG_B");
+    repeatable(compare_command_->add_option("--window", compare_.windows, "Process window; may be repeated")
+                   ->option_text("WINDOW"));
+    compare_command_->add_option("--board", compare_.board, "What the thermocouples sit on")->option_text("BOARD");
+    auto* oven = compare_command_->add_option("--oven", compare_.oven, "The oven the logs come from; needs --recipe")
+                     ->option_text("OVEN");
+    auto* recipe = compare_command_->add_option("--recipe", compare_.recipes, "The recipe of both, or of A and of B")
+                       ->option_text("RECIPE");
+    oven->needs(recipe);
+    recipe->needs(oven);
+    compare_command_->add_option("--layout", compare_.layout, "How to read the logs, where finding out by itself fails")
+        ->option_text("LAYOUT");
+    auto* run = compare_command_->add_option("--run", compare_.runs, "Of logs with several passes, which, from 1")
+                    ->check(CLI::PositiveNumber.description(""))
+                    ->option_text("N");
+    auto* entry = compare_command_
+                      ->add_option("--entry", compare_.entries_s,
+                                   "When the leading edge passed the oven's mouth, s on the log's clock")
+                      ->check(finite())
+                      ->option_text("SECONDS");
+    for (auto* option : {recipe, run, entry}) repeatable(option);
+    compare_command_
+        ->add_option("--align", compare_.align_C,
+                     "Line up where the first trace rises above this, °C, not at the entry")
+        ->check(finite())
+        ->option_text("LEVEL");
+    compare_command_->add_flag("--different-thermocouples", compare_.different_thermocouples,
+                               "Though channels and board have the same names");
+    add_common(*compare_command_, compare_.common);
+    compare_command_->footer(kCompareHelp);
+    compare_command_->final_callback([this] {
+      const auto at_most_two = [](const char* name, std::size_t given) {
+        if (given > 2)
+          throw CLI::ValidationError(name, "found " + std::to_string(given) + " of them, expected one or two");
+      };
+      at_most_two("--recipe", compare_.recipes.size());
+      at_most_two("--run", compare_.runs.size());
+      at_most_two("--entry", compare_.entries_s.size());
+    });
+  }
+
   void add_list(files::Kind kind, ListOptions& options) {
     auto* command = app_.add_subcommand(files::kind_folder(kind), list_about(kind));
     options.kind = kind;
@@ -321,11 +382,13 @@ class Parser {
   MeasureOptions measure_;
   PredictOptions predict_;
   TuneOptions tune_;
+  CompareOptions compare_;
   ListOptions lists_[std::size(kKinds)];
   CLI::App* check_command_ = nullptr;
   CLI::App* measure_command_ = nullptr;
   CLI::App* predict_command_ = nullptr;
   CLI::App* tune_command_ = nullptr;
+  CLI::App* compare_command_ = nullptr;
   std::vector<CLI::App*> list_commands_;
 };
 

@@ -71,7 +71,19 @@ struct TuneOptions {
   std::optional<std::string> note_for;       ///< which suggestion it is of: an aim's name; else the first
 };
 
-using Command = std::variant<CheckOptions, MeasureOptions, ListOptions, PredictOptions, TuneOptions>;
+/// What is given once holds for both logs, twice for A and B.
+struct CompareOptions {
+  Common common;
+  std::vector<std::string> logs;  ///< two
+  std::vector<std::string> windows, recipes;
+  std::optional<std::string> board, oven, layout;
+  std::vector<int> runs;
+  std::vector<double> entries_s;
+  std::optional<double> align_C;
+  bool different_thermocouples = false;
+};
+
+using Command = std::variant<CheckOptions, MeasureOptions, ListOptions, PredictOptions, TuneOptions, CompareOptions>;
 
 /// The command that was typed; or, where help or the version was asked for or the line is wrong, the exit status after
 /// printing it. The parser's exceptions end here.

@@ -8,5 +8,6 @@ ExitStatus run(const MeasureOptions& options);
 ExitStatus run(const ListOptions& options);
 ExitStatus run(const PredictOptions& options);
 ExitStatus run(const TuneOptions& options);
+ExitStatus run(const CompareOptions& options);
 
 }  // namespace ovenwright::command

@@ -1,10 +1,14 @@
 #pragma once
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "app/command/command_line.h"
 #include "core/board/board_file.h"
+#include "core/check/check.h"
 #include "core/log/layout_file.h"
 #include "core/oven/oven_file.h"
+#include "core/window/window_file.h"
 
 namespace ovenwright::command {
 
@@ -28,6 +32,17 @@ std::optional<Error> read_inputs(const LogOptions& options, Request& request) {
     if (const auto fits = oven::check_recipe(*request.recipe, *request.oven); !fits) return fits.error();
   }
   return take(options.layout, log::find_layout, request.log.layout);
+}
+
+/// The windows named, else sac305, which is then assumed. Empty where all is well, else the first error.
+inline std::optional<Error> read_windows(const std::vector<std::string>& names, check::Request& request) {
+  request.window_assumed = names.empty();
+  for (const auto& name : names.empty() ? std::vector<std::string>{"sac305"} : names) {
+    auto window = window::find(name);
+    if (!window) return window.error();
+    request.windows.push_back(*std::move(window));
+  }
+  return std::nullopt;
 }
 
 }  // namespace ovenwright::command

@@ -1,7 +1,9 @@
 #include "app/command/output.h"
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
+#include <filesystem>
 #include <string>
 #include <system_error>
 
@@ -29,6 +31,20 @@ ExitStatus write_output(const Common& common, std::string_view text, ExitStatus 
 void report_error(const Error& error) {
   const std::string line = "ovenwright: " + error.text() + "\n";
   std::fwrite(line.data(), 1, line.size(), stderr);
+}
+
+bool output_is_a_log(const Common& common, std::span<const std::string> logs) {
+  const bool is_one = common.output && std::ranges::any_of(logs, [&](const std::string& log) {
+                        std::error_code failed;
+                        return std::filesystem::equivalent(log, *common.output, failed);
+                      });
+  if (is_one)
+    report_error({ErrorCode::kBadArgument,
+                  "is one of the logs: an output never takes a log's place",
+                  {*common.output, 0, 0},
+                  "",
+                  ""});
+  return is_one;
 }
 
 ExitStatus exit_status(const Error& error) {

@@ -1,4 +1,6 @@
 #pragma once
+#include <span>
+#include <string>
 #include <string_view>
 
 #include "app/command/command_line.h"
@@ -12,6 +14,10 @@ ExitStatus write_output(const Common& common, std::string_view text, ExitStatus 
 
 /// "ovenwright: run7.csv:18:3: found …" on standard error.
 void report_error(const Error& error);
+
+/// Whether the output file is one of the logs, after saying so on standard error: writing over a log that is being
+/// judged would destroy the record.
+bool output_is_a_log(const Common& common, std::span<const std::string> logs);
 
 /// The exit status of an error that ended the command.
 ExitStatus exit_status(const Error& error);

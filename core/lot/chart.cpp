@@ -1,5 +1,7 @@
 #include "core/lot/chart.h"
 
+#include <fmt/format.h>
+
 #include <cmath>
 
 #include "core/lot/chart_constants.h"
@@ -55,6 +57,13 @@ const char* chart_name(ChartKind kind) {
       return "standard deviation";
   }
   return "";
+}
+
+std::string signal_text(const Chart& chart, const Signal& signal) {
+  const bool all_rules =
+      chart.kind == ChartKind::kIndividuals || chart.kind == ChartKind::kXbarR || chart.kind == ChartKind::kXbarS;
+  if (!all_rules) return "beyond the limits";
+  return fmt::format("{} {}: {}", rule_set_name(chart.rules), signal.rule, rule_text(chart.rules, signal.rule));
 }
 
 double mean_moving_range(std::span<const Point> points) {

@@ -1,6 +1,7 @@
 #pragma once
 #include <cstddef>
 #include <span>
+#include <string>
 #include <vector>
 
 #include "core/lot/run_rules.h"
@@ -40,6 +41,9 @@ struct Chart {
   std::vector<Point> points;
   std::vector<Signal> signals;  ///< in order of time, then of the rules' numbers
 };
+
+/// "Western Electric 1: 1 point beyond 3 sigma"; where only the limits count, "beyond the limits".
+std::string signal_text(const Chart& chart, const Signal& signal);
 
 /// A chart of location and, but for the EWMA, one of spread.
 struct ChartPair {

@@ -69,11 +69,9 @@ std::string signals_part(const Lot& lot) {
     }
   if (on == nullptr) return {};
   const auto& signal = on->signals.front();
-  std::string text = fmt::format(" The control chart of {} signals at {}: {}", subject_of(*first), lot.ids[signal.run],
-                                 rule_text(on->rules, signal.rule));
-  if (on == (first->spread ? &*first->spread : nullptr))
-    text = fmt::format(" The chart of spread of {} signals at {}: beyond its limits", subject_of(*first),
-                       lot.ids[signal.run]);
+  const bool of_spread = first->spread && on == &*first->spread;
+  std::string text = fmt::format(" The {} chart of {} signals at {}: {}", of_spread ? chart_name(on->kind) : "control",
+                                 subject_of(*first), lot.ids[signal.run], signal_text(*on, signal));
   if (signals > 1) text += fmt::format("; {} more", signals - 1);
   return text + ".";
 }

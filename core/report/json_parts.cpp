@@ -122,6 +122,23 @@ void add_interval(Json& result, const measure::Value& value) {
   result["to_s"] = number_part(value.to_s);
 }
 
+Json changes_part(const std::vector<tune::Change>& changes) {
+  Json all = Json::array();
+  for (const auto& change : changes) {
+    if (change.zone.empty()) {
+      all.push_back({{"speed_from_mm_per_min", change.from}, {"speed_to_mm_per_min", change.to}});
+      continue;
+    }
+    all.push_back({{"zone", change.zone},
+                   {"side", !change.side                          ? Json(nullptr)
+                            : change.side == board::Side::kBottom ? Json("bottom")
+                                                                  : Json("top")},
+                   {"from_C", change.from},
+                   {"to_C", change.to}});
+  }
+  return all;
+}
+
 std::string dumped(const Json& json) { return json.dump(-1, ' ', false, Json::error_handler_t::replace); }
 
 Json outcome_part(const judge::Outcome& outcome, const judge::Judgement& judgement) {

@@ -2,6 +2,7 @@
 #include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/board/board.h"
 #include "core/check/check.h"
@@ -10,6 +11,7 @@
 #include "core/measure/measure.h"
 #include "core/oven/oven.h"
 #include "core/run/run.h"
+#include "core/tune/tune.h"
 
 namespace ovenwright::report {
 
@@ -28,6 +30,8 @@ void add_interval(nlohmann::ordered_json& result, const measure::Value& value);
 const char* margin_bound_name(judge::MarginBound bound);
 /// One entry of `results` or `board_results`.
 nlohmann::ordered_json outcome_part(const judge::Outcome& outcome, const judge::Judgement& judgement);
+/// [{"zone", "side", "from_C", "to_C"}, …, {"speed_from_mm_per_min", "speed_to_mm_per_min"}]
+nlohmann::ordered_json changes_part(const std::vector<tune::Change>& changes);
 /// One line of JSON; bytes that are no UTF-8, as file names may have, become U+FFFD.
 std::string dumped(const nlohmann::ordered_json& json);
 

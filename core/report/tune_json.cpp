@@ -50,23 +50,6 @@ Json recipe_part(const oven::Recipe& recipe) {
   return part;
 }
 
-Json changes_part(const std::vector<tune::Change>& changes) {
-  Json all = Json::array();
-  for (const auto& change : changes) {
-    if (change.zone.empty()) {
-      all.push_back({{"speed_from_mm_per_min", change.from}, {"speed_to_mm_per_min", change.to}});
-      continue;
-    }
-    all.push_back({{"zone", change.zone},
-                   {"side", !change.side                          ? Json(nullptr)
-                            : change.side == board::Side::kBottom ? Json("bottom")
-                                                                  : Json("top")},
-                   {"from_C", change.from},
-                   {"to_C", change.to}});
-  }
-  return all;
-}
-
 /// One forecast for each of `boards`, with the board's name.
 Json boards_part(const tune::Learned& learned, const std::vector<std::size_t>& boards,
                  const std::vector<tune::Forecast>& predicted) {

@@ -192,8 +192,9 @@ TEST(Lot, TheSentenceNamesTheWeakestAndTheSignal) {
   EXPECT_THAT(lot.sentence, HasSubstr("Pass. All 20 runs pass; the smallest margin is 40 %."));
   EXPECT_THAT(lot.sentence, HasSubstr("Least capable: peak on U1, Ppk "));
   EXPECT_THAT(lot.sentence, HasSubstr("over 20 runs, which are few."));
-  EXPECT_THAT(lot.sentence,
-              HasSubstr("The control chart of peak on U1 signals at r13: 1 point beyond 3 sigma; 2 more."));
+  EXPECT_THAT(
+      lot.sentence,
+      HasSubstr("The control chart of peak on U1 signals at r13: Western Electric 1: 1 point beyond 3 sigma; 2 more."));
 }
 
 TEST(Lot, AJudgementBecomesARun) {

@@ -1,0 +1,92 @@
+#include <fmt/format.h>
+
+#include <vector>
+
+#include "app/command/commands.h"
+#include "app/command/inputs.h"
+#include "app/command/output.h"
+#include "core/check/check.h"
+#include "core/compare/compare.h"
+#include "core/report/compare_report.h"
+
+namespace ovenwright::command {
+namespace {
+
+/// One of the two logs, judged.
+struct Judged {
+  check::Request request;
+  check::CheckedLog log;
+};
+
+/// The value for A (0) or B (1): the one given for both, or each its own.
+template <class Value>
+std::optional<Value> own_of(const std::vector<Value>& values, std::size_t side) {
+  if (values.empty()) return std::nullopt;
+  return values.size() == 1 ? values.front() : values[side];
+}
+
+Result<Judged> judged(const CompareOptions& options, std::size_t side) {
+  Judged judged;
+  if (auto error = read_windows(options.windows, judged.request)) return *error;
+  LogOptions log{options.board,
+                 options.oven,
+                 own_of(options.recipes, side),
+                 options.layout,
+                 own_of(options.runs, side),
+                 own_of(options.entries_s, side)};
+  if (auto error = read_inputs(log, judged.request)) return *error;
+  const auto& file = options.logs[side];
+  auto checked = check::check(file, judged.request);
+  if (!checked) {
+    auto error = checked.error();
+    if (error.where.file.empty()) error.where.file = file;
+    return error;
+  }
+  if (checked->runs.size() != 1)
+    return Error{ErrorCode::kBadArgument,
+                 fmt::format("holds {} runs, expected one: --run picks it", checked->runs.size()),
+                 {file, 0, 0},
+                 fmt::format("{} runs", checked->runs.size()),
+                 "one run"};
+  judged.log = *std::move(checked);
+  return judged;
+}
+
+/// "LF main board, revision 8"
+std::string recipe_name(const check::Request& request) {
+  if (!request.recipe) return {};
+  const auto& identity = request.recipe->identity;
+  return identity.name + (identity.revision ? ", revision " + *identity.revision : "");
+}
+
+report::ComparedSide named(const Judged& judged) {
+  const auto& file = judged.log.reading.file;
+  return {file.file, file.sha256, {}, recipe_name(judged.request)};
+}
+
+}  // namespace
+
+ExitStatus run(const CompareOptions& options) {
+  if (output_is_a_log(options.common, options.logs)) return ExitStatus::kUsage;
+  std::vector<Judged> both;
+  for (const std::size_t side : {0, 1}) {
+    auto one = judged(options, side);
+    if (!one) {
+      report_error(one.error());
+      return exit_status(one.error());
+    }
+    both.push_back(*std::move(one));
+  }
+  const auto comparison =
+      compare::compare_runs({&both[0].log.runs[0], &both[0].request}, {&both[1].log.runs[0], &both[1].request},
+                            {options.different_thermocouples, options.align_C});
+  if (options.common.format == Format::kJson)
+    return write_output(options.common, report::compare_json(comparison, named(both[0]), named(both[1])),
+                        ExitStatus::kDone);
+  return write_output(options.common,
+                      options.common.quiet ? comparison.sentence + "\n"
+                                           : report::compare_text(comparison, named(both[0]), named(both[1])),
+                      ExitStatus::kDone);
+}
+
+}  // namespace ovenwright::command

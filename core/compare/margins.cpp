@@ -1,0 +1,102 @@
+#include "core/compare/margins.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/compare/welch.h"
+#include "core/judge/decide.h"
+#include "core/judge/decide_run.h"
+#include "core/lot/statistics.h"
+
+namespace ovenwright::compare {
+namespace {
+
+using judge::MarginBound;
+
+double square(double x) { return x * x; }
+
+/// Sets `more` where the difference is larger than its uncertainty, or where bounds alone decide.
+void decide(Margins& margins) {
+  if (!margins.a || !margins.b) return;
+  const double gain = *margins.b - *margins.a, U = margins.expanded_uncertainty.value_or(0);
+  // "At most" can only be smaller, "at least" only larger than it reads.
+  const bool b_holds = margins.b_bound != MarginBound::kAtMost && margins.a_bound != MarginBound::kAtLeast;
+  const bool a_holds = margins.a_bound != MarginBound::kAtMost && margins.b_bound != MarginBound::kAtLeast;
+  if (gain > U && b_holds) margins.more = Side::kB;
+  if (-gain > U && a_holds) margins.more = Side::kA;
+}
+
+/// The required outcome with the smallest margin.
+const judge::Outcome* tightest(const judge::Judgement& judgement) {
+  const auto summary = judge::summarise(judgement);
+  return summary.smallest.empty() ? nullptr : &judgement.all(summary.smallest.front().outcome);
+}
+
+/// By how much the margin changes with the value: 1/(distance of the target from the limit on its side).
+double steepness(const judge::Outcome& outcome) {
+  const auto target = judge::effective_target(outcome.lower, outcome.upper, outcome.target, outcome.measure.measure);
+  if (!target) return 0;
+  const double value = *outcome.value.value;
+  if (value > *target) return outcome.upper ? 1 / (*outcome.upper - *target) : 0;
+  return outcome.lower ? 1 / (*target - *outcome.lower) : 0;
+}
+
+std::optional<double> uncertainty(const judge::Judgement& a, const judge::Judgement& b, bool same_thermocouples) {
+  const auto *of_a = tightest(a), *of_b = tightest(b);
+  if (!of_a || !of_b || !of_a->value.expanded_uncertainty || !of_b->value.expanded_uncertainty) return std::nullopt;
+  const bool one = of_a->window == of_b->window && of_a->requirement == of_b->requirement && of_a->trace == of_b->trace;
+  const auto u = [&](const judge::Outcome& outcome) {
+    const auto& terms = outcome.value.terms;
+    const double own = square(terms.noise) + square(terms.sampling);
+    const double shared = square(terms.thermocouple) + square(terms.instrument);
+    return steepness(outcome) * std::sqrt(own + (one && same_thermocouples ? 0 : shared));
+  };
+  return 2 * std::hypot(u(*of_a), u(*of_b));
+}
+
+/// Of a group: mean and standard deviation of the margins, and the smallest; empty where a run has none or a bound.
+std::optional<std::pair<Sample, double>> sample_of(std::span<const lot::Run> runs) {
+  const auto exact = [](const lot::Run& run) { return run.margin && run.margin_bound == MarginBound::kNone; };
+  if (runs.empty() || !std::ranges::all_of(runs, exact)) return std::nullopt;
+  const auto margin = [&](std::size_t i) { return *runs[i].margin; };
+  Sample sample{runs.size(), lot::mean_of(runs.size(), margin), 0};
+  if (runs.size() >= 2) sample.sd = lot::sd_of(runs.size(), margin);
+  double smallest = margin(0);
+  for (std::size_t i = 1; i < runs.size(); ++i) smallest = std::min(smallest, margin(i));
+  return std::pair{sample, smallest};
+}
+
+}  // namespace
+
+std::optional<double> difference_uncertainty(const measure::Value& a, const measure::Value& b, bool shared_errors) {
+  if (!a.expanded_uncertainty || !b.expanded_uncertainty) return std::nullopt;
+  if (!shared_errors) return std::hypot(*a.expanded_uncertainty, *b.expanded_uncertainty);
+  return 2 *
+         std::sqrt(square(a.terms.noise) + square(a.terms.sampling) + square(b.terms.noise) + square(b.terms.sampling));
+}
+
+Margins margins_of(const judge::Judgement& a, const judge::Judgement& b, bool same_thermocouples) {
+  Margins margins;
+  margins.a = a.margin;
+  margins.b = b.margin;
+  margins.a_bound = a.margin_bound;
+  margins.b_bound = b.margin_bound;
+  if (margins.a && margins.b) margins.expanded_uncertainty = uncertainty(a, b, same_thermocouples);
+  decide(margins);
+  return margins;
+}
+
+Margins margins_of(std::span<const lot::Run> a, std::span<const lot::Run> b) {
+  Margins margins;
+  const auto of_a = sample_of(a), of_b = sample_of(b);
+  if (of_a) margins.a = of_a->first.mean, margins.smallest_a = of_a->second;
+  if (of_b) margins.b = of_b->first.mean, margins.smallest_b = of_b->second;
+  if (!of_a || !of_b) return margins;
+  const auto interval = welch_interval(of_a->first, of_b->first);
+  if (!interval) return margins;
+  margins.expanded_uncertainty = interval->half_width;
+  decide(margins);
+  return margins;
+}
+
+}  // namespace ovenwright::compare

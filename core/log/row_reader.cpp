@@ -153,8 +153,9 @@ void RowReader::skip(const Row& row) {
   }
 }
 
-/// Whether a row that no line end stands behind was cut within its last number: it has fewer digits than all others
-/// behind the sign, or than the row before it in front of it.
+/// Whether a row that no line end stands behind was cut before or within its last number: nothing stands there where
+/// the others seldom lack it, or it has fewer digits than all others behind the sign, or than the row before it in
+/// front of it.
 bool RowReader::cut_off(const Row& row) const {
   if (row.ended || plan_.profile == nullptr) return false;
   if (row.cells.size() < plan_.columns) return true;
@@ -162,6 +163,8 @@ bool RowReader::cut_off(const Row& row) const {
   const ColumnProfile& profile = (*plan_.profile)[last];
   if (profile.holds() != ColumnProfile::Holds::kNumbers) return false;
   const Cell cell = read_cell(row.cells[last], plan_.decimal);
+  const bool seldom_empty = profile.empty * 20 <= profile.values.size();
+  if (cell.kind == CellKind::kEmpty) return seldom_empty;
   if (!cell.number()) return cell.kind == CellKind::kText || cell.kind == CellKind::kOpen;
   if (profile.fewest_decimals > 0 && profile.fewest_decimals < 99)
     return std::max(0, cell.decimals) < profile.fewest_decimals;

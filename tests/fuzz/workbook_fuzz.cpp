@@ -6,13 +6,13 @@
 #include <vector>
 
 #include "core/log/grid.h"
-#include "core/log/grid_builder.h"
+#include "tests/fuzz/grid_check.h"
 #include "tests/unit/log/archive_builder.h"
 
 using namespace ovenwright;
 
 /// The input is one part of a workbook that is whole otherwise, so that a packed file's check sums do not keep the
-/// fuzzer out; its first byte says which part. An error with a message, or grids within the most that a sheet may hold.
+/// fuzzer out; its first byte says which part. An error with a message, or grids that check_grid takes.
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   static const std::array<std::string, 5> kParts = {"xl/worksheets/sheet1.xml", "xl/sharedStrings.xml", "xl/styles.xml",
                                                     "xl/workbook.xml", "xl/_rels/workbook.xml.rels"};
@@ -36,11 +36,6 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     if (content.error().message.empty()) std::abort();
     return 0;
   }
-  for (const auto& grid : content->grids) {
-    if (grid.rows.size() > log::GridBuilder::kMostRows) std::abort();
-    for (const auto& row : grid.rows) {
-      if (row.size() > log::GridBuilder::kMostColumns) std::abort();
-    }
-  }
+  for (const auto& grid : content->grids) check_grid(grid);
   return 0;
 }

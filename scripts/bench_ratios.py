@@ -7,8 +7,8 @@ SECONDS = {"ns": 1e-9, "us": 1e-6, "ms": 1e-3, "s": 1.0}
 
 
 def seconds_by_name(files):
-    """Real seconds of an iteration of every benchmark, by its name without the run's settings."""
-    times = {}
+    """Real seconds of an iteration of every benchmark, by its name without the run's settings; and their counters."""
+    times, counters = {}, {}
     for file in files:
         with open(file, encoding="utf-8") as results:
             for run in json.load(results)["benchmarks"]:
@@ -16,18 +16,23 @@ def seconds_by_name(files):
                     continue
                 name = run["name"].removesuffix("/real_time")
                 times.setdefault(name, run["real_time"] * SECONDS[run["time_unit"]])
-    return times
+                if "memory" in run:  # a counter: no time, but read by its name likewise
+                    counters.setdefault(name + "/memory", run["memory"])
+    return times, counters
 
 
 def main():
-    times = seconds_by_name(sys.argv[2:])
+    times, counters = seconds_by_name(sys.argv[2:])
     with open(sys.argv[1], encoding="utf-8") as ratios:
         lines = [line.strip() for line in ratios if line.strip() and not line.startswith("#")]
     for line in lines:
         name, other, target, what = (cell.strip() for cell in line.split("|"))
-        if name not in times or (other != "s" and other not in times):
+        if name in counters:
+            value = counters[name]
+        elif name in times and (other == "s" or other in times):
+            value = times[name] if other == "s" else times[name] / times[other]
+        else:
             continue
-        value = times[name] if other == "s" else times[name] / times[other]
         print(f"{value:8.3g}  target {target:>5}  {'met   ' if value <= float(target) else 'MISSED'}  {what}")
     print()
     for name, value in sorted(times.items()):

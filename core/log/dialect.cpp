@@ -11,7 +11,7 @@ namespace ovenwright::log {
 namespace {
 
 constexpr std::size_t kWhole = 8U << 10;  // a text up to this size is its own sample
-constexpr std::size_t kHead = 5U << 10, kPiece = 1500;
+constexpr std::size_t kHead = 3U << 10, kPiece = 1000;
 constexpr std::size_t kFewestLines = 40;  // a head with fewer lines is widened
 constexpr std::size_t kMostHead = 8U << 20;
 constexpr std::size_t kMostRows = 400;
@@ -140,39 +140,54 @@ std::vector<std::size_t> aligned_columns(const std::vector<std::string_view>& sa
   return starts;
 }
 
-/// Share of the lines that hold a character, in the piece of the sample where it is largest: metadata can be longer
-/// than the table.
-double share_with(const std::vector<std::string_view>& sample, char wanted) {
-  constexpr std::size_t kFewest = 4;
-  double most = 0;
-  for (const auto piece : sample) {
-    std::size_t lines = 0, with = 0;
-    TextRows source(piece, {Dialect::Split::kWhole, '\n', {}});
-    Row row;
-    while (source.next(row)) {
-      if (row.cells[0].empty()) continue;
-      ++lines;
-      if (row.text.find(wanted) != std::string_view::npos) ++with;
-    }
-    if (lines >= kFewest || (sample.size() == 1 && lines > 0)) {
-      most = std::max(most, static_cast<double>(with) / static_cast<double>(lines));
+/// Signs that may delimit, the usual ones first.
+constexpr std::array kDelimiters{'\t', ';', '|', ',', '\x1F', '^', '~', '!', '&', '#'};
+
+/// Share of the lines that hold a sign, in the piece of the sample where it is largest: metadata can be longer than the
+/// table. Every line is walked once for all signs.
+class Shares {
+ public:
+  explicit Shares(const std::vector<std::string_view>& sample) {
+    constexpr std::size_t kFewest = 4;
+    for (const auto piece : sample) {
+      std::array<std::size_t, 256> with{};
+      std::size_t lines = 0;
+      TextRows source(piece, {Dialect::Split::kWhole, '\n', {}});
+      Row row;
+      while (source.next(row)) {
+        if (row.cells[0].empty()) continue;
+        ++lines;
+        std::array<bool, 256> here{};
+        for (const char c : row.text) here[static_cast<unsigned char>(c)] = true;
+        for (const char c : kLookedFor) with[static_cast<unsigned char>(c)] += here[static_cast<unsigned char>(c)];
+      }
+      if (lines < kFewest && (sample.size() > 1 || lines == 0)) continue;
+      for (const char c : kLookedFor) {
+        auto& most = most_[static_cast<unsigned char>(c)];
+        most = std::max(most, static_cast<double>(with[static_cast<unsigned char>(c)]) / static_cast<double>(lines));
+      }
     }
   }
-  return most;
-}
+  double of(char c) const { return most_[static_cast<unsigned char>(c)]; }
+
+ private:
+  static constexpr std::string_view kLookedFor = "\t;|,\x1F^~!&# \"";
+  std::array<double, 256> most_{};
+};
 
 struct Candidate {
   Dialect dialect;
   double bonus = 0;  ///< breaks ties: a delimiter that stands there beats blanks, which may stand within cells
 };
 
-std::vector<Candidate> candidates(const std::vector<std::string_view>& sample, const Layout& fixed) {
+/// The columns of fixed places are left to be found: few texts are looked at that long.
+std::vector<Candidate> candidates(const Shares& shares, const Layout& fixed) {
   using Split = Dialect::Split;
   std::vector<Candidate> list;
   if (fixed.delimiter) {
     const std::string& name = *fixed.delimiter;
     if (name == kFixedWidth) {
-      list.push_back({{Split::kColumns, ' ', aligned_columns(sample)}, 0});
+      list.push_back({{Split::kColumns, ' ', {}}, 0});
     } else if (name == " ") {
       list.push_back({{Split::kBlanks, ' ', {}}, 0});
     } else if (name.empty()) {
@@ -183,15 +198,15 @@ std::vector<Candidate> candidates(const std::vector<std::string_view>& sample, c
     return list;
   }
   constexpr double kSeldom = 0.2;
-  for (const char delimiter : {'\t', ';', '|', ',', '\x1F', '^', '~', '!', '&', '#'}) {
-    if (share_with(sample, delimiter) >= kSeldom) {
+  for (const char delimiter : kDelimiters) {
+    if (shares.of(delimiter) >= kSeldom) {
       const bool usual = delimiter == '\t' || delimiter == ';' || delimiter == ',' || delimiter == '|';
       list.push_back({{Split::kDelimiter, delimiter, {}}, usual ? 0.06 : 0.03});
     }
   }
-  if (share_with(sample, ' ') >= kSeldom || share_with(sample, '\t') >= kSeldom) {
+  if (shares.of(' ') >= kSeldom || shares.of('\t') >= kSeldom) {
     list.push_back({{Split::kBlanks, ' ', {}}, 0.02});
-    if (auto starts = aligned_columns(sample); starts.size() > 1) list.push_back({{Split::kColumns, ' ', starts}, 0});
+    list.push_back({{Split::kColumns, ' ', {}}, 0});
   }
   list.push_back({{Split::kWhole, '\n', {}}, -0.2});
   return list;
@@ -238,12 +253,17 @@ DialectGuess guess_dialect(std::string_view text, const Layout& fixed) {
   double best_rank = -1;
   std::vector<char> decimals{'.', ','};
   if (fixed.decimal && !fixed.decimal->empty()) decimals = {fixed.decimal->front()};
-  for (const Candidate& candidate : candidates(sample, fixed)) {
+  const Shares shares(sample);
+  for (Candidate& candidate : candidates(shares, fixed)) {
+    if (candidate.dialect.split == Dialect::Split::kColumns) {
+      candidate.dialect.starts = aligned_columns(sample);
+      if (candidate.dialect.starts.size() < 2 && !fixed.delimiter) continue;
+    }
     std::array<double, 2> scores{-1, -1};
     for (std::size_t i = 0; i < decimals.size(); ++i) {
       const char decimal = decimals[i];
       const bool own = candidate.dialect.split == Dialect::Split::kDelimiter && candidate.dialect.delimiter == decimal;
-      if (own && share_with(sample, '"') == 0 && !fixed.decimal) continue;
+      if (own && shares.of('"') == 0 && !fixed.decimal) continue;
       double best_piece = 0;
       const Tally result = tally(sample, candidate.dialect, decimal, best_piece);
       scores[i] = result.score();

@@ -9,13 +9,12 @@
 namespace ovenwright::log {
 namespace {
 
-constexpr std::size_t kSampledRows = 400;
+constexpr std::size_t kSampledRows = 200;
 constexpr std::size_t kFirstRows = 100;        // all of these, so that a change from row to row shows
 constexpr std::size_t kMostWalked = 1U << 20;  // a table up to this many bytes is walked row by row
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
-void add_cell(ColumnProfile& column, std::string_view text, char decimal) {
-  const Cell cell = read_cell(text, decimal);
+void add_cell(ColumnProfile& column, std::string_view text, const Cell& cell) {
   double value = kNaN;
   switch (cell.kind) {
     case CellKind::kEmpty:
@@ -67,23 +66,51 @@ bool has_width(const Row& row, std::size_t columns) {
   return row.cells.size() == columns || (row.cells.size() > columns && used_cells(row) <= columns);
 }
 
+/// Where the rows of a table start, from its first one on. In text without quotes every line that is not empty counts:
+/// that some are none shows when they are looked at.
+std::vector<Position> places_of_rows(RowSource& rows, const Table& table) {
+  std::vector<Position> places;
+  const std::string_view text = rows.text();
+  const std::size_t from = std::min(table.first_row.offset, text.size());
+  const auto none = std::string_view::npos;
+  if (text.empty() || text.find('"', from) != none || text.find('\n', from) == none) {
+    Row row;
+    rows.seek(table.first_row);
+    while (true) {
+      const Position place = rows.position();
+      if (!rows.next(row)) break;
+      if (has_width(row, table.columns)) places.push_back(place);
+    }
+    return places;
+  }
+  for (std::size_t at = from; at < text.size();) {
+    const std::size_t end = std::min(text.find('\n', at), text.size());
+    if (end > at && text[at] != '\r') places.push_back({at, 0});
+    at = end + 1;
+  }
+  return places;
+}
+
 }  // namespace
 
 std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, char decimal) {
   std::vector<ColumnProfile> profile(columns);
   std::size_t taken = 0;
   Row row;
+  std::vector<Cell> cells;
   const auto add_row = [&] {
     if (!has_width(row, columns)) return;
     std::size_t good = 0, bad = 0;
+    cells.clear();
     for (const auto text : row.cells) {
-      const Cell cell = read_cell(text, decimal);
+      const Cell& cell = cells.emplace_back(read_cell(text, decimal));
       if (cell.number() || cell.kind == CellKind::kTime) ++good;
       if (cell.kind == CellKind::kText && !parse_unit(text)) ++bad;
       if (good + bad > 50) break;
     }
     if (good == 0 || good < bad) return;
-    for (std::size_t i = 0; i < columns; ++i) add_cell(profile[i], row.cells[i], decimal);
+    for (std::size_t i = 0; i < columns; ++i)
+      add_cell(profile[i], row.cells[i], i < cells.size() ? cells[i] : read_cell(row.cells[i], decimal));
     ++taken;
   };
   const std::string_view text = rows.text();
@@ -113,23 +140,18 @@ std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, c
 void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile>& first, char decimal) {
   table.profile.assign(table.columns, {});
   Row row;
-  const auto take = [&] {
-    for (std::size_t i = 0; i < table.columns; ++i) add_cell(table.profile[i], row.cells[i], decimal);
+  std::vector<Cell> cells;
+  const auto take_usable = [&] {
+    // A row that the file's end may have cut says nothing about how the others are written.
+    if ((!row.ended && table.sampled >= 3) || !fit_row(row, first, decimal, &cells).data()) return;
+    for (std::size_t i = 0; i < table.columns; ++i) add_cell(table.profile[i], row.cells[i], cells[i]);
     ++table.sampled;
   };
-  // A row that the file's end may have cut says nothing about how the others are written.
-  const auto usable = [&] { return (row.ended || table.sampled < 3) && fit_row(row, first, decimal).data(); };
   const std::string_view text = rows.text();
   const std::size_t length = text.empty() ? 0 : text.size() - table.first_row.offset;
   if (text.empty() || length <= kMostWalked) {
     // Walked twice: to know how many rows there are, then for some of them.
-    std::vector<Position> places;
-    rows.seek(table.first_row);
-    while (true) {
-      const Position place = rows.position();
-      if (!rows.next(row)) break;
-      if (has_width(row, table.columns)) places.push_back(place);
-    }
+    const auto places = places_of_rows(rows, table);
     table.rows = static_cast<double>(places.size());
     const std::size_t step = std::max<std::size_t>(1, places.size() / kSampledRows);
     std::size_t next = 0;
@@ -138,7 +160,7 @@ void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile
       if (!wanted) continue;
       next = i + step;
       rows.seek(places[i]);
-      if (rows.next(row) && usable()) take();
+      if (rows.next(row)) take_usable();
     }
   } else {
     constexpr std::size_t kPieces = 100, kRowsPerPiece = 3;
@@ -148,7 +170,7 @@ void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile
       if (i > 0 && !rows.next(row)) break;  // the rest of a line
       const std::size_t start = rows.position().offset;
       for (std::size_t k = 0; k < (i == 0 ? kFirstRows : kRowsPerPiece) && rows.next(row); ++k, ++counted) {
-        if (usable()) take();
+        take_usable();
       }
       bytes += rows.position().offset - start;
     }
@@ -157,7 +179,7 @@ void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile
     rows.seek({text.size() - std::min(kTail, length), 0});
     if (rows.next(row)) {
       while (rows.next(row)) {
-        if (usable()) take();
+        take_usable();
       }
     }
     table.rows =
@@ -175,15 +197,18 @@ ColumnProfile::Holds ColumnProfile::holds() const {
   return times > numbers ? Holds::kTimes : Holds::kNumbers;
 }
 
-RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char decimal) {
+RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char decimal, std::vector<Cell>* cells) {
   using Holds = ColumnProfile::Holds;
   RowFit fit;
+  if (cells != nullptr) cells->clear();
   fit.width = has_width(row, profile.size());
   if (!fit.width) return fit;
   for (std::size_t i = 0; i < profile.size(); ++i) {
     const Holds holds = profile[i].holds();
-    if (holds == Holds::kText) continue;
+    if (holds == Holds::kText && cells == nullptr) continue;
     const Cell cell = read_cell(row.cells[i], decimal);
+    if (cells != nullptr) cells->push_back(cell);
+    if (holds == Holds::kText) continue;
     const bool fits =
         (cell.number() && holds == Holds::kNumbers) || (cell.kind == CellKind::kTime && holds == Holds::kTimes);
     if (fits) {

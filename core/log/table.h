@@ -63,7 +63,9 @@ std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, c
 /// @param first  what the first look found, by which rows are told from other lines
 void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile>& first, char decimal);
 
-RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char decimal);
+/// @param cells  takes the cells as they were read, where they are wanted and the width fits
+RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char decimal,
+               std::vector<Cell>* cells = nullptr);
 
 /// A line of signs that rules off header or table: "-----+-----", "======".
 bool is_rule(const Row& row);

@@ -342,14 +342,26 @@ class Interpreter {
                  "a log of many samples"};
   }
 
+  /// A table of so many columns is no log, whatever its numbers are.
+  std::optional<Error> too_many_channels(std::size_t channels, const Found& found) const {
+    if (channels <= kMostChannels) return std::nullopt;
+    const std::string count = fmt::format("{} channels", channels), expected = fmt::format("at most {}", kMostChannels);
+    return Error{ErrorCode::kParse,
+                 fmt::format("found {}, expected {}", count, expected),
+                 {name_, static_cast<int>(found.table.first_row.line), 0},
+                 count,
+                 expected};
+  }
+
   // ---- one row holds all channels ----
 
   Result<bool> wide(RowSource& rows, Found& found) {
     WidePlan plan = plan_of(found);
     std::vector<int> time_columns;
+    const int shared_time = only_time(found);
     const auto clock_index = [&](std::size_t column) {
       int time = found.columns.clock_of[column];
-      if (time < 0) time = only_time(found);
+      if (time < 0) time = shared_time;
       const auto at = std::find(time_columns.begin(), time_columns.end(), time);
       if (at != time_columns.end()) return static_cast<int>(at - time_columns.begin());
       time_columns.push_back(time);
@@ -375,6 +387,7 @@ class Interpreter {
                    "",
                    "a column of temperatures"};
     }
+    if (auto error = too_many_channels(channels.size(), found)) return *error;
     for (const std::size_t i : channels) plan.numbers.push_back({static_cast<int>(i), clock_index(i), true});
     for (const std::size_t i : others)
       plan.numbers.push_back({static_cast<int>(i), found.columns.clock_of[i] < 0 ? 0 : clock_index(i), false});

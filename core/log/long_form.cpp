@@ -11,8 +11,6 @@
 namespace ovenwright::log {
 namespace {
 
-constexpr std::size_t kMostChannels = 4096;
-
 struct Hash {
   using is_transparent = void;
   std::size_t operator()(std::string_view text) const { return std::hash<std::string_view>{}(text); }

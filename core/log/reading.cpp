@@ -1,6 +1,7 @@
 #include "core/log/reading.h"
 
 #include <algorithm>
+#include <atomic>
 #include <future>
 
 #include "core/files/digest.h"
@@ -119,10 +120,14 @@ Result<Reading> of_content(const std::string& name, std::string_view bytes, cons
 Result<Reading> read_bytes(const std::string& name, std::string_view bytes, const Options& options) {
   constexpr std::size_t kWorthAThread = 4U << 20;
   const bool aside = options.digest && bytes.size() >= kWorthAThread && options.threads != 1;
-  auto digest =
-      std::async(aside ? std::launch::async : std::launch::deferred, [bytes] { return files::sha256_hex(bytes); });
+  std::atomic<bool> not_wanted = false;
+  auto digest = std::async(aside ? std::launch::async : std::launch::deferred,
+                           [&, bytes] { return files::sha256_hex(bytes, not_wanted); });
   auto reading = of_content(name, bytes, options);
-  if (!reading) return reading;
+  if (!reading) {
+    not_wanted = true;
+    return reading;
+  }
   reading->file.file = name;
   reading->file.bytes = bytes.size();
   if (options.digest) reading->file.sha256 = digest.get();

@@ -8,7 +8,7 @@ namespace ovenwright::log {
 namespace {
 
 constexpr std::size_t kFirst = 20, kAfterHeader = 6, kLast = 3, kMostCells = 64, kMostBytes = 80;
-constexpr std::size_t kTailBytes = 16U << 10;
+constexpr std::size_t kTailBytes = 16U << 10;  ///< the last rows are looked for in these
 
 ShownLine shown(const Row& row) {
   ShownLine line;
@@ -25,6 +25,17 @@ ShownLine shown(const Row& row) {
     line.cells.emplace_back(cell.substr(0, used));
   }
   return line;
+}
+
+/// As few bytes at the end of a text as hold some lines more than are wanted.
+std::size_t tail_of(std::string_view text) {
+  std::size_t bytes = 512;
+  while (bytes < kTailBytes) {
+    const auto tail = text.substr(text.size() - std::min(bytes, text.size()));
+    if (std::count(tail.begin(), tail.end(), '\n') > static_cast<std::ptrdiff_t>(2 * kLast)) break;
+    bytes *= 2;
+  }
+  return bytes;
 }
 
 }  // namespace
@@ -56,8 +67,9 @@ std::vector<ShownLine> shown_lines(RowSource& rows, const Table& table, Position
   const std::string_view text = rows.text();
   Position at = rows.position();
   if (before.offset > at.offset) at = before;
-  if (!text.empty() && text.size() > at.offset + kTailBytes) {
-    const auto cut = text.find('\n', text.size() - kTailBytes);
+  const std::size_t tail_bytes = tail_of(text);
+  if (!text.empty() && text.size() > at.offset + tail_bytes) {
+    const auto cut = text.find('\n', text.size() - tail_bytes);
     if (cut == std::string_view::npos) return lines;
     const auto passed = text.substr(at.offset, cut + 1 - at.offset);
     at.line += static_cast<std::size_t>(std::count(passed.begin(), passed.end(), '\n'));

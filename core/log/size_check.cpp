@@ -15,7 +15,7 @@ std::optional<Error> too_many_numbers(std::string_view head, double whole_bytes,
   constexpr double kMargin = 1.1;
   const Layout layout = options.layout.value_or(Layout{});
   const auto decoded = decode(head, layout.encoding.value_or(""));
-  if (!decoded) return std::nullopt;
+  if (!decoded) return decoded.error();  // no text: the rest need not be looked at
   const std::string_view text = decoded->unchanged ? head.substr(decoded->skip) : std::string_view{decoded->utf8};
   const DialectGuess guess = guess_dialect(text, layout);
   if (guess.columns < 2) return std::nullopt;

@@ -17,7 +17,7 @@ inline constexpr std::size_t kCheckedHead = std::size_t{1} << 20;
 /// often the head goes into the whole. Nothing where the head shows no table: its numbers are counted later.
 /// @param head         the first bytes of the text, in its own encoding
 /// @param whole_bytes  of the text, stated or estimated
-/// Errors: kParse with about how many were found and how many are allowed.
+/// Errors: kParse with about how many were found and how many are allowed, or where the head is no text.
 std::optional<Error> too_many_numbers(std::string_view head, double whole_bytes, const Options& options);
 
 /// The error itself, without a place.

@@ -15,8 +15,8 @@ constexpr std::size_t kMostHeaders = 12;
 Statement statement_of(const Row& row) {
   Statement statement;
   statement.line = row.line;
-  constexpr std::size_t kMostCells = 2000, kMostText = 1000;
-  for (std::size_t i = 0; i < std::min(row.cells.size(), kMostCells); ++i) statement.cells.emplace_back(row.cells[i]);
+  constexpr std::size_t kMostText = 1000;
+  for (const auto cell : row.cells) statement.cells.emplace_back(cell);
   if (!row.text.empty()) {
     statement.text = std::string{row.text.substr(0, kMostText)};
   } else {
@@ -146,6 +146,12 @@ class Finder {
   void keep(Statement statement, Position place) {
     before_.push_back(std::move(statement));
     places_.push_back(place);
+    // What is too far up for a header says what it says in its first cells.
+    constexpr std::size_t kMostCells = 2000;
+    if (before_.size() > kMostHeaders) {
+      auto& above = before_[before_.size() - 1 - kMostHeaders].cells;
+      if (above.size() > kMostCells) std::vector<std::string>(above.begin(), above.begin() + kMostCells).swap(above);
+    }
     if (before_.size() <= kMostStatements) return;
     if (table_.above.size() < kMostStatements) table_.above.push_back(std::move(before_.front()));
     before_.pop_front();

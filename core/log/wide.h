@@ -11,6 +11,9 @@
 
 namespace ovenwright::log {
 
+/// More channels than that are no log of thermocouples.
+inline constexpr std::size_t kMostChannels = 4096;
+
 /// A column of numbers that is kept.
 struct NumberColumn {
   int column = 0;      ///< from 0

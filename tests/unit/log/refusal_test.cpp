@@ -102,6 +102,32 @@ TEST(LogSize, IsSaidBeforeMemoryIsSpent) {
   EXPECT_TRUE(reading.error().found.starts_with("about 17")) << reading.error().found;
 }
 
+TEST(LogSize, ManyColumnsAreReadAndFarTooManyRefused) {
+  for (const std::size_t channels : {std::size_t{3000}, std::size_t{100'000}}) {
+    std::string text = "Time (s)";
+    for (std::size_t k = 1; k <= channels; ++k) text += ",TC" + std::to_string(k);
+    for (int row = 0; row < 4; ++row) {
+      text += "\n" + std::to_string(row);
+      for (std::size_t k = 1; k <= channels; ++k) text += ",25." + std::to_string(row);
+    }
+    const auto reading = read_bytes("a.csv", text);
+    EXPECT_EQ(static_cast<bool>(reading), channels == 3000);
+    if (reading) {
+      EXPECT_EQ(reading->channels.size(), channels);
+      EXPECT_EQ(reading->channels.back().name, "TC3000");
+    } else {
+      EXPECT_EQ(reading.error().found, "100000 channels");
+    }
+  }
+}
+
+TEST(LogSize, AFileOfZerosIsRefusedByItsHead) {
+  Options options;
+  const auto reading = read_bytes("a.csv", std::string(std::size_t{64} << 20, '\0'), options);
+  ASSERT_FALSE(reading);
+  EXPECT_EQ(reading.error().where.line, 1);
+}
+
 TEST(LogDecimals, MayDifferBetweenColumns) {
   for (const std::string decimals :
        {"0.5;25,3;26,1|1.0;25,4;26,2|1.5;125,5;26,3|2.0;225,6;26,4|", "0.5;25,3|1.0;25,4|1.5;125,5|2.0;225,6|"}) {

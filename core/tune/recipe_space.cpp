@@ -24,12 +24,23 @@ RecipeSpace::RecipeSpace(const oven::Oven& oven, const oven::Recipe& now, const 
     const double apart = split_ ? 0 : now.bottom_C[z] - now.top_C[z];
     lower_[i] = locked ? x[i] : std::min(x[i], std::max(limit[0], limit[0] - apart));
     upper_[i] = locked ? x[i] : std::max(x[i], std::min(limit[1], limit[1] - apart));
+    if (freedom.reach_C) {
+      lower_[i] = std::max(lower_[i], x[i] - *freedom.reach_C);
+      upper_[i] = std::min(upper_[i], x[i] + *freedom.reach_C);
+    }
   }
   const auto speed =
       oven.limits.speed_mm_per_min.value_or(std::array{0.7 * now.speed_mm_per_min, 1.3 * now.speed_mm_per_min});
   lower_[n - 1] =
       freedom.keep_speed ? x[n - 1] : std::max(speed[0], freedom.min_speed_mm_per_min) / kSpeedUnit_mm_per_min;
   upper_[n - 1] = freedom.keep_speed ? x[n - 1] : std::max(speed[1] / kSpeedUnit_mm_per_min, lower_[n - 1]);
+
+  if (freedom.reach_speed && !freedom.keep_speed) {
+    const double reach = *freedom.reach_speed * x[n - 1];
+    const double least = lower_[n - 1], most = upper_[n - 1];
+    lower_[n - 1] = std::clamp(x[n - 1] - reach, least, most);
+    upper_[n - 1] = std::clamp(x[n - 1] + reach, least, most);
+  }
 
   // x[a] − x[b] + plus within ± most, or what the recipe was run with.
   const auto row = [&](std::size_t a, std::size_t b, double most, double plus = 0) {
@@ -80,6 +91,23 @@ std::vector<double> RecipeSpace::rounded(std::vector<double> x) const {
     if (whole > upper_[i] * unit + 1e-6) whole = std::floor(upper_[i] * unit + 1e-6);
     if (upper_[i] - lower_[i] < 1e-9) continue;  // locked: as it was run
     x[i] = whole / unit;
+  }
+  // Rounding may have pushed two neighbours a degree too far apart: the one that can gives way.
+  for (const auto& row : rows_) {
+    const auto over = [&] {
+      double sum = 0;
+      for (std::size_t i = 0; i < x.size(); ++i) sum += row.weights[i] * x[i];
+      return sum > row.upper + 1e-6 ? 1 : sum < row.lower - 1e-6 ? -1 : 0;
+    };
+    for (int tries = 0; over() != 0 && tries < 4; ++tries) {
+      const int too_far = over();
+      for (std::size_t i = 0; i < x.size(); ++i) {
+        const double moved = x[i] - too_far * row.weights[i];
+        if (row.weights[i] == 0 || moved < lower_[i] - 1e-6 || moved > upper_[i] + 1e-6) continue;
+        x[i] = moved;
+        break;
+      }
+    }
   }
   return x;
 }

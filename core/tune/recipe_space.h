@@ -1,4 +1,5 @@
 #pragma once
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,6 +14,8 @@ struct Freedom {
   double min_speed_mm_per_min = 0;
   std::vector<std::string> locked_zones;
   bool split_sides = false;
+  /// How far setpoints and, as a fraction, the speed may be from the present recipe; unset: as far as the oven goes.
+  std::optional<double> reach_C = {}, reach_speed = {};
 };
 
 /// Recipes as vectors: heating zones (top and bottom together, or one after the other where split), then the speed in
@@ -26,7 +29,7 @@ class RecipeSpace {
   std::size_t speed() const { return size() - 1; }
   std::vector<double> vector(const oven::Recipe& recipe) const;
   oven::Recipe recipe(const std::vector<double>& x) const;
-  /// The nearest whole °C and mm/min within the bounds.
+  /// The nearest whole °C and mm/min within the bounds, mended where rounding broke a limit between zones.
   std::vector<double> rounded(std::vector<double> x) const;
   const std::vector<double>& lower() const { return lower_; }
   const std::vector<double>& upper() const { return upper_; }

@@ -12,7 +12,8 @@ namespace {
 constexpr double kNoValue = -20;   // margin of a required result without value
 constexpr double kDifference = 1;  // step of the finite differences, variables' units
 constexpr double kFirstRegion = 20, kLastRegion = 0.4, kMostRegion = 40;
-constexpr int kMostSteps = 14, kMostPasses = 8;
+constexpr int kMostSteps = 18, kMostPasses = 40;
+constexpr std::size_t kTriesAPass = 5;
 constexpr double kShortfall = 1000;   // cost of a margin below the floor, per unit of margin
 constexpr double kZoneMoved = 2;      // least change: moving a zone at all costs as much as 2 °C
 constexpr double kBandReach = 4;      // how far a half width holds, variables' units
@@ -203,32 +204,36 @@ Point Search::whole(Aim aim, const Goal& goal, const Point& point, const Linear&
   const bool with_band = needs_band(aim, goal);
   Point out = at(space_.rounded(point.x), with_band);
   double value = cost(aim, out, now, goal);
+  struct Step {
+    std::vector<double> x;
+    double guessed;
+  };
   for (int pass = 0; pass < kMostPasses; ++pass) {
-    std::optional<Point> better;
-    for (std::size_t k = 0; k < n; ++k) {
-      const double unit = k == space_.speed() ? 1 / RecipeSpace::kSpeedUnit_mm_per_min : 1;
+    // The linear model first: only steps that it calls better are predicted, the best of them first.
+    std::vector<Step> steps;
+    for (std::size_t k = 0; k < n; ++k)
       for (const double sign : {1.0, -1.0}) {
-        auto x = out.x;
-        x[k] += sign * unit;
-        if (!space_.allows(x)) continue;
-        // The linear model first: only a step that it calls better is predicted.
+        const double by = sign * (k == space_.speed() ? 1 / RecipeSpace::kSpeedUnit_mm_per_min : 1);
         Point guess = out;
-        guess.x = x;
-        for (std::size_t i = 0; i < guess.limits.size(); ++i)
-          guess.limits[i].slack += sign * unit * linear.slope[i * n + k];
-        if (cost(aim, weighed(std::move(guess)), now, goal) >= value - kWorthwhile) continue;
-        Point tried = at(x, false);
-        if (with_band) tried = with_widths(std::move(tried), out);
-        if (const double reached = cost(aim, tried, now, goal); reached < value - kWorthwhile) {
-          value = reached;
-          better = std::move(tried);
-        }
+        guess.x[k] += by;
+        if (!space_.allows(guess.x)) continue;
+        for (std::size_t i = 0; i < guess.limits.size(); ++i) guess.limits[i].slack += by * linear.slope[i * n + k];
+        guess = weighed(std::move(guess));
+        const double guessed = cost(aim, guess, now, goal);
+        if (guessed < value - kWorthwhile) steps.push_back({std::move(guess.x), guessed});
       }
-    }
-    if (better) {
-      out = std::move(*better);
-      continue;
-    }
+    std::ranges::sort(steps, {}, &Step::guessed);
+    if (steps.size() > kTriesAPass) steps.resize(kTriesAPass);
+    const bool better = std::ranges::any_of(steps, [&](const Step& step) {
+      Point tried = at(step.x, false);
+      if (with_band) tried = with_widths(std::move(tried), out);
+      const double reached = cost(aim, tried, now, goal);
+      if (reached >= value - kWorthwhile) return false;
+      value = reached;
+      out = std::move(tried);
+      return true;
+    });
+    if (better) continue;
     // The band where it has come to: it may have grown on the way.
     out = at(out.x, true);
     const double with_its_band = cost(aim, out, now, goal);

@@ -13,6 +13,9 @@ namespace {
 
 constexpr double kReserve = 0.02;  // margin beyond the band's edge, for what rounding of a recipe costs
 constexpr double kDefaultMargin = 0.2;
+// The coolest recipe would drift to the oven's lower limits on a crawling belt: it stays where predictions were tried.
+constexpr double kCoolestReach_C = 40, kCoolestReachSpeed = 0.2;
+constexpr std::size_t kMostBoards = 31;  // a bit each
 constexpr double kMarginMissed = 0.005;  // whole °C and mm/min may cost so much of a margin that is to be kept
 
 std::vector<Forecaster> forecasters(const heat::HeatModel& model, std::vector<Subject> boards) {
@@ -104,18 +107,18 @@ class Tuning {
         space_(model.problem.oven, now, request.freedom),
         x_now_(space_.vector(now)),
         start_(x_now_) {
-    start_.back() = std::clamp(start_.back(), space_.lower().back(), space_.upper().back());
+    start_ = clamped(space_, start_);
     for (const auto& forecaster : forecasters_) all_.push_back(&forecaster);
   }
 
   Report report() && {
     const Search search(all_, space_, go_on());
-    const Found best = most_margin(search);
+    const Found best = most_margin(search, all_);
     if (stopped_) return cut_short();
     done_ = 0.4;
     if (best.point.margin < 0) {
       infeasible(best);
-      if (all_.size() > 1) group();
+      if (all_.size() > 1 && all_.size() <= kMostBoards) group();
     } else {
       suggest_all(search, best);
     }
@@ -138,13 +141,21 @@ class Tuning {
   }
 
   /// The most margin; where that is not sure to pass, a recipe that is, if there is one.
-  Found most_margin(const Search& search) {
+  Found most_margin(const Search& search, const Boards& boards) {
     Found best = search.run(Aim::kMostMargin, start_, x_now_, {});
     // From elsewhere where this end is bad: the landscape has kinks where a trace stops reaching a level.
+    std::vector<std::vector<double>> starts;
+    for (const auto* board : boards) {
+      auto own = clamped(space_, space_.vector(model_.problem.runs[board->subject().model_run].recipe));
+      if (own != start_ && space_.allows(own)) starts.push_back(std::move(own));
+    }
     for (const double speed : {0.8, 1.2}) {
-      if (best.point.margin >= 0 || stopped_) break;
       auto x = start_;
-      x.back() = std::clamp(x.back() * speed, space_.lower().back(), space_.upper().back());
+      x.back() *= speed;
+      starts.push_back(clamped(space_, std::move(x)));
+    }
+    for (const auto& x : starts) {
+      if (best.point.margin >= 0 || stopped_) break;
       Found other = search.run(Aim::kMostMargin, x, x_now_, {});
       if (other.point.margin > best.point.margin) best = std::move(other);
     }
@@ -171,8 +182,9 @@ class Tuning {
     const std::function<std::optional<bool>(BoardSet)> can_share = [&](BoardSet set) -> std::optional<bool> {
       if (set + 1 == BoardSet{1} << all_.size()) return false;  // known already
       done_ = std::min(0.95, done_ + 0.05);
-      const Search search(members(set), space_, go_on());
-      const Found found = most_margin(search);
+      const auto boards = members(set);
+      const Search search(boards, space_, go_on());
+      const Found found = most_margin(search, boards);
       if (stopped_) return std::nullopt;
       if (found.point.margin < 0) return false;
       recipes[set] = space_.recipe(found.point.x);
@@ -212,6 +224,11 @@ class Tuning {
 
   void suggest_all(const Search& search, const Found& best) {
     const double kept = request_.at_margin ? *request_.at_margin : std::min(kDefaultMargin, best.point.margin / 2);
+    auto freedom = request_.freedom;
+    freedom.reach_C = kCoolestReach_C;
+    freedom.reach_speed = kCoolestReachSpeed;
+    const RecipeSpace near(model_.problem.oven, now_, freedom);
+    const Search near_search(all_, near, go_on());
     for (const Aim aim : {Aim::kLeastChange, Aim::kMostMargin, Aim::kFastest, Aim::kCoolest}) {
       if (aim == Aim::kMostMargin) {
         suggest(aim, best.point);
@@ -220,20 +237,31 @@ class Tuning {
       if (aim == Aim::kLeastChange && now_passes_) continue;
       if (aim == Aim::kFastest && request_.freedom.keep_speed) continue;
       const Goal goal{kReserve, aim == Aim::kLeastChange ? 0 : kept};
-      // Both ends: from the present recipe a small change, from the best margin a feasible way.
-      Found found = search.run(aim, start_, x_now_, goal);
-      if (aim != Aim::kLeastChange || found.point.edge < goal.edge - 1e-6) {
-        Found other = search.run(aim, best.point.x, x_now_, goal);
-        if (search.cost(aim, other.point, x_now_, goal) < search.cost(aim, found.point, x_now_, goal))
-          found = std::move(other);
-      }
+      const Found found = aim == Aim::kCoolest ? from_both_ends(near_search, near, aim, best, goal)
+                                               : from_both_ends(search, space_, aim, best, goal);
       if (stopped_) return;
       done_ += 0.2;
       if (found.point.margin < goal.margin - kMarginMissed)
         report_.notes.push_back(missed_margin_note(aim, goal.margin, best.point.margin));
-      else if (found.point.margin >= 0)
+      else if (found.point.margin >= 0 && space_.allows(found.point.x))
         suggest(aim, found.point);
     }
+  }
+
+  /// From the present recipe a small change, from the best margin a feasible way: the better of them.
+  Found from_both_ends(const Search& search, const RecipeSpace& space, Aim aim, const Found& best, const Goal& goal) {
+    Found found = search.run(aim, clamped(space, start_), x_now_, goal);
+    if (aim == Aim::kLeastChange && found.point.edge >= goal.edge - 1e-6) return found;
+    Found other = search.run(aim, clamped(space, best.point.x), x_now_, goal);
+    if (!space.allows(found.point.x)) return other;
+    const bool better = space.allows(other.point.x) &&
+                        search.cost(aim, other.point, x_now_, goal) < search.cost(aim, found.point, x_now_, goal);
+    return better ? other : found;
+  }
+
+  static std::vector<double> clamped(const RecipeSpace& space, std::vector<double> x) {
+    for (std::size_t k = 0; k < x.size(); ++k) x[k] = std::clamp(x[k], space.lower()[k], space.upper()[k]);
+    return x;
   }
 
   void suggest(Aim aim, const Point& point) {

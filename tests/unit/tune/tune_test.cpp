@@ -1,0 +1,242 @@
+// Suggestions on invented lines whose truth is known: the model's own march with other parameters than the priors'.
+#include "core/tune/tune.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <list>
+#include <random>
+
+#include "core/heat/build.h"
+#include "core/heat/model.h"
+#include "core/window/window_file.h"
+
+namespace ovenwright::tune {
+namespace {
+
+using M = heat::ParameterMap;
+
+oven::Oven six_zones() {
+  oven::Oven oven;
+  oven.entrance_mm = oven.exit_mm = 300;
+  for (int z = 1; z <= 6; ++z) oven.zones.push_back({std::to_string(z), oven::ZoneKind::kHeat, 350, 25});
+  oven.zones.push_back({"C1", oven::ZoneKind::kCool, 350, 0});
+  oven.limits.setpoint_C = {50, 300};
+  oven.limits.speed_mm_per_min = {400, 1200};
+  oven.limits.step_between_zones_C = 60;
+  return oven;
+}
+
+oven::Recipe first_recipe() {
+  oven::Recipe recipe;
+  recipe.identity.name = "first";
+  recipe.top_C = recipe.bottom_C = {140, 165, 185, 205, 240, 255};
+  recipe.cooling_C = {60};
+  recipe.speed_mm_per_min = 620;
+  return recipe;
+}
+
+window::ProcessWindow peak_window(double lower_C, double upper_C) {
+  auto window = window::parse("window.toml",
+                              "name = \"peaks\"\nliquidus_C = 217\n[[requirement]]\nname = \"peak\"\n"
+                              "measure = \"peak\"\nlower = " +
+                                  std::to_string(lower_C) + "\nupper = " + std::to_string(upper_C) + "\n");
+  EXPECT_TRUE(window) << window.error().text();
+  return *std::move(window);
+}
+
+/// Boards of three thermocouples that ran with the first recipe; the truth answers for any other.
+struct Line {
+  oven::Oven oven = six_zones();
+  std::vector<std::vector<double>> tau_s;  ///< by board and thermocouple
+  std::list<run::Run> runs;
+  std::list<board::Board> boards;
+  heat::Built built;
+  heat::HeatModel model;
+
+  explicit Line(std::vector<std::vector<double>> time_constants_s) : tau_s(std::move(time_constants_s)) {
+    std::mt19937_64 engine(11);
+    std::normal_distribution<double> noise(0, 0.08);
+    std::vector<heat::RunInput> inputs;
+    for (std::size_t b = 0; b < tau_s.size(); ++b) {
+      board::Board& board = boards.emplace_back();
+      board.identity.name = "Board " + std::to_string(b + 1);
+      run::Run& run = runs.emplace_back();
+      const auto curves = truth(b, first_recipe());
+      std::vector<double> time_s;
+      for (std::size_t k = 0; k < curves[0].size(); ++k) time_s.push_back(static_cast<double>(k));
+      const auto clock = *run::Clock::make(time_s);
+      run.sample_interval_s = 1;
+      run.to_s = time_s.back();
+      for (std::size_t j = 0; j < curves.size(); ++j) {
+        auto T = curves[j];
+        for (double& t : T) t = std::round(10 * (t + noise(engine))) / 10;
+        run::Channel channel;
+        channel.name = name(j);
+        channel.number = static_cast<int>(j + 1);
+        channel.trace = *run::Trace::make(clock, T);
+        channel.samples = T.size();
+        channel.removed_end_from_s = run.to_s;
+        run.channels.push_back(std::move(channel));
+        board::Placement placement;
+        placement.channel = name(j);
+        placement.x_mm = 40.0 + 60 * static_cast<double>(j);
+        board.placements.push_back(placement);
+      }
+      inputs.push_back({&run, first_recipe(), &board, b, {10, 0.5, oven::Entry::Source::kGiven}});
+    }
+    built = heat::build(oven, 217.0, inputs);
+    model = *heat::identify(built.problem);
+  }
+
+  static std::string name(std::size_t j) { return "TC" + std::to_string(j + 1); }
+
+  /// Readings at every second.
+  std::vector<std::vector<double>> truth(std::size_t board, const oven::Recipe& recipe) const {
+    heat::Problem problem;
+    problem.oven = oven;
+    heat::ModelRun run;
+    run.recipe = recipe;
+    run.entry = {10, 0.5, oven::Entry::Source::kGiven};
+    for (std::size_t j = 0; j < tau_s[board].size(); ++j) {
+      problem.placements.push_back({name(j), 40.0 + 60 * static_cast<double>(j), 0});
+      run.start_C.push_back(25);
+    }
+    problem.runs.push_back(run);
+    std::vector<double> theta;
+    std::size_t i = 0;
+    for (const auto& prior : heat::priors(problem))
+      theta.push_back(prior.mean + prior.sd * 0.5 * std::sin(1.7 * static_cast<double>(i++)));
+    const auto map = problem.map();
+    theta[map.entry(0)] = 10;
+    for (std::size_t j = 0; j < problem.placements.size(); ++j) {
+      // A board's own parameters do not hang on how many boards there are.
+      for (std::size_t k = 0; k < M::kPlacementCount; ++k) {
+        const auto own = map.placement(j, static_cast<M::Placement>(k));
+        theta[own] = heat::priors(problem)[own].mean;
+      }
+      theta[map.placement(j, M::kTimeConstant)] = std::log(tau_s[board][j]);
+    }
+    const double end_s = 10 + (oven.length_mm() + 400) / recipe.speed_mm_per_min * 60;
+    const auto march = heat::march(problem, theta, {&recipe, 0, 0, 0, end_s, 25, problem.runs[0].start_C}, false);
+    std::vector<std::vector<double>> out(problem.placements.size());
+    for (std::size_t j = 0; j < out.size(); ++j)
+      for (double t = 0; t < end_s; ++t) out[j].push_back(march.at(j, t));
+    return out;
+  }
+
+  bool truly_holds(std::size_t board, const oven::Recipe& recipe, double lower_C, double upper_C) const {
+    return std::ranges::all_of(truth(board, recipe), [&](const std::vector<double>& T) {
+      const double peak_C = *std::ranges::max_element(T);
+      return peak_C >= lower_C && peak_C <= upper_C;
+    });
+  }
+
+  std::vector<Subject> subjects(const std::vector<window::ProcessWindow>& windows) const {
+    std::vector<Subject> out;
+    auto run = runs.begin();
+    auto board = boards.begin();
+    for (std::size_t b = 0; b < tau_s.size(); ++b, ++run, ++board)
+      out.push_back({&*run, &*board, {windows[b]}, b, built.traces[b]});
+    return out;
+  }
+};
+
+const std::vector<double> kLight = {22, 25, 28}, kAlike = {23, 26, 27}, kHeavy = {34, 38, 41};
+
+// Source: the truth that made the run. A suggestion passes there, keeps the oven's limits, and each aim is at least as
+// good as the other suggestions in what it is for.
+TEST(Tune, SuggestionsPassOnTheTruth) {
+  const Line line({kHeavy});
+  ASSERT_FALSE(line.truly_holds(0, first_recipe(), 235, 250));
+  const auto report = tune(line.model, line.subjects({peak_window(235, 250)}), first_recipe(), false, {});
+  ASSERT_FALSE(report.suggestions.empty());
+  EXPECT_FALSE(report.infeasible);
+  EXPECT_FALSE(report.cut_short);
+  EXPECT_EQ(report.suggestions.front().aim, Aim::kLeastChange);
+  for (const auto& suggestion : report.suggestions) {
+    EXPECT_TRUE(line.truly_holds(0, suggestion.recipe, 235, 250)) << aim_name(suggestion.aim);
+    EXPECT_FALSE(suggestion.sentence.empty());
+    const auto& fast = suggestion.recipe.speed_mm_per_min;
+    EXPECT_GE(fast, 400);
+    EXPECT_LE(fast, 1200);
+    if (suggestion.aim != Aim::kFastest) continue;
+    for (const auto& other : report.suggestions)
+      EXPECT_GE(fast + 1, other.recipe.speed_mm_per_min) << aim_name(other.aim);
+  }
+}
+
+// Source: disjoint windows on boards that heat alike cannot be held together; a third window that overlaps both can be
+// held with either: two recipes are the fewest.
+TEST(Tune, BoardsThatCannotShareAreGrouped) {
+  const Line line({kLight, kAlike, kLight});
+  const std::vector<std::array<double, 2>> limits = {{226, 236}, {246, 256}, {228, 254}};
+  std::vector<window::ProcessWindow> windows;
+  for (const auto& [lower_C, upper_C] : limits) windows.push_back(peak_window(lower_C, upper_C));
+  const auto report = tune(line.model, line.subjects(windows), first_recipe(), false, {});
+  EXPECT_TRUE(report.suggestions.empty());
+  ASSERT_TRUE(report.infeasible);
+  EXPECT_FALSE(report.infeasible->conflicts.empty());
+  ASSERT_EQ(report.groups.size(), 2u);
+  EXPECT_TRUE(report.fewest_groups);
+  std::vector<std::size_t> grouped;
+  for (const auto& group : report.groups)
+    for (const auto board : group.boards) {
+      grouped.push_back(board);
+      EXPECT_TRUE(line.truly_holds(board, group.recipe, limits[board][0], limits[board][1])) << "board " << board + 1;
+    }
+  std::ranges::sort(grouped);
+  EXPECT_EQ(grouped, (std::vector<std::size_t>{0, 1, 2}));
+  EXPECT_NE(report.groups_sentence.find("2 recipes are the fewest"), std::string::npos) << report.groups_sentence;
+}
+
+TEST(Tune, BoardsThatCanShareGetOneRecipe) {
+  const Line line({kLight, kHeavy});
+  const auto report =
+      tune(line.model, line.subjects({peak_window(230, 255), peak_window(230, 255)}), first_recipe(), false, {});
+  ASSERT_FALSE(report.suggestions.empty());
+  EXPECT_TRUE(report.groups.empty());
+  for (const auto& suggestion : report.suggestions) {
+    ASSERT_EQ(suggestion.predicted.size(), 2u);
+    for (std::size_t b = 0; b < 2; ++b) EXPECT_TRUE(line.truly_holds(b, suggestion.recipe, 230, 255));
+  }
+}
+
+// Source: a window narrower than what the instrumented run can tell: no recipe is sure to pass, so a next run is named;
+// it is inside the oven's limits, hotter than no upper limit, and expected to narrow what is in doubt.
+TEST(Tune, ADoubtfulPassNamesTheNextRun) {
+  const Line line({kHeavy});
+  const auto report = tune(line.model, line.subjects({peak_window(249, 252)}), first_recipe(), false, {});
+  ASSERT_TRUE(report.next_run);
+  EXPECT_LT(report.next_run->half_width_then, 0.9 * report.next_run->half_width);
+  EXPECT_FALSE(report.next_run->changes.empty());
+  EXPECT_NE(report.next_run->sentence.find("is expected to narrow"), std::string::npos);
+  for (const auto& trace : line.truth(0, report.next_run->recipe))
+    EXPECT_LE(*std::ranges::max_element(trace), 252 + 1.5);
+}
+
+TEST(Tune, AMarginThatNoRecipeKeepsIsSaid) {
+  const Line line({kHeavy});
+  Request request;
+  request.at_margin = 0.9;
+  const auto report = tune(line.model, line.subjects({peak_window(235, 250)}), first_recipe(), false, request);
+  for (const auto& suggestion : report.suggestions) {
+    EXPECT_NE(suggestion.aim, Aim::kFastest);
+    EXPECT_NE(suggestion.aim, Aim::kCoolest);
+  }
+  EXPECT_EQ(report.notes.size(), 2u);
+}
+
+TEST(Tune, StoppedIsCutShort) {
+  const Line line({kHeavy});
+  Request request;
+  int asked = 0;
+  request.progress = [&](double) { return ++asked < 4; };
+  const auto report = tune(line.model, line.subjects({peak_window(235, 250)}), first_recipe(), false, request);
+  EXPECT_TRUE(report.cut_short);
+  EXPECT_FALSE(report.infeasible);
+}
+
+}  // namespace
+}  // namespace ovenwright::tune

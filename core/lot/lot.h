@@ -64,7 +64,7 @@ struct Series {
 
 /// Fewer runs than this give no indices and no tolerance interval.
 inline constexpr std::size_t kFewest = 5;
-/// Fewer runs than this are said to be few: below it the limits of Ppk, a normal approximation, hold less than 95 %.
+/// Fewer runs than this are said to be few: they do not show whether the values are normal, and their limits are wide.
 inline constexpr std::size_t kFew = 30;
 
 struct Options {

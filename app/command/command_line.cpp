@@ -2,9 +2,9 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
-#include <cmath>
 #include <iostream>
 
+#include "app/command/arguments.h"
 #include "core/files/nearest.h"
 #include "core/units/version.h"
 
@@ -100,47 +100,6 @@ Examples
   ovenwright compare run7.csv run8.csv --oven line2.toml --recipe rev7.toml --recipe rev8.toml --board tern.toml
   ovenwright compare run7.csv other_board.csv --different-thermocouples --align 217 --format json)";
 
-void add_common(CLI::App& app, Common& common) {
-  app.set_version_flag("--version", std::string{"ovenwright "} + kVersion, "Print the version and exit");
-  app.get_help_ptr()->description("Print this help and exit");
-  const std::vector<std::pair<std::string, Format>> formats{{"text", Format::kText}, {"json", Format::kJson}};
-  app.add_option("--format", common.format, "text for people, json for programs")
-      ->transform(CLI::CheckedTransformer(formats).description(""))
-      ->option_text("text|json");
-  app.add_option("-o,--output", common.output, "Write the output into this file, whole or not at all")
-      ->option_text("FILE");
-  app.add_flag("-q,--quiet", common.quiet, "Only the sentence; no warnings");
-}
-
-/// The parser takes "nan" and "inf" for numbers.
-CLI::Validator finite() {
-  return {[](const std::string& text) {
-            double number = 0;
-            const bool read = CLI::detail::lexical_cast(text, number) && std::isfinite(number);
-            return read ? std::string{} : "found " + text + ", expected a number";
-          },
-          ""};
-}
-
-void add_log(CLI::App& app, LogOptions& log) {
-  app.add_option("--board", log.board, "What the thermocouples sit on")->option_text("BOARD");
-  auto* oven = app.add_option("--oven", log.oven, "The oven the log comes from; needs --recipe")->option_text("OVEN");
-  auto* recipe = app.add_option("--recipe", log.recipe, "The recipe it ran; needs --oven")->option_text("RECIPE");
-  oven->needs(recipe);
-  recipe->needs(oven);
-  app.add_option("--layout", log.layout, "How to read the log, where finding out by itself fails")
-      ->option_text("LAYOUT");
-  app.add_option("--run", log.run, "Of a log with several passes, only this one, from 1")
-      ->check(CLI::PositiveNumber.description(""))
-      ->option_text("N");
-  app.add_option("--entry", log.entry_s, "When the leading edge passed the oven's mouth, s on the log's clock")
-      ->check(finite())
-      ->option_text("SECONDS");
-}
-
-/// Each occurrence takes one value, so that a log may follow.
-void repeatable(CLI::Option* option) { option->allow_extra_args(false); }
-
 void add_learn(CLI::App& app, LearnOptions& learn) {
   auto* logs = app.add_option("LOG", learn.logs, "Logs of measured runs")->option_text(" ");
   auto* recipe =
@@ -214,6 +173,7 @@ class Parser {
     add_predict();
     add_tune();
     add_compare();
+    app_.add_subcommand("sheet", "Print or export the sheet of runs");  // another program's: pass_on.h
     for (std::size_t i = 0; i < std::size(kKinds); ++i) add_list(kKinds[i], lists_[i]);
   }
 
@@ -235,8 +195,8 @@ class Parser {
   }
 
  private:
-  static constexpr std::string_view kCommands[] = {"check",   "measure", "predict", "tune",   "compare",
-                                                   "windows", "ovens",   "boards",  "recipes"};
+  static constexpr std::string_view kCommands[] = {"check", "measure", "predict", "tune",   "compare",
+                                                   "sheet", "windows", "ovens",   "boards", "recipes"};
   static constexpr files::Kind kKinds[] = {files::Kind::kWindow, files::Kind::kOven, files::Kind::kBoard,
                                            files::Kind::kRecipe};
 

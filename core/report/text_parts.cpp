@@ -63,19 +63,19 @@ std::string list_of(const std::string& heading, const std::vector<std::string>& 
   return text;
 }
 
-std::string faults_text(const run::Run& run) {
+std::vector<std::string> fault_items(const run::Run& run) {
   std::vector<std::string> items;
   for (const auto& fault : run.faults) items.push_back("the log: " + fault_text(fault));
   for (const auto& channel : run.channels) {
     for (const auto& fault : channel.faults) items.push_back(channel.name + ": " + fault_text(fault));
   }
-  return list_of("Faults", items);
+  return items;
 }
 
-std::string reading_text(const log::Reading& reading, const run::Run& run) {
+std::string faults_text(const run::Run& run) { return list_of("Faults", fault_items(run)); }
+
+std::vector<std::string> read_as_items(const log::Reading& reading, const run::Run& run) {
   const auto& read_as = reading.read_as;
-  std::vector<std::string> assumed;
-  for (const auto& assumption : read_as.assumed) assumed.push_back(assumption.text);
   std::string line = read_as.encoding;
   const auto add = [&](const std::string& text) {
     if (!text.empty()) line += (line.empty() ? "" : ", ") + text;
@@ -91,7 +91,13 @@ std::string reading_text(const log::Reading& reading, const run::Run& run) {
   add("one every " + judge::number_text(run.sample_interval_s, 2) + " s");
   std::vector<std::string> items{line};
   items.insert(items.end(), read_as.notes.begin(), read_as.notes.end());
-  return list_of("Assumed", assumed) + list_of("Read as", items);
+  return items;
+}
+
+std::string reading_text(const log::Reading& reading, const run::Run& run) {
+  std::vector<std::string> assumed;
+  for (const auto& assumption : reading.read_as.assumed) assumed.push_back(assumption.text);
+  return list_of("Assumed", assumed) + list_of("Read as", read_as_items(reading, run));
 }
 
 }  // namespace ovenwright::report

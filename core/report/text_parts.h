@@ -19,6 +19,10 @@ std::string uncertainty_text(const measure::Definition& definition, const measur
 std::string margin_text(std::optional<double> margin, judge::MarginBound bound);
 /// "a.csv" or "a.csv, run 1 of 2".
 std::string run_name(const log::Reading& reading, const run::Run& run);
+/// "U1 corner: spike at 75.0 s, removed", for the log and each channel.
+std::vector<std::string> fault_items(const run::Run& run);
+/// How the log was read in one line, then each note of the reading.
+std::vector<std::string> read_as_items(const log::Reading& reading, const run::Run& run);
 /// "Faults:" with a line for each, of the log and of each channel; empty where there are none.
 std::string faults_text(const run::Run& run);
 /// "Assumed:", "Read as: …" and the notes of the reading.

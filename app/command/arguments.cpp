@@ -1,0 +1,53 @@
+#include "app/command/arguments.h"
+
+#include <CLI/CLI.hpp>
+#include <cmath>
+
+#include "core/units/version.h"
+
+namespace ovenwright::command {
+
+void add_common(CLI::App& app, Common& common) {
+  app.set_version_flag("--version", std::string{"ovenwright "} + kVersion, "Print the version and exit");
+  app.get_help_ptr()->description("Print this help and exit");
+  const std::vector<std::pair<std::string, Format>> formats{{"text", Format::kText}, {"json", Format::kJson}};
+  app.add_option("--format", common.format, "text for people, json for programs")
+      ->transform(CLI::CheckedTransformer(formats).description(""))
+      ->option_text("text|json");
+  app.add_option("-o,--output", common.output, "Write the output into this file, whole or not at all")
+      ->option_text("FILE");
+  app.add_flag("-q,--quiet", common.quiet, "Only the sentence; no warnings");
+}
+
+CLI::Validator finite() {
+  return {[](const std::string& text) {
+            double number = 0;
+            const bool read = CLI::detail::lexical_cast(text, number) && std::isfinite(number);
+            return read ? std::string{} : "found " + text + ", expected a number";
+          },
+          ""};
+}
+
+void add_setting(CLI::App& app, LogOptions& log) {
+  app.add_option("--board", log.board, "What the thermocouples sit on")->option_text("BOARD");
+  auto* oven = app.add_option("--oven", log.oven, "The oven the log comes from; needs --recipe")->option_text("OVEN");
+  auto* recipe = app.add_option("--recipe", log.recipe, "The recipe it ran; needs --oven")->option_text("RECIPE");
+  oven->needs(recipe);
+  recipe->needs(oven);
+  app.add_option("--layout", log.layout, "How to read the log, where finding out by itself fails")
+      ->option_text("LAYOUT");
+  app.add_option("--entry", log.entry_s, "When the leading edge passed the oven's mouth, s on the log's clock")
+      ->check(finite())
+      ->option_text("SECONDS");
+}
+
+void add_log(CLI::App& app, LogOptions& log) {
+  add_setting(app, log);
+  app.add_option("--run", log.run, "Of a log with several passes, only this one, from 1")
+      ->check(CLI::PositiveNumber.description(""))
+      ->option_text("N");
+}
+
+void repeatable(CLI::Option* option) { option->allow_extra_args(false); }
+
+}  // namespace ovenwright::command

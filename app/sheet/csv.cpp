@@ -1,0 +1,106 @@
+#include <fmt/format.h>
+
+#include <QFileInfo>
+
+#include "app/sheet/export.h"
+#include "app/sheet/facts.h"
+
+namespace ovenwright::sheet {
+namespace {
+
+/// What begins a formula in one spreadsheet or another; the last four are the wide forms of the first four.
+constexpr const char* kFormulaStarts[] = {"=", "+", "-",      "@",      "\t",     "\r",    "\n",
+                                          "|", "%", "\uff1d", "\uff0b", "\uff0d", "\uff20"};
+
+std::string text(std::string value) {
+  for (const char* start : kFormulaStarts) {
+    if (!value.starts_with(start)) continue;
+    value.insert(0, 1, '\'');
+    break;
+  }
+  if (value.find_first_of(",\"\r\n") == std::string::npos) return value;
+  std::string quoted = "\"";
+  for (const char c : value) {
+    if (c == '"') quoted += '"';
+    quoted += c;
+  }
+  return quoted + '"';
+}
+
+std::string text(const QString& value) { return text(value.toStdString()); }
+
+std::string number(const std::optional<double>& value) { return value ? fmt::format("{}", *value) : std::string(); }
+
+std::string date(const QDateTime& moment) {
+  return moment.isValid() ? moment.toUTC().toString(Qt::ISODate).toStdString() : std::string();
+}
+
+}  // namespace
+
+std::string toCsv(std::span<const RunRecord> runs) {
+  std::string csv =
+      "lot,serial,operator,run_at,record,chain_head,log,log_part,log_sha256,window,window_revision,window_sha256,"
+      "decision_rule,oven,recipe,recipe_revision,recipe_sha256,board,run_verdict,run_margin,requirement,trace,"
+      "placement,"
+      "value,bound,unit,expanded_uncertainty,lower,upper,target,margin,verdict,required,from_s,to_s,source,program\r\n";
+  for (const RunRecord& record : runs) {
+    const auto& request = *record.request;
+    const auto& judgement = record.checked().judgement;
+    const auto& file = record.reading().file;
+    for (std::size_t i = 0; i < judgement.all_size(); ++i) {
+      const auto& outcome = judgement.all(i);
+      const auto& window = judgement.windows[outcome.window];
+      const auto revision = [](const auto& profile) {
+        return profile && profile->identity.revision ? text(*profile->identity.revision) : std::string();
+      };
+      const auto name = [](const auto& profile) { return profile ? text(profile->identity.name) : std::string(); };
+      const std::string cells[] = {text(record.labels.lot),
+                                   text(record.labels.serial),
+                                   text(record.labels.operatorName),
+                                   date(record.labels.runAt),
+                                   record.archive ? text(record.archive->id) : std::string(),
+                                   record.archive ? text(record.archive->headDigest) : std::string(),
+                                   text(QFileInfo(QString::fromStdString(file.file)).fileName()),
+                                   std::to_string(record.checked().run.part),
+                                   file.sha256,
+                                   text(window.identity.name),
+                                   window.identity.revision ? text(*window.identity.revision) : std::string(),
+                                   window.identity.sha256,
+                                   window.decision_rule == window::DecisionRule::kGuarded ? "guarded" : "simple",
+                                   name(request.oven),
+                                   name(request.recipe),
+                                   revision(request.recipe),
+                                   request.recipe ? request.recipe->identity.sha256 : std::string(),
+                                   name(request.board),
+                                   judge::verdict_name(judgement.verdict),
+                                   number(judgement.margin),
+                                   text(outcome.requirement_name),
+                                   text(outcome.trace),
+                                   text(outcome.placement),
+                                   number(outcome.value.value),
+                                   outcome.value.at_least ? "at least" : "",
+                                   unit_name(outcome.value.unit),
+                                   number(outcome.value.expanded_uncertainty),
+                                   number(outcome.lower),
+                                   number(outcome.upper),
+                                   number(outcome.target),
+                                   number(outcome.margin),
+                                   judge::verdict_name(outcome.verdict),
+                                   outcome.required ? "true" : "false",
+                                   number(outcome.value.from_s),
+                                   number(outcome.value.to_s),
+                                   text(outcome.source),
+                                   text(programText())};
+      bool first = true;
+      for (const std::string& cell : cells) {
+        if (!first) csv += ',';
+        first = false;
+        csv += cell;
+      }
+      csv += "\r\n";
+    }
+  }
+  return csv;
+}
+
+}  // namespace ovenwright::sheet

@@ -1,0 +1,238 @@
+#include "app/sheet/facts.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+#include <algorithm>
+#include <cmath>
+
+#include "app/desktop/text/format.h"
+#include "app/desktop/widgets/lane_table.h"
+#include "app/desktop/widgets/wording.h"
+#include "core/report/text_parts.h"
+#include "core/units/version.h"
+
+namespace ovenwright::sheet {
+namespace {
+
+using desktop::Format;
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Sheet)
+};
+
+QString q(const std::string& text) { return QString::fromStdString(text); }
+
+QString identityText(const files::Identity& identity) {
+  QString text = q(identity.name);
+  if (identity.revision) text = Words::tr("%1, revision %2").arg(text, q(*identity.revision));
+  if (!identity.sha256.empty()) text += QStringLiteral(" (") + shortDigest(q(identity.sha256)) + u')';
+  return text;
+}
+
+QString classText(const QString& thermocouple) {
+  return thermocouple.contains(QStringLiteral(" class ")) ? thermocouple + QStringLiteral(" (IEC 60584-1)")
+                                                          : thermocouple;
+}
+
+QString budgetText(const window::UncertaintyBudget& budget, const QLocale& locale) {
+  const auto degrees = [&](double half_C) {
+    const bool tenths = std::abs(half_C * 10 - std::round(half_C * 10)) < 1e-9;
+    return QStringLiteral("± %1 °C").arg(tenths ? locale.toString(half_C, 'f', 1) : locale.toString(half_C, 'g', 6));
+  };
+  const QString thermocouple = budget.tolerance_C ? Words::tr("thermocouple %1").arg(degrees(*budget.tolerance_C))
+                                                  : classText(q(budget.thermocouple));
+  return Words::tr("%1, instrument %2, U = 2u").arg(thermocouple, degrees(budget.instrument_C));
+}
+
+/// One fact for all windows where they say the same, else one for each that says it differently.
+template <class Text>
+void addByWindow(QList<Fact>& facts, const QString& label, const std::vector<window::ProcessWindow>& windows,
+                 Text text) {
+  QStringList texts;
+  for (const auto& window : windows)
+    if (const QString one = text(window); !texts.contains(one)) texts << one;
+  for (const auto& window : windows) {
+    if (texts.size() < 2) break;
+    facts << Fact{label, q(window.identity.name) + QStringLiteral(": ") + text(window)};
+  }
+  if (texts.size() == 1) facts << Fact{label, texts.front()};
+}
+
+QString entryText(const oven::Entry& entry, const Format& format) {
+  const QString found =
+      entry.found_from == oven::Entry::Source::kLog ? Words::tr("found from the curves") : Words::tr("given");
+  return Words::tr("%1 ± %2 s on the log's clock, %3")
+      .arg(format.seconds(entry.at_s), format.seconds(entry.uncertainty_s), found);
+}
+
+QString dateText(const QDateTime& moment, const QLocale& locale) {
+  return locale.toString(moment, QStringLiteral("d MMMM yyyy, HH:mm"));
+}
+
+/// "Peak: R118 250, U3 body 245": the limits of a lane that are not the same for all.
+void addLimitsByPart(QStringList& lines, const RunRecord& record) {
+  const auto& judgement = record.checked().judgement;
+  const auto channels =
+      widgets::channelsOf(record.checked().run, record.request->board ? &*record.request->board : nullptr);
+  for (const auto& lane : widgets::laneTable(judgement, channels).lanes) {
+    const auto add = [&](const QString& tip, const QString& side) {
+      if (!tip.isEmpty())
+        lines
+            << lane.title + QStringLiteral(", ") + side + QStringLiteral(": ") +
+                   QString(tip).replace(QStringLiteral(": "), QStringLiteral(" ")).replace(u'\n', QStringLiteral(", "));
+    };
+    add(lane.lowerTip, Words::tr("lower limit by part"));
+    add(lane.upperTip, Words::tr("upper limit by part"));
+  }
+}
+
+/// Requirements that have one source are named together.
+QString sourcesText(const judge::Judgement& judgement) {
+  QList<std::pair<QString, QStringList>> bySource;
+  for (std::size_t i = 0; i < judgement.all_size(); ++i) {
+    const auto& outcome = judgement.all(i);
+    if (outcome.source.empty()) continue;
+    const QString source = q(outcome.source), name = widgets::Wording::title(outcome.requirement_name);
+    auto found = std::ranges::find(bySource, source, &std::pair<QString, QStringList>::first);
+    if (found == bySource.end()) found = bySource.insert(bySource.end(), {source, {}});
+    if (!found->second.contains(name)) found->second << name;
+  }
+  QStringList texts;
+  for (const auto& [source, names] : bySource)
+    texts << names.join(QStringLiteral(", ")) + QStringLiteral(": ") + source;
+  return texts.join(QStringLiteral(". "));
+}
+
+QString joined(const std::vector<std::string>& items) {
+  QStringList texts;
+  for (const auto& item : items) texts << q(item);
+  return texts.join(QStringLiteral("; "));
+}
+
+}  // namespace
+
+QString shortDigest(const QString& digest) {
+  constexpr qsizetype kEnds = 4;
+  return digest.size() <= 2 * kEnds ? digest : digest.left(kEnds) + QChar(0x2026) + digest.right(kEnds);
+}
+
+QString programText() { return QStringLiteral("Ovenwright ") + QString::fromLatin1(kVersion); }
+
+QString decisionRuleText(window::DecisionRule rule) {
+  return rule == window::DecisionRule::kGuarded ? Words::tr("Guarded, w = U (ILAC-G8:09/2019)")
+                                                : Words::tr("Simple: inside the limits, limits included");
+}
+
+QString cautionsTitle() { return Words::tr("Cautions"); }
+
+QStringList cautions() {
+  return {
+      Words::tr(
+          "A suggested or changed recipe is a prediction: a qualified person confirms it with an instrumented run "
+          "before production, inside the ratings of the paste, the parts, the board and the oven."),
+      Words::tr("Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets "
+                "stand above anything shown here."),
+      Words::tr("Windows shipped with the program are general; the paste’s own data sheet is the authority.")};
+}
+
+QList<Fact> factsOf(const RunRecord& record, const QLocale& locale) {
+  const auto& request = *record.request;
+  const auto& judgement = record.checked().judgement;
+  const Format format({}, {}, locale);
+  QList<Fact> facts;
+  const auto add = [&](const QString& label, const QString& value) {
+    if (!value.isEmpty()) facts << Fact{label, value};
+  };
+  for (const auto& window : judgement.windows) {
+    const QString text = identityText(window.identity);
+    add(Words::tr("Window"), judgement.window_assumed ? Words::tr("%1, assumed").arg(text) : text);
+  }
+  addByWindow(facts, Words::tr("Decision rule"), judgement.windows,
+              [](const auto& window) { return decisionRuleText(window.decision_rule); });
+  addByWindow(facts, Words::tr("Uncertainty"), judgement.windows,
+              [&](const auto& window) { return budgetText(window.uncertainty, locale); });
+  if (request.oven) add(Words::tr("Oven"), identityText(request.oven->identity));
+  if (request.recipe) {
+    add(Words::tr("Recipe"),
+        identityText(request.recipe->identity) + QStringLiteral(", ") + format.speed(request.recipe->speed_mm_per_min));
+  }
+  if (request.board) add(Words::tr("Board"), identityText(request.board->identity));
+  add(Words::tr("Serial number"), record.labels.serial);
+  add(Words::tr("Operator"), record.labels.operatorName);
+  if (record.labels.runAt.isValid()) add(Words::tr("Run at"), dateText(record.labels.runAt, locale));
+  if (record.checked().entry) add(Words::tr("Oven entry"), entryText(*record.checked().entry, format));
+  if (record.archive) {
+    const auto& place = *record.archive;
+    add(Words::tr("Record"), Words::tr("%1, number %2 of its chain").arg(place.id, locale.toString(place.number)));
+    add(Words::tr("Chain"), Words::tr("%1: %2 records, head %3")
+                                .arg(place.station, locale.toString(place.records), shortDigest(place.headDigest)));
+    if (place.program != programText()) add(Words::tr("Judged by"), place.program);
+  }
+  return facts;
+}
+
+LogFact logFactOf(const RunRecord& record, const QLocale& locale) {
+  const auto& file = record.reading().file;
+  QString name = QFileInfo(q(file.file)).fileName();
+  if (!file.member.empty()) name += QStringLiteral(" (") + q(file.member) + u')';
+  QString digest = q(file.sha256);
+  constexpr qsizetype kGroup = 16;
+  for (qsizetype at = kGroup; at < digest.size(); at += kGroup + 1) digest.insert(at, u' ');
+  return {Words::tr("%1; %2 bytes").arg(name, locale.toString(qulonglong(file.bytes))), digest};
+}
+
+QString titleOf(const RunRecord& record) {
+  if (!record.labels.lot.isEmpty()) return Words::tr("Lot %1").arg(record.labels.lot);
+  return QFileInfo(q(record.reading().file.file)).fileName();
+}
+
+QString subjectOf(const RunRecord& record) {
+  if (!record.request->board) return Words::tr("Thermal profile");
+  return Words::tr("Thermal profile, %1").arg(q(record.request->board->identity.name));
+}
+
+QStringList asidesOf(const RunRecord& record, const QLocale& locale) {
+  QStringList asides;
+  const auto& run = record.checked().run;
+  if (run.parts > 1) asides << Words::tr("Run %1 of %2 in the log").arg(run.part).arg(run.parts);
+  if (record.labels.runAt.isValid())
+    asides << locale.toString(record.labels.runAt.date(), QStringLiteral("d MMMM yyyy"));
+  return asides;
+}
+
+QList<Fact> notesOf(const RunRecord& record, const QLocale&) {
+  const auto& judgement = record.checked().judgement;
+  const auto& run = record.checked().run;
+  QList<Fact> notes;
+  const auto add = [&](const QString& label, const QString& text) {
+    if (!text.isEmpty()) notes << Fact{label, text};
+  };
+  const bool guarded = std::ranges::any_of(
+      judgement.windows, [](const auto& window) { return window.decision_rule == window::DecisionRule::kGuarded; });
+  add(Words::tr("Uncertainty"),
+      Words::tr(
+          "behind ± stands the expanded uncertainty U = 2u (about 95 %), from thermocouple, instrument, noise and "
+          "sampling (JCGM 100). How a bead is attached, and how runs of the oven differ, is not in it."));
+  if (guarded)
+    add(Words::tr("Guarded"),
+        Words::tr("pass: clear of the limits by U or more; conditional: within U of a limit, inside "
+                  "(pass) or outside (fail); fail: outside by more than U."));
+  QStringList limits;
+  addLimitsByPart(limits, record);
+  add(Words::tr("Limits"), limits.join(QStringLiteral(". ")));
+  add(Words::tr("Sources"), sourcesText(judgement));
+  add(Words::tr("Read as"), joined(report::read_as_items(record.reading(), run)));
+  std::vector<std::string> assumed;
+  for (const auto& assumption : record.reading().read_as.assumed) assumed.push_back(assumption.text);
+  add(Words::tr("Assumed"), joined(assumed));
+  add(Words::tr("Faults, on the log’s clock"), joined(report::fault_items(run)));
+  QStringList warnings;
+  for (const auto& suspicion : judgement.suspicions)
+    warnings << Words::tr("%1 may be wrong: %2").arg(q(suspicion.placement), q(run::fault_name(suspicion.fault)));
+  for (const auto& warning : judgement.warnings) warnings << q(warning);
+  for (const auto& warning : record.reading().warnings) warnings << q(warning.text());
+  add(Words::tr("To note"), warnings.join(QStringLiteral("; ")));
+  return notes;
+}
+
+}  // namespace ovenwright::sheet

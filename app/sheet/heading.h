@@ -1,0 +1,26 @@
+#pragma once
+#include "app/desktop/widgets/sentence_content.h"
+#include "app/sheet/facts.h"
+#include "app/sheet/page.h"
+
+namespace ovenwright::sheet {
+
+/// Pieces of a page that several kinds of sheets share; each is a block of full width.
+
+/// Company and logo at the left over the title, what the sheet is about at the right, a line under it.
+Block headingBlock(const Style& style, const QString& title, const QString& subject, const QStringList& asides,
+                   const widgets::Theme& theme, qreal width);
+Block sentenceBlock(const widgets::SentenceContent& content, const widgets::Theme& theme, qreal width);
+/// Label and value in two columns, then each log in a line of its own with its digest.
+Block factsBlock(const QList<Fact>& facts, const QList<LogFact>& logs, const widgets::Theme& theme, qreal width);
+/// A bold line over what follows.
+Block captionBlock(const QString& text, const widgets::Theme& theme);
+/// One paragraph in small print, its label first.
+Block noteBlock(const Fact& note, const widgets::Theme& theme, qreal width);
+/// The cautions in full with a bar at their left; `picture` stands beside them where there is one.
+Block cautionsBlock(const widgets::Theme& theme, qreal width,
+                    std::function<void(QPainter&, const QRectF&)> picture = {});
+/// Lines to sign on.
+Block signatureBlock(const widgets::Theme& theme);
+
+}  // namespace ovenwright::sheet

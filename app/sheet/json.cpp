@@ -1,0 +1,50 @@
+#include <nlohmann/json.hpp>
+
+#include "app/sheet/export.h"
+#include "app/sheet/facts.h"
+#include "core/report/json.h"
+#include "core/report/json_parts.h"
+
+namespace ovenwright::sheet {
+namespace {
+
+using nlohmann::ordered_json;
+
+ordered_json textOrNull(const QString& text) {
+  return text.isEmpty() ? ordered_json() : ordered_json(text.toStdString());
+}
+
+ordered_json momentOrNull(const QDateTime& moment) {
+  return moment.isValid() ? ordered_json(moment.toUTC().toString(Qt::ISODate).toStdString()) : ordered_json();
+}
+
+ordered_json archivePart(const std::optional<ArchivePlace>& place) {
+  if (!place) return {};
+  return {{"id", place->id.toStdString()},           {"number", place->number},
+          {"station", place->station.toStdString()}, {"chain_head", place->headDigest.toStdString()},
+          {"chain_records", place->records},         {"program", place->program.toStdString()}};
+}
+
+}  // namespace
+
+std::string toJson(std::span<const RunRecord> runs, const Style& style) {
+  ordered_json sheet{{"schema", "ovenwright.sheet/1"},
+                     {"program", "ovenwright " + programText().section(u' ', 1).toStdString()},
+                     {"company", textOrNull(style.company)},
+                     {"made_at", momentOrNull(style.printedAt)}};
+  auto& statements = sheet["cautions"] = ordered_json::array();
+  for (const QString& caution : cautions()) statements.push_back(caution.toStdString());
+  auto& list = sheet["runs"] = ordered_json::array();
+  for (const RunRecord& record : runs) {
+    ordered_json run{{"lot", textOrNull(record.labels.lot)},
+                     {"serial", textOrNull(record.labels.serial)},
+                     {"operator", textOrNull(record.labels.operatorName)},
+                     {"run_at", momentOrNull(record.labels.runAt)},
+                     {"archive", archivePart(record.archive)}};
+    run["check"] = ordered_json::parse(report::check_run_json(record.reading(), record.checked(), *record.request));
+    list.push_back(std::move(run));
+  }
+  return report::dumped(sheet);
+}
+
+}  // namespace ovenwright::sheet

@@ -1,0 +1,187 @@
+#include "app/sheet/program/command.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+#include <QTranslator>
+#include <cstdio>
+#include <filesystem>
+#include <set>
+
+#include "app/command/inputs.h"
+#include "app/command/output.h"
+#include "app/sheet/export.h"
+#include "app/sheet/sheet.h"
+#include "core/files/text_file.h"
+
+namespace ovenwright::sheet {
+namespace {
+
+using command::ExitStatus;
+
+Error usage(const std::string& message, const std::string& file = {}) {
+  return {ErrorCode::kBadArgument, message, {file, 0, 0}, "", ""};
+}
+
+/// The words of the pages, installed for the whole program; numbers and dates by the same language.
+QLocale speak(const std::string& language) {
+  const QLocale locale =
+      language == "en" ? QLocale(QLocale::English, QLocale::UnitedKingdom) : QLocale(QString::fromStdString(language));
+  QLocale::setDefault(locale);
+  static QTranslator words;
+  const QString file = QStringLiteral(":/i18n/ovenwright_") + QString::fromStdString(language);
+  if (words.load(file)) QCoreApplication::installTranslator(&words);
+  return locale;
+}
+
+Result<QByteArray> readLogo(const std::string& path) {
+  constexpr qint64 kMost = 4 << 20;  // bytes: it is embedded in every page
+  QFile file(QString::fromStdString(path));
+  if (!file.open(QIODevice::ReadOnly))
+    return Error{ErrorCode::kIo, "cannot be read: " + file.errorString().toStdString(), {path, 0, 0}, "", ""};
+  if (file.size() > kMost) return Error{ErrorCode::kIo, "is larger than 4 MB: no logo is", {path, 0, 0}, "", ""};
+  return file.readAll();
+}
+
+struct Output {
+  std::string path;
+  std::string kind;  ///< "pdf", "html", "csv", "json"
+};
+
+Result<std::string> kindOf(const std::string& path) {
+  const std::string kind = QFileInfo(QString::fromStdString(path)).suffix().toLower().toStdString();
+  if (kind == "pdf" || kind == "html" || kind == "csv" || kind == "json") return kind;
+  return Error{ErrorCode::kBadArgument, "", {path, 0, 0}, "." + kind, ".pdf, .html, .csv or .json"};
+}
+
+std::string written(const std::vector<RunRecord>& runs, const Style& style, const std::string& kind, bool each) {
+  if (kind == "csv") return toCsv(runs);
+  if (kind == "json") return toJson(runs, style) + "\n";
+  if (kind == "html") return toHtml(runs, style);
+  (void)each;
+  return toPdf(runSheet(runs.front(), style)).toStdString();
+}
+
+class Sheets {
+ public:
+  explicit Sheets(const SheetOptions& options) : m_options(options) {}
+
+  ExitStatus make() {
+    if (!m_options.apart && command::output_is_a_log(m_options.common, m_options.logs)) return ExitStatus::kUsage;
+    if (const auto error = prepare()) {
+      command::report_error(*error);
+      return error->code == ErrorCode::kBadArgument ? ExitStatus::kUsage : ExitStatus::kUnreadable;
+    }
+    return m_options.apart ? apart() : together();
+  }
+
+ private:
+  std::optional<Error> prepare() {
+    m_style.locale = speak(m_options.language);
+    m_style.company = QString::fromStdString(m_options.company);
+    m_style.paper = QString::fromStdString(m_options.paper).compare(QStringLiteral("Letter"), Qt::CaseInsensitive) == 0
+                        ? Paper::kLetter
+                        : Paper::kA4;
+    m_style.printedAt = QDateTime::currentDateTime();
+    m_labels.lot = QString::fromStdString(m_options.lot);
+    m_labels.serial = QString::fromStdString(m_options.serial);
+    m_labels.operatorName = QString::fromStdString(m_options.operatorName);
+    if (m_options.runAt) {
+      m_labels.runAt = QDateTime::fromString(QString::fromStdString(*m_options.runAt), Qt::ISODate);
+      if (!m_labels.runAt.isValid())
+        return usage("--run-at: found \"" + *m_options.runAt + "\", expected a moment such as 2026-03-11T13:22");
+    }
+    if (!m_options.apart) {
+      const auto kind = kindOf(*m_options.common.output);
+      if (!kind) return kind.error();
+      m_kind = *kind;
+    } else {
+      m_kind = *m_options.apart;
+    }
+    if (m_options.logo) {
+      auto logo = readLogo(*m_options.logo);
+      if (!logo) return logo.error();
+      m_style.logo = *std::move(logo);
+    }
+    check::Request request;
+    auto error = command::read_windows(m_options.windows, request);
+    if (!error) error = command::read_inputs(m_options.log, request);
+    if (error) {
+      if (error->code == ErrorCode::kBadArgument) error->code = ErrorCode::kParse;
+      return error;
+    }
+    m_request = std::make_shared<const check::Request>(std::move(request));
+    return std::nullopt;
+  }
+
+  /// The runs of a log; nothing, after saying why, where it cannot be read.
+  std::vector<RunRecord> judged(const std::string& log) {
+    auto checked = check::check(log, *m_request);
+    if (!checked) {
+      Error error = checked.error();
+      if (error.where.file.empty()) error.where.file = log;
+      command::report_error(error);
+      m_unread = true;
+      return {};
+    }
+    std::vector<RunRecord> runs;
+    const auto kept = std::make_shared<const check::CheckedLog>(*std::move(checked));
+    for (std::size_t run = 0; run < kept->runs.size(); ++run) {
+      runs.push_back({kept, run, m_request, m_labels, {}});
+      m_worst = std::max(m_worst, kept->runs[run].judgement.verdict);
+    }
+    return runs;
+  }
+
+  ExitStatus status() const { return m_unread ? ExitStatus::kUnreadable : command::exit_status(m_worst); }
+
+  ExitStatus together() {
+    std::vector<RunRecord> runs;
+    for (std::size_t i = 0; i < m_options.logs.size(); ++i) {
+      auto more = judged(m_options.logs[i]);
+      runs.insert(runs.end(), more.begin(), more.end());
+    }
+    if (runs.empty()) return ExitStatus::kUnreadable;
+    return command::write_output(m_options.common, written(runs, m_style, m_kind, m_options.each), status());
+  }
+
+  ExitStatus apart() {
+    std::error_code failed;
+    const std::filesystem::path folder = *m_options.common.output;
+    std::filesystem::create_directories(folder, failed);
+    if (failed) {
+      command::report_error({ErrorCode::kIo, "cannot be made: " + failed.message(), {folder.string(), 0, 0}, "", ""});
+      return ExitStatus::kUnwritable;
+    }
+    std::set<std::string> names;
+    bool unwritten = false;
+    for (std::size_t i = 0; i < m_options.logs.size(); ++i) {
+      const auto runs = judged(m_options.logs[i]);
+      if (runs.empty()) continue;
+      const std::string stem =
+          safeFileName(QFileInfo(QString::fromStdString(m_options.logs[i])).completeBaseName()).toStdString();
+      std::string name = stem;
+      for (int n = 2; !names.insert(name).second; ++n) name = stem + "-" + std::to_string(n);
+      command::Common common = m_options.common;
+      common.output = (folder / (name + "." + m_kind)).string();
+      unwritten |=
+          command::write_output(common, written(runs, m_style, m_kind, true), ExitStatus::kDone) != ExitStatus::kDone;
+      if (!common.quiet) std::fprintf(stderr, "%zu of %zu: %s\n", i + 1, m_options.logs.size(), common.output->c_str());
+    }
+    return unwritten ? ExitStatus::kUnwritable : status();
+  }
+
+  const SheetOptions& m_options;
+  Style m_style;
+  Labels m_labels;
+  std::string m_kind;
+  std::shared_ptr<const check::Request> m_request;
+  judge::Verdict m_worst = judge::Verdict::kPass;
+  bool m_unread = false;
+};
+
+}  // namespace
+
+ExitStatus run(const SheetOptions& options) { return Sheets(options).make(); }
+
+}  // namespace ovenwright::sheet

@@ -1,0 +1,234 @@
+#include <QCoreApplication>
+#include <QPainter>
+#include <algorithm>
+#include <memory>
+
+#include "app/desktop/widgets/lanes_painter.h"
+#include "app/desktop/widgets/wording.h"
+#include "app/sheet/board.h"
+#include "app/sheet/heading.h"
+#include "app/sheet/paragraph.h"
+#include "app/sheet/result_table.h"
+#include "app/sheet/run_pictures.h"
+#include "app/sheet/sheet.h"
+
+namespace ovenwright::sheet {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Sheet)
+};
+
+constexpr qreal kLeastCurve = 140, kGoodCurve = 160, kMostCurve = 360;
+constexpr qreal kCurveGap = 8, kLanesGap = 6;
+constexpr qreal kNatural = 1e6;             // height for lanes that need not be squeezed
+constexpr std::size_t kMostOnOnePage = 12;  // thermocouples in the table
+
+class RunSheet {
+ public:
+  RunSheet(const RunRecord& record, const Style& style)
+      : m_style(style),
+        m_theme(paperTheme()),
+        m_lanesTheme(m_theme),
+        m_format({}, {}, style.locale),
+        m_content(std::make_shared<const RunPictures>(record, m_theme, m_format)),
+        m_area(contentArea(style.paper)),
+        m_table(resultTable(m_content->view->judgement(), m_content->view->looks(), m_content->lanes)),
+        m_notes(notesOf(m_content->record, style.locale)) {}
+
+  Document make() {
+    const auto& record = m_content->record;
+    m_document.paper = m_style.paper;
+    m_document.title = titleOf(record);
+    m_document.subject = subjectOf(record);
+    m_document.footerLeft = programText();
+    m_document.footerMiddle = footer();
+    m_document.pages.emplace_back();
+
+    Flow flow(m_document, m_area.top());
+    flow.add(
+        headingBlock(m_style, titleOf(record), subjectOf(record), asidesOf(record, m_style.locale), m_theme, width()));
+    flow.add(sentenceBlock(widgets::sentenceOf(record.checked().judgement, m_content->entry_s()), m_theme, width()));
+    flow.add(factsBlock(factsOf(record, m_style.locale), {logFactOf(record, m_style.locale)}, m_theme, width()));
+
+    const Block signature = signatureBlock(m_theme);
+    const Block caution = cautionsBlock(m_theme, width(), boardPicture());
+    const qreal foot = caution.height + signature.height + caution.before;
+    const qreal room = flow.room() - foot;
+    chooseLanesTheme();
+    plan(room);
+    flow.add(curveBlock());
+    if (m_lanesHere) addLanes(flow, foot);
+    if (m_tableHere) addTable(flow, m_table, m_theme, width());
+    if (m_notesHere) addNotes(flow);
+    if (!furtherText().isEmpty()) flow.add(noteBlock({Words::tr("On the next page"), furtherText()}, m_theme, width()));
+    // Cautions and signatures stand at the foot of the first page, which is the one that is signed.
+    auto& blocks = m_document.pages.front().blocks;
+    qreal y = m_area.bottom() - signature.height;
+    blocks.push_back({QRectF(m_area.left(), y, width(), signature.height), signature.paint});
+    y -= caution.height;
+    blocks.push_back({QRectF(m_area.left(), y, width(), caution.height), caution.paint});
+
+    if (!furtherText().isEmpty()) addFurther(flow);
+    return std::move(m_document);
+  }
+
+ private:
+  qreal width() const { return m_area.width(); }
+
+  QString footer() const {
+    if (!m_style.printedAt.isValid()) return {};
+    const QString when = m_style.locale.toString(m_style.printedAt, QStringLiteral("d MMMM yyyy HH:mm"));
+    return m_content->record.archive ? Words::tr("Made %1 from the archive").arg(when) : Words::tr("Made %1").arg(when);
+  }
+
+  std::function<void(QPainter&, const QRectF&)> boardPicture() const {
+    auto table = m_content->board();
+    if (!table) return {};
+    return [table = *std::move(table), theme = m_theme](QPainter& painter, const QRectF& rect) {
+      paintSmallBoard(painter, rect, table, theme);
+    };
+  }
+
+  qreal lanesHeight(bool squeezed) const {
+    const widgets::LanesLayout layout(m_content->lanes, m_lanesTheme, lanesWidth(), squeezed ? 0 : kNatural, {});
+    return layout.headerHeight() + layout.contentHeight() + kLanesGap;
+  }
+
+  /// Their own insets stand in the page's margins.
+  QMarginsF lanesInsets() const { return {m_lanesTheme.px(16), 0, m_lanesTheme.px(12), 0}; }
+  qreal lanesWidth() const { return width() + lanesInsets().left() + lanesInsets().right(); }
+
+  /// The largest type in which the lanes have room for their values.
+  void chooseLanesTheme() {
+    for (const int body_px : {11, 10, 9}) {
+      m_lanesTheme = paperTheme(body_px);
+      if (widgets::LanesLayout(m_content->lanes, m_lanesTheme, lanesWidth(), 0, {}).columns().showsValue) return;
+    }
+    m_lanesTheme = m_theme;
+  }
+
+  qreal notesHeight() const {
+    qreal height = 0;
+    for (const Fact& note : m_notes) {
+      const Block block = noteBlock(note, m_theme, width());
+      height += block.height + block.before;
+    }
+    return height;
+  }
+
+  /// What stands under the lanes on the first page.
+  qreal tail() const {
+    const qreal line = noteBlock({QStringLiteral("x"), {}}, m_theme, width()).height + 2;
+    return (m_tableHere ? tableHeight(m_table, m_theme, width()) : 0) + (m_notesHere ? notesHeight() : 0) +
+           (m_notesHere && m_tableHere && m_lanesHere ? 0 : line);
+  }
+
+  /// Decides what the first page holds. In the order in which things give way: the notes, the height of the lanes, the
+  /// table, the lanes.
+  void plan(qreal room) {
+    const bool few = m_content->view->channels().size() <= kMostOnOnePage;
+    struct Choice {
+      bool lanes, table, notes, squeezed;
+      qreal curve;
+    };
+    const Choice choices[] = {
+        {true, few, true, false, kGoodCurve},    {true, few, false, false, kGoodCurve},
+        {true, few, true, true, kGoodCurve},     {true, few, false, true, kLeastCurve},
+        {true, false, true, false, kGoodCurve},  {true, false, false, true, kLeastCurve},
+        {false, false, true, false, kGoodCurve}, {false, false, false, false, 0},
+    };
+    const qreal strip = m_content->curve.stripHeight();
+    for (const Choice& choice : choices) {
+      m_lanesHere = choice.lanes;
+      m_tableHere = choice.table;
+      m_notesHere = choice.notes;
+      m_squeezed = choice.squeezed;
+      const qreal rest = room - (m_lanesHere ? lanesHeight(m_squeezed) : 0) - tail() - kCurveGap;
+      if (rest < choice.curve + strip) continue;
+      m_curve = std::min(rest, kMostCurve + strip);
+      return;
+    }
+  }
+
+  Block curveBlock() const {
+    Block block;
+    block.before = kCurveGap;
+    block.height = m_curve;
+    block.paint = [content = m_content](QPainter& painter, const QRectF& rect) { content->curve.paint(painter, rect); };
+    return block;
+  }
+
+  /// The lanes, as many on each page as there is room for.
+  void addLanes(Flow& flow, qreal reserved) const {
+    const auto& all = m_content->lanes;
+    for (std::size_t from = 0; from < all.lanes.size();) {
+      widgets::LaneTable part;
+      part.tracks = all.tracks;
+      Block block;
+      block.before = kLanesGap;
+      for (std::size_t to = from; to < all.lanes.size(); ++to) {
+        part.lanes.push_back(all.lanes[to]);
+        const widgets::LanesLayout layout(part, m_lanesTheme, lanesWidth(), m_squeezed ? 0 : kNatural, {});
+        const qreal height = layout.headerHeight() + layout.contentHeight();
+        if (part.lanes.size() > 1 && height + block.before > flow.room() - reserved) {
+          part.lanes.pop_back();
+          break;
+        }
+        block.height = height;
+      }
+      from += part.lanes.size();
+      block.paint = [part = std::move(part), theme = m_lanesTheme, insets = lanesInsets(), squeezed = m_squeezed](
+                        QPainter& painter, const QRectF& rect) {
+        const QRectF wide = rect.marginsAdded(insets);
+        const widgets::LanesLayout layout(part, theme, wide.width(), squeezed ? 0 : kNatural, {});
+        painter.setRenderHint(QPainter::Antialiasing);
+        widgets::paintLanes(painter, wide, part, theme, {}, layout);
+      };
+      flow.add(block);
+      if (from < all.lanes.size()) flow.newPage();
+      reserved = 0;
+    }
+  }
+
+  void addNotes(Flow& flow) const {
+    for (const Fact& note : m_notes) flow.add(noteBlock(note, m_theme, width()));
+  }
+
+  QString furtherText() const {
+    QStringList what;
+    if (!m_lanesHere) what << Words::tr("limit lanes");
+    if (!m_tableHere) what << Words::tr("results by thermocouple");
+    if (!m_notesHere) what << Words::tr("limits, sources and how the log was read");
+    return what.join(QStringLiteral(", "));
+  }
+
+  void addFurther(Flow& flow) {
+    flow.newPage();
+    const QString title = Words::tr("%1, continued from page 1: %2").arg(m_document.title, furtherText());
+    flow.add(captionBlock(title, m_theme));
+    if (!m_lanesHere) addLanes(flow, 0);
+    if (!m_tableHere) addTable(flow, m_table, m_theme, width());
+    if (!m_notesHere) {
+      flow.add(captionBlock(Words::tr("Limits, sources and how the log was read"), m_theme));
+      addNotes(flow);
+    }
+  }
+
+  const Style& m_style;
+  widgets::Theme m_theme, m_lanesTheme;
+  desktop::Format m_format;
+  std::shared_ptr<const RunPictures> m_content;
+  QRectF m_area;
+  Table m_table;
+  QList<Fact> m_notes;
+  Document m_document;
+  bool m_lanesHere = true, m_tableHere = true, m_notesHere = true, m_squeezed = false;
+  qreal m_curve = kGoodCurve;
+};
+
+}  // namespace
+
+Document runSheet(const RunRecord& record, const Style& style) { return RunSheet(record, style).make(); }
+
+}  // namespace ovenwright::sheet

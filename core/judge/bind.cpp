@@ -261,6 +261,27 @@ Seat seat_of(const run::Channel& channel, const board::Board* board) {
   return seat;
 }
 
+SeatedSubject subject_of(const run::Channel& channel, const Seat& seat, const window::UncertaintyBudget& uncertainty) {
+  SeatedSubject seated;
+  auto& subject = seated.subject;
+  subject.channel = &channel;
+  subject.instrument_C = uncertainty.instrument_C;
+  subject.x_mm = seat.x_mm;
+  subject.air = seat.kind == board::Kind::kAir;
+  subject.bottom = seat.side == board::Side::kBottom;
+  const bool own = seat.placement && seat.placement->thermocouple;
+  if (!own && uncertainty.tolerance_C) {
+    subject.tolerance = {*uncertainty.tolerance_C, 0};
+    return seated;
+  }
+  const auto tolerance = measure::tolerance_of(own ? *seat.placement->thermocouple : uncertainty.thermocouple);
+  if (tolerance)
+    subject.tolerance = *tolerance;
+  else
+    seated.warning = tolerance.error().message + ": K class 1 is taken for " + seat.name;
+  return seated;
+}
+
 Bound bind_requirements(const run::Run& run, std::span<const window::ProcessWindow> windows,
                         const board::Board* board) {
   Binder binder(run, board);

@@ -6,6 +6,7 @@
 
 #include "core/board/board.h"
 #include "core/judge/judgement.h"
+#include "core/measure/measure.h"
 #include "core/run/run.h"
 #include "core/window/window.h"
 
@@ -43,5 +44,13 @@ struct Seat {
   std::string name;  ///< for people, see seat_of()
 };
 Seat seat_of(const run::Channel& channel, const board::Board* board);
+
+/// A channel as the measures see it, with the tolerance of its own thermocouple, else of the window's. Where that is
+/// not known K class 1 is taken, and `warning` says so.
+struct SeatedSubject {
+  measure::Subject subject;
+  std::string warning;
+};
+SeatedSubject subject_of(const run::Channel& channel, const Seat& seat, const window::UncertaintyBudget& uncertainty);
 
 }  // namespace ovenwright::judge

@@ -120,24 +120,9 @@ class Judge {
   }
 
   measure::Subject subject(std::size_t channel, const window::UncertaintyBudget& uncertainty) {
-    const Seat& seat = seats_[channel];
-    measure::Subject subject;
-    subject.channel = &run_.channels[channel];
-    subject.instrument_C = uncertainty.instrument_C;
-    subject.x_mm = seat.x_mm;
-    subject.air = seat.kind == board::Kind::kAir;
-    subject.bottom = seat.side == board::Side::kBottom;
-    const bool own = seat.placement && seat.placement->thermocouple;
-    if (!own && uncertainty.tolerance_C) {
-      subject.tolerance = {*uncertainty.tolerance_C, 0};
-      return subject;
-    }
-    const auto tolerance = measure::tolerance_of(own ? *seat.placement->thermocouple : uncertainty.thermocouple);
-    if (tolerance)
-      subject.tolerance = *tolerance;
-    else
-      warn(tolerance.error().message + ": K class 1 is taken for " + seat.name);
-    return subject;
+    auto seated = subject_of(run_.channels[channel], seats_[channel], uncertainty);
+    if (!seated.warning.empty()) warn(std::move(seated.warning));
+    return seated.subject;
   }
 
   void evaluate(Group& group, bool uncertainty) {

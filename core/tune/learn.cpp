@@ -8,13 +8,12 @@
 namespace ovenwright::tune {
 namespace {
 
-Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source) {
-  MeasuredRun out;
+/// Reads and cleans the log of a source.
+Result<MeasuredRun> read_run(const oven::Oven& oven, RunSource source) {
   auto reading = log::read(source.log, source.options);
   if (!reading) return reading.error();
-  out.reading = *std::move(reading);
   const check::Setting setting{source.board ? &*source.board : nullptr, &oven, &source.recipe, source.entry_s};
-  auto runs = check::passes(out.reading, setting, source.run);
+  auto runs = check::passes(*reading, setting, source.run);
   if (!runs) return runs.error();
   if (runs->size() > 1)
     return Error{ErrorCode::kBadArgument,
@@ -22,20 +21,8 @@ Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source) {
                  {source.log, 0, 0},
                  {},
                  {}};
-  out.run = std::move(runs->front());
-  if (source.entry_s) {
-    out.entry = {*source.entry_s, 0.3, oven::Entry::Source::kGiven};
-  } else {
-    const auto found = oven::find_entry(out.run, oven, source.recipe, setting.board);
-    if (!found)
-      return Error{ErrorCode::kUndetermined,
-                   "does not show when the board entered the oven: give it with --entry",
-                   {source.log, 0, 0},
-                   {},
-                   {}};
-    out.entry = *found;
-  }
-  out.source = std::move(source);
+  auto out = measured_run(oven, std::move(source), std::move(runs->front()));
+  if (out) out->reading = *std::move(reading);
   return out;
 }
 
@@ -63,21 +50,49 @@ std::string Learned::board_name(std::size_t board_index) const {
   return board && !board->identity.name.empty() ? board->identity.name : "board " + std::to_string(board_index + 1);
 }
 
+Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source, run::Run run) {
+  MeasuredRun out;
+  out.run = std::move(run);
+  if (source.entry_s) {
+    out.entry = {*source.entry_s, 0.3, oven::Entry::Source::kGiven};
+  } else {
+    const auto found = oven::find_entry(out.run, oven, source.recipe, source.board ? &*source.board : nullptr);
+    if (!found)
+      return Error{ErrorCode::kUndetermined,
+                   "does not show when the board entered the oven: give it with --entry",
+                   {source.log, 0, 0},
+                   {},
+                   {}};
+    out.entry = *found;
+  }
+  out.source = std::move(source);
+  return out;
+}
+
 Result<Learned> learn(const oven::Oven& oven, std::vector<RunSource> sources,
                       const std::function<bool(double)>& progress) {
+  std::vector<MeasuredRun> runs;
+  for (auto& source : sources) {
+    auto run = read_run(oven, std::move(source));
+    if (!run) return run.error();
+    runs.push_back(*std::move(run));
+  }
+  return learn_from(oven, std::move(runs), progress);
+}
+
+Result<Learned> learn_from(const oven::Oven& oven, std::vector<MeasuredRun> runs,
+                           const std::function<bool(double)>& progress) {
   Learned out;
+  out.runs = std::move(runs);
   std::vector<std::string> names;
   std::optional<double> liquidus_C;
-  for (auto& source : sources) {
-    auto run = measured_run(oven, std::move(source));
-    if (!run) return run.error();
-    const auto name = name_of_board(*run);
+  for (auto& run : out.runs) {
+    const auto name = name_of_board(run);
     const auto known = std::ranges::find(names, name);
-    run->board_index = static_cast<std::size_t>(known - names.begin());
+    run.board_index = static_cast<std::size_t>(known - names.begin());
     if (known == names.end()) names.push_back(name);
-    for (const auto& window : run->source.windows)
+    for (const auto& window : run.source.windows)
       if (!liquidus_C) liquidus_C = window.liquidus_C;
-    out.runs.push_back(*std::move(run));
   }
   out.boards = names.size();
   std::vector<heat::RunInput> inputs;

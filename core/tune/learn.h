@@ -39,6 +39,10 @@ struct MeasuredRun {
   std::size_t board_index = 0;
 };
 
+/// A run that is open already, with its entry: given, else found. `source.log` only names it.
+/// Errors: kUndetermined where the run does not show the entry and none is given.
+Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source, run::Run run);
+
 /// An oven and its boards, learned from runs.
 struct Learned {
   std::vector<MeasuredRun> runs;
@@ -58,5 +62,8 @@ struct Learned {
 /// trace is left.
 Result<Learned> learn(const oven::Oven& oven, std::vector<RunSource> sources,
                       const std::function<bool(double)>& progress = {});
+/// The same from runs that were read already.
+Result<Learned> learn_from(const oven::Oven& oven, std::vector<MeasuredRun> runs,
+                           const std::function<bool(double)>& progress = {});
 
 }  // namespace ovenwright::tune

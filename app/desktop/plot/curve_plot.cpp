@@ -46,7 +46,10 @@ CurvePlot::CurvePlot(QWidget* parent)
   const auto range_changed = [this](const QCPRange& now, const QCPRange& before) {
     if (!m_scene.view) return;
     const double origin = m_scene.view->origin_s();
-    const double first = std::min(m_scene.view->run().from_s - origin, 0.0), last = m_scene.view->run().to_s - origin;
+    const double first = std::min(m_scene.view->run().from_s - origin, 0.0);
+    double last = m_scene.view->run().to_s - origin;
+    for (const auto& behind : m_scene.behind) last = std::max(last, behind.view->run().to_s - origin);
+    m_whole = false;
     const double size = std::clamp(now.size(), kNarrowest_s, std::max(kNarrowest_s, 1.2 * (last - first)));
     // The log's ends can be brought to the middle and no further, so that the curves are never lost.
     const double middle = now.size() == size ? now.center() : before.center();
@@ -80,6 +83,10 @@ void CurvePlot::buildLayers() {
   using C = const Canvas&;
   add(QStringLiteral("bands"), [this](P p, C c) { paintBands(p, c, m_scene); });
   add(QStringLiteral("zones"), [this](P p, C c) { paintZoneBorders(p, c, m_scene); });
+  add(QStringLiteral("behind"), [this](P p, C c) {
+    paintErrorBands(p, c, m_scene, m_hidden);
+    paintBehind(p, c, m_scene, m_hidden);
+  });
   add(QStringLiteral("halos"), [this](P p, C c) { paintHalos(p, c, m_scene); });
   add(QStringLiteral("curves"), [this](P p, C c) {
     if (m_rawShown) paintRawSamples(p, c, m_scene, m_hidden);
@@ -153,14 +160,15 @@ void CurvePlot::setFormat(const Format& format) {
 }
 
 void CurvePlot::setScene(Scene scene) {
-  const bool same_run = m_scene.view && scene.view && &m_scene.view->run() == &scene.view->run();
+  const auto subject = [](const Scene& of) { return of.subject ? of.subject.get() : of.view.get(); };
+  const bool same_run = m_scene.view && scene.view && &subject(m_scene)->run() == &subject(scene)->run();
   m_scene = std::move(scene);
   styleAxes();
   if (!same_run) {
     m_cursor_s.reset();
     m_hidden.assign(m_scene.view ? m_scene.view->channels().size() : 0, false);
-    showWhole();
   }
+  if (!same_run || (m_whole && m_scene.subject)) showWhole();
   replot();
 }
 
@@ -204,15 +212,21 @@ void CurvePlot::panBy(double fraction) {
 void CurvePlot::showWhole() {
   if (!m_scene.view) return;
   const double origin = m_scene.view->origin_s();
-  double highest_C = 0;
-  for (const auto& channel : m_scene.view->channels()) highest_C = std::max(highest_C, channel.look.peak_C.value_or(0));
+  double highest_C = 0, end_s = 0;
+  const auto include = [&](const RunView& view) {
+    for (const auto& channel : view.channels()) highest_C = std::max(highest_C, channel.look.peak_C.value_or(0));
+    end_s = std::max(end_s, view.run().to_s);
+  };
+  include(*m_scene.view);
+  for (const auto& behind : m_scene.behind) include(*behind.view);
   for (const auto& band : m_scene.bands) highest_C = std::max(highest_C, band.to_C);
   const bool fahrenheit = m_format.temperatureUnit() == TemperatureUnit::kFahrenheit;
   const double step = fahrenheit ? kYStep_F : kYStep_C;
   const double highest = m_format.shown(highest_C, Format::Quantity::kTemperature);
   m_plot->yAxis->setRange(0, std::max(step, (std::floor(highest / step) + 1) * step));
   const double from = m_scene.view->entry() ? 0 : m_scene.view->run().from_s;
-  m_plot->xAxis->setRange(from, std::max(from + kNarrowest_s, (m_scene.view->run().to_s - origin) * 1.01));
+  m_plot->xAxis->setRange(from, std::max(from + kNarrowest_s, (end_s - origin) * 1.01));
+  m_whole = true;
   replot();
   emit viewChanged();
 }

@@ -83,6 +83,7 @@ class CurvePlot : public QWidget {
   Scene m_scene;
   std::vector<bool> m_hidden;
   bool m_rawShown = false;
+  bool m_whole = true;  // the whole run is seen: another scene of it is shown whole too
   double m_leastLeft = 0, m_leastRight = 0;
   std::optional<double> m_cursor_s;
   std::vector<PlacedCallOut> m_callOuts;  // as they were painted last, to be hit

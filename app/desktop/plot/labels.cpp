@@ -21,14 +21,18 @@ constexpr double kKeyPadding_px = 8, kKeySample_px = 28, kKeyGap_px = 8;
 Key tableOf(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, std::optional<double> cursor_s) {
   const Format& format = *canvas.format;
   Key key;
-  key.heading = cursor_s ? cursorHeading(scene, format, *cursor_s)
-                         : Words::tr("Hottest to coldest, peak %1").arg(format.unit(Format::Quantity::kTemperature));
+  const QString degrees = format.unit(Format::Quantity::kTemperature);
+  key.heading = cursor_s        ? cursorHeading(scene, format, *cursor_s)
+                : scene.subject ? Words::tr("Predicted peak, %1").arg(degrees)
+                                : Words::tr("Hottest to coldest, peak %1").arg(degrees);
   for (const std::size_t channel : scene.view->hottestFirst()) {
     const auto& shown = scene.view->channels()[channel];
     if (!shown.trace || (channel < hidden.size() && hidden[channel])) continue;
     const double value_C = cursor_s ? shown.trace->at(*cursor_s) : *shown.look.peak_C;
     key.rows.push_back({channel, std::isfinite(value_C) ? format.temperature(value_C) : QStringLiteral("–")});
   }
+  for (const auto& behind : scene.behind) key.behind.push_back(&behind);
+  key.errorBand = std::ranges::any_of(scene.errorBand_C, [](const auto& band_C) { return !band_C.empty(); });
   return key;
 }
 
@@ -40,10 +44,13 @@ QSizeF sizeOf(const Key& key, const Canvas& canvas, const Scene& scene) {
     name = std::max(name, body.horizontalAdvance(scene.view->channels()[row.channel].look.name));
     value = std::max(value, body.horizontalAdvance(row.value));
   }
+  for (const auto* behind : key.behind)
+    name = std::max(name, body.horizontalAdvance(behind->name) - value - theme.px(kKeyGap_px));
   name = std::min(name, theme.px(180));
   const double row = theme.px(kKeySample_px + 3 * kKeyGap_px) + name + value;
   return {std::max(row, heading.horizontalAdvance(key.heading)) + 2 * theme.px(kKeyPadding_px),
-          heading.height() + double(key.rows.size()) * body.height() + 2 * theme.px(kKeyPadding_px - 2)};
+          heading.height() + double(key.rows.size() + key.behind.size() + key.errorBand) * body.height() +
+              2 * theme.px(kKeyPadding_px - 2)};
 }
 
 /// Whether any curve passes through a rectangle.
@@ -128,6 +135,27 @@ void paintKey(QPainter& painter, const Canvas& canvas, const Scene& scene, const
     const double room = text.width() - metrics.horizontalAdvance(row.value) - gap;
     painter.drawText(text, Qt::AlignLeft | Qt::AlignVCenter,
                      metrics.elidedText(shown.look.name, Qt::ElideMiddle, room));
+  }
+  painter.setOpacity(1);
+  const auto add = [&](const QString& name) {
+    line = QRectF(line.left(), line.bottom(), line.width(), metrics.height());
+    painter.setPen(theme.secondary);
+    const double room = line.width() - sample - gap;
+    painter.drawText(line.adjusted(sample + gap, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                     metrics.elidedText(name, Qt::ElideMiddle, room));
+    return QRectF(line.left(), line.top(), sample, line.height());
+  };
+  for (const auto* behind : key.behind) {
+    const QRectF at = add(behind->name);
+    QPen pen = behindPen(theme, 0, behind->tag.isEmpty());
+    pen.setColor(theme.secondary);
+    painter.setPen(pen);
+    painter.drawLine(QPointF(at.left(), at.center().y()), QPointF(at.right(), at.center().y()));
+  }
+  if (key.errorBand) {
+    const QRectF at = add(Words::tr("error band, 95 %"));
+    painter.fillRect(at.adjusted(0, at.height() / 4, 0, -at.height() / 4),
+                     widgets::mixed(theme.panel, theme.text, kErrorBandOpacity));
   }
   painter.restore();
 }

@@ -16,6 +16,8 @@ struct Key {
     QString value;
   };
   std::vector<Row> rows;
+  std::vector<const Scene::Behind*> behind;
+  bool errorBand = false;
 };
 
 /// The key for the top left of the axes; its rect is empty where the plot is too low or there are too many channels.

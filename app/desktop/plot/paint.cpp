@@ -164,6 +164,65 @@ void paintCurves(QPainter& painter, const Canvas& canvas, const Scene& scene, co
   painter.restore();
 }
 
+QPen behindPen(const widgets::Theme& theme, std::size_t style, bool measured) {
+  QPen pen(theme.thermocouple(style).color, theme.line(measured ? 1.3 : 1.2), Qt::CustomDashLine);
+  pen.setDashPattern(measured ? QList<qreal>{1, 2.2} : QList<qreal>{5, 2, 1, 2});
+  pen.setCapStyle(Qt::FlatCap);
+  return pen;
+}
+
+void paintBehind(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden) {
+  const auto& theme = *canvas.theme;
+  painter.save();
+  painter.setClipRect(canvas.area);
+  painter.setFont(theme.font(11, true));
+  const QFontMetricsF metrics(painter.font());
+  for (const auto& behind : scene.behind) {
+    const auto& channels = behind.view->channels();
+    for (std::size_t channel = 0; channel < channels.size(); ++channel) {
+      const auto& shown = channels[channel];
+      if (!shown.trace || (channel < hidden.size() && hidden[channel])) continue;
+      painter.setOpacity(strength(scene, channel));
+      painter.setPen(behindPen(theme, shown.look.style, behind.tag.isEmpty()));
+      const auto time_s = shown.trace->time_s();
+      for (const auto& line : course(canvas, shown, time_s.front(), time_s.back())) painter.drawPolyline(line);
+      if (behind.tag.isEmpty()) continue;
+      const QPointF peak(canvas.mapping.x(shown.peak_s), canvas.mapping.y(*shown.look.peak_C));
+      const double width = metrics.horizontalAdvance(behind.tag) + theme.px(4);
+      const QRectF plate(peak.x() - width / 2, peak.y() - metrics.height() - theme.px(1), width, metrics.height());
+      painter.fillRect(plate, theme.panel);
+      painter.drawText(plate, Qt::AlignCenter, behind.tag);
+    }
+  }
+  painter.restore();
+}
+
+void paintErrorBands(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden) {
+  painter.save();
+  painter.setClipRect(canvas.area);
+  painter.setPen(Qt::NoPen);
+  for (std::size_t channel = 0; channel < scene.errorBand_C.size(); ++channel) {
+    const auto& shown = scene.view->channels()[channel];
+    const auto& band_C = scene.errorBand_C[channel];
+    if (!shown.trace || band_C.empty() || (channel < hidden.size() && hidden[channel])) continue;
+    const auto time_s = shown.trace->time_s(), temperature_C = shown.trace->temperature_C();
+    QPolygonF above, below;
+    double last = -1e9;
+    for (std::size_t i = 0; i < band_C.size(); ++i) {
+      const double x = canvas.mapping.x(time_s[i]);
+      if (x < last + 1 && i + 1 < band_C.size()) continue;  // a point for each pixel
+      last = x;
+      above << QPointF(x, canvas.mapping.y(temperature_C[i] + band_C[i]));
+      below << QPointF(x, canvas.mapping.y(temperature_C[i] - band_C[i]));
+    }
+    std::ranges::reverse(below);
+    painter.setBrush(
+        faded(canvas.theme->thermocouple(shown.look.style).color, kErrorBandOpacity * strength(scene, channel)));
+    painter.drawPolygon(above + below);
+  }
+  painter.restore();
+}
+
 void paintBarbs(QPainter& painter, const Canvas& canvas, const Scene& scene) {
   const auto& theme = *canvas.theme;
   painter.save();

@@ -1,4 +1,5 @@
 #pragma once
+#include <QPen>
 #include <QRectF>
 #include <optional>
 #include <vector>
@@ -30,6 +31,13 @@ void paintHalos(QPainter& painter, const Canvas& canvas, const Scene& scene);
 /// The curves, coldest first; stretches that were removed are dotted in a dotted frame, never a curve.
 /// @param hidden  channel indexes that are not drawn
 void paintCurves(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden);
+/// Runs behind the curves: the measured one dotted, predictions dash-dotted with their letters at the peaks.
+void paintBehind(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden);
+/// Prediction ± its error band.
+void paintErrorBands(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden);
+/// The pen of a run behind the curves, in a thermocouple's colour.
+QPen behindPen(const widgets::Theme& theme, std::size_t style, bool measured);
+constexpr double kErrorBandOpacity = 0.18;
 void paintBarbs(QPainter& painter, const Canvas& canvas, const Scene& scene);
 void paintPeaks(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden);
 /// The dashed lines of the chosen result down to the time axis, with a label, or a bracket for an interval.

@@ -35,7 +35,19 @@ struct Scene {
     QString label;
   };
 
+  /// Another run of the same board behind the curves, to be compared: as it was measured, or predicted for another
+  /// recipe.
+  struct Behind {
+    std::shared_ptr<const RunView> view;
+    QString name;  ///< in the key
+    QString tag;   ///< at its peaks: a letter; empty: the measured run, dotted
+  };
+
   std::shared_ptr<const RunView> view;
+  std::vector<Behind> behind;
+  std::vector<std::vector<double>> errorBand_C;  ///< by channel and sample of `view`, half width; empty where none
+  std::shared_ptr<const RunView> subject;        ///< of a prediction: the run that it is for; plots keep what is zoomed
+                                                 ///< to and hidden for one subject
   std::vector<Band> bands;
   std::vector<double> zoneBorders_s;
   std::vector<Stretch> stretches;

@@ -117,6 +117,7 @@ void LaneBodyPainter::paintMark(std::size_t lane, std::size_t index) {
   } else if (mark.state == LaneMark::State::kUndetermined) {
     paintUndetermined(mark, center, look.color);
   } else if (mark.s) {
+    if (mark.measured && !m_layout.grouped(lane)) paintMeasured(mark, center);
     const bool offScale = std::abs(*mark.s) > kLaneReach;
     if (offScale)
       paintEdgeArrow(mark, center.y());
@@ -126,6 +127,14 @@ void LaneBodyPainter::paintMark(std::size_t lane, std::size_t index) {
     if (mark.signal) paintRing(m_painter, center, radius, m_theme);
   }
   m_painter.restore();
+}
+
+void LaneBodyPainter::paintMeasured(const LaneMark& mark, const QPointF& center) {
+  const qreal x = m_layout.columns().body.clampedX(*mark.measured), tick = m_theme.px(2.6);
+  m_painter.setPen(flat(m_theme.quiet, m_theme.line(0.8)));
+  m_painter.drawLine(QPointF(x, center.y()), center);
+  m_painter.setPen(flat(m_theme.quiet, m_theme.line(1.6)));
+  m_painter.drawLine(QPointF(x, center.y() - tick), QPointF(x, center.y() + tick));
 }
 
 void LaneBodyPainter::paintWhisker(const LaneMark& mark, const QPointF& center, const QColor& ink) {

@@ -19,6 +19,7 @@ class LaneBodyPainter {
   void paintGroup(std::size_t lane);
   void paintGroupEnd(std::size_t lane, std::size_t mark, bool low);
   void paintMark(std::size_t lane, std::size_t mark);
+  void paintMeasured(const LaneMark& mark, const QPointF& center);
   void paintWhisker(const LaneMark& mark, const QPointF& center, const QColor& ink);
   void paintUndetermined(const LaneMark& mark, const QPointF& center, const QColor& ink);
   void paintEdgeArrow(const LaneMark& mark, qreal y);

@@ -309,4 +309,24 @@ LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels)
   return table;
 }
 
+LaneTable predictedLaneTable(const judge::Judgement& predicted, const judge::Judgement& measured,
+                             const Channels& channels) {
+  LaneTable table = laneTable(predicted, channels);
+  const Wording wording;
+  for (Lane& lane : table.lanes)
+    for (LaneMark& mark : lane.marks) {
+      const judge::Outcome& now = predicted.all(mark.outcome);
+      for (std::size_t i = 0; i < measured.all_size(); ++i) {
+        const judge::Outcome& then = measured.all(i);
+        if (then.window != now.window || then.requirement != now.requirement || then.channel != now.channel) continue;
+        const auto scale = scaleOf(now);
+        if (scale && then.value.value) mark.measured = scale->position(*then.value.value);
+        mark.tip += u'\n' + Wording::tr("measured: %1").arg(wording.valueWithUnit(then));
+        mark.spoken += QStringLiteral(", ") + Wording::tr("measured: %1").arg(wording.valueWithUnit(then));
+        break;
+      }
+    }
+  return table;
+}
+
 }  // namespace ovenwright::widgets

@@ -22,6 +22,7 @@ struct LaneMark {
   std::optional<double> s;
   std::optional<std::array<double, 2>> whisker;  ///< v − U, v + U
   std::optional<std::array<double, 2>> range;    ///< of the three fills of a gap
+  std::optional<double> measured;                ///< s of what was measured, where the lane shows a prediction
   bool atLeast = false;
   judge::Verdict verdict = judge::Verdict::kUndetermined;
   bool signal = false;  ///< fail or conditional fail of a required result
@@ -71,5 +72,10 @@ struct LaneTable {
 /// Groups the results into lanes in the window's order, board requirements last. Of two results on one thermocouple in
 /// one lane (a joint limit and a part limit) the worse one is shown.
 LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels);
+
+/// Lanes of a prediction: each mark is tied to what was measured on the same thermocouple, and tells it.
+/// @param measured  judged by the same windows
+LaneTable predictedLaneTable(const judge::Judgement& predicted, const judge::Judgement& measured,
+                             const Channels& channels);
 
 }  // namespace ovenwright::widgets

@@ -11,6 +11,7 @@
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/widgets/zone_strip.h"
@@ -54,22 +55,37 @@ void MainWindow::buildActions() {
   QAction* copy_table = addAction(edit, tr("Copy the &table"), {}, [this] { copyText(); });
   QAction* copy_picture =
       addAction(edit, tr("Copy the &picture"), Qt::CTRL | Qt::SHIFT | Qt::Key_C, [this] { copyPicture(); });
-  QAction* find = addAction(edit, tr("&Find in the table"), QKeySequence::Find, [this] { m_check->find(); });
+  QAction* find = addAction(edit, tr("&Find in the table"), QKeySequence::Find, [this] {
+    showTask(Task::kCheck);
+    m_check->find();
+  });
 
   QMenu* view = menuBar()->addMenu(tr("&View"));
-  QAction* zoom_in = addAction(view, tr("Zoom &in"), QKeySequence::ZoomIn, [this] { m_check->plot()->zoomBy(1.5); });
-  QAction* zoom_out =
-      addAction(view, tr("Zoom &out"), QKeySequence::ZoomOut, [this] { m_check->plot()->zoomBy(1 / 1.5); });
-  QAction* whole = addAction(view, tr("&Whole run"), Qt::CTRL | Qt::Key_0, [this] { m_check->plot()->showWhole(); });
+  addAction(view, tr("&Check"), Qt::CTRL | Qt::Key_1, [this] { showTask(Task::kCheck); });
+  addAction(view, tr("T&une"), Qt::CTRL | Qt::Key_2, [this] { showTask(Task::kTune); });
+  view->addSeparator();
+  QAction* zoom_in = addAction(view, tr("Zoom &in"), QKeySequence::ZoomIn, [this] { plot()->zoomBy(1.5); });
+  QAction* zoom_out = addAction(view, tr("Zoom &out"), QKeySequence::ZoomOut, [this] { plot()->zoomBy(1 / 1.5); });
+  QAction* whole = addAction(view, tr("&Whole run"), Qt::CTRL | Qt::Key_0, [this] { plot()->showWhole(); });
   QAction* raw = addAction(view, tr("&Raw samples"), {}, {});
   raw->setCheckable(true);
   connect(raw, &QAction::toggled, this, [this](bool on) { m_check->plot()->setRawSamplesShown(on); });
   view->addSeparator();
-  QAction* panel = addAction(view, tr("&How this number came about"), Qt::Key_F9,
-                             [this] { m_check->setPanelShown(!m_check->isPanelShown()); });
+  QAction* panel = addAction(view, tr("Panel at the rig&ht"), Qt::Key_F9, [this] {
+    if (m_task == Task::kTune) {
+      m_tune->setPanelShown(!m_tune->isPanelShown());
+    } else {
+      m_check->setPanelShown(!m_check->isPanelShown());
+    }
+  });
   panel->setCheckable(true);
-  panel->setChecked(m_check->isPanelShown());
-  connect(m_check, &CheckPage::panelShownChanged, panel, &QAction::setChecked);
+  const auto sync_panel = [this, panel] {
+    panel->setChecked(m_task == Task::kTune ? m_tune->isPanelShown() : m_check->isPanelShown());
+  };
+  sync_panel();
+  connect(m_check, &CheckPage::panelShownChanged, panel, sync_panel);
+  connect(m_tune, &TunePage::panelShownChanged, panel, sync_panel);
+  connect(this, &MainWindow::taskChanged, panel, sync_panel);
   QAction* next =
       addAction(view, tr("&Next result that is not a pass"), Qt::Key_F8, [this] { m_check->stepProblem(1); });
   QAction* previous = addAction(view, tr("&Previous result that is not a pass"), Qt::SHIFT | Qt::Key_F8,
@@ -148,6 +164,7 @@ void MainWindow::buildActions() {
     if (inside(m_check->plot())) part = QStringLiteral("plot");
     if (inside(m_check->strip())) part = QStringLiteral("strip");
     if (inside(m_check->lanes())) part = QStringLiteral("lanes");
+    if (inside(m_tune)) part = QStringLiteral("tune");
     if (inside(m_import)) part = QStringLiteral("import");
     if (inside(m_editor)) part = QStringLiteral("window");
     m_help->showAbout(part);
@@ -224,20 +241,25 @@ void MainWindow::openDemo() {
   m_document->open({log, {}, QFileInfo(log).fileName()}, std::move(setup));
 }
 
+CurvePlot* MainWindow::plot() { return m_task == Task::kTune ? m_tune->plot() : m_check->plot(); }
+
 void MainWindow::copyText() {
   QApplication::clipboard()->setText(m_check->copyText());
   note(tr("The table is on the clipboard, with headings."));
 }
 
 void MainWindow::copyPicture() {
-  QApplication::clipboard()->setPixmap(m_check->picture());
+  QApplication::clipboard()->setPixmap(m_task == Task::kTune ? m_tune->picture() : m_check->picture());
   note(tr("The picture is on the clipboard."));
 }
 
 void MainWindow::stepPart(int by) {
   QList<QWidget*> parts{m_choosers, m_sentence};
   if (m_document->current()) {
-    parts << (m_shown == m_import ? m_import->parts() : m_shown == m_editor ? m_editor->parts() : m_check->parts());
+    parts << (m_shown == m_import     ? m_import->parts()
+              : m_shown == m_editor   ? m_editor->parts()
+              : m_task == Task::kTune ? m_tune->parts()
+                                      : m_check->parts());
   } else {
     parts << static_cast<QWidget*>(m_pages->currentWidget());
   }

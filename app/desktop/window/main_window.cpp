@@ -21,6 +21,7 @@
 #include "app/desktop/import/reading_choices.h"
 #include "app/desktop/import/reading_panel.h"
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/glyphs.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/window/appearance.h"
@@ -87,6 +88,7 @@ MainWindow::MainWindow(Document* document, Settings* settings)
       m_pages(new QStackedWidget),
       m_empty(new EmptyPage(document, m_profiles)),
       m_check(new CheckPage(document, settings)),
+      m_tune(new TunePage(document, settings)),
       m_layouts(std::make_unique<LayoutMemory>(settings)),
       m_import(new ImportPage(document, m_layouts.get())),
       m_editor(new WindowPage(document)),
@@ -128,6 +130,22 @@ MainWindow::MainWindow(Document* document, Settings* settings)
   connect(m_check, &CheckPage::boardWanted, m_choosers, &ChooserBar::showBoard);
   connect(m_check, &CheckPage::windowWanted, this,
           [this](std::size_t of, std::size_t requirement) { showWindowEditor(of, int(requirement)); });
+  connect(m_tune, &TunePage::sentenceChanged, this, [this] {
+    if (m_task == Task::kTune) refreshSentence();
+  });
+  connect(m_tune, &TunePage::ovenWanted, m_choosers, &ChooserBar::showOven);
+  connect(m_tune, &TunePage::entryWanted, this, [this] {
+    showImport();
+    m_import->readingPanel()->focusEntry();
+  });
+  connect(m_tune, &TunePage::noted, this, &MainWindow::note);
+  connect(m_tune, &TunePage::troubled, this, [this](const QString& title, const Error& error) {
+    showNotice({title, errorText(error), {}});
+  });
+  connect(m_tune, &TunePage::undone, this, [this] { showTask(Task::kTune); });
+  connect(m_rail, &QListWidget::currentRowChanged, this, [this](int row) {
+    if (row >= 0) showTask(Task(row));
+  });
   connect(m_profiles, &ProfileMenus::editWindowWanted, this, [this] { showWindowEditor(); });
   connect(m_editor, &WindowPage::done, this, &MainWindow::showResult);
   connect(m_editor, &WindowPage::noted, this, &MainWindow::note);
@@ -177,7 +195,7 @@ MainWindow::~MainWindow() = default;
 
 void MainWindow::buildLayout() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  m_rail->addItem(tr("Check"));
+  m_rail->addItems({tr("Check"), tr("Tune")});
   m_rail->setCurrentRow(0);
   m_rail->setItemDelegate(new RailDelegate(m_rail));
   m_rail->setAccessibleName(tr("Tasks"));
@@ -198,6 +216,7 @@ void MainWindow::buildLayout() {
 
   m_pages->addWidget(m_empty);
   m_pages->addWidget(m_check);
+  m_pages->addWidget(m_tune);
   m_pages->addWidget(m_import);
   m_pages->addWidget(m_editor);
   auto* sentence_block = new QWidget;
@@ -235,13 +254,15 @@ void MainWindow::buildLayout() {
 void MainWindow::setFormat() {
   m_format = Format(m_settings->temperatureUnit(), m_settings->speedUnit(), QLocale());
   m_check->setFormat(m_format);
+  m_tune->setFormat(m_format);
   m_import->setFormat(m_format);
   refreshSentence();
   refreshStatus();
 }
 
 void MainWindow::refreshPage() {
-  QWidget* page = m_document->current() ? static_cast<QWidget*>(m_check) : m_empty;
+  QWidget* page = m_empty;
+  if (m_document->current()) page = m_task == Task::kTune ? static_cast<QWidget*>(m_tune) : m_check;
   if (m_shown) page = m_shown;
   m_pages->setCurrentWidget(page);
   const auto* log = m_document->current();
@@ -261,7 +282,9 @@ void MainWindow::refreshSentence() {
     m_sentence->setContent(readingSentence(*activity, m_format));
   } else if (m_notice) {
     m_sentence->setContent(noticeSentence(*m_notice));
-  } else if (const auto view = m_document->view()) {
+  } else if (const auto view = m_document->view(); view && m_task == Task::kTune) {
+    m_sentence->setContent(m_tune->sentence());
+  } else if (view) {
     m_sentence->setContent(
         widgets::sentenceOf(view->judgement(), view->entry() ? std::optional(view->entry()->at_s) : std::nullopt));
   } else if (!activity) {
@@ -320,6 +343,10 @@ void MainWindow::followLink(const widgets::SentenceLink& link) {
     m_document->dismissFailure();
     refreshSentence();
     if (act) act();
+    return;
+  }
+  if (m_task == Task::kTune && !link.command.isEmpty()) {
+    m_tune->follow(link);
     return;
   }
   switch (link.kind) {
@@ -413,6 +440,16 @@ void MainWindow::showWindowEditor(std::size_t window, int requirement) {
 void MainWindow::showResult() {
   m_shown = nullptr;
   refreshPage();
+}
+
+void MainWindow::showTask(Task task) {
+  m_rail->setCurrentRow(int(task));
+  if (m_task == task && !m_shown) return;
+  m_task = task;
+  m_shown = nullptr;
+  refreshPage();
+  refreshSentence();
+  emit taskChanged();
 }
 
 void MainWindow::showDropFrame(int logs) { m_dropFrame->showFor(logs); }

@@ -23,12 +23,14 @@ namespace ovenwright::desktop {
 
 class CheckPage;
 class ChooserBar;
+class CurvePlot;
 class DropFrame;
 class EmptyPage;
 class HelpWindow;
 class ImportPage;
 class LayoutMemory;
 class ProfileMenus;
+class TunePage;
 class WindowPage;
 
 /// The one window: rail of tasks, bar of choosers, sentence, the page of the task, status line. Logs can be dropped on
@@ -40,7 +42,12 @@ class MainWindow : public QMainWindow {
   ~MainWindow() override;
 
   ProfileMenus* profiles() { return m_profiles; }
+  /// The tasks of the rail, in its order.
+  enum class Task { kCheck, kTune };
+  Task task() const { return m_task; }
+  void showTask(Task task);
   CheckPage* checkPage() { return m_check; }
+  TunePage* tunePage() { return m_tune; }
   widgets::Sentence* sentence() { return m_sentence; }
   void openDemo();
   void showNotice(const Notice& notice);
@@ -48,6 +55,9 @@ class MainWindow : public QMainWindow {
   void showWindowEditor(std::size_t window = 0, int requirement = -1);
   void showResult();  ///< back from either
   void showDropFrame(int logs);
+
+ signals:
+  void taskChanged();
 
  protected:
   void dragEnterEvent(QDragEnterEvent* event) override;
@@ -64,6 +74,7 @@ class MainWindow : public QMainWindow {
   void openLogs();
   void paste();
   void openMime(const QMimeData& dropped);
+  CurvePlot* plot();  // of the task that is shown
   void copyText();
   void copyPicture();
   void stepPart(int by);
@@ -90,6 +101,8 @@ class MainWindow : public QMainWindow {
   QStackedWidget* m_pages;
   EmptyPage* m_empty;
   CheckPage* m_check;
+  TunePage* m_tune;
+  Task m_task = Task::kCheck;
   std::unique_ptr<LayoutMemory> m_layouts;
   ImportPage* m_import;
   WindowPage* m_editor;

@@ -7,6 +7,9 @@
 
 #include "app/desktop/document/document.h"
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/tune/suggestion_card.h"
+#include "app/desktop/tune/suggestions_panel.h"
+#include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/window/check_page.h"
 #include "app/desktop/window/main_window.h"
@@ -21,9 +24,15 @@ constexpr int kNotWritten = 4;
 }  // namespace
 
 QStringList Screenshot::states() {
-  return {QStringLiteral("chosen"), QStringLiteral("table"),   QStringLiteral("board"), QStringLiteral("import"),
-          QStringLiteral("window"), QStringLiteral("reading"), QStringLiteral("drop"),  QStringLiteral("cursor"),
-          QStringLiteral("zoomed"), QStringLiteral("raw"),     QStringLiteral("panel")};
+  return {QStringLiteral("chosen"),      QStringLiteral("table"),
+          QStringLiteral("board"),       QStringLiteral("import"),
+          QStringLiteral("window"),      QStringLiteral("reading"),
+          QStringLiteral("drop"),        QStringLiteral("cursor"),
+          QStringLiteral("zoomed"),      QStringLiteral("raw"),
+          QStringLiteral("panel"),       QStringLiteral("tune"),
+          QStringLiteral("tune-edited"), QStringLiteral("tune-suggestions"),
+          QStringLiteral("tune-shown"),  QStringLiteral("tune-settings"),
+          QStringLiteral("tune-kept"),   QStringLiteral("tune-panel")};
 }
 
 Screenshot::Screenshot(Document* document, MainWindow* window, Request request)
@@ -35,6 +44,10 @@ Screenshot::Screenshot(Document* document, MainWindow* window, Request request)
 void Screenshot::whenReady() {
   if (m_document->isBusy()) {
     QTimer::singleShot(kPoll_ms, this, &Screenshot::whenReady);
+    return;
+  }
+  if (m_request.state.startsWith(QStringLiteral("tune"))) {
+    stepTune();
     return;
   }
   enterState();
@@ -57,6 +70,46 @@ void Screenshot::enterState() {
   if (state == u"zoomed") page->plot()->zoomBy(4, view ? std::optional(0.75 * view->run().to_s) : std::nullopt);
   if (state == u"raw") page->plot()->setRawSamplesShown(true);
   if (state == u"cursor" && view) page->plot()->setCursor_s(0.6 * view->run().to_s);
+}
+
+void Screenshot::stepTune() {
+  TunePage* page = m_window->tunePage();
+  TuneSession* session = page->session();
+  const QString& state = m_request.state;
+  if (session->isBusy()) {
+    QTimer::singleShot(kPoll_ms, this, &Screenshot::stepTune);
+    return;
+  }
+  const auto* bench = session->bench();
+  const bool ready = session->state() == TuneSession::State::kReady;
+  const auto edit = [&] {
+    session->setField({RecipeField::Kind::kTop, 0}, bench->measured.top_C[0] - 14, -1);
+    session->setField({RecipeField::Kind::kTop, 7}, bench->measured.top_C[7] + 10, -1);
+    session->setField({RecipeField::Kind::kSpeed, 0}, bench->measured.speed_mm_per_min - 38, -1);
+  };
+  const bool searches = state == u"tune-suggestions" || state == u"tune-shown" || state == u"tune-settings";
+  if (m_step == 0) {
+    m_window->showTask(MainWindow::Task::kTune);
+  } else if (m_step == 1 && ready && (state == u"tune-edited" || state == u"tune-kept")) {
+    edit();
+  } else if (m_step == 1 && ready && searches) {
+    session->suggest();
+  } else if (m_step == 1 && state == u"tune-panel") {
+    page->setPanelShown(true);
+  } else if (m_step == 2 && state == u"tune-shown" && bench && bench->report && !bench->report->suggestions.empty()) {
+    session->takeOver({}, bench->report->suggestions.front().recipe);
+  } else if (m_step == 2 && state == u"tune-settings") {
+    page->panel()->showSettings();
+  } else if (m_step == 2 && ready && state == u"tune-kept") {
+    session->keepPrediction();
+    session->setField({RecipeField::Kind::kTop, 9}, bench->measured.top_C[9] + 4, -1);
+    page->setAllCurvesShown(true);
+  } else if (m_step > 2) {
+    QTimer::singleShot(kDrawn_ms, this, &Screenshot::take);
+    return;
+  }
+  ++m_step;
+  QTimer::singleShot(kPoll_ms, this, &Screenshot::stepTune);
 }
 
 void Screenshot::take() {

@@ -25,6 +25,7 @@ class Screenshot : public QObject {
  private:
   void whenReady();
   void enterState();
+  void stepTune();  // until nothing is learned, predicted or searched any more
   void take();
 
   Document* m_document;

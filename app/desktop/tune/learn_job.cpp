@@ -1,0 +1,50 @@
+#include "app/desktop/tune/learn_job.h"
+
+#include <QPromise>
+#include <QtConcurrent>
+
+namespace ovenwright::desktop {
+namespace {
+
+constexpr int kProgressSteps = 100;
+
+}  // namespace
+
+LearnJob::LearnJob(QObject* parent) : QObject(parent) {
+  connect(&m_watcher, &QFutureWatcherBase::finished, this, &LearnJob::conclude);
+  connect(&m_watcher, &QFutureWatcherBase::progressValueChanged, this,
+          [this](int value) { emit progressChanged(double(value) / kProgressSteps); });
+}
+
+LearnJob::~LearnJob() {
+  m_watcher.disconnect(this);
+  m_watcher.cancel();
+  m_watcher.waitForFinished();
+}
+
+void LearnJob::start(TuneInput input) {
+  m_watcher.cancel();
+  m_watcher.setFuture(QtConcurrent::run([input = std::move(input)](QPromise<Outcome>& promise) {
+    promise.setProgressRange(0, kProgressSteps);
+    auto outcome = TuneModel::learn(input, [&promise](double done) {
+      promise.setProgressValue(int(kProgressSteps * done));
+      return !promise.isCanceled();
+    });
+    if (!promise.isCanceled()) promise.addResult(std::move(outcome));
+  }));
+}
+
+void LearnJob::conclude() {
+  if (m_watcher.future().resultCount() == 0) {
+    emit failed({ErrorCode::kCancelled, {}, {}, {}, {}});
+    return;
+  }
+  const Outcome outcome = m_watcher.result();
+  if (outcome) {
+    emit learned(*outcome);
+  } else {
+    emit failed(outcome.error());
+  }
+}
+
+}  // namespace ovenwright::desktop

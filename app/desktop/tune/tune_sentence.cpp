@@ -1,0 +1,144 @@
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "app/desktop/tune/tune_words.h"
+#include "app/desktop/window/notice.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Tune)
+};
+
+using widgets::SentenceContent;
+using widgets::SentenceRun;
+
+const QString kGap = QStringLiteral("    ");
+
+SentenceRun plain(const QString& text, bool strong = false) {
+  SentenceRun run;
+  run.text = text;
+  run.strong = strong;
+  return run;
+}
+
+void addCommand(SentenceContent& content, const QString& text, const char* command) {
+  widgets::SentenceLink link;
+  link.command = QLatin1String(command);
+  if (!content.second.isEmpty()) content.second << plain(kGap);
+  content.addLink(content.second, plain(text), std::move(link));
+}
+
+SentenceContent told(const QString& title, const QString& text) {
+  SentenceContent content;
+  content.signKind = SentenceContent::Sign::kPale;
+  content.first << plain(title, true);
+  if (!text.isEmpty()) content.first << plain(u' ' + text);
+  content.spoken = title + u' ' + text;
+  return content;
+}
+
+QString predictedWord(judge::Verdict verdict) {
+  switch (verdict) {
+    case judge::Verdict::kPass:
+      return Words::tr("Predicted pass.");
+    case judge::Verdict::kConditionalPass:
+      return Words::tr("Predicted conditional pass.");
+    case judge::Verdict::kUndetermined:
+      return Words::tr("Predicted undetermined.");
+    case judge::Verdict::kConditionalFail:
+      return Words::tr("Predicted conditional fail.");
+    case judge::Verdict::kFail:
+      return Words::tr("Predicted fail.");
+  }
+  return {};
+}
+
+SentenceContent predicted(const TuneSession& session, const Format& format) {
+  const auto& bench = *session.bench();
+  const auto& prediction = *bench.prediction;
+  const auto& judgement = prediction.judgement();
+  const auto& entry = prediction.checked.entry;
+  SentenceContent content = widgets::sentenceOf(judgement, entry ? std::optional(entry->at_s) : std::nullopt);
+  const QString word = predictedWord(judgement.verdict);
+  const auto strong = std::ranges::find_if(content.first, &SentenceRun::strong);
+  QString before;
+  if (strong != content.first.end()) {
+    before = strong->text;
+    strong->text = word;
+  }
+  content.spoken = before.isEmpty() ? content.spoken : word + content.spoken.mid(before.size());
+
+  content.second.clear();
+  content.secondShort.clear();
+  const auto& now = bench.model->measured().judgement();
+  if (judgement.margin) {
+    content.second << plain(Words::tr("Smallest margin") + u' ')
+                   << plain(marginText(judgement, prediction.forecast, format), true);
+    if (now.margin) content.second << plain(Words::tr(", now %1").arg(format.percent(*now.margin)));
+  }
+  if (const QString chance = chanceText(prediction.forecast, format); !chance.isEmpty())
+    content.second << plain(kGap + chance);
+  if (sameNumbers(bench.edit.recipe, bench.measured))
+    content.second << plain(kGap + Words::tr("The recipe is the one that was run."));
+  content.secondShort = content.second;
+  for (const auto& run : content.second) content.spoken += u' ' + run.text.trimmed();
+  return content;
+}
+
+}  // namespace
+
+SentenceContent tuneSentence(const TuneSession& session, const Format& format) {
+  using State = TuneSession::State;
+  SentenceContent content;
+  const auto* bench = session.bench();
+  switch (session.state()) {
+    case State::kNothing:
+      return content;
+    case State::kNeedsOven:
+      content = told(Words::tr("Tune needs the oven and the recipe of this run."),
+                     Words::tr("From them and the curves it learns how this board heats."));
+      addCommand(content, Words::tr("Choose an oven and recipe"), "oven");
+      break;
+    case State::kNeedsEntry:
+      content = told(Words::tr("Tune needs the moment when the board entered the oven."),
+                     Words::tr("The curves do not show it."));
+      addCommand(content, Words::tr("Say when the board entered"), "entry");
+      addCommand(content, Words::tr("Choose another oven and recipe"), "oven");
+      break;
+    case State::kLearning: {
+      content = told(Words::tr("Learning how this board heats in this oven."), {});
+      SentenceRun bar;
+      bar.progress = session.learningDone();
+      content.second << bar;
+      addCommand(content, Words::tr("Stop"), "stop");
+      break;
+    }
+    case State::kStopped:
+      content = told(Words::tr("Learning was stopped."), {});
+      addCommand(content, Words::tr("Learn again"), "learn");
+      break;
+    case State::kFailed:
+      content = told(Words::tr("This run cannot be learned from."), errorText(*bench->error));
+      addCommand(content, Words::tr("Choose another oven and recipe"), "oven");
+      addCommand(content, Words::tr("Say when the board entered"), "entry");
+      break;
+    case State::kNotUsable: {
+      const auto& fit = bench->model->fit();
+      content = told(Words::tr("The model does not fit this run, so nothing is predicted or suggested."),
+                     QString::fromStdString(fit.message));
+      addCommand(content, Words::tr("Choose another oven and recipe"), "oven");
+      addCommand(content, Words::tr("Say when the board entered"), "entry");
+      break;
+    }
+    case State::kReady:
+      if (bench->prediction) return predicted(session, format);
+      content = told(Words::tr("Predicting."), {});
+      break;
+  }
+  content.secondShort = content.second;
+  return content;
+}
+
+}  // namespace ovenwright::desktop

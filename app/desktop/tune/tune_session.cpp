@@ -1,0 +1,257 @@
+#include "app/desktop/tune/tune_session.h"
+
+#include <algorithm>
+
+#include "app/desktop/tune/tune_command.h"
+#include "app/desktop/tune/tune_words.h"
+#include "app/desktop/widgets/wording.h"
+
+namespace ovenwright::desktop {
+
+TuneSession::TuneSession(Document* document, QObject* parent) : QObject(parent), m_document(document) {
+  connect(document, &Document::currentChanged, this, &TuneSession::refresh);
+  connect(&m_learn, &LearnJob::progressChanged, this, [this](double done) {
+    m_learningDone = done;
+    emit stateChanged();
+  });
+  connect(&m_learn, &LearnJob::learned, this, [this](std::shared_ptr<const TuneModel> model) {
+    const auto bench = std::exchange(m_learningFor, nullptr);
+    if (!bench) return;
+    bench->learnedFrom = m_learningFrom;
+    bench->model = std::move(model);
+    bench->error.reset();
+    bench->prediction.reset();
+    if (bench == m_bench) {
+      predictEdit();
+      emit stateChanged();
+    }
+  });
+  connect(&m_learn, &LearnJob::failed, this, [this](const Error& error) {
+    const auto bench = std::exchange(m_learningFor, nullptr);
+    if (!bench) return;
+    bench->learnedFrom = m_learningFrom;
+    bench->model.reset();
+    bench->error = error;
+    bench->prediction.reset();
+    if (bench == m_bench) emit stateChanged();
+  });
+  connect(&m_predict, &PredictJob::predicted, this, [this](std::shared_ptr<const Prediction> prediction) {
+    if (!m_bench || prediction->model != m_bench->model) return;
+    m_bench->prediction = std::move(prediction);
+    emit predictionChanged();
+  });
+  connect(&m_search, &SearchJob::progressChanged, this, [this](double done) {
+    m_searchDone = done;
+    emit searchChanged();
+  });
+  connect(&m_search, &SearchJob::found, this, [this](std::shared_ptr<const tune::Report> report) {
+    m_searching = false;
+    if (const auto bench = std::exchange(m_searchingFor, nullptr)) bench->report = std::move(report);
+    emit searchChanged();
+  });
+}
+
+TuneSession::~TuneSession() = default;
+
+void TuneSession::setActive(bool active) {
+  if (m_active == active) return;
+  m_active = active;
+  if (active) refresh();
+}
+
+TuneSession::State TuneSession::state() const {
+  const auto view = m_document->view();
+  if (!view) return State::kNothing;
+  if (!view->oven() || !view->recipe()) return State::kNeedsOven;
+  if (!view->entry()) return State::kNeedsEntry;
+  if (!m_bench || m_bench == m_learningFor) return State::kLearning;
+  if (m_bench->model) return m_bench->model->fit().usable ? State::kReady : State::kNotUsable;
+  if (!m_bench->error) return State::kLearning;
+  return m_bench->error->code == ErrorCode::kCancelled ? State::kStopped : State::kFailed;
+}
+
+bool TuneSession::isSettled() const {
+  return m_bench && m_bench->prediction && m_bench->prediction->hasBand() &&
+         sameNumbers(m_bench->prediction->recipe, m_bench->edit.recipe);
+}
+
+bool TuneSession::isBusy() const { return m_learn.isRunning() || m_predict.isBusy() || m_search.isRunning(); }
+
+std::shared_ptr<TuneBench> TuneSession::benchOf(const Document::LogPointer& log, std::size_t run) {
+  const auto view = log->view();
+  std::erase_if(m_benches, [](const auto& bench) { return bench->log.expired(); });
+  const auto known = std::ranges::find_if(m_benches, [&](const auto& bench) {
+    const bool same_zones =
+        std::ranges::equal(bench->oven.zones, view->oven()->zones, {}, &oven::Zone::name, &oven::Zone::name);
+    return bench->log.lock() == log && bench->run == run && same_zones &&
+           bench->oven.identity.sha256 == view->oven()->identity.sha256 &&
+           sameNumbers(bench->measured, *view->recipe());
+  });
+  if (known != m_benches.end()) return *known;
+  auto bench = std::make_shared<TuneBench>();
+  bench->log = log;
+  bench->run = run;
+  bench->oven = *view->oven();
+  bench->measured = *view->recipe();
+  bench->limits.emplace(bench->oven, bench->measured);
+  bench->edit.recipe = bench->measured;
+  m_benches.push_back(bench);
+  return bench;
+}
+
+void TuneSession::refresh() {
+  if (!m_active) return;
+  const auto view = m_document->view();
+  const auto before = m_bench;
+  const bool complete = view && view->oven() && view->recipe() && view->entry();
+  m_bench = complete ? benchOf(m_document->currentPointer(), m_document->current()->run) : nullptr;
+  if (m_bench != before) {
+    m_predict.drop();
+    if (m_searching && m_searchingFor != m_bench) {
+      m_search.abandon();
+      m_searchingFor.reset();
+      m_searching = false;
+    }
+  }
+  if (m_bench && m_bench->learnedFrom != view && m_learningFrom != view) {
+    // What was suggested stands against another window or board.
+    m_bench->report.reset();
+    learn();
+  } else if (m_bench && m_bench->model && !isSettled()) {
+    predictEdit();
+  }
+  emit stateChanged();
+  emit editChanged();
+  emit searchChanged();
+}
+
+void TuneSession::learn() {
+  const auto* log = m_document->current();
+  m_learningFor = m_bench;
+  m_learningFrom = m_document->view();
+  m_learningDone = 0;
+  TuneInput input{m_learningFrom, log->source.name.toStdString(), log->setup.entry_s};
+  m_learn.start(std::move(input));
+}
+
+void TuneSession::learnAgain() {
+  if (!m_bench) return;
+  learn();
+  emit stateChanged();
+}
+
+void TuneSession::predictEdit() {
+  if (m_bench && m_bench->model && m_bench->model->fit().usable) m_predict.ask(m_bench->model, m_bench->edit.recipe);
+}
+
+void TuneSession::apply(const std::shared_ptr<TuneBench>& bench, const TuneEdit& edit) {
+  const bool recipe = !sameNumbers(bench->edit.recipe, edit.recipe);
+  bench->edit = edit;
+  if (bench != m_bench) {
+    const auto log = bench->log.lock();
+    const auto& logs = m_document->logs();
+    if (log && std::ranges::find(logs, log) != logs.end()) m_document->setCurrent(log, bench->run);
+    return;
+  }
+  if (recipe) predictEdit();
+  emit editChanged();
+  emit shownChanged();
+}
+
+void TuneSession::change(const QString& text, TuneEdit edit, int mergeKey) {
+  if (m_bench) m_document->undoStack()->push(new TuneCommand(this, m_bench, text, std::move(edit), mergeKey));
+}
+
+void TuneSession::setField(const RecipeField& field, double value, int gesture) {
+  if (!m_bench) return;
+  const auto result = m_bench->limits->set(m_bench->edit.recipe, field, value, m_bench->edit.together);
+  emit limitHit(result.hit);
+  if (sameNumbers(result.recipe, m_bench->edit.recipe)) return;
+  TuneEdit edit = m_bench->edit;
+  edit.recipe = result.recipe;
+  const widgets::Wording wording;
+  const QString number = wording.limit(valueOf(edit.recipe, field));
+  const QString text = field.kind == RecipeField::Kind::kSpeed
+                           ? tr("Speed to %1 mm/min").arg(number)
+                           : tr("Zone %1 to %2 °C").arg(m_bench->limits->zoneName(field), number);
+  change(text, std::move(edit), gesture);
+}
+
+void TuneSession::backToMeasured() {
+  if (!m_bench || sameNumbers(m_bench->edit.recipe, m_bench->measured)) return;
+  TuneEdit edit = m_bench->edit;
+  edit.recipe = m_bench->measured;
+  change(tr("Back to the recipe that was run"), std::move(edit));
+}
+
+void TuneSession::takeOver(const QString& text, const oven::Recipe& recipe) {
+  if (!m_bench) return;
+  TuneEdit edit = m_bench->edit;
+  edit.recipe.speed_mm_per_min = recipe.speed_mm_per_min;
+  edit.recipe.top_C = recipe.top_C;
+  edit.recipe.bottom_C = recipe.bottom_C;
+  change(text, std::move(edit));
+}
+
+void TuneSession::keepPrediction() {
+  if (!m_bench || !isSettled()) return;
+  TuneEdit edit = m_bench->edit;
+  KeptPrediction kept{++m_bench->keptSoFar, changesInShort(m_bench->oven, m_bench->measured, edit.recipe),
+                      m_bench->prediction};
+  const QString text = tr("Keep the prediction %1").arg(kept.tag());
+  edit.kept.push_back(std::move(kept));
+  change(text, std::move(edit));
+}
+
+void TuneSession::dropKept(int number) {
+  if (!m_bench) return;
+  TuneEdit edit = m_bench->edit;
+  const auto found = std::ranges::find(edit.kept, number, &KeptPrediction::number);
+  if (found == edit.kept.end()) return;
+  const QString text = tr("Drop the prediction %1").arg(found->tag());
+  edit.kept.erase(found);
+  change(text, std::move(edit));
+}
+
+void TuneSession::setShown(int number, bool shown) {
+  if (!m_bench) return;
+  if (number == 0) {
+    m_bench->measuredHidden = !shown;
+  } else if (shown) {
+    m_bench->hidden.erase(number);
+  } else {
+    m_bench->hidden.insert(number);
+  }
+  emit shownChanged();
+}
+
+bool TuneSession::isShown(int number) const {
+  if (!m_bench) return false;
+  return number == 0 ? !m_bench->measuredHidden : !m_bench->hidden.contains(number);
+}
+
+tune::Request TuneSession::request() const {
+  tune::Request request;
+  const TuneEdit& edit = m_bench->edit;
+  request.freedom.keep_speed = edit.keepSpeed;
+  request.freedom.min_speed_mm_per_min = edit.leastSpeed_mm_per_min.value_or(0);
+  request.freedom.locked_zones = edit.lockedZones;
+  request.at_margin = edit.marginToKeep;
+  return request;
+}
+
+void TuneSession::suggest() {
+  if (state() != State::kReady) return;
+  m_searching = true;
+  m_searchDone = 0;
+  m_searchingFor = m_bench;
+  m_search.start(m_bench->model, request());
+  emit searchChanged();
+}
+
+void TuneSession::stop() {
+  if (m_learningFor) m_learn.cancel();
+  if (m_searching) m_search.stop();
+}
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,119 @@
+#pragma once
+#include <QObject>
+#include <set>
+
+#include "app/desktop/document/document.h"
+#include "app/desktop/tune/learn_job.h"
+#include "app/desktop/tune/predict_job.h"
+#include "app/desktop/tune/recipe_edit.h"
+#include "app/desktop/tune/search_job.h"
+
+namespace ovenwright::desktop {
+
+/// A prediction that was kept to be held against others.
+struct KeptPrediction {
+  int number = 0;  ///< from 1: its letter is A, B, …
+  QString name;    ///< what it changes
+  std::shared_ptr<const Prediction> prediction;
+  QString tag() const { return QString(QChar(u'A' + (number - 1) % 26)); }
+};
+
+/// What a person changes in Tune; undo goes from one to another.
+struct TuneEdit {
+  oven::Recipe recipe;
+  bool together = true;                  ///< top and bottom of a zone move as one
+  std::vector<std::string> lockedZones;  ///< that a search leaves as they are
+  bool keepSpeed = false;
+  std::optional<double> leastSpeed_mm_per_min;
+  std::optional<double> marginToKeep;  ///< of the fastest and the coolest
+  std::vector<KeptPrediction> kept;
+};
+
+/// All that Tune knows about one run with one recipe. Stays while other runs are looked at.
+struct TuneBench {
+  std::weak_ptr<OpenLog> log;
+  std::size_t run = 0;
+  oven::Oven oven;
+  oven::Recipe measured;  ///< that was run
+  std::optional<RecipeLimits> limits;
+  TuneEdit edit;
+  std::shared_ptr<const RunView> learnedFrom;  ///< `model` or `error` is about this
+  std::shared_ptr<const TuneModel> model;
+  std::optional<Error> error;
+  std::shared_ptr<const Prediction> prediction;  ///< the last one; of an older recipe until the next arrives
+  std::shared_ptr<const tune::Report> report;
+  std::set<int> hidden;  ///< numbers of kept predictions whose curves are off
+  bool measuredHidden = false;
+  int keptSoFar = 0;
+};
+
+/// Holds Tune's work on the run that the document shows: learns its model once Tune is looked at, predicts what is
+/// edited, searches. Views draw it; edits go through change().
+class TuneSession : public QObject {
+  Q_OBJECT
+ public:
+  enum class State { kNothing, kNeedsOven, kNeedsEntry, kLearning, kStopped, kFailed, kNotUsable, kReady };
+
+  explicit TuneSession(Document* document, QObject* parent = nullptr);
+  ~TuneSession() override;
+
+  Document* document() const { return m_document; }
+  void setActive(bool active);  ///< whether Tune is looked at
+  State state() const;
+  double learningDone() const { return m_learningDone; }
+  /// The bench of the run that is shown; null in kNothing, kNeedsOven and kNeedsEntry.
+  const TuneBench* bench() const { return m_bench.get(); }
+  /// The prediction is that of the recipe as it is edited now, with its band.
+  bool isSettled() const;
+  bool isBusy() const;  ///< learns, predicts or searches
+
+  /// Puts `edit` in place of the present one, undoably. Edits of one mergeKey >= 0 that follow each other are one step.
+  void change(const QString& text, TuneEdit edit, int mergeKey = -1);
+  /// Puts a number into the recipe within the oven's limits, which are said by limitHit().
+  /// @param gesture  edits of one gesture (a drag, some steps on one field) are one step back
+  void setField(const RecipeField& field, double value, int gesture);
+  void backToMeasured();
+  /// Puts the setpoints and the speed of a recipe into the one that is edited.
+  void takeOver(const QString& text, const oven::Recipe& recipe);
+  void keepPrediction();
+  void dropKept(int number);
+  void setShown(int number, bool shown);  ///< of a kept prediction; 0: the measured run
+  bool isShown(int number) const;
+
+  tune::Request request() const;
+  void suggest();
+  void stop();  ///< learning or searching
+  void learnAgain();
+  bool isSearching() const { return m_searching; }
+  double searchDone() const { return m_searchDone; }
+
+ signals:
+  void stateChanged();  ///< another run, or the model of it
+  void editChanged();
+  void predictionChanged();
+  void shownChanged();   ///< which curves are laid over each other
+  void searchChanged();  ///< a search began, went on or ended
+  void limitHit(const QString& sentence);
+  void undone();  ///< an edit came or went by undo or redo
+
+ private:
+  friend class TuneCommand;
+  void refresh();
+  void learn();
+  void predictEdit();
+  void apply(const std::shared_ptr<TuneBench>& bench, const TuneEdit& edit);
+  std::shared_ptr<TuneBench> benchOf(const Document::LogPointer& log, std::size_t run);
+
+  Document* m_document;
+  bool m_active = false;
+  std::vector<std::shared_ptr<TuneBench>> m_benches;
+  std::shared_ptr<TuneBench> m_bench, m_learningFor, m_searchingFor;
+  std::shared_ptr<const RunView> m_learningFrom;
+  LearnJob m_learn;
+  PredictJob m_predict;
+  SearchJob m_search;
+  double m_learningDone = 0, m_searchDone = 0;
+  bool m_searching = false;
+};
+
+}  // namespace ovenwright::desktop

@@ -1,0 +1,196 @@
+#include "app/desktop/tune/tune_words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+#include "app/desktop/widgets/wording.h"
+#include "core/judge/decide.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Tune)
+};
+
+using widgets::Wording;
+
+QString signedNumber(double value) { return (value > 0 ? QStringLiteral("+") : QString()) + Wording().limit(value); }
+
+/// A zone's changes; both sides that move alike are one.
+struct ZoneChange {
+  std::string zone;
+  bool sides = false;  ///< one side alone, or both differently
+  const tune::Change *top = nullptr, *bottom = nullptr;
+};
+
+std::vector<ZoneChange> byZone(const std::vector<tune::Change>& changes) {
+  std::vector<ZoneChange> zones;
+  for (const auto& change : changes) {
+    if (change.zone.empty()) continue;
+    if (zones.empty() || zones.back().zone != change.zone) zones.push_back({change.zone});
+    (change.side == board::Side::kBottom ? zones.back().bottom : zones.back().top) = &change;
+  }
+  for (auto& zone : zones)
+    zone.sides = !zone.top || !zone.bottom || zone.top->from != zone.bottom->from || zone.top->to != zone.bottom->to;
+  return zones;
+}
+
+}  // namespace
+
+QString aimTitle(tune::Aim aim) {
+  switch (aim) {
+    case tune::Aim::kLeastChange:
+      return Words::tr("Least change");
+    case tune::Aim::kMostMargin:
+      return Words::tr("Most margin");
+    case tune::Aim::kFastest:
+      return Words::tr("Fastest");
+    case tune::Aim::kCoolest:
+      return Words::tr("Coolest");
+  }
+  return {};
+}
+
+QStringList changeTexts(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to) {
+  const Wording wording;
+  const auto changes = tune::changes(oven, from, to);
+  QStringList texts;
+  const auto move = [&](const tune::Change& change) {
+    return wording.limit(change.from) + QStringLiteral(" → ") + wording.limit(change.to);
+  };
+  for (const auto& zone : byZone(changes)) {
+    const QString name = QString::fromStdString(zone.zone);
+    if (!zone.sides) {
+      texts << Words::tr("Zone %1  %2").arg(name, move(*zone.top));
+      continue;
+    }
+    if (zone.top) texts << Words::tr("Zone %1 top  %2").arg(name, move(*zone.top));
+    if (zone.bottom) texts << Words::tr("Zone %1 bottom  %2").arg(name, move(*zone.bottom));
+  }
+  std::size_t cooling = 0;
+  for (const auto& zone : oven.zones) {
+    if (zone.kind != oven::ZoneKind::kCool) continue;
+    if (cooling < from.cooling_C.size() && cooling < to.cooling_C.size() &&
+        from.cooling_C[cooling] != to.cooling_C[cooling])
+      texts << Words::tr("Zone %1  %2")
+                   .arg(QString::fromStdString(zone.name), wording.limit(from.cooling_C[cooling]) +
+                                                               QStringLiteral(" → ") +
+                                                               wording.limit(to.cooling_C[cooling]));
+    ++cooling;
+  }
+  for (const auto& change : changes)
+    if (change.zone.empty()) texts << Words::tr("Speed  %1 mm/min").arg(move(change));
+  return texts;
+}
+
+QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to) {
+  constexpr std::size_t kMostZones = 3;
+  const auto changes = tune::changes(oven, from, to);
+  const auto zones = byZone(changes);
+  QStringList texts;
+  if (zones.size() > kMostZones) {
+    texts << Words::tr("%n zones", nullptr, int(zones.size()));
+  } else {
+    for (const auto& zone : zones) {
+      const auto& change = zone.top ? *zone.top : *zone.bottom;
+      texts << Words::tr("zone %1 %2").arg(QString::fromStdString(zone.zone), signedNumber(change.to - change.from));
+    }
+  }
+  for (const auto& change : changes)
+    if (change.zone.empty()) texts << Words::tr("speed %1").arg(signedNumber(change.to - change.from));
+  if (texts.isEmpty() && from.cooling_C != to.cooling_C) texts << Words::tr("cooling");
+  return texts.isEmpty() ? Words::tr("as it was run") : texts.join(QStringLiteral(", "));
+}
+
+QString throughputText(const oven::Recipe& from, const oven::Recipe& to, const Format& format) {
+  const double more = to.speed_mm_per_min / from.speed_mm_per_min - 1;
+  if (std::abs(more) < 0.005) return {};
+  return more > 0 ? Words::tr("%1 more boards an hour").arg(format.percent(more))
+                  : Words::tr("%1 fewer boards an hour").arg(format.percent(-more));
+}
+
+QString tightestText(const judge::Judgement& judgement, const Format& format) {
+  struct Tight {
+    const judge::Outcome* outcome;
+    bool upper;
+  };
+  std::vector<Tight> all;
+  for (std::size_t i = 0; i < judgement.all_size(); ++i) {
+    const auto& outcome = judgement.all(i);
+    if (!outcome.required || !outcome.value.value || !outcome.margin) continue;
+    const double v = *outcome.value.value;
+    const bool upper = !outcome.lower || (outcome.upper && *outcome.upper - v < v - *outcome.lower);
+    all.push_back({&outcome, upper});
+  }
+  std::ranges::stable_sort(all, {}, [](const Tight& tight) { return *tight.outcome->margin; });
+  QStringList texts;
+  const auto add = [&](const Tight& tight) {
+    const auto& outcome = *tight.outcome;
+    const QString name = QString::fromStdString(outcome.requirement_name);
+    const QString value = format.valueWithUnit(*outcome.value.value, Format::quantity(outcome.measure.measure),
+                                               outcome.lower, outcome.upper);
+    texts << (outcome.channel ? Words::tr("%1 %2 %3", "placement, requirement, value")
+                                    .arg(QString::fromStdString(outcome.placement), name, value)
+                              : Words::tr("%1 %2", "requirement of the board, value").arg(name, value));
+  };
+  // The tightest, and the tightest of those that stand against it.
+  if (all.empty()) return {};
+  add(all.front());
+  const auto against = std::ranges::find_if(all, [&](const Tight& tight) { return tight.upper != all.front().upper; });
+  if (against != all.end()) add(*against);
+  return texts.join(QStringLiteral(", "));
+}
+
+QString marginText(const judge::Judgement& judgement, const tune::Forecast& forecast, const Format& format) {
+  if (!judgement.margin) return {};
+  const QString margin = format.percent(*judgement.margin);
+  return forecast.margin_uncertainty ? margin + QStringLiteral(" ± ") + format.percent(*forecast.margin_uncertainty)
+                                     : margin;
+}
+
+QString chanceText(const tune::Forecast& forecast, const Format& format) {
+  if (!forecast.pass_probability) return {};
+  const double chance = *forecast.pass_probability;
+  if (chance > 0.99) return Words::tr("passes with over 99 %");
+  if (chance < 0.01) return Words::tr("passes with under 1 %");
+  return Words::tr("passes with %1").arg(format.percent(chance));
+}
+
+QString cautionText() {
+  return Words::tr(
+      "A qualified person confirms it with an instrumented run before production, inside the ratings of the paste, "
+      "the parts, the board and the oven.");
+}
+
+QStringList cautionsInFull() {
+  return {
+      Words::tr("Suggested setpoints are predictions: a qualified person confirms them with an instrumented run before "
+                "production, inside the ratings of the paste, the parts, the board and the oven."),
+      Words::tr("Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets "
+                "stand above anything shown here."),
+      Words::tr("Windows shipped with the program are general; the paste’s own data sheet is the authority."),
+      Words::tr("The errors of one board’s traces are mostly one error: if one reads high, all may.")};
+}
+
+QString infeasibleText(const tune::Infeasible& infeasible, const Format& format) {
+  return Words::tr("No recipe of this oven holds every requirement: the best margin that the model finds is %1.")
+      .arg(format.percent(infeasible.best_margin));
+}
+
+QStringList conflictTexts(const tune::Infeasible& infeasible, const Format& format) {
+  QStringList texts;
+  for (const auto& conflict : infeasible.conflicts) {
+    const QString name = QString::fromStdString(conflict.requirement);
+    const QString where = conflict.trace.empty() ? Words::tr("the board") : QString::fromStdString(conflict.trace);
+    const QString give =
+        format.number(conflict.give, conflict.give < 1 ? 2 : 1) + u' ' + QString::fromUtf8(unit_symbol(conflict.unit));
+    texts << (conflict.upper
+                  ? Words::tr("%1 at %2: its upper limit alone would have to give %3").arg(name, where, give)
+                  : Words::tr("%1 at %2: its lower limit alone would have to give %3").arg(name, where, give));
+  }
+  return texts;
+}
+
+}  // namespace ovenwright::desktop

@@ -39,36 +39,35 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
   };
   auto* head = new QHBoxLayout;
   head->setSpacing(int(m_theme.px(6)));
-  QLabel* title = label(m_title, 15, true, m_theme.text);
-  title->setWordWrap(false);
-  auto* sign = new widgets::VerdictSign(this);
-  sign->setVerdict(judgement.verdict);
-  sign->setToolTip(widgets::Wording::verdictTitle(judgement.verdict));
-  head->addWidget(title);
-  head->addStretch(1);
-  head->addWidget(sign);
-  const QString margin = marginText(judgement, forecast, format);
-  QLabel* margin_label =
-      label(margin.isEmpty() ? widgets::Wording::verdict(judgement.verdict) : tr("margin %1").arg(margin), 13, false,
-            m_theme.text);
-  margin_label->setWordWrap(false);
-  head->addWidget(margin_label);
+  head->addWidget(label(m_title, 15, true, m_theme.text), 1);
   head->addWidget(m_show);
   m_show->setAutoDefault(false);
+  const QFontMetrics metrics(m_show->font());
+  m_show->setFixedWidth(std::max(metrics.horizontalAdvance(tr("Show")), metrics.horizontalAdvance(tr("Shown"))) +
+                        int(m_theme.px(22)));
 
-  QStringList chances{widgets::Wording::verdictTitle(judgement.verdict)};
-  if (const QString chance = chanceText(forecast, format); !chance.isEmpty()) chances << chance;
+  auto* verdict = new QHBoxLayout;
+  verdict->setSpacing(int(m_theme.px(6)));
+  auto* sign = new widgets::VerdictSign(this);
+  sign->setVerdict(judgement.verdict);
+  QStringList words{widgets::Wording::verdictTitle(judgement.verdict)};
+  if (const QString margin = marginText(judgement, forecast, format); !margin.isEmpty())
+    words << tr("margin %1").arg(margin);
+  if (const QString chance = chanceText(forecast, format); !chance.isEmpty()) words << chance;
+  verdict->addWidget(sign, 0, Qt::AlignTop);
+  verdict->addWidget(label(words.join(QStringLiteral(", ")), 12, false, m_theme.text), 1);
+
+  QStringList reasons{tr("Tightest: %1").arg(tightestText(judgement, format))};
   if (const QString boards = throughputText(bench.measured, suggestion.recipe, format); !boards.isEmpty())
-    chances << boards;
+    reasons << boards;
 
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(int(m_theme.px(12)), int(m_theme.px(6)), int(m_theme.px(10)), int(m_theme.px(8)));
   layout->setSpacing(int(m_theme.px(2)));
   layout->addLayout(head);
-  layout->addWidget(label(changeTexts(bench.oven, bench.measured, suggestion.recipe).join(QStringLiteral("    ")), 13,
-                          false, m_theme.text));
-  layout->addWidget(label(tr("Tightest: %1").arg(tightestText(judgement, format)), 12, false, m_theme.secondary));
-  layout->addWidget(label(chances.join(QStringLiteral(", ")), 12, false, m_theme.secondary));
+  layout->addLayout(verdict);
+  layout->addWidget(label(changesOnCard(bench.oven, bench.measured, suggestion.recipe), 13, false, m_theme.text));
+  layout->addWidget(label(reasons.join(u'\n'), 12, false, m_theme.secondary));
   connect(m_show, &QPushButton::clicked, this, &SuggestionCard::showWanted);
   setShown(false);
 }

@@ -170,7 +170,7 @@ void SuggestionsPanel::change(const QString& text, const std::function<void(Tune
 void SuggestionsPanel::setFormat(const Format& format) {
   m_format = format;
   m_shownReport.reset();
-  m_shownBench = nullptr;
+  m_shownBench = m_overlaysBench = nullptr;
   m_shownModel.reset();
   refresh();
 }
@@ -290,23 +290,30 @@ void SuggestionsPanel::refreshShown() {
 void SuggestionsPanel::fillOverlays() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const auto* bench = m_session->bench();
-  QVBoxLayout* layout = emptied(m_overlays);
   m_overlays->setVisible(bench && m_session->state() == TuneSession::State::kReady);
+  std::vector<int> numbers;
+  for (std::size_t i = 0; bench && i < bench->edit.kept.size(); ++i) numbers.push_back(bench->edit.kept[i].number);
+  if (bench == m_overlaysBench && numbers == m_overlaysNumbers) return;
+  m_overlaysBench = bench;
+  m_overlaysNumbers = std::move(numbers);
+  QVBoxLayout* layout = emptied(m_overlays);
   if (!bench) return;
   layout->setSpacing(int(theme.px(3)));
   layout->addWidget(new Hairline(m_overlays));
   layout->addWidget(themedLabel(theme, tr("Laid over the prediction"), 12, false, theme.secondary, m_overlays));
-  const auto add = [&](int number, const QString& text) {
+  const auto add = [&](int number, const QString& tag, const QString& text) {
     auto* row = new QHBoxLayout;
-    auto* shown = new QCheckBox(text, m_overlays);
+    auto* shown = new QCheckBox(tag, m_overlays);
     shown->setChecked(m_session->isShown(number));
     connect(shown, &QCheckBox::toggled, this, [this, number](bool on) { m_session->setShown(number, on); });
-    row->addWidget(shown, 1);
-    if (number > 0) {
+    row->addWidget(shown, text.isEmpty() ? 1 : 0);
+    if (!text.isEmpty()) {
+      shown->setAccessibleName(tag + QStringLiteral(", ") + text);
+      row->addWidget(themedLabel(theme, text, 12, false, theme.text, m_overlays), 1);
       auto* drop = new QToolButton(m_overlays);
       drop->setText(QStringLiteral("×"));
       drop->setAutoRaise(true);
-      drop->setAccessibleName(tr("Drop %1").arg(text));
+      drop->setAccessibleName(tr("Drop the prediction %1").arg(tag));
       drop->setToolTip(drop->accessibleName());
       connect(
           drop, &QToolButton::clicked, m_session, [this, number] { m_session->dropKept(number); },
@@ -315,11 +322,10 @@ void SuggestionsPanel::fillOverlays() {
     }
     layout->addLayout(row);
   };
-  add(0, tr("The run as it was measured"));
+  add(0, tr("The run as it was measured"), {});
   for (const auto& kept : bench->edit.kept) {
     const QString margin = marginText(kept.prediction->judgement(), kept.prediction->forecast, m_format);
-    const QString name = tr("%1: %2", "letter of a prediction, what it changes").arg(kept.tag(), kept.name);
-    add(kept.number, margin.isEmpty() ? name : tr("%1, margin %2").arg(name, margin));
+    add(kept.number, kept.tag(), margin.isEmpty() ? kept.name : tr("%1; margin %2").arg(kept.name, margin));
   }
 }
 
@@ -370,7 +376,7 @@ void SuggestionsPanel::changeEvent(QEvent* event) {
   if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
   style();
   m_shownReport.reset();
-  m_shownBench = nullptr;
+  m_shownBench = m_overlaysBench = nullptr;
   m_shownModel.reset();
   refresh();
 }

@@ -41,7 +41,7 @@ class SuggestionsPanel : public QWidget {
   void refreshReport();  // anew only where there is another one
   void refreshShown();   // which card stands in the strip
   void fillReport(QVBoxLayout* layout);
-  void fillOverlays();
+  void fillOverlays();   // anew only where others are kept
   void fillModel();
   void style();
 
@@ -59,7 +59,8 @@ class SuggestionsPanel : public QWidget {
   QWidget *m_report, *m_overlays, *m_model;
   std::vector<SuggestionCard*> m_cards;
   std::shared_ptr<const tune::Report> m_shownReport;
-  const TuneBench* m_shownBench = nullptr;
+  const TuneBench *m_shownBench = nullptr, *m_overlaysBench = nullptr;
+  std::vector<int> m_overlaysNumbers;
   std::shared_ptr<const TuneModel> m_shownModel;
   bool m_settingsWanted = false;
 };

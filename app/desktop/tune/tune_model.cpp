@@ -13,6 +13,7 @@ Result<std::shared_ptr<const TuneModel>> TuneModel::learn(const TuneInput& input
   source.entry_s = input.entry_s;
   auto run = tune::measured_run(*view.oven(), std::move(source), view.run());
   if (!run) return run.error();
+  run->reading.file = view.reading().file;
   std::vector<tune::MeasuredRun> runs;
   runs.push_back(*std::move(run));
   auto learned = tune::learn_from(*view.oven(), std::move(runs), progress);

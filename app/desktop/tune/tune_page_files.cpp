@@ -5,7 +5,6 @@
 #include "app/desktop/tune/change_note.h"
 #include "app/desktop/tune/recipe_file.h"
 #include "app/desktop/tune/tune_page.h"
-#include "app/desktop/window/profile_menus.h"
 #include "core/files/profiles.h"
 #include "core/files/text_file.h"
 
@@ -59,20 +58,34 @@ void TunePage::saveNoteTo(const QString& path, bool pdf) {
   const auto* bench = m_session->bench();
   const auto view = m_document->view();
   if (!bench || !view || !m_session->isSettled()) return;
-  ChangeNote note{bench->oven, bench->measured, bench->edit.recipe, QString(), QString(), QString(), bench->prediction};
-  note.run = m_document->current()->source.name;
-  if (view->board()) note.board = titleOf(view->board()->identity);
-  note.window = titleOf(view->judgement().windows);
-  Result<bool> written = true;
+  oven::Recipe to = bench->edit.recipe;
+  to.identity = {};
+  to.identity.name = bench->measured.identity.name;
+  to.identity.revision = nextRevision(bench->measured.identity.revision).toStdString();
+  tune::Forecast forecast = bench->prediction->forecast;
+  forecast.judgement = bench->prediction->judgement();
+  report::ChangeNote note;
+  note.oven = &bench->oven;
+  note.from = &bench->measured;
+  note.to = &to;
+  note.predicted = {&forecast, 1};
+  if (view->board()) note.boards = {view->board()->identity.name};
+  note.measured = &view->judgement();
+  note.learned_from = report::note_runs(bench->model->learned());
+  note.fit = &bench->model->fit();
+  if (bench->report)
+    for (const auto& suggestion : bench->report->suggestions)
+      if (sameNumbers(suggestion.recipe, to)) note.reason = suggestion.sentence;
+  std::optional<Error> error;
   if (pdf) {
-    written = writeChangeNotePdf(note, m_format, path);
-  } else if (const auto text = files::write_file(path.toStdString(), changeNoteText(note, m_format).toStdString(),
-                                                 files::Existing::kReplace);
-             !text) {
-    written = text.error();
+    if (const auto written = writeChangeNotePdf(note, m_format, path); !written) error = written.error();
+  } else if (const auto written =
+                 files::write_file(path.toStdString(), report::change_note_text(note), files::Existing::kReplace);
+             !written) {
+    error = written.error();
   }
-  if (!written) {
-    emit troubled(tr("The change note was not saved."), written.error());
+  if (error) {
+    emit troubled(tr("The change note was not saved."), *error);
     return;
   }
   emit noted(tr("The change note is saved as %1.").arg(QFileInfo(path).fileName()));

@@ -85,6 +85,48 @@ QStringList changeTexts(const oven::Oven& oven, const oven::Recipe& from, const 
   return texts;
 }
 
+QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to) {
+  constexpr std::size_t kMostEach = 3;
+  constexpr QChar kHard(0x00A0);  // a change is not broken over two lines
+  const QString gap = QStringLiteral("   ");
+  const auto changes = tune::changes(oven, from, to);
+  const auto zones = byZone(changes);
+  const bool sides = std::ranges::any_of(zones, &ZoneChange::sides);
+  if (zones.size() <= kMostEach || sides) {
+    QStringList texts = changeTexts(oven, from, to);
+    for (QString& text : texts) text.replace(u' ', kHard);
+    return texts.join(gap);
+  }
+  const Wording wording;
+  // Runs of neighbours that change.
+  struct Stretch {
+    std::size_t first, last;
+    QStringList setpoints;
+  };
+  std::vector<Stretch> stretches;
+  std::vector<QString> names;
+  for (const auto& zone : oven.zones)
+    if (zone.kind == oven::ZoneKind::kHeat) names.push_back(QString::fromStdString(zone.name));
+  for (std::size_t z = 0; z < names.size(); ++z) {
+    if (from.top_C[z] == to.top_C[z]) continue;
+    if (stretches.empty() || stretches.back().last + 1 != z) stretches.push_back({z, z, {}});
+    stretches.back().last = z;
+    stretches.back().setpoints << wording.limit(to.top_C[z]);
+  }
+  QStringList texts;
+  for (const auto& stretch : stretches) {
+    const QString setpoints = stretch.setpoints.join(u' ');
+    texts << (stretch.first == stretch.last
+                  ? Words::tr("Zone %1  %2").arg(names[stretch.first], setpoints)
+                  : Words::tr("Zones %1–%2  %3").arg(names[stretch.first], names[stretch.last], setpoints));
+  }
+  if (from.speed_mm_per_min != to.speed_mm_per_min)
+    texts << Words::tr("Speed  %1 mm/min")
+                 .arg(wording.limit(from.speed_mm_per_min) + QStringLiteral(" → ") + wording.limit(to.speed_mm_per_min))
+                 .replace(u' ', kHard);
+  return texts.join(gap);
+}
+
 QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to) {
   constexpr std::size_t kMostZones = 3;
   const auto changes = tune::changes(oven, from, to);

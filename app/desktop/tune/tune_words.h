@@ -12,6 +12,8 @@ QString aimTitle(tune::Aim aim);  ///< "Least change"
 
 /// "Zone 8 234 → 244", "Speed 810 → 772 mm/min": each change; both sides of a zone that move alike are one.
 QStringList changeTexts(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to);
+/// The same in little room: of many zones only the new setpoints, "Zones 1–8  132 129 152 162 189 180 208 240".
+QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to);
 /// "zone 8 +10, speed −38", "9 zones and speed": to tell predictions apart.
 QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to);
 /// "5 % fewer boards an hour"; empty where the speed stays.

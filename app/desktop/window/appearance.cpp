@@ -35,8 +35,10 @@ void Appearance::force(widgets::Theme::Kind kind) {
 
 void Appearance::fillWithAccent(QPushButton* button, const widgets::Theme& theme) {
   QPalette palette = button->palette();
-  palette.setColor(QPalette::Button, theme.accent);
-  palette.setColor(QPalette::ButtonText, theme.onAccent);
+  for (const auto group : {QPalette::Active, QPalette::Inactive}) {
+    palette.setColor(group, QPalette::Button, theme.accent);
+    palette.setColor(group, QPalette::ButtonText, theme.onAccent);
+  }
   button->setPalette(palette);
   QFont bold = button->font();
   bold.setBold(true);

@@ -40,6 +40,13 @@ QString helpText() {
       H::tr("Where the board was at each moment, with top and bottom setpoints. Hatched: a result outside its limits "
             "traces back here with 10 % or more."));
   text += section(
+      QStringLiteral("tune"), H::tr("Tune"),
+      H::tr("The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this "
+            "board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), "
+            "turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was "
+            "run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be "
+            "undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run."));
+  text += section(
       QStringLiteral("lanes"), H::tr("Limit lanes"),
       H::tr(
           "One lane for each requirement, both limits at the same places in all of them, so that the same distance is "

@@ -1,0 +1,317 @@
+#include <QLineEdit>
+#include <QProcess>
+#include <QSignalSpy>
+#include <nlohmann/json.hpp>
+
+#include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/tune/recipe_strip.h"
+#include "app/desktop/tune/suggestion_card.h"
+#include "app/desktop/tune/suggestions_panel.h"
+#include "app/desktop/tune/tune_page.h"
+#include "app/desktop/widgets/limit_lanes.h"
+#include "app/desktop/widgets/sentence.h"
+#include "core/oven/oven_file.h"
+#include "tests/desktop/window/window_fixture.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+using Json = nlohmann::json;
+using Kind = RecipeField::Kind;
+
+constexpr int kLongest_ms = 300000;  // only a bound against hanging
+
+class TuneTest : public WindowTest {
+ protected:
+  TunePage* page() { return m_window->tunePage(); }
+  TuneSession* session() { return page()->session(); }
+  RecipeStrip* strip() { return page()->strip(); }
+  const oven::Recipe& edited() { return session()->bench()->edit.recipe; }
+
+  void wait() {
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !session()->isBusy(); }, kLongest_ms));
+    QApplication::processEvents();
+  }
+  void openTune() {
+    openDemo();
+    m_window->showTask(MainWindow::Task::kTune);
+    wait();
+    ASSERT_EQ(session()->state(), TuneSession::State::kReady) << shownSentence().toStdString();
+  }
+  /// What the command says, as a process.
+  static Json command(QStringList arguments) {
+    QProcess process;
+    process.setProgram(QStringLiteral(OVENWRIGHT_PROGRAM));
+    process.setArguments(std::move(arguments));
+    process.start();
+    EXPECT_TRUE(process.waitForFinished(kLongest_ms));
+    const QByteArray out = process.readAllStandardOutput();
+    return Json::parse(out.toStdString(), nullptr, false);
+  }
+  static QStringList demoArguments(const QString& verb) {
+    return {verb,
+            demo("tern_run1.csv"),
+            QStringLiteral("--window"),
+            demo("window.toml"),
+            QStringLiteral("--board"),
+            demo("board.toml"),
+            QStringLiteral("--oven"),
+            demo("oven.toml"),
+            QStringLiteral("--recipe"),
+            demo("recipe.toml"),
+            QStringLiteral("--format"),
+            QStringLiteral("json")};
+  }
+  void type(const RecipeField& field, const char* keys) {
+    strip()->setFocus();
+    strip()->setCurrent(field);
+    QTest::keyClicks(strip(), QLatin1String(keys, 1));
+    auto* editor = strip()->findChild<QLineEdit*>();
+    ASSERT_TRUE(editor->isVisible());
+    QTest::keyClicks(editor, QLatin1String(keys + 1));
+    QTest::keyClick(editor, Qt::Key_Return);
+  }
+};
+
+TEST_F(TuneTest, LanesOfATypedSetpointAreThoseOfTheCommand) {
+  openTune();
+  type({Kind::kTop, 7}, "244");
+  type({Kind::kSpeed, 0}, "772");
+  wait();
+  EXPECT_EQ(edited().top_C[7], 244);
+  EXPECT_EQ(edited().bottom_C[7], 244);
+  ASSERT_TRUE(session()->isSettled());
+
+  const QString recipe = write(QStringLiteral("new.toml"), QByteArray::fromStdString(oven::recipe_text(edited())));
+  const Json report = command(demoArguments(QStringLiteral("predict")) << QStringLiteral("--new-recipe") << recipe);
+  ASSERT_TRUE(report.is_object());
+  const Json& results = report["judged"]["results"];
+  const auto& prediction = *session()->bench()->prediction;
+  ASSERT_EQ(results.size(), prediction.judgement().all_size());
+  constexpr double kPrinted = 1e-9;  // numbers are printed so that they read back the same
+  for (std::size_t i = 0; i < results.size(); ++i) {
+    const auto& outcome = prediction.judgement().all(i);
+    ASSERT_EQ(results[i]["requirement"], outcome.requirement_name);
+    ASSERT_TRUE(outcome.value.value);
+    EXPECT_NEAR(results[i]["value"].get<double>(), *outcome.value.value, kPrinted);
+    EXPECT_NEAR(results[i]["prediction_half_width"].get<double>(), prediction.forecast.half_width[i], kPrinted);
+    EXPECT_EQ(results[i]["verdict"], judge::verdict_name(outcome.verdict));
+  }
+  // Where a mark stands is its margin: 1 − |s| on the side of a limit.
+  int marks = 0;
+  for (const auto& lane : page()->lanes()->table().lanes)
+    for (const auto& mark : lane.marks) {
+      const Json& result = results[mark.outcome];
+      if (!mark.s || result["margin"].is_null()) continue;
+      const bool upper_side = *mark.s >= 0;
+      if (upper_side ? result["upper"].is_null() : result["lower"].is_null()) continue;
+      EXPECT_NEAR(1 - std::abs(*mark.s), result["margin"].get<double>(), kPrinted) << mark.place.toStdString();
+      ++marks;
+    }
+  EXPECT_GT(marks, 30);
+  EXPECT_EQ(report["judged"]["verdict"], judge::verdict_name(m_window->sentence()->content().verdict));
+}
+
+TEST_F(TuneTest, StepsKeysAndUndo) {
+  openTune();
+  const double before = edited().top_C[8];
+  strip()->setFocus();
+  strip()->setCurrent({Kind::kTop, 8});
+  QTest::keyClick(strip(), Qt::Key_Up);
+  QTest::keyClick(strip(), Qt::Key_PageUp);
+  EXPECT_EQ(edited().top_C[8], before + 6);
+  strip()->setCurrent({Kind::kTop, 7});
+  QTest::keyClick(strip(), Qt::Key_Down);
+  m_document->undoStack()->undo();
+  m_document->undoStack()->undo();  // the steps on one field are one
+  EXPECT_EQ(edited().top_C[8], before);
+  m_document->undoStack()->redo();
+  EXPECT_EQ(edited().top_C[8], before + 6);
+  strip()->setCurrent({Kind::kTop, 8});
+  QTest::keyClick(strip(), Qt::Key_Delete);
+  EXPECT_EQ(edited().top_C[8], before);
+  wait();
+}
+
+TEST_F(TuneTest, DraggingUpRaisesASetpointInOneStepBack) {
+  openTune();
+  const RecipeField field{Kind::kTop, 8};
+  const double before = edited().top_C[8];
+  const QPoint from = strip()->layoutNow().field(field).center().toPoint() - QPoint(8, 0);
+  QTest::mousePress(strip(), Qt::LeftButton, {}, from);
+  for (int i = 1; i <= 10; ++i) {
+    QMouseEvent move(QEvent::MouseMove, from - QPoint(0, 3 * i), strip()->mapToGlobal(from - QPoint(0, 3 * i)),
+                     Qt::NoButton, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(strip(), &move);
+  }
+  QTest::mouseRelease(strip(), Qt::LeftButton, {}, from - QPoint(0, 30));
+  EXPECT_GT(edited().top_C[8], before + 5);
+  EXPECT_EQ(edited().top_C[8], edited().bottom_C[8]);
+  m_document->undoStack()->undo();
+  EXPECT_EQ(edited().top_C[8], before);
+  wait();
+}
+
+TEST_F(TuneTest, TheLatestEditWins) {
+  openTune();
+  QSignalSpy arrived(session(), &TuneSession::predictionChanged);
+  for (int i = 1; i <= 40; ++i) session()->setField({Kind::kTop, 9}, 256 + i % 20, -1);
+  session()->setField({Kind::kTop, 9}, 260, -1);
+  EXPECT_EQ(arrived.count(), 0);  // nothing was waited for
+  wait();
+  EXPECT_TRUE(session()->isSettled());
+  EXPECT_EQ(session()->bench()->prediction->recipe.top_C[9], 260);
+  EXPECT_LT(arrived.count(), 10);
+}
+
+TEST_F(TuneTest, ALimitOfTheOvenIsSaidWhenItIsHit) {
+  openTune();
+  QSignalSpy said(page(), &TunePage::noted);
+  session()->setField({Kind::kTop, 7}, 299, -1);
+  ASSERT_FALSE(said.isEmpty());
+  EXPECT_TRUE(said.last()[0].toString().contains(QStringLiteral("262")));
+  wait();
+}
+
+TEST_F(TuneTest, ASuggestionTakenOverIsTheCommands) {
+  openTune();
+  session()->suggest();
+  wait();
+  const Json report = command(demoArguments(QStringLiteral("tune")));
+  const auto& cards = page()->panel()->cards();
+  ASSERT_FALSE(cards.empty());
+  ASSERT_EQ(report["suggestions"].size(), cards.size());
+  const Json& first = report["suggestions"][0];
+  cards[0]->findChild<QPushButton*>()->click();
+  wait();
+  EXPECT_EQ(edited().top_C, first["recipe"]["top_C"].get<std::vector<double>>());
+  EXPECT_EQ(edited().bottom_C, first["recipe"]["bottom_C"].get<std::vector<double>>());
+  EXPECT_EQ(edited().speed_mm_per_min, first["recipe"]["speed_mm_per_min"].get<double>());
+  const auto& prediction = *session()->bench()->prediction;
+  EXPECT_NEAR(*prediction.judgement().margin, first["predicted"]["margin"].get<double>(), 1e-9);
+  EXPECT_NEAR(*prediction.forecast.pass_probability, first["predicted"]["pass_probability"].get<double>(), 1e-9);
+  EXPECT_FALSE(cards[0]->findChild<QPushButton*>()->isEnabled());
+  m_document->undoStack()->undo();
+  EXPECT_TRUE(sameNumbers(edited(), session()->bench()->measured));
+  EXPECT_TRUE(cards[0]->findChild<QPushButton*>()->isEnabled());
+  wait();
+}
+
+TEST_F(TuneTest, ASearchThatIsStoppedSaysUndetermined) {
+  openTune();
+  session()->suggest();
+  EXPECT_TRUE(session()->isSearching());
+  session()->stop();
+  wait();
+  EXPECT_FALSE(session()->isSearching());
+  ASSERT_TRUE(session()->bench()->report);
+  EXPECT_TRUE(session()->bench()->report->cut_short);
+}
+
+TEST_F(TuneTest, LearningCanBeStoppedAndBegunAgain) {
+  openDemo();
+  m_window->showTask(MainWindow::Task::kTune);
+  EXPECT_EQ(session()->state(), TuneSession::State::kLearning);
+  session()->stop();
+  wait();
+  if (session()->state() == TuneSession::State::kStopped) session()->learnAgain();
+  wait();
+  EXPECT_EQ(session()->state(), TuneSession::State::kReady);
+}
+
+TEST_F(TuneTest, WithoutAnOvenItSaysWhatIsNeeded) {
+  drop({demo("tern_run2.csv")});
+  settle();
+  m_window->showTask(MainWindow::Task::kTune);
+  EXPECT_EQ(session()->state(), TuneSession::State::kNeedsOven);
+  EXPECT_TRUE(shownSentence().contains(QStringLiteral("oven and the recipe"))) << shownSentence().toStdString();
+}
+
+TEST_F(TuneTest, EditsStayWhileAnotherRunIsLookedAt) {
+  openTune();
+  session()->setField({Kind::kTop, 9}, 260, -1);
+  const auto first = m_document->currentPointer();
+  drop({demo("tern_run2.csv")});
+  settle();
+  wait();
+  EXPECT_NE(m_document->currentPointer(), first);
+  EXPECT_EQ(edited().top_C[9], 256);
+  m_document->setCurrent(first);
+  wait();
+  EXPECT_EQ(edited().top_C[9], 260);
+  EXPECT_TRUE(session()->isSettled());
+}
+
+TEST_F(TuneTest, PredictionsAreKeptShownAndDropped) {
+  openTune();
+  session()->setField({Kind::kTop, 9}, 260, -1);
+  wait();
+  session()->keepPrediction();
+  EXPECT_EQ(page()->plot()->scene().behind.size(), 2u);  // the measured run and the one that was kept
+  session()->setShown(1, false);
+  EXPECT_EQ(page()->plot()->scene().behind.size(), 1u);
+  session()->setShown(0, false);
+  EXPECT_TRUE(page()->plot()->scene().behind.empty());
+  session()->setShown(1, true);
+  m_document->undoStack()->undo();
+  EXPECT_TRUE(session()->bench()->edit.kept.empty());
+  wait();
+}
+
+TEST_F(TuneTest, TheRecipeIsSavedAsANewFileThatReadsBack) {
+  openTune();
+  session()->setField({Kind::kTop, 9}, 260, -1);
+  wait();
+  const QString path = m_folder.filePath(QStringLiteral("new.toml"));
+  page()->saveRecipeTo(path);
+  const auto saved = oven::load_recipe(path.toStdString());
+  ASSERT_TRUE(saved) << saved.error().text();
+  EXPECT_TRUE(sameNumbers(*saved, edited()));
+  EXPECT_EQ(saved->identity.revision, "8");
+  QFile file(path);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  const QByteArray first = file.readAll();
+  EXPECT_TRUE(first.contains("instrumented run"));
+  session()->setField({Kind::kTop, 9}, 262, -1);
+  page()->saveRecipeTo(path);  // there already: stays as it is, and that is said
+  EXPECT_TRUE(shownSentence().contains(QStringLiteral("was not saved"))) << shownSentence().toStdString();
+  file.seek(0);
+  EXPECT_EQ(file.readAll(), first);
+  wait();
+}
+
+TEST_F(TuneTest, TheChangeNoteHoldsChangesAndCautionsAsText) {
+  openTune();
+  session()->setField({Kind::kTop, 7}, 244, -1);
+  session()->setField({Kind::kSpeed, 0}, 772, -1);
+  wait();
+  const QString pdf = m_folder.filePath(QStringLiteral("note.pdf")),
+                txt = m_folder.filePath(QStringLiteral("note.txt"));
+  page()->saveNoteTo(pdf, true);
+  page()->saveNoteTo(txt, false);
+  QProcess process;
+  process.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")});
+  ASSERT_TRUE(process.waitForFinished(kLongest_ms));
+  const QString read = QString::fromUtf8(process.readAllStandardOutput()).simplified();
+  for (const char* words : {"Zone 8, top and bottom", "234 °C", "244 °C", "+10", "772 mm/min", "qualified person",
+                            "instrumented run", "Hot surfaces", "data sheet is the authority", "Date"})
+    EXPECT_TRUE(read.contains(QString::fromUtf8(words))) << words << " not in " << read.toStdString();
+  QFile text(txt);
+  ASSERT_TRUE(text.open(QIODevice::ReadOnly));
+  const QString plain = QString::fromUtf8(text.readAll()).simplified();
+  EXPECT_TRUE(plain.contains(QStringLiteral("244")));
+  EXPECT_TRUE(plain.contains(QStringLiteral("instrumented run")));
+}
+
+TEST_F(TuneTest, TheStripIsHeardAsATable) {
+  openTune();
+  auto* heard = QAccessible::queryAccessibleInterface(strip());
+  ASSERT_NE(heard, nullptr);
+  ASSERT_NE(heard->tableInterface(), nullptr);
+  EXPECT_EQ(heard->tableInterface()->columnCount(), 13);  // ten heating zones, two cooling, the speed
+  const QString cell = heard->tableInterface()->cellAt(0, 8)->text(QAccessible::Name);
+  EXPECT_TRUE(cell.contains(QStringLiteral("Zone 9")) && cell.contains(QStringLiteral("252"))) << cell.toStdString();
+}
+
+}  // namespace
+}  // namespace ovenwright::desktop

@@ -300,6 +300,12 @@ void MainWindow::refreshStatus() {
     m_status->setText(tr("Ready"));
     return;
   }
+  if (m_task == Task::kTune && !m_shown) {
+    m_readAs->hide();
+    m_status->setText(tr("Prediction follows each edit"));
+    showRule(*view);
+    return;
+  }
   const auto& read_as = view->reading().read_as;
   QString text = tr("%1: %2 rows, every %3 s, %n channel(s)", nullptr, int(view->channels().size()))
                      .arg(m_document->current()->source.name, m_format.count(read_as.rows),
@@ -325,7 +331,11 @@ void MainWindow::refreshStatus() {
   const QString words = tr("Read as: %1").arg(read.join(QStringLiteral(", ")));
   m_readAs->setText(QStringLiteral("<a href=\"#\">%1</a>").arg(words.toHtmlEscaped()));
   m_readAs->setAccessibleName(words);
-  const auto& windows = view->judgement().windows;
+  showRule(*view);
+}
+
+void MainWindow::showRule(const RunView& view) {
+  const auto& windows = view.judgement().windows;
   const bool guarded = std::ranges::any_of(
       windows, [](const auto& window) { return window.decision_rule == window::DecisionRule::kGuarded; });
   m_rule->setText(guarded ? tr("Decision rule: guarded, w = U") : tr("Decision rule: simple"));
@@ -429,6 +439,7 @@ void MainWindow::showImport() {
   m_import->showFailure(std::nullopt);
   m_shown = m_import;
   refreshPage();
+  refreshStatus();
 }
 
 void MainWindow::showWindowEditor(std::size_t window, int requirement) {
@@ -440,6 +451,7 @@ void MainWindow::showWindowEditor(std::size_t window, int requirement) {
 void MainWindow::showResult() {
   m_shown = nullptr;
   refreshPage();
+  refreshStatus();
 }
 
 void MainWindow::showTask(Task task) {
@@ -449,6 +461,7 @@ void MainWindow::showTask(Task task) {
   m_shown = nullptr;
   refreshPage();
   refreshSentence();
+  refreshStatus();
   emit taskChanged();
 }
 

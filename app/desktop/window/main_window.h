@@ -82,6 +82,7 @@ class MainWindow : public QMainWindow {
   void style();
   void refreshSentence();
   void refreshStatus();
+  void showRule(const RunView& view);
   void refreshPage();
   void followLink(const widgets::SentenceLink& link);
   void showFailure();

@@ -102,8 +102,11 @@ void CurvePlot::buildLayers() {
     p.drawText(QRectF(0, 0, c.area.left() - c.theme->px(8), c.theme->px(20)), Qt::AlignRight | Qt::AlignTop,
                m_format.unit(Format::Quantity::kTemperature));
     const QString axis = m_scene.view->entry() ? tr("s from oven entry") : tr("s on the log's clock");
-    p.drawText(QRectF(c.area.right() + c.theme->px(8), c.area.bottom() + c.theme->px(5), c.room_right, height),
-               Qt::AlignLeft | Qt::AlignTop, axis);
+    // Clear of a number under the end of the axis, where there is room.
+    const double room = c.room_right - QFontMetricsF(p.font()).horizontalAdvance(axis);
+    const double left = c.area.right() + std::clamp(room, c.theme->px(8), c.theme->px(18));
+    p.drawText(QRectF(left, c.area.bottom() + c.theme->px(5), c.room_right, height), Qt::AlignLeft | Qt::AlignTop,
+               axis);
   });
   add(QStringLiteral("call-outs"), [this](P p, C c) {
     paintChosen(p, c, m_scene);

@@ -1,9 +1,13 @@
 #include "app/desktop/tune/change_note.h"
 
+#include <QAbstractTextDocumentLayout>
+#include <QApplication>
 #include <QBuffer>
 #include <QCoreApplication>
+#include <QFileInfo>
 #include <QLocale>
 #include <QPageSize>
+#include <QPainter>
 #include <QPdfWriter>
 #include <QTextDocument>
 
@@ -100,7 +104,7 @@ std::vector<std::pair<QString, QString>> factsOf(const report::ChangeNote& note)
   std::vector<std::pair<QString, QString>> facts{{Words::tr("Oven"), titleOf(note.oven->identity)},
                                                  {Words::tr("Recipe that was run"), titleOf(note.from->identity)}};
   for (const auto& run : note.learned_from) {
-    facts.emplace_back(Words::tr("Learned from the run"), QString::fromStdString(run.log));
+    facts.emplace_back(Words::tr("Learned from the run"), QFileInfo(QString::fromStdString(run.log)).fileName());
     if (!run.sha256.empty()) facts.emplace_back(QStringLiteral("SHA-256"), QString::fromStdString(run.sha256));
     if (!run.board.empty()) facts.emplace_back(Words::tr("Board"), QString::fromStdString(run.board));
   }
@@ -129,7 +133,7 @@ QString html(const report::ChangeNote& note, const Format& format) {
                 .arg(name.toHtmlEscaped(), value.toHtmlEscaped());
   html += QStringLiteral("</table><p></p>");
   html += QStringLiteral(
-      "<table width=\"100%\" cellspacing=\"0\" cellpadding=\"3\" border=\"1\" "
+      "<table width=\"100%\" cellspacing=\"0\" cellpadding=\"2\" border=\"1\" "
       "style=\"border-collapse:collapse; border-color:#888888\"><tr>");
   for (const QString& title : {Words::tr("Setpoint"), Words::tr("now"), Words::tr("new"), Words::tr("difference")})
     html += QStringLiteral("<th align=\"left\">%1</th>").arg(title.toHtmlEscaped());
@@ -155,6 +159,26 @@ QString html(const report::ChangeNote& note, const Format& format) {
          QStringLiteral("</table><p style=\"font-size:7pt\">%1</p></body></html>").arg(madeWith().toHtmlEscaped());
 }
 
+void print(const QString& html, QPdfWriter& writer) {
+  QTextDocument document;
+  document.documentLayout()->setPaintDevice(&writer);
+  QFont font(QApplication::font().family(), 9);
+  font.setLetterSpacing(QFont::AbsoluteSpacing, 0.05);  // no ligatures, so that the text reads back letter by letter
+  document.setDefaultFont(font);
+  document.setDocumentMargin(0);
+  document.setHtml(html);
+  const QSizeF page = writer.pageLayout().paintRectPixels(writer.resolution()).size();
+  document.setPageSize(page);
+  QPainter painter(&writer);
+  for (int i = 0; i < document.pageCount(); ++i) {
+    if (i > 0) writer.newPage();
+    painter.save();
+    painter.translate(0, -i * page.height());
+    document.drawContents(&painter, QRectF(QPointF(0, i * page.height()), page));
+    painter.restore();
+  }
+}
+
 }  // namespace
 
 Result<bool> writeChangeNotePdf(const report::ChangeNote& note, const Format& format, const QString& path) {
@@ -167,10 +191,7 @@ Result<bool> writeChangeNotePdf(const report::ChangeNote& note, const Format& fo
     writer.setPageMargins(QMarginsF(15, 15, 15, 15), QPageLayout::Millimeter);
     writer.setTitle(Words::tr("Change note"));
     writer.setCreator(QStringLiteral("Ovenwright ") + QLatin1String(kVersion));
-    QTextDocument document;
-    document.setDefaultFont(QFont(QStringLiteral("DejaVu Sans"), 9));
-    document.setHtml(html(note, format));
-    document.print(&writer);
+    print(html(note, format), writer);
   }
   const auto written =
       files::write_file(path.toStdString(), {bytes.constData(), std::size_t(bytes.size())}, files::Existing::kReplace);

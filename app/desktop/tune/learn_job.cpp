@@ -24,6 +24,7 @@ LearnJob::~LearnJob() {
 
 void LearnJob::start(TuneInput input) {
   m_watcher.cancel();
+  m_busy = true;
   m_watcher.setFuture(QtConcurrent::run([input = std::move(input)](QPromise<Outcome>& promise) {
     promise.setProgressRange(0, kProgressSteps);
     auto outcome = TuneModel::learn(input, [&promise](double done) {
@@ -35,6 +36,7 @@ void LearnJob::start(TuneInput input) {
 }
 
 void LearnJob::conclude() {
+  m_busy = false;
   if (m_watcher.future().resultCount() == 0) {
     emit failed({ErrorCode::kCancelled, {}, {}, {}, {}});
     return;

@@ -15,7 +15,7 @@ class LearnJob : public QObject {
 
   void start(TuneInput input);  ///< what runs before is abandoned
   void cancel() { m_watcher.cancel(); }
-  bool isRunning() const { return m_watcher.isRunning(); }
+  bool isBusy() const { return m_busy; }
 
  signals:
   void progressChanged(double done);
@@ -26,6 +26,7 @@ class LearnJob : public QObject {
   using Outcome = Result<std::shared_ptr<const TuneModel>>;
   void conclude();
 
+  bool m_busy = false;
   QFutureWatcher<Outcome> m_watcher;
 };
 

@@ -16,7 +16,7 @@ PredictJob::~PredictJob() {
 
 void PredictJob::ask(std::shared_ptr<const TuneModel> model, oven::Recipe recipe) {
   m_wanted = {std::move(model), std::move(recipe), false};
-  if (!m_watcher.isRunning()) next();
+  if (!m_busy) next();
 }
 
 void PredictJob::drop() {
@@ -28,6 +28,7 @@ void PredictJob::next() {
   m_running = *std::move(m_wanted);
   m_wanted.reset();
   m_dropped = false;
+  m_busy = true;
   m_watcher.setFuture(QtConcurrent::run(
       &m_thread, [wanted = m_running] { return predict(wanted.model, wanted.recipe, wanted.withBand); }));
 }
@@ -35,13 +36,15 @@ void PredictJob::next() {
 void PredictJob::conclude() {
   const auto prediction = m_watcher.result();
   if (!m_dropped) emit predicted(prediction);
-  // A slot may have asked for another already.
-  if (m_watcher.isRunning()) return;
   if (!m_wanted && !m_dropped && !m_running.withBand) {
     m_wanted = m_running;
     m_wanted->withBand = true;
   }
-  if (m_wanted) next();
+  if (m_wanted) {
+    next();
+  } else {
+    m_busy = false;
+  }
 }
 
 }  // namespace ovenwright::desktop

@@ -18,7 +18,7 @@ class PredictJob : public QObject {
 
   void ask(std::shared_ptr<const TuneModel> model, oven::Recipe recipe);
   void drop();  ///< nothing that was asked for is wanted any more
-  bool isBusy() const { return m_wanted || m_watcher.isRunning(); }
+  bool isBusy() const { return m_busy; }
 
  signals:
   void predicted(std::shared_ptr<const ovenwright::desktop::Prediction> prediction);
@@ -35,7 +35,7 @@ class PredictJob : public QObject {
   QThreadPool m_thread;  // of its own, so that a search that fills the common pool does not hold up the mouse
   std::optional<Wanted> m_wanted;
   Wanted m_running;
-  bool m_dropped = false;
+  bool m_busy = false, m_dropped = false;
   QFutureWatcher<std::shared_ptr<const Prediction>> m_watcher;
 };
 

@@ -28,6 +28,7 @@ SearchJob::~SearchJob() {
 void SearchJob::start(std::shared_ptr<const TuneModel> model, tune::Request request) {
   stop();
   m_abandoned = false;
+  m_busy = true;
   m_stop = std::make_shared<std::atomic<bool>>(false);
   m_watcher.setFuture(QtConcurrent::run(
       [model = std::move(model), request = std::move(request), stop = m_stop](QPromise<Outcome>& promise) mutable {
@@ -53,6 +54,7 @@ void SearchJob::abandon() {
 }
 
 void SearchJob::conclude() {
+  m_busy = false;
   if (!m_abandoned && m_watcher.future().resultCount() > 0) emit found(m_watcher.result());
 }
 

@@ -19,7 +19,7 @@ class SearchJob : public QObject {
   /// What was found until then is reported as cut short.
   void stop();
   void abandon();  ///< no report is wanted any more
-  bool isRunning() const { return m_watcher.isRunning(); }
+  bool isBusy() const { return m_busy; }
 
  signals:
   void progressChanged(double done);
@@ -30,7 +30,7 @@ class SearchJob : public QObject {
   void conclude();
 
   std::shared_ptr<std::atomic<bool>> m_stop;
-  bool m_abandoned = false;
+  bool m_busy = false, m_abandoned = false;
   QFutureWatcher<Outcome> m_watcher;
 };
 

@@ -29,7 +29,7 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
                                QWidget* parent)
     : QFrame(parent),
       m_recipe(suggestion.recipe),
-      m_title(aimTitle(suggestion.aim)),
+      m_title(aimTitle(suggestion)),
       m_theme(widgets::Theme::fromPalette(palette(), font())),
       m_show(new QPushButton(this)) {
   const auto& forecast = suggestion.predicted.front();

@@ -250,16 +250,27 @@ void SuggestionsPanel::fillReport(QVBoxLayout* layout) {
     connect(best, &QPushButton::clicked, this,
             [this, recipe = report.infeasible->best] { m_session->takeOver(tr("Show the best there is"), recipe); });
     layout->addWidget(best, 0, Qt::AlignLeft);
-  } else if (report.suggestions.empty() && !report.cut_short) {
+  } else if (report.suggestions.empty() && !report.cut_short && !report.next_run) {
     say(tr("Nothing better was found: the recipe that was run can stay."), 13, false, theme.text);
   }
   for (const auto& suggestion : report.suggestions) {
     auto* card = new SuggestionCard(bench, suggestion, m_format, m_report);
     connect(card, &SuggestionCard::showWanted, this, [this, held = bench.report, &suggestion] {
-      m_session->takeOver(tr("Show: %1").arg(aimTitle(suggestion.aim)), suggestion.recipe);
+      m_session->takeOver(tr("Show: %1").arg(aimTitle(suggestion)), suggestion.recipe);
     });
     layout->addWidget(card);
     m_cards.push_back(card);
+  }
+  for (const auto& note : report.notes) say(QString::fromStdString(note), 12, false, theme.secondary);
+  if (report.next_run) {
+    say(tr("The next run worth making"), 15, true, theme.text);
+    say(nextRunText(*report.next_run, m_format), 13, false, theme.text);
+    auto* show = new QPushButton(tr("Show its recipe"), m_report);
+    show->setAutoDefault(false);
+    connect(show, &QPushButton::clicked, this, [this, recipe = report.next_run->recipe] {
+      m_session->takeOver(tr("Show the next run worth making"), recipe);
+    });
+    layout->addWidget(show, 0, Qt::AlignLeft);
   }
   auto* caution =
       themedLabel(theme, tr("These are predictions.") + u' ' + cautionText(), 12, false, theme.secondary, m_report);

@@ -41,7 +41,7 @@ class SuggestionsPanel : public QWidget {
   void refreshReport();  // anew only where there is another one
   void refreshShown();   // which card stands in the strip
   void fillReport(QVBoxLayout* layout);
-  void fillOverlays();   // anew only where others are kept
+  void fillOverlays();  // anew only where others are kept
   void fillModel();
   void style();
 

@@ -21,6 +21,7 @@ namespace ovenwright::desktop {
 
 class CurvePlot;
 class RecipeStrip;
+class Settings;
 class SuggestionsPanel;
 
 /// The recipe of the run that is shown, to be edited: predicted curves over the measured ones, the zone strip with a

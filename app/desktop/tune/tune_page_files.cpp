@@ -2,6 +2,7 @@
 #include <QFileInfo>
 
 #include "app/desktop/editor/requirement_fields.h"
+#include "app/desktop/settings/settings.h"
 #include "app/desktop/tune/change_note.h"
 #include "app/desktop/tune/recipe_file.h"
 #include "app/desktop/tune/tune_page.h"

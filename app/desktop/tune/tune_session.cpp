@@ -75,7 +75,7 @@ bool TuneSession::isSettled() const {
          sameNumbers(m_bench->prediction->recipe, m_bench->edit.recipe);
 }
 
-bool TuneSession::isBusy() const { return m_learn.isRunning() || m_predict.isBusy() || m_search.isRunning(); }
+bool TuneSession::isBusy() const { return m_learn.isBusy() || m_predict.isBusy() || m_search.isBusy(); }
 
 std::shared_ptr<TuneBench> TuneSession::benchOf(const Document::LogPointer& log, std::size_t run) {
   const auto view = log->view();
@@ -190,6 +190,7 @@ void TuneSession::takeOver(const QString& text, const oven::Recipe& recipe) {
   edit.recipe.speed_mm_per_min = recipe.speed_mm_per_min;
   edit.recipe.top_C = recipe.top_C;
   edit.recipe.bottom_C = recipe.bottom_C;
+  edit.recipe.cooling_C = recipe.cooling_C;
   change(text, std::move(edit));
 }
 

@@ -28,7 +28,7 @@ struct ZoneChange {
 std::vector<ZoneChange> byZone(const std::vector<tune::Change>& changes) {
   std::vector<ZoneChange> zones;
   for (const auto& change : changes) {
-    if (change.zone.empty()) continue;
+    if (!change.side) continue;  // the speed, a cooling zone
     if (zones.empty() || zones.back().zone != change.zone) zones.push_back({change.zone});
     (change.side == board::Side::kBottom ? zones.back().bottom : zones.back().top) = &change;
   }
@@ -51,6 +51,13 @@ QString aimTitle(tune::Aim aim) {
       return Words::tr("Coolest");
   }
   return {};
+}
+
+QString aimTitle(const tune::Suggestion& suggestion) {
+  QString title = aimTitle(suggestion.aim);
+  for (const tune::Aim aim : suggestion.also)
+    title = Words::tr("%1, %2", "two aims that come to one recipe").arg(title, aimTitle(aim));
+  return title;
 }
 
 QStringList changeTexts(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to) {
@@ -92,7 +99,7 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
   const auto changes = tune::changes(oven, from, to);
   const auto zones = byZone(changes);
   const bool sides = std::ranges::any_of(zones, &ZoneChange::sides);
-  if (zones.size() <= kMostEach || sides) {
+  if (zones.size() <= kMostEach || sides || from.cooling_C != to.cooling_C) {
     QStringList texts = changeTexts(oven, from, to);
     for (QString& text : texts) text.replace(u' ', kHard);
     return texts.join(gap);
@@ -124,7 +131,11 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
     texts << Words::tr("Speed  %1 mm/min")
                  .arg(wording.limit(from.speed_mm_per_min) + QStringLiteral(" → ") + wording.limit(to.speed_mm_per_min))
                  .replace(u' ', kHard);
-  return texts.join(gap);
+  // Neither a unit nor a range is broken over two lines.
+  constexpr QChar kJoiner(0x2060);
+  QString text = texts.join(gap);
+  text.replace(u'/', QString(kJoiner) + u'/' + kJoiner);
+  return text.replace(u'–', QString(kJoiner) + u'–' + kJoiner);
 }
 
 QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to) {
@@ -187,9 +198,10 @@ QString tightestText(const judge::Judgement& judgement, const Format& format) {
 
 QString marginText(const judge::Judgement& judgement, const tune::Forecast& forecast, const Format& format) {
   if (!judgement.margin) return {};
-  const QString margin = format.percent(*judgement.margin);
-  return forecast.margin_uncertainty ? margin + QStringLiteral(" ± ") + format.percent(*forecast.margin_uncertainty)
-                                     : margin;
+  QString margin = format.percent(*judgement.margin);
+  if (!forecast.margin_uncertainty) return margin;
+  margin.remove(u'%');  // one sign for both: "5 ± 3 %"
+  return margin.trimmed() + QStringLiteral(" ± ") + format.percent(*forecast.margin_uncertainty);
 }
 
 QString chanceText(const tune::Forecast& forecast, const Format& format) {
@@ -233,6 +245,31 @@ QStringList conflictTexts(const tune::Infeasible& infeasible, const Format& form
                   : Words::tr("%1 at %2: its lower limit alone would have to give %3").arg(name, where, give));
   }
   return texts;
+}
+
+QString nextRunText(const tune::NextRun& next, const Format& format) {
+  const QString name = QString::fromStdString(next.requirement);
+  const QString what =
+      next.trace.empty()
+          ? name
+          : Words::tr("%1 at %2", "requirement, placement").arg(name, QString::fromStdString(next.trace));
+  const QString unit = QString::fromUtf8(unit_symbol(next.unit));
+  const int digits = next.unit == Unit::kCelsiusPerSecond ? 2 : 1;
+  QStringList moves;
+  for (const auto& change : next.changes) {
+    const QString by = signedNumber(change.to - change.from);
+    if (change.zone.empty()) {
+      moves << Words::tr("speed %1 mm/min").arg(by);
+    } else if (change.side != board::Side::kBottom) {
+      moves << Words::tr("zone %1 %2 °C").arg(QString::fromStdString(change.zone), by);
+    }
+  }
+  const QString doubt = format.number(next.half_width, digits), then = format.number(next.half_width_then, digits);
+  if (moves.isEmpty())
+    return Words::tr("Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3 %4.")
+        .arg(what, doubt, then, unit);
+  return Words::tr("A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4 %5.")
+      .arg(moves.join(QStringLiteral(", ")), what, doubt, then, unit);
 }
 
 }  // namespace ovenwright::desktop

@@ -8,7 +8,8 @@
 
 namespace ovenwright::desktop {
 
-QString aimTitle(tune::Aim aim);  ///< "Least change"
+QString aimTitle(tune::Aim aim);                       ///< "Least change"
+QString aimTitle(const tune::Suggestion& suggestion);  ///< "Least change, coolest" where both come to one recipe
 
 /// "Zone 8 234 → 244", "Speed 810 → 772 mm/min": each change; both sides of a zone that move alike are one.
 QStringList changeTexts(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to);
@@ -31,6 +32,7 @@ QStringList cautionsInFull();
 QString infeasibleText(const tune::Infeasible& infeasible, const Format& format);
 /// One for each conflict: what would have to give.
 QStringList conflictTexts(const tune::Infeasible& infeasible, const Format& format);
+QString nextRunText(const tune::NextRun& next, const Format& format);
 
 /// What stands in the place of the verdict while Tune is looked at. Links carry commands: see TunePage::follow().
 widgets::SentenceContent tuneSentence(const TuneSession& session, const Format& format);

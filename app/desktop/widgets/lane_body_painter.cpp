@@ -131,7 +131,7 @@ void LaneBodyPainter::paintMark(std::size_t lane, std::size_t index) {
 
 void LaneBodyPainter::paintMeasured(const LaneMark& mark, const QPointF& center) {
   const qreal x = m_layout.columns().body.clampedX(*mark.measured), tick = m_theme.px(2.6);
-  m_painter.setPen(flat(m_theme.quiet, m_theme.line(0.8)));
+  m_painter.setPen(flat(m_theme.frame, m_theme.line(0.8)));  // pale, so that it is no whisker
   m_painter.drawLine(QPointF(x, center.y()), center);
   m_painter.setPen(flat(m_theme.quiet, m_theme.line(1.6)));
   m_painter.drawLine(QPointF(x, center.y() - tick), QPointF(x, center.y() + tick));

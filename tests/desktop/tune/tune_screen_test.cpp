@@ -1,5 +1,7 @@
+#include <QAccessible>
 #include <QLineEdit>
 #include <QProcess>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <nlohmann/json.hpp>
 

@@ -46,6 +46,8 @@ QSizeF sizeOf(const Key& key, const Canvas& canvas, const Scene& scene) {
   }
   for (const auto* behind : key.behind)
     name = std::max(name, body.horizontalAdvance(behind->name) - value - theme.px(kKeyGap_px));
+  if (key.errorBand)
+    name = std::max(name, body.horizontalAdvance(Words::tr("error band, 95 %")) - value - theme.px(kKeyGap_px));
   name = std::min(name, theme.px(180));
   const double row = theme.px(kKeySample_px + 3 * kKeyGap_px) + name + value;
   return {std::max(row, heading.horizontalAdvance(key.heading)) + 2 * theme.px(kKeyPadding_px),

@@ -41,6 +41,7 @@ SuggestionsPanel::SuggestionsPanel(TuneSession* session, QWidget* parent)
       m_again(new QPushButton(tr("Search again…"), this)),
       m_scroll(new QScrollArea(this)),
       m_settings(buildSettings()),
+      m_waiting(new QLabel(tr("Suggestions can be asked for once it is known how this board heats in this oven."))),
       m_progress(new QProgressBar),
       m_report(new QWidget),
       m_overlays(new QWidget),
@@ -63,6 +64,7 @@ SuggestionsPanel::SuggestionsPanel(TuneSession* session, QWidget* parent)
   auto* body = new QWidget;
   body->setObjectName(QStringLiteral("body"));
   auto* body_layout = new QVBoxLayout(body);
+  body_layout->addWidget(m_waiting);
   body_layout->addWidget(m_settings);
   body_layout->addLayout(running);
   body_layout->addWidget(m_report);
@@ -195,6 +197,7 @@ void SuggestionsPanel::refreshSettings() {
   const bool searching = m_session->isSearching();
   m_settings->setVisible(ready && !searching && (m_settingsWanted || !bench->report));
   m_again->setVisible(ready && !searching && bench->report && m_settings->isHidden());
+  m_waiting->setVisible(!ready);
   m_progress->setVisible(searching);
   m_stop->setVisible(searching);
   m_progress->setValue(int(100 * m_session->searchDone()));
@@ -380,6 +383,10 @@ void SuggestionsPanel::style() {
   body->setContentsMargins(int(theme.px(14)), int(theme.px(10)), int(theme.px(14)), int(theme.px(12)));
   body->setSpacing(int(theme.px(10)));
   m_locked->setFont(theme.font(12));
+  m_waiting->setWordWrap(true);
+  QPalette quiet = m_waiting->palette();
+  quiet.setColor(QPalette::WindowText, theme.secondary);
+  m_waiting->setPalette(quiet);
 }
 
 void SuggestionsPanel::changeEvent(QEvent* event) {

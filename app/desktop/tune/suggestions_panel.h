@@ -55,6 +55,7 @@ class SuggestionsPanel : public QWidget {
   QSpinBox *m_leastSpeed, *m_margin;
   QLabel* m_locked;
   QPushButton *m_suggest, *m_stop;
+  QLabel* m_waiting;
   QProgressBar* m_progress;
   QWidget *m_report, *m_overlays, *m_model;
   std::vector<SuggestionCard*> m_cards;

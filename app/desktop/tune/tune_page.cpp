@@ -298,7 +298,7 @@ void TunePage::refreshTools() {
     m_together->setChecked(!bench || bench->edit.together);
   }
   m_together->setEnabled(ready);
-  m_togetherNote->setVisible(m_together->isChecked());
+  fitNote();
   m_allCurves->setEnabled(bench != nullptr);
   m_keep->setEnabled(ready && m_session->isSettled());
   m_back->setEnabled(ready && changed);
@@ -382,6 +382,7 @@ void TunePage::placePanel() {
   const int needed =
       m_tools->itemAt(0)->minimumSize().width() + m_tools->itemAt(1)->minimumSize().width() + int(theme.px(48));
   m_tools->setDirection(needed <= m_lower->width() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+  fitNote();
   if (narrow) {
     if (m_panel->parentWidget() != this) m_panel->setParent(this);
     const QPoint corner = m_lanes->mapTo(this, QPoint(m_lanes->width() - wanted, 0));
@@ -397,6 +398,14 @@ void TunePage::placePanel() {
   const bool was_hidden = m_panel->isHidden() || m_columns->sizes().value(1) == 0;
   m_panel->setVisible(m_panelWanted);
   if (m_panelWanted && was_hidden) m_columns->setSizes({width() - wanted, wanted});
+}
+
+void TunePage::fitNote() {
+  const bool wanted = m_together->isChecked() && m_together->isEnabled();
+  int room = m_lower->width() - m_tools->contentsMargins().left() - m_tools->contentsMargins().right() -
+             m_tools->itemAt(0)->minimumSize().width() - m_tools->spacing() * 4;
+  if (m_tools->direction() == QBoxLayout::LeftToRight) room -= m_tools->itemAt(1)->minimumSize().width();
+  m_togetherNote->setVisible(wanted && m_togetherNote->sizeHint().width() <= room);
 }
 
 void TunePage::showEvent(QShowEvent* event) {

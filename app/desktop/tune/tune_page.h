@@ -76,6 +76,7 @@ class TunePage : public QWidget {
   void refreshTools();
   void syncStrip();
   void placePanel();
+  void fitNote();  // shown where there is room for all of it
   void style();
   bool isNarrow() const;
   Scene scene() const;

@@ -131,7 +131,9 @@ MainWindow::MainWindow(Document* document, Settings* settings)
   connect(m_check, &CheckPage::windowWanted, this,
           [this](std::size_t of, std::size_t requirement) { showWindowEditor(of, int(requirement)); });
   connect(m_tune, &TunePage::sentenceChanged, this, [this] {
-    if (m_task == Task::kTune) refreshSentence();
+    if (m_task != Task::kTune) return;
+    refreshSentence();
+    refreshStatus();
   });
   connect(m_tune, &TunePage::ovenWanted, m_choosers, &ChooserBar::showOven);
   connect(m_tune, &TunePage::entryWanted, this, [this] {
@@ -302,7 +304,8 @@ void MainWindow::refreshStatus() {
   }
   if (m_task == Task::kTune && !m_shown) {
     m_readAs->hide();
-    m_status->setText(tr("Prediction follows each edit"));
+    const bool ready = m_tune->session()->state() == TuneSession::State::kReady;
+    m_status->setText(ready ? tr("Prediction follows each edit") : tr("Nothing is predicted yet"));
     showRule(*view);
     return;
   }

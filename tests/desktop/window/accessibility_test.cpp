@@ -7,6 +7,7 @@
 #include <QMenuBar>
 #include <QSpinBox>
 
+#include "app/desktop/tune/tune_page.h"
 #include "app/desktop/window/check_page.h"
 #include "tests/desktop/window/window_fixture.h"
 
@@ -51,6 +52,10 @@ TEST_F(WindowTest, EveryControlHasANameOnEveryPage) {
     QApplication::processEvents();
     EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "tab " << int(tab);
   }
+  m_window->showTask(MainWindow::Task::kTune);
+  ASSERT_TRUE(QTest::qWaitFor([this] { return !m_window->tunePage()->session()->isBusy(); }, 60000));
+  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "tune";
+  m_window->showTask(MainWindow::Task::kCheck);
   m_window->showImport();
   QApplication::processEvents();
   EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "how the log was read";

@@ -7,9 +7,10 @@
 namespace ovenwright::heat {
 namespace {
 
-// Band: 1.96 √((kCovariance σ_θ)² + kFloor_C² + (kChange |Δ|)² + (kClock_s |dT/dt|)²), Δ the change against the
-// measured run.
-constexpr double kCovariance = 1.5, kFloor_C = 0.22, kChange = 0.02, kClock_s = 0.19, kCoverage = 1.96;
+// Band: 1.96 √((kCovariance σ_θ)² + kFloor_C² + (kChange |Δ|)² + (kClock_s |dT/dt|)² + (kBelt ln(v/v₁) ∂T/∂ln g)²), Δ
+// the change against the measured run, v₁ its speed. The last term: exchange may follow the belt as v^±kBelt, which
+// runs at one speed cannot tell.
+constexpr double kCovariance = 1.5, kFloor_C = 0.22, kChange = 0.02, kClock_s = 0.19, kBelt = 0.12, kCoverage = 1.96;
 constexpr double kBandStep_s = 2;
 
 Drive drive_of(const ModelRun& run, std::size_t index, const oven::Recipe& recipe, double end_s) {
@@ -89,11 +90,18 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
     if (with_band) {
       // The parameters' part changes slowly: every kBandStep_s, linear between.
       std::vector<double> time_s, then_s;
+      const double belt = kBelt * std::log(stretch);
       for (double t = from_s; t < predicted.time_s.back() + kBandStep_s; t += kBandStep_s) {
         time_s.push_back(t);
         then_s.push_back(then(t));
       }
-      const auto variance = spread(k, after, time_s, then_s);
+      auto variance = spread(k, after, time_s, then_s);
+      std::vector<double> row(after.columns.width());
+      for (std::size_t i = 0; i < time_s.size(); ++i) {
+        after.gradient_at(k, time_s[i], row);
+        const double by_belt = belt * row[after.columns.own(ParameterMap::kTimeConstant)];
+        variance[i] = kCovariance * kCovariance * variance[i] + by_belt * by_belt;
+      }
       predicted.band_C.resize(count);
       for (std::size_t i = 0; i < count; ++i) {
         const double at = (predicted.time_s[i] - from_s) / kBandStep_s;
@@ -101,8 +109,8 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
         const double theta = std::lerp(variance[left], variance[left + 1], at - static_cast<double>(left));
         const double slope = (after.at(k, predicted.time_s[i] + 1) - after.at(k, predicted.time_s[i] - 1)) / 2;
         predicted.band_C[i] =
-            kCoverage * std::sqrt(kCovariance * kCovariance * theta + kFloor_C * kFloor_C +
-                                  kChange * kChange * change_C[i] * change_C[i] + kClock_s * kClock_s * slope * slope);
+            kCoverage * std::sqrt(theta + kFloor_C * kFloor_C + kChange * kChange * change_C[i] * change_C[i] +
+                                  kClock_s * kClock_s * slope * slope);
       }
     }
     out.push_back(std::move(predicted));

@@ -1,12 +1,29 @@
 #include "core/tune/forecast.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <limits>
+#include <variant>
 
 #include "core/judge/judge.h"
 
 namespace ovenwright::tune {
 namespace {
+
+// Slopes are off by their own share, whatever the level's error: in invented ovens by some 4 % (docs/heat_model.md).
+constexpr double kSlope = 0.04, kCoverage = 1.96;
+
+bool is_slope(const judge::Outcome& outcome) { return outcome.value.unit == Unit::kCelsiusPerSecond; }
+
+/// The two levels that a result is taken between, where it is.
+std::optional<std::array<double, 2>> between(const judge::Outcome& outcome) {
+  const auto& p = outcome.measure.parameters;
+  const auto* from = p.T1 ? std::get_if<double>(&*p.T1) : nullptr;
+  const auto* to = p.T2 ? std::get_if<double>(&*p.T2) : nullptr;
+  if (!from || !to) return std::nullopt;
+  return std::array{*from, *to};
+}
 
 double normal_probability(double z) { return std::erfc(-z / std::sqrt(2.0)) / 2; }
 
@@ -29,9 +46,13 @@ std::optional<double> pass_probability(const judge::Judgement& judgement, const 
 }  // namespace
 
 Forecaster::Forecaster(const heat::HeatModel& model, Subject subject)
-    : model_(model), subject_(std::move(subject)), predictor_(model, subject_.model_run, subject_.traces) {}
+    : model_(model), subject_(std::move(subject)), predictor_(model, subject_.model_run, subject_.traces) {
+  const auto measured = judge::judge(*subject_.run, subject_.windows, false, subject_.board, std::nullopt);
+  for (std::size_t i = 0; i < measured.all_size(); ++i) noise_.push_back(kCoverage * measured.all(i).value.terms.noise);
+}
 
-run::Run Forecaster::predicted_run(const std::vector<heat::PredictedTrace>& traces, double sign) const {
+template <class Shift>
+run::Run Forecaster::predicted_run(const std::vector<heat::PredictedTrace>& traces, Shift shift) const {
   run::Run out;
   out.channels.reserve(subject_.run->channels.size());
   out.sample_interval_s = subject_.run->sample_interval_s;
@@ -48,8 +69,9 @@ run::Run Forecaster::predicted_run(const std::vector<heat::PredictedTrace>& trac
         shared = clock ? *std::move(clock) : nullptr;
       }
       std::vector<double> temperature_C = found->temperature_C;
-      if (sign != 0)
-        for (std::size_t i = 0; i < temperature_C.size(); ++i) temperature_C[i] += sign * found->band_C[i];
+      if (!found->band_C.empty())
+        for (std::size_t i = 0; i < temperature_C.size(); ++i)
+          temperature_C[i] += shift(temperature_C[i]) * found->band_C[i];
       if (shared) {
         auto trace = run::Trace::make(shared, std::move(temperature_C));
         if (trace) channel.trace = *std::move(trace);
@@ -75,12 +97,53 @@ judge::Judgement Forecaster::judged(const run::Run& run, const oven::Recipe& rec
                      : judge::judge(run, subject_.windows, false, subject_.board, place);
 }
 
+std::vector<double> Forecaster::half_widths(const std::vector<heat::PredictedTrace>& traces, const oven::Recipe& recipe,
+                                            const judge::Judgement& judgement) const {
+  std::vector<double> out(judgement.all_size());
+  /// What a shift of the curves does to each result, the larger of both ways.
+  const auto moved = [&](const auto& shift) {
+    std::vector<double> by(judgement.all_size());
+    for (const double sign : {1.0, -1.0}) {
+      const auto other = judged(predicted_run(traces, [&](double T) { return sign * shift(T); }), recipe, true);
+      for (std::size_t i = 0; i < std::min(by.size(), other.all_size()); ++i)
+        if (judgement.all(i).value.value && other.all(i).value.value)
+          by[i] = std::max(by[i], std::abs(*other.all(i).value.value - *judgement.all(i).value.value));
+    }
+    return by;
+  };
+  const auto level = moved([](double) { return 1.0; });
+  // Errors at two levels are not one error: (a − b)² + (a + b)² = 2 (a² + b²).
+  std::optional<std::array<double, 2>> levels;
+  std::vector<double> tilt;
+  double widest_C = 0;
+  for (const auto& trace : traces)
+    if (!trace.band_C.empty()) widest_C = std::max(widest_C, *std::ranges::max_element(trace.band_C));
+  for (std::size_t i = 0; i < out.size(); ++i) {
+    const auto& outcome = judgement.all(i);
+    const double noise = i < noise_.size() ? noise_[i] : 0;
+    double square = level[i] * level[i] + noise * noise;
+    if (const auto own = between(outcome)) {
+      if (own != levels) {
+        levels = own;
+        const double middle = ((*own)[0] + (*own)[1]) / 2, half = std::max(1e-6, ((*own)[1] - (*own)[0]) / 2);
+        tilt = moved([&](double T) { return std::clamp((T - middle) / half, -1.0, 1.0); });
+      }
+      square = (level[i] * level[i] + tilt[i] * tilt[i]) / 2 + noise * noise;
+    }
+    if (is_slope(outcome) && outcome.value.value) square += std::pow(kCoverage * kSlope * *outcome.value.value, 2);
+    // Spreads see only what the traces' errors do not share: half of the level's error (docs/heat_model.md).
+    if (!outcome.channel && outcome.value.unit == Unit::kCelsius) square = std::max(square, widest_C * widest_C / 4);
+    out[i] = std::sqrt(square);
+  }
+  return out;
+}
+
 Forecast Forecaster::forecast(const oven::Recipe& recipe, Detail detail) const {
   const bool with_band = detail == Detail::kValuesAndBand || detail == Detail::kJudgedAndBand;
   const bool values_only = detail == Detail::kValues || detail == Detail::kValuesAndBand;
   Forecast out;
   const auto traces = predictor_.predict(recipe, with_band);
-  out.run = predicted_run(traces, 0);
+  out.run = predicted_run(traces, [](double) { return 0.0; });
   out.judgement = judged(out.run, recipe, values_only);
   if (!with_band) return out;
 
@@ -89,26 +152,11 @@ Forecast Forecaster::forecast(const oven::Recipe& recipe, Detail detail) const {
         traces, [&](const auto& t) { return model_.problem.placements[t.placement].name == channel.name; });
     out.band_C.push_back(found == traces.end() ? std::vector<double>{} : found->band_C);
   }
-  const auto high = judged(predicted_run(traces, 1), recipe, true),
-             low = judged(predicted_run(traces, -1), recipe, true);
+  out.half_width = half_widths(traces, recipe, out.judgement);
   double worst = std::numeric_limits<double>::infinity();
   for (std::size_t i = 0; i < out.judgement.all_size(); ++i) {
     const auto& outcome = out.judgement.all(i);
-    const auto value = [&](const judge::Judgement& j) {
-      return i < j.all_size() ? j.all(i).value.value : std::nullopt;
-    };
-    double half_width = 0;
-    if (outcome.value.value)
-      for (const auto& other : {value(high), value(low)})
-        if (other) half_width = std::max(half_width, std::abs(*other - *outcome.value.value));
-    // Spreads see only what the traces' errors do not share: half of the level's error (docs/heat_model.md).
-    if (!outcome.channel && outcome.value.unit == Unit::kCelsius) {
-      double band_C = 0;
-      for (const auto& band : out.band_C)
-        if (!band.empty()) band_C = std::max(band_C, *std::ranges::max_element(band));
-      half_width = std::max(half_width, band_C / 2);
-    }
-    out.half_width.push_back(half_width);
+    const double half_width = out.half_width[i];
     if (!outcome.required || !outcome.value.value || !outcome.margin) continue;
     const auto target = judge::effective_target(outcome.lower, outcome.upper, outcome.target, outcome.measure.measure);
     const auto at = [&](double v) { return judge::margin(v, outcome.lower, outcome.upper, target); };

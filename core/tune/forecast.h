@@ -50,11 +50,16 @@ class Forecaster {
   const Subject& subject() const { return subject_; }
 
  private:
-  run::Run predicted_run(const std::vector<heat::PredictedTrace>& traces, double sign) const;
+  /// The predicted traces, moved by `shift` of the band: a share of it by temperature.
+  template <class Shift>
+  run::Run predicted_run(const std::vector<heat::PredictedTrace>& traces, Shift shift) const;
+  std::vector<double> half_widths(const std::vector<heat::PredictedTrace>& traces, const oven::Recipe& recipe,
+                                  const judge::Judgement& judgement) const;
   judge::Judgement judged(const run::Run& run, const oven::Recipe& recipe, bool values_only) const;
   const heat::HeatModel& model_;
   Subject subject_;
   heat::Predictor predictor_;
+  std::vector<double> noise_;  ///< by outcome: what the measured run's noise, carried along, does to it; 95 %
 };
 
 }  // namespace ovenwright::tune

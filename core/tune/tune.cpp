@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <map>
 
 #include "core/tune/groups.h"
@@ -25,6 +26,18 @@ std::vector<Forecaster> forecasters(const heat::HeatModel& model, std::vector<Su
 }
 
 using Boards = std::vector<const Forecaster*>;
+
+/// By the margin at the band's edge where one of them passes there, else by how many half widths the tightest limit is
+/// away.
+bool surer(const Point& a, const Point& b) {
+  if (a.edge >= 0 || b.edge >= 0) return a.edge > b.edge;
+  const auto away = [](const Point& point) {
+    double least = std::numeric_limits<double>::infinity();
+    for (const auto& limit : point.limits) least = std::min(least, limit.slack / std::max(limit.half_width, 1e-9));
+    return least;
+  };
+  return away(a) > away(b);
+}
 
 std::vector<Forecast> forecasts(const Boards& boards, const oven::Recipe& recipe) {
   std::vector<Forecast> out;
@@ -162,7 +175,7 @@ class Tuning {
     if (best.point.margin < 0 || best.point.edge >= kReserve || stopped_) return best;
     for (const auto& from : {best.point.x, start_}) {
       Found other = search.run(Aim::kMostMargin, from, x_now_, {0, 0, true});
-      if (!other.cut_short && other.point.margin >= 0 && other.point.edge > best.point.edge) best = std::move(other);
+      if (!other.cut_short && other.point.margin >= 0 && surer(other.point, best.point)) best = std::move(other);
       if (best.point.edge >= kReserve) break;
     }
     return best;

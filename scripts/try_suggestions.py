@@ -1,0 +1,115 @@
+#!/usr/bin/env python3
+"""Sends the suggestions of `ovenwright tune` through the invented ovens of make_ovens.py, which the model does not know.
+
+    try_suggestions.py PROGRAM [--kinds slabs plate] [--count 3] [--seed 7] [--confirm]
+
+Each case starts from a run that is 12 °C too cold. Per case: does each suggestion truly pass, is its true margin within
+the stated uncertainty of the predicted one, and is the oven's limit kept; with --confirm a run of the suggestion with the
+most margin is added and tuned again. What passes is judged by `ovenwright check` on the true curves. Needs numpy."""
+import argparse
+import json
+import os
+import subprocess
+import tempfile
+
+import numpy as np
+
+import make_ovens as made
+
+
+def call(args):
+    done = subprocess.run(args, capture_output=True, text=True)
+    try:
+        return json.loads(done.stdout)
+    except ValueError:
+        raise SystemExit(f"{' '.join(args)}: exit {done.returncode}, {done.stderr.strip()[-300:]}")
+
+
+class Line:
+    """One invented oven with its board, and a folder with the files of the first run."""
+
+    def __init__(self, kind, seed, number, folder):
+        rng = np.random.default_rng([seed, number, 0 if kind == "slabs" else 1])
+        self.folder, self.name = folder, f"{kind} {number + 1}"
+        made.make_case(kind, np.random.default_rng([seed, number, 0 if kind == "slabs" else 1]), folder, self.name)
+        self.oven = made.Oven(rng)
+        self.board = {"slabs": made.Slabs, "plate": made.Plate}[kind](rng, self.oven)
+        self.recipe = made.peak_adjusted(self.board, made.recipe_for(rng, self.oven))
+        for side in ("top", "bottom"):
+            self.recipe[side] = [v - 12 for v in self.recipe[side]]
+        made.write_recipe(folder + "/recipe.toml", self.name, self.name, self.recipe)
+        self.rng = np.random.default_rng([seed, number, 9])
+        self.log(self.recipe, folder + "/log.csv", True)
+
+    def log(self, recipe, path, noisy):
+        drift = self.rng.normal(0, 0.35, self.oven.n + self.oven.cool)
+        t, T = self.board.run(recipe, drift, 10 + self.rng.uniform(-2, 2))
+        t, T = t[::5], T[::5]
+        if noisy:
+            T = T + self.rng.normal(0, 0.08, T.shape)
+        made.write_log(path, self.board.names, t, T, 1 if noisy else 4)
+
+    def truth(self, program, recipe):
+        """Verdict and margin of a recipe on the true oven."""
+        with tempfile.TemporaryDirectory() as work:
+            self.log(recipe, work + "/true.csv", False)
+            run = call([program, "check", work + "/true.csv", "--window", self.folder + "/window.toml", "--format", "json"])["runs"][0]
+        return run["verdict"], run["margin"]
+
+
+def recipe_from(suggested):
+    return {"top": suggested["top_C"], "bottom": suggested["bottom_C"], "cooling": suggested["cooling_C"], "speed": suggested["speed_mm_per_min"]}
+
+
+def tune(program, line, more=()):
+    runs = [(line.folder + "/log.csv", line.folder + "/recipe.toml"), *more]
+    args = [program, "tune"] + [log for log, _ in runs]
+    for _, recipe in runs:
+        args += ["--recipe", recipe]
+    return call(args + ["--oven", line.folder + "/oven.toml", "--board", line.folder + "/board.toml", "--window", line.folder + "/window.toml", "--format", "json"])
+
+
+def main():
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("program")
+    parser.add_argument("--kinds", nargs="*", default=["slabs", "plate"])
+    parser.add_argument("--count", type=int, default=3)
+    parser.add_argument("--seed", type=int, default=7)
+    parser.add_argument("--confirm", action="store_true")
+    a = parser.parse_args()
+    first, tried, held, off, gain = [], 0, [], [], []
+    for kind in a.kinds:
+        for number in range(a.count):
+            with tempfile.TemporaryDirectory() as folder:
+                line = Line(kind, a.seed, number, folder)
+                report = tune(a.program, line)
+                words = []
+                for s in report["suggestions"]:
+                    verdict, margin = line.truth(a.program, recipe_from(s["recipe"]))
+                    predicted, uncertainty = s["predicted"]["margin"], s["predicted"]["margin_uncertainty"]
+                    words.append(f'{s["aim"]} {verdict} {margin:+.2f} (predicted {predicted:+.2f} ± {uncertainty:.2f}, P {s["predicted"]["pass_probability"]:.2f})')
+                    tried += verdict == "pass"
+                    off.append(abs(margin - predicted))
+                    held.append(off[-1] <= uncertainty)
+                    if s is report["suggestions"][0]:
+                        first.append(verdict == "pass")
+                    if s["aim"] == "most margin" or "most margin" in s["also"]:
+                        before, chosen = margin, recipe_from(s["recipe"])
+                if not report["suggestions"]:
+                    words.append("infeasible" if report["infeasible"] else "no suggestion")
+                elif a.confirm:
+                    made.write_recipe(folder + "/second.toml", "second", line.name, chosen)
+                    line.log(chosen, folder + "/second.csv", True)
+                    again = tune(a.program, line, [(folder + "/second.csv", folder + "/second.toml")])
+                    best = next((s for s in again["suggestions"] if s["aim"] == "most margin"), None)
+                    after = line.truth(a.program, recipe_from(best["recipe"]))[1] if best else before
+                    gain.append(after - before)
+                    words.append(f"after its confirming run {after:+.2f}")
+                if report["next_run"]:
+                    words.append(report["next_run"]["sentence"])
+                print(f'  {line.name}: now {report["now"]["verdict"]} {report["now"]["margin"] or 0:+.2f}; ' + "; ".join(words), flush=True)
+    print(f"first suggestion truly passes on {sum(first)} of {len(first)}; all suggestions {tried} of {len(held)}; |predicted - true| {np.median(off):.3f}; "
+          f"within its uncertainty {100 * np.mean(held):.0f} %" + (f"; the confirming run adds {np.median(gain):+.3f}" if gain else ""))
+
+
+main()

@@ -7,9 +7,11 @@
 #include <limits>
 #include <map>
 #include <memory>
+#include <mutex>
 #include <string>
 #include <utility>
 
+#include "core/clean/parallel.h"
 #include "core/clean/passes.h"
 #include "core/clean/readings.h"
 #include "core/clean/rows.h"
@@ -81,9 +83,11 @@ void merge(std::vector<Stretch>& stretches) {
 /// Rows first..last of a clock as a clock of their own, made once for all tracks that keep all of these rows.
 struct Cut {
   std::map<const run::Clock*, std::shared_ptr<const run::Clock>> clocks;
+  std::mutex mutex;
 
   const std::shared_ptr<const run::Clock>& of(const std::shared_ptr<const run::Clock>& whole, std::size_t first,
                                               std::size_t last) {
+    const std::scoped_lock lock(mutex);
     auto& cut = clocks[whole.get()];
     if (!cut) {
       const auto t = whole->time_s().subspan(first, last - first + 1);
@@ -182,7 +186,7 @@ void add_clock_gaps(run::Run& run, const run::Clock& clock, std::size_t first, s
 
 /// The tracks cut at the edges, which begin at −infinity and end at +infinity. Empties the tracks one by one, so that a
 /// log is never held twice.
-std::vector<run::Run> cut_into_runs(std::vector<Track> tracks, const std::vector<double>& edges) {
+std::vector<run::Run> cut_into_runs(std::vector<Track> tracks, const std::vector<double>& edges, unsigned threads) {
   struct Rows {
     std::size_t first = 0, end = 0;
   };
@@ -208,22 +212,24 @@ std::vector<run::Run> cut_into_runs(std::vector<Track> tracks, const std::vector
       add_clock_gaps(runs[i], *track.clock, rows.first, rows.end - 1);
     }
   }
-  for (auto& track : tracks) {
+  for (auto& run : runs) run.channels.resize(tracks.size());
+  for_each_index(tracks.size(), threads, [&](std::size_t k) {
+    auto& track = tracks[k];
     for (std::size_t i = 0; i < runs.size(); ++i) {
       const auto rows = rows_in(track, i);
-      runs[i].channels.push_back(rows.first == rows.end ? empty_channel(track, runs[i])
-                                                        : channel_of(track, rows.first, rows.end - 1, cuts[i]));
+      runs[i].channels[k] =
+          rows.first == rows.end ? empty_channel(track, runs[i]) : channel_of(track, rows.first, rows.end - 1, cuts[i]);
     }
     std::vector<double>().swap(track.temperature_C);
-  }
+  });
   return runs;
 }
 
-void flag_suspects(run::Run& run, const board::Board* board) {
+void flag_suspects(run::Run& run, const board::Board* board, unsigned threads) {
   flag_stuck(run);
   flag_reversed_polarity(run);
   flag_cold_junction_steps(run);
-  const auto means = pass_means(run);
+  const auto means = pass_means(run, threads);
   flag_detached(run, means, board);
   if (board != nullptr) flag_swapped(run, means, *board);
   for (auto& channel : run.channels) std::ranges::stable_sort(channel.faults, {}, &run::Fault::from_s);
@@ -245,10 +251,13 @@ std::vector<RawChannel> rows_of(const std::vector<RawChannel>& channels, std::si
 Result<std::vector<run::Run>> clean_part(std::vector<RawChannel> channels, const Options& options) {
   Clocks clocks;
   std::vector<Track> tracks;
+  std::size_t samples = 0;
   for (auto& channel : channels) {
+    samples += channel.temperature_C.size();
     tracks.push_back(track_of(std::move(channel), clocks.of(channel.time_s)));
-    find_bad_readings(tracks.back());
   }
+  const unsigned threads = threads_for(samples, options.threads);
+  for_each_index(tracks.size(), threads, [&](std::size_t k) { find_bad_readings(tracks[k]); });
   if (std::ranges::all_of(tracks, [](const Track& track) { return track.clock->size() == 0; }))
     return Error{ErrorCode::kParse, "no row has a usable time", {}, {}, {}};
   find_spikes(tracks, options.keep);
@@ -256,13 +265,13 @@ Result<std::vector<run::Run>> clean_part(std::vector<RawChannel> channels, const
   auto edges = cuts_between_passes(tracks);
   edges.insert(edges.begin(), -std::numeric_limits<double>::infinity());
   edges.push_back(std::numeric_limits<double>::infinity());
-  auto runs = cut_into_runs(std::move(tracks), edges);
+  auto runs = cut_into_runs(std::move(tracks), edges, threads);
   for (std::size_t i = 0; i < runs.size(); ++i) {
     for (const auto& [times, rows] : clocks.by_times)
       for (const auto& fault : rows.faults)
         if (fault.from_s < edges[i + 1] && fault.to_s >= edges[i]) runs[i].faults.push_back(fault);
     std::ranges::stable_sort(runs[i].faults, {}, &run::Fault::from_s);
-    flag_suspects(runs[i], options.board);
+    flag_suspects(runs[i], options.board, threads);
   }
   return runs;
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/clean/parallel.h"
 #include "core/run/means.h"
 
 namespace ovenwright::clean {
@@ -37,7 +38,7 @@ Interval warm_time(const run::Trace& trace) {
 
 }  // namespace
 
-PassMeans pass_means(const run::Run& run) {
+PassMeans pass_means(const run::Run& run, unsigned threads) {
   PassMeans means;
   if (run.sample_interval_s > kCoarsest_s) return means;
   Interval all{run.to_s, run.from_s};
@@ -52,11 +53,13 @@ PassMeans pass_means(const run::Run& run) {
   if (!(all.to_s - all.from_s >= 1) || all.to_s - all.from_s > kLongest_s) return means;
   means.from_s = all.from_s;
   const auto count = static_cast<std::size_t>(all.to_s - all.from_s);
-  for (const auto& channel : run.channels) {
+  means.mean_C.resize(run.channels.size());
+  for_each_index(run.channels.size(), threads, [&](std::size_t k) {
+    const auto& channel = run.channels[k];
     const bool covers = channel.trace && channel.trace->time_s().front() <= all.from_s &&
                         channel.trace->time_s().back() >= all.from_s + static_cast<double>(count);
-    means.mean_C.push_back(covers ? run::means_over(*channel.trace, all.from_s, 1, count) : std::vector<double>{});
-  }
+    if (covers) means.mean_C[k] = run::means_over(*channel.trace, all.from_s, 1, count);
+  });
   return means;
 }
 

@@ -14,6 +14,6 @@ struct PassMeans {
 
 /// Of the time in which any trace is above the lowest tenth of its range, and half a minute around it. Empty where that
 /// is more than an hour or the log's samples are more than 2 s apart: no pass whose details could be told.
-PassMeans pass_means(const run::Run& run);
+PassMeans pass_means(const run::Run& run, unsigned threads = 1);
 
 }  // namespace ovenwright::clean

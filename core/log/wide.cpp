@@ -10,6 +10,7 @@
 
 #include "core/log/byte_masks.h"
 #include "core/log/fast_rows.h"
+#include "core/log/large_pages.h"
 #include "core/log/row_reader.h"
 #include "core/log/size_check.h"
 
@@ -89,7 +90,10 @@ class WideReader {
     constexpr double kSlack = 1.01;
     const auto rows = static_cast<std::size_t>(table_.rows * kSlack) + 64;
     for (auto* arrays : {&result_.times, &result_.values}) {
-      for (auto& array : *arrays) array.reserve(rows);
+      for (auto& array : *arrays) {
+        array.reserve(rows);
+        ask_for_large_pages(array);
+      }
     }
   }
 
@@ -165,7 +169,8 @@ class WideReader {
   /// Lines count from 1 here: those of the pieces before are not known yet.
   void read_text(Piece& piece, RowReader& reader, std::size_t from, std::size_t to) const {
     piece.rows = 0;
-    piece.make_room(count_line_ends(text_.substr(from, to - from)) + 1);
+    const double rows_per_byte = table_.rows / static_cast<double>(std::max<std::size_t>(1, text_.size()));
+    piece.make_room(static_cast<std::size_t>(1.1 * rows_per_byte * static_cast<double>(to - from)) + 64);
     FastRows fast(fast_targets(piece), dialect_->delimiter, plan_.decimal);
     TextRows rows(text_, *dialect_);
     Row row;
@@ -173,12 +178,17 @@ class WideReader {
     const char* p = text_.data() + from;
     const char* const end = text_.data() + to;
     while (p < end) {
+      if (piece.rows == piece.room()) {
+        piece.make_room(2 * piece.room());
+        fast = FastRows(fast_targets(piece), dialect_->delimiter, plan_.decimal);
+      }
       if (fast.usable()) {
         const std::size_t read = fast.read(p, text_.data(), end, piece.rows, piece.room() - piece.rows);
         if (read > 0) reader.note_rows(line, line + read - 1, piece.rows);
         piece.rows += read;
         line += read;
         if (p >= end) break;
+        if (piece.rows == piece.room()) continue;
       }
       rows.seek({static_cast<std::size_t>(p - text_.data()), line});
       if (!rows.next(row)) break;

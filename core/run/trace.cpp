@@ -1,6 +1,7 @@
 #include "core/run/trace.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <string>
@@ -8,6 +9,20 @@
 #include "core/run/median.h"
 
 namespace ovenwright::run {
+namespace {
+
+/// One pass in lanes beside each other, so that it runs at the speed of memory.
+bool all_finite(const std::vector<double>& values) {
+  constexpr std::size_t kLanes = 8;
+  std::array<double, kLanes> sums{};  // of zeros; NaN once a value is not finite
+  std::size_t i = 0;
+  for (; i + kLanes <= values.size(); i += kLanes)
+    for (std::size_t lane = 0; lane < kLanes; ++lane) sums[lane] += values[i + lane] * 0;
+  for (; i < values.size(); ++i) sums[0] += values[i] * 0;
+  return std::ranges::none_of(sums, [](double sum) { return std::isnan(sum); });
+}
+
+}  // namespace
 
 Clock::Clock(std::vector<double> time_s) : time_s_(std::move(time_s)) {
   if (time_s_.size() < 2) return;
@@ -36,8 +51,10 @@ Result<Trace> Trace::make(std::shared_ptr<const Clock> clock, std::vector<double
   if (!clock || clock->size() != temperature_C.size()) return fail("times and temperatures differ in number");
   if (temperature_C.size() < 3)
     return fail("a trace needs at least 3 samples, found " + std::to_string(temperature_C.size()));
-  for (std::size_t i = 0; i < temperature_C.size(); ++i)
-    if (!std::isfinite(temperature_C[i])) return fail("temperature " + std::to_string(i + 1) + " is not a number");
+  if (!all_finite(temperature_C)) {
+    const auto bad = std::ranges::find_if_not(temperature_C, [](double value) { return std::isfinite(value); });
+    return fail("temperature " + std::to_string(bad - temperature_C.begin() + 1) + " is not a number");
+  }
   return Trace(std::move(clock), std::move(temperature_C));
 }
 

@@ -11,6 +11,7 @@
 #include <random>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 #include "core/clean/clean.h"
 #include "core/log/log_file.h"
@@ -93,6 +94,27 @@ void FastFloatLoop(benchmark::State& state) {
 }
 BENCHMARK(FastFloatLoop)->Unit(benchmark::kMillisecond)->UseRealTime();
 
+/// The same, and the numbers kept: a column each.
+void FastFloatKept(benchmark::State& state) {
+  const auto file = log::LogBytes::open(long_log().path());
+  const std::string_view text = (*file)->bytes();
+  const char* const end = text.data() + text.size();
+  const char* const first = text.data() + text.find('\n') + 1;
+  for (auto _ : state) {
+    std::vector<std::vector<double>> columns(kChannels + 1);
+    for (auto& column : columns) column.reserve(kBytes / 60);
+    for (const char* p = first; p < end;) {
+      for (auto& column : columns) {
+        double value = 0;
+        p = fast_float::from_chars(p, end, value).ptr + 1;
+        column.push_back(value);
+      }
+    }
+    benchmark::DoNotOptimize(columns);
+  }
+}
+BENCHMARK(FastFloatKept)->Unit(benchmark::kMillisecond)->UseRealTime();
+
 /// Memory of the process at its highest since the last call, in bytes; 0 where the system does not say.
 double peak_memory() {
   std::ifstream status("/proc/self/status");
@@ -106,10 +128,11 @@ double peak_memory() {
   return 0;
 }
 
-/// From the path to checked traces: detection, numbers, digest of the file, faults.
-void ReadToCheckedTraces(benchmark::State& state) {
+/// From the path to checked traces: detection, numbers, faults.
+void read_to_checked_traces(benchmark::State& state, bool digest) {
   log::Options options;
   options.threads = static_cast<unsigned>(state.range(0));
+  options.digest = digest;
   long_log();
   double most = 0;
   for (auto _ : state) {
@@ -118,7 +141,7 @@ void ReadToCheckedTraces(benchmark::State& state) {
     auto reading = log::read(long_log().path(), options);
     if (!reading) throw std::runtime_error(reading.error().text());
     const std::size_t numbers = reading->read_as.rows * (kChannels + 1);
-    auto runs = clean::clean(std::move(reading->channels));
+    auto runs = clean::clean(std::move(reading->channels), {nullptr, {}, options.threads});
     if (!runs || runs->front().channels.size() != kChannels) throw std::runtime_error("no traces");
     benchmark::DoNotOptimize(runs);
     const double kept = static_cast<double>(numbers) * sizeof(double) + static_cast<double>(kBytes);
@@ -126,7 +149,10 @@ void ReadToCheckedTraces(benchmark::State& state) {
   }
   state.counters["memory"] = most;
 }
+void ReadToCheckedTraces(benchmark::State& state) { read_to_checked_traces(state, false); }
 BENCHMARK(ReadToCheckedTraces)->ArgName("threads")->Arg(1)->Arg(2)->Unit(benchmark::kMillisecond)->UseRealTime();
+void ReadWithDigest(benchmark::State& state) { read_to_checked_traces(state, true); }
+BENCHMARK(ReadWithDigest)->ArgName("threads")->Arg(1)->Arg(2)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 /// A log of the demo's size from its bytes to checked traces.
 void ReadDemoLog(benchmark::State& state) {

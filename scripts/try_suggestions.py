@@ -54,7 +54,14 @@ class Line:
         with tempfile.TemporaryDirectory() as work:
             self.log(recipe, work + "/true.csv", False)
             run = call([program, "check", work + "/true.csv", "--window", self.folder + "/window.toml", "--format", "json"])["runs"][0]
-        return run["verdict"], run["margin"]
+        return run["verdict"], run["margin"], run["results"] + run["board_results"]
+
+
+def worst(predicted, true):
+    """The result that holds the true margin down, predicted and true."""
+    low = min((r for r in true if r["margin"] is not None), key=lambda r: r["margin"])
+    same = next(r for r in predicted if (r["requirement"], r["trace"]) == (low["requirement"], low["trace"]))
+    return f'{low["requirement"]} of {low["trace"] or "the board"} {same["value"]:.2f} ± {same["prediction_half_width"]:.2f} was {low["value"]:.2f}'
 
 
 def recipe_from(suggested):
@@ -85,12 +92,14 @@ def main():
                 report = tune(a.program, line)
                 words = []
                 for s in report["suggestions"]:
-                    verdict, margin = line.truth(a.program, recipe_from(s["recipe"]))
+                    verdict, margin, results = line.truth(a.program, recipe_from(s["recipe"]))
                     predicted, uncertainty = s["predicted"]["margin"], s["predicted"]["margin_uncertainty"]
                     words.append(f'{s["aim"]} {verdict} {margin:+.2f} (predicted {predicted:+.2f} ± {uncertainty:.2f}, P {s["predicted"]["pass_probability"]:.2f})')
                     tried += verdict == "pass"
                     off.append(abs(margin - predicted))
                     held.append(off[-1] <= uncertainty)
+                    if not held[-1] or verdict != "pass":
+                        words[-1] += ": " + worst(s["predicted"]["results"], results)
                     if s is report["suggestions"][0]:
                         first.append(verdict == "pass")
                     if s["aim"] == "most margin" or "most margin" in s["also"]:

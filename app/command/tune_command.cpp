@@ -55,7 +55,8 @@ std::optional<Error> write_recipes(const std::string& folder, const tune::Report
 ExitStatus write_note(const TuneOptions& options, const tune::Learned& learned, const judge::Judgement& now,
                       const tune::Report& report, ExitStatus status) {
   const auto suggestion = std::ranges::find_if(report.suggestions, [&](const tune::Suggestion& one) {
-    return !options.note_for || *options.note_for == tune::aim_name(one.aim);
+    const auto asked = [&](tune::Aim aim) { return *options.note_for == tune::aim_name(aim); };
+    return !options.note_for || asked(one.aim) || std::ranges::any_of(one.also, asked);
   });
   if (suggestion == report.suggestions.end()) {
     const std::string which = options.note_for ? " for \"" + *options.note_for + "\"" : "";

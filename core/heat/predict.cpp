@@ -10,7 +10,7 @@ namespace {
 // Band: 1.96 √((kCovariance σ_θ)² + kFloor_C² + (kChange |Δ|)² + (kClock_s |dT/dt|)² + (kBelt ln(v/v₁) ∂T/∂ln g)²), Δ
 // the change against the measured run, v₁ its speed. The last term: exchange may follow the belt as v^±kBelt, which
 // runs at one speed cannot tell.
-constexpr double kCovariance = 1.5, kFloor_C = 0.22, kChange = 0.02, kClock_s = 0.19, kBelt = 0.12, kCoverage = 1.96;
+constexpr double kCovariance = 1.4, kFloor_C = 0.22, kChange = 0.03, kClock_s = 0.19, kBelt = 0.12, kCoverage = 1.96;
 constexpr double kBandStep_s = 2;
 
 Drive drive_of(const ModelRun& run, std::size_t index, const oven::Recipe& recipe, double end_s) {

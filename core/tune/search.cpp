@@ -14,7 +14,7 @@ constexpr double kDifference = 1;  // step of the finite differences, variables'
 constexpr double kFirstRegion = 20, kLastRegion = 0.4, kMostRegion = 40;
 constexpr int kMostSteps = 18, kMostPasses = 40;
 constexpr std::size_t kTriesAPass = 5;
-constexpr double kShortfall = 1000;   // cost of a margin below the floor, per unit of margin
+constexpr double kShortfall = 4000;   // cost of a margin below the floor, per unit of margin
 constexpr double kZoneMoved = 2;      // least change: moving a zone at all costs as much as 2 °C
 constexpr double kBandReach = 4;      // how far a half width holds, variables' units
 constexpr double kSlopeReach = 2;     // how far slopes hold

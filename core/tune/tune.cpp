@@ -173,10 +173,19 @@ class Tuning {
       if (other.point.margin > best.point.margin) best = std::move(other);
     }
     if (best.point.margin < 0 || best.point.edge >= kReserve || stopped_) return best;
-    for (const auto& from : {best.point.x, start_}) {
-      Found other = search.run(Aim::kMostMargin, from, x_now_, {0, 0, true});
+    // From the best as predicted, from here, and from the least changes that come closest to being sure.
+    std::vector<std::vector<double>> from = {best.point.x, start_};
+    const auto keep_if_surer = [&](Found other) {
       if (!other.cut_short && other.point.margin >= 0 && surer(other.point, best.point)) best = std::move(other);
-      if (best.point.edge >= kReserve) break;
+    };
+    for (const auto& end : {start_, best.point.x}) {
+      Found sure = search.run(Aim::kLeastChange, end, x_now_, {kReserve, 0});
+      from.push_back(sure.point.x);
+      keep_if_surer(std::move(sure));
+    }
+    for (const auto& x : from) {
+      if (best.point.edge >= kReserve || stopped_) break;
+      keep_if_surer(search.run(Aim::kMostMargin, x, x_now_, {0, 0, true}));
     }
     return best;
   }

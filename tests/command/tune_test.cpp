@@ -2,6 +2,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
+#include <fstream>
 #include <map>
 #include <nlohmann/json.hpp>
 
@@ -95,6 +97,102 @@ TEST(Tune, WritesAChangeNoteToSign) {
                 .status,
             1);
   EXPECT_EQ(folder.names(), std::vector<std::string>{"note.txt"});
+}
+
+Finished tuned_with(std::vector<std::string> more) {
+  std::vector<std::string> arguments = {"tune", "profiles/demo/tern_run1.csv", "--window", "profiles/demo/window.toml"};
+  arguments.insert(arguments.end(), more.begin(), more.end());
+  return ovenwright_program(demo(std::move(arguments)));
+}
+
+// Source: the contract of each switch: what is locked stays as it ran (zones 9 and 10 of recipe.toml: 252 and 256 °C),
+// no suggestion is slower than the takt, the margin asked for is kept by fastest and coolest (to half a per cent for
+// whole degrees), and each recipe is written as a file that reads back as the same recipe.
+TEST(Tune, LockTaktMarginAndRecipeFiles) {
+  const Folder folder;
+  const auto tuned = tuned_with({"--lock", "9", "--lock", "10", "--min-speed", "780", "--at-margin", "0.05",
+                                 "--write-recipes", folder.path("suggested")});
+  ASSERT_EQ(tuned.status, 0) << tuned.err << tuned.out;
+  const auto report = Json::parse(tuned.out);
+  ASSERT_FALSE(report["suggestions"].empty());
+  for (const auto& suggestion : report["suggestions"]) {
+    const auto& recipe = suggestion["recipe"];
+    EXPECT_EQ(recipe["top_C"][8], 252);
+    EXPECT_EQ(recipe["bottom_C"][9], 256);
+    EXPECT_GE(recipe["speed_mm_per_min"].get<double>(), 780);
+    const auto aim = suggestion["aim"].get<std::string>();
+    if (aim == "fastest" || aim == "coolest") {
+      EXPECT_GE(suggestion["predicted"]["margin"].get<double>(), 0.045) << aim;
+    }
+    std::string stem = aim;
+    std::replace(stem.begin(), stem.end(), ' ', '_');
+    const auto shown =
+        ovenwright_program({"recipes", folder.path("suggested") + "/" + stem + ".toml", "--format", "json"});
+    EXPECT_EQ(shown.status, 0) << shown.err;
+    const auto predicted =
+        ovenwright_program(demo({"predict", "profiles/demo/tern_run1.csv", "--window", "profiles/demo/window.toml",
+                                 "--new-recipe", folder.path("suggested") + "/" + stem + ".toml"}));
+    EXPECT_EQ(Json::parse(predicted.out)["judged"]["margin"], suggestion["predicted"]["margin"]) << aim;
+  }
+}
+
+TEST(Tune, RefusesWhatItCannotSearch) {
+  EXPECT_EQ(tuned_with({"--lock", "11b"}).status, 2);
+  EXPECT_EQ(tuned_with({"--at-margin", "20"}).status, 2);
+  EXPECT_EQ(tuned_with({"--min-speed", "99999"}).status, 2);
+  EXPECT_EQ(tuned_with({"--min-speed", "900", "--keep-speed"}).status, 2);
+  const auto split = tuned_with({"--split-sides"});
+  EXPECT_EQ(split.status, 2);
+  EXPECT_NE(split.err.find("cannot tell the sides apart"), std::string::npos) << split.err;
+}
+
+// Source: the contract of runs.toml. One measured board under two names, judged by two windows: with the same window
+// one recipe holds both; with peaks that exclude each other each name gets its own recipe.
+TEST(Tune, SeveralBoardsShareOrAreGrouped) {
+  const Folder folder;
+  const auto write = [&](const std::string& name, const std::string& text) {
+    std::ofstream(folder.path(name)) << text;
+  };
+  const auto changed = [](std::string text, const std::string& from, const std::string& to) {
+    const auto at = text.find(from);
+    EXPECT_NE(at, std::string::npos) << from;
+    return text.replace(at, from.size(), to);
+  };
+  const auto board = contents(OVENWRIGHT_PROFILES "/demo/board.toml");
+  write("a.toml", board);
+  write("b.toml", changed(board, "Tern, main side", "Tern, copper heavy"));
+  const std::string peak = "name = \"peaks\"\nliquidus_C = 217\n[[requirement]]\nname = \"peak\"\nmeasure = \"peak\"\n";
+  write("low.toml", peak + "lower = 230\nupper = 250\n");
+  write("high.toml", peak + "lower = 256\nupper = 275\n");
+  const std::string folder_of_demo = OVENWRIGHT_PROFILES "/demo";
+  const auto runs = [&](const std::string& second) {
+    std::string text = "oven = \"" + folder_of_demo + "/oven.toml\"\n";
+    for (const auto& [board_file, window] :
+         {std::pair<std::string, std::string>{"a.toml", "low.toml"}, {"b.toml", second}})
+      text += "[[run]]\nlog = \"" + folder_of_demo + "/tern_run1.csv\"\nrecipe = \"" + folder_of_demo +
+              "/recipe.toml\"\nboard = \"" + board_file + "\"\nwindow = \"" + window + "\"\n";
+    return text;
+  };
+  write("same.toml", runs("low.toml"));
+  write("apart.toml", runs("high.toml"));
+
+  const auto same = ovenwright_program({"tune", "--runs", folder.path("same.toml"), "--format", "json"});
+  ASSERT_EQ(same.status, 0) << same.err;
+  const auto shared = Json::parse(same.out);
+  for (const auto& suggestion : shared["suggestions"]) {
+    ASSERT_EQ(suggestion["boards"].size(), 2u);
+    EXPECT_EQ(suggestion["boards"][1]["board"], "Tern, copper heavy");
+    EXPECT_GE(suggestion["boards"][1]["margin"].get<double>(), 0);
+  }
+  EXPECT_TRUE(shared["groups"].empty());
+
+  const auto apart = ovenwright_program({"tune", "--runs", folder.path("apart.toml"), "--format", "json"});
+  EXPECT_EQ(apart.status, 1) << apart.err;
+  const auto grouped = Json::parse(apart.out);
+  EXPECT_TRUE(grouped["suggestions"].empty());
+  EXPECT_FALSE(grouped["infeasible"].is_null());
+  ASSERT_EQ(grouped["groups"].size(), 2u) << apart.out;
+  EXPECT_TRUE(grouped["fewest_groups"]);
 }
 
 TEST(Tune, NeedsAWindowAndARecipeForEachLog) {

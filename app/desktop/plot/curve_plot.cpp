@@ -176,6 +176,7 @@ void CurvePlot::setScene(Scene scene) {
 }
 
 void CurvePlot::setLeastInsets(double left, double right) {
+  if (m_leastLeft == left && m_leastRight == right) return;
   m_leastLeft = left;
   m_leastRight = right;
   styleAxes();

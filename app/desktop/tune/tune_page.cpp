@@ -11,6 +11,7 @@
 #include <cmath>
 
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/tune/flow_row.h"
 #include "app/desktop/tune/recipe_strip.h"
 #include "app/desktop/tune/suggestions_panel.h"
 #include "app/desktop/tune/tune_words.h"
@@ -72,22 +73,11 @@ TunePage::~TunePage() = default;
 
 QWidget* TunePage::buildTools() {
   auto* tools = new QWidget;
-  m_tools = new QBoxLayout(QBoxLayout::LeftToRight, tools);
-  auto* left = new QHBoxLayout;
-  left->addWidget(m_together);
-  left->addWidget(m_togetherNote, 1);
-  left->addWidget(m_allCurves);
-  auto* right = new QHBoxLayout;
-  right->addStretch(1);
-  right->addWidget(m_keep);
-  right->addWidget(m_back);
-  right->addWidget(m_note);
-  right->addWidget(m_save);
-  right->addWidget(m_panelLink);
-  m_tools->addLayout(left, 1);
-  m_tools->addLayout(right);
-  m_togetherNote->setMinimumWidth(0);
-  m_togetherNote->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  m_tools = new FlowRow(tools);
+  for (QWidget* tool : std::initializer_list<QWidget*>{m_together, m_togetherNote, m_allCurves, m_keep, m_back, m_note,
+                                                       m_save, m_panelLink})
+    m_tools->addWidget(tool);
+  m_tools->setSplit(3);  // buttons at the right
   m_panelLink->setText(tr("Suggestions"));
   m_panelLink->setAutoRaise(true);
   for (QPushButton* button : {m_keep, m_back, m_note, m_save}) button->setAutoDefault(false);
@@ -135,7 +125,6 @@ void TunePage::connectParts() {
     refreshStrip();
     refreshTools();
     if (!m_slow.isActive()) m_slow.start();
-    emit sentenceChanged();
   });
   connect(m_session, &TuneSession::predictionChanged, this, [this] {
     m_slow.stop();
@@ -246,7 +235,9 @@ void TunePage::refreshScene() {
   }
   m_plot->setAccessibleName(
       tr("Predicted and measured temperature over time, %n thermocouples", nullptr, int(view->hottestFirst().size())));
-  m_plot->setAccessibleDescription(sentence().spoken);
+  const auto* bench = m_session->bench();
+  const auto& judgement = bench && bench->prediction ? bench->prediction->judgement() : view->judgement();
+  m_plot->setAccessibleDescription(QString::fromStdString(judgement.sentence.text));
   syncStrip();
 }
 
@@ -298,7 +289,7 @@ void TunePage::refreshTools() {
     m_together->setChecked(!bench || bench->edit.together);
   }
   m_together->setEnabled(ready);
-  fitNote();
+  m_togetherNote->setVisible(m_together->isChecked() && m_together->isEnabled() && !isNarrow());
   m_allCurves->setEnabled(bench != nullptr);
   m_keep->setEnabled(ready && m_session->isSettled());
   m_back->setEnabled(ready && changed);
@@ -378,11 +369,7 @@ void TunePage::placePanel() {
   m_panel->setMaximumWidth(int(theme.px(kPanelMost_px)));
   m_panel->setAutoFillBackground(true);
   m_panelLink->setVisible(narrow || !m_panelWanted);
-  // One row of tools where they fit, else two.
-  const int needed =
-      m_tools->itemAt(0)->minimumSize().width() + m_tools->itemAt(1)->minimumSize().width() + int(theme.px(48));
-  m_tools->setDirection(needed <= m_lower->width() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-  fitNote();
+  m_togetherNote->setVisible(m_together->isChecked() && m_together->isEnabled() && !narrow);
   if (narrow) {
     if (m_panel->parentWidget() != this) m_panel->setParent(this);
     const QPoint corner = m_lanes->mapTo(this, QPoint(m_lanes->width() - wanted, 0));
@@ -398,14 +385,6 @@ void TunePage::placePanel() {
   const bool was_hidden = m_panel->isHidden() || m_columns->sizes().value(1) == 0;
   m_panel->setVisible(m_panelWanted);
   if (m_panelWanted && was_hidden) m_columns->setSizes({width() - wanted, wanted});
-}
-
-void TunePage::fitNote() {
-  const bool wanted = m_together->isChecked() && m_together->isEnabled();
-  int room = m_lower->width() - m_tools->contentsMargins().left() - m_tools->contentsMargins().right() -
-             m_tools->itemAt(0)->minimumSize().width() - m_tools->spacing() * 4;
-  if (m_tools->direction() == QBoxLayout::LeftToRight) room -= m_tools->itemAt(1)->minimumSize().width();
-  m_togetherNote->setVisible(wanted && m_togetherNote->sizeHint().width() <= room);
 }
 
 void TunePage::showEvent(QShowEvent* event) {

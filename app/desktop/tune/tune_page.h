@@ -6,7 +6,6 @@
 #include "app/desktop/tune/tune_session.h"
 #include "app/desktop/widgets/sentence_content.h"
 
-class QBoxLayout;
 class QCheckBox;
 class QLabel;
 class QPushButton;
@@ -20,6 +19,7 @@ class LimitLanes;
 namespace ovenwright::desktop {
 
 class CurvePlot;
+class FlowRow;
 class RecipeStrip;
 class Settings;
 class SuggestionsPanel;
@@ -76,7 +76,6 @@ class TunePage : public QWidget {
   void refreshTools();
   void syncStrip();
   void placePanel();
-  void fitNote();  // shown where there is room for all of it
   void style();
   bool isNarrow() const;
   Scene scene() const;
@@ -96,7 +95,7 @@ class TunePage : public QWidget {
   QLabel* m_togetherNote;
   QPushButton *m_keep, *m_back, *m_note, *m_save;
   QToolButton* m_panelLink;
-  QBoxLayout* m_tools;
+  FlowRow* m_tools;
   QWidget* m_lower;
   QSplitter *m_columns, *m_rows;
   QTimer m_slow;  // runs out when a prediction takes long enough to be seen

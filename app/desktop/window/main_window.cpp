@@ -131,10 +131,9 @@ MainWindow::MainWindow(Document* document, Settings* settings)
   connect(m_check, &CheckPage::windowWanted, this,
           [this](std::size_t of, std::size_t requirement) { showWindowEditor(of, int(requirement)); });
   connect(m_tune, &TunePage::sentenceChanged, this, [this] {
-    if (m_task != Task::kTune) return;
-    refreshSentence();
-    refreshStatus();
+    if (m_task == Task::kTune) refreshSentence();
   });
+  connect(m_tune->session(), &TuneSession::stateChanged, this, &MainWindow::refreshStatus);
   connect(m_tune, &TunePage::ovenWanted, m_choosers, &ChooserBar::showOven);
   connect(m_tune, &TunePage::entryWanted, this, [this] {
     showImport();

@@ -1,0 +1,56 @@
+#include "app/desktop/tune/flow_row.h"
+
+#include <algorithm>
+
+namespace ovenwright::desktop {
+
+FlowRow::~FlowRow() { qDeleteAll(m_items); }
+
+QLayoutItem* FlowRow::takeAt(int index) {
+  return index >= 0 && index < m_items.size() ? m_items.takeAt(index) : nullptr;
+}
+
+QSize FlowRow::minimumSize() const {
+  QSize size;
+  for (const auto* item : m_items)
+    if (!item->isEmpty()) size = size.expandedTo(item->sizeHint());
+  const QMargins margins = contentsMargins();
+  return size + QSize(margins.left() + margins.right(), margins.top() + margins.bottom());
+}
+
+void FlowRow::setGeometry(const QRect& rect) {
+  QLayout::setGeometry(rect);
+  place(rect, true);
+}
+
+int FlowRow::place(const QRect& rect, bool apply) const {
+  const QRect inner = rect.marginsRemoved(contentsMargins());
+  struct Row {
+    QList<int> items;
+    int width = 0, height = 0;
+  };
+  QList<Row> rows{Row{}};
+  for (int i = 0; i < m_items.size(); ++i) {
+    if (m_items[i]->isEmpty()) continue;
+    const QSize size = m_items[i]->sizeHint();
+    if (!rows.last().items.isEmpty() && rows.last().width + spacing() + size.width() > inner.width()) rows << Row{};
+    Row& row = rows.last();
+    row.width += size.width() + (row.items.isEmpty() ? 0 : spacing());
+    row.height = std::max(row.height, size.height());
+    row.items << i;
+  }
+  int y = inner.top();
+  for (const Row& row : rows) {
+    int x = inner.left();
+    for (const int i : row.items) {
+      const QSize size = m_items[i]->sizeHint();
+      if (rows.size() == 1 && i == m_split) x += inner.width() - row.width;
+      if (apply) m_items[i]->setGeometry(QRect(QPoint(x, y + (row.height - size.height()) / 2), size));
+      x += size.width() + spacing();
+    }
+    y += row.height + spacing();
+  }
+  return y - spacing() - rect.top() + contentsMargins().bottom();
+}
+
+}  // namespace ovenwright::desktop

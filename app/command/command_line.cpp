@@ -87,18 +87,33 @@ Examples
   ovenwright tune --runs runs.toml --min-speed 750 --write-recipes suggested
   ovenwright tune run7.csv --window sac305 --oven line2.toml --recipe rev7.toml --note change.txt)";
 
+constexpr const char* kLotHelp = R"(
+Over the archived runs of a lot in order of time, for each requirement and thermocouple: mean, standard deviation, Pp and
+Ppk with their limits, Cp and Cpk, the interval in which 95 % of runs lie, and control charts with their signals. Below
+five runs, and where a run has no value, there is no index; few runs are said to be few.
+
+Exit status: by the lot's verdict, the worst of its runs: 0 in the window, 1 out of it, 5 undetermined.
+
+Examples
+  ovenwright lot QM-2201
+  ovenwright lot QM-2201 --chart xbar-r --subgroup 4 --rules nelson
+  ovenwright lot QM-2201 --archive postgresql://line2@records/ovenwright --format json)";
+
 constexpr const char* kCompareHelp = R"(
 Two logs, judged by the same windows and held against each other: each result's difference with its uncertainty, what
 differs in the recipes, which has more margin, which is faster. Channels and board of the same names are taken to be the
 same thermocouples on the same instrument, whose errors cancel in a difference; --different-thermocouples says that they
 are not. --recipe, --run and --entry hold for both logs, or are given twice, for A and for B.
 
+With --a and --b two groups of archived runs: their means, and the interval of the two samples for each difference.
+
 Exit status: 0 whatever the verdicts are.
 
 Examples
   ovenwright compare run7.csv run8.csv --window tern_rev3.toml
   ovenwright compare run7.csv run8.csv --oven line2.toml --recipe rev7.toml --recipe rev8.toml --board tern.toml
-  ovenwright compare run7.csv other_board.csv --different-thermocouples --align 217 --format json)";
+  ovenwright compare run7.csv other_board.csv --different-thermocouples --align 217 --format json
+  ovenwright compare --a 7kq2mv9x-1 7kq2mv9x-2 7kq2mv9x-3 --b 7kq2mv9x-7 7kq2mv9x-8)";
 
 void add_learn(CLI::App& app, LearnOptions& learn) {
   auto* logs = app.add_option("LOG", learn.logs, "Logs of measured runs")->option_text(" ");
@@ -173,6 +188,7 @@ class Parser {
     add_predict();
     add_tune();
     add_compare();
+    add_lot();
     app_.add_subcommand("sheet", "Print or export the sheet of runs");  // another program's: pass_on.h
     for (std::size_t i = 0; i < std::size(kKinds); ++i) add_list(kKinds[i], lists_[i]);
   }
@@ -188,6 +204,7 @@ class Parser {
     if (predict_command_->parsed()) return Command{std::move(predict_)};
     if (tune_command_->parsed()) return Command{std::move(tune_)};
     if (compare_command_->parsed()) return Command{std::move(compare_)};
+    if (lot_command_->parsed()) return Command{std::move(lot_)};
     for (std::size_t i = 0; i < std::size(kKinds); ++i) {
       if (list_commands_[i]->parsed()) return Command{std::move(lists_[i])};
     }
@@ -195,7 +212,7 @@ class Parser {
   }
 
  private:
-  static constexpr std::string_view kCommands[] = {"check", "measure", "predict", "tune",   "compare",
+  static constexpr std::string_view kCommands[] = {"check", "measure", "predict", "tune",   "compare", "lot",
                                                    "sheet", "windows", "ovens",   "boards", "recipes"};
   static constexpr files::Kind kKinds[] = {files::Kind::kWindow, files::Kind::kOven, files::Kind::kBoard,
                                            files::Kind::kRecipe};
@@ -268,10 +285,16 @@ class Parser {
 
   void add_compare() {
     compare_command_ = app_.add_subcommand("compare", "Hold two logs against each other");
-    compare_command_->add_option("LOG", compare_.logs, "The two logs, A and B")
-        ->required()
-        ->expected(2)
-        ->option_text("LOG_A LOG_B");
+    auto* logs = compare_command_->add_option("LOG", compare_.logs, "The two logs, A and B")
+                     ->expected(2)
+                     ->option_text("LOG_A LOG_B");
+    auto* ids_a = compare_command_->add_option("--a", compare_.ids_a, "Archived runs in place of a log: group A")
+                      ->option_text("ID...")
+                      ->excludes(logs);
+    auto* ids_b = compare_command_->add_option("--b", compare_.ids_b, "Group B")->option_text("ID...")->excludes(logs);
+    ids_a->needs(ids_b);
+    ids_b->needs(ids_a);
+    add_archive(*compare_command_, compare_.archive)->needs(ids_a);
     repeatable(compare_command_->add_option("--window", compare_.windows, "Process window; may be repeated")
                    ->option_text("WINDOW"));
     compare_command_->add_option("--board", compare_.board, "What the thermocouples sit on")->option_text("BOARD");
@@ -302,6 +325,7 @@ class Parser {
     add_common(*compare_command_, compare_.common);
     compare_command_->footer(kCompareHelp);
     compare_command_->final_callback([this] {
+      if (compare_.logs.empty() && compare_.ids_a.empty()) throw CLI::RequiredError("LOG_A LOG_B, or --a and --b");
       const auto at_most_two = [](const char* name, std::size_t given) {
         if (given > 2)
           throw CLI::ValidationError(name, "found " + std::to_string(given) + " of them, expected one or two");
@@ -310,6 +334,38 @@ class Parser {
       at_most_two("--run", compare_.runs.size());
       at_most_two("--entry", compare_.entries_s.size());
     });
+  }
+
+  static CLI::Option* add_archive(CLI::App& app, std::optional<std::string>& archive) {
+    return app.add_option("--archive", archive, "A file or postgresql://user@host:port/database")
+        ->option_text("ARCHIVE");
+  }
+
+  void add_lot() {
+    lot_command_ = app_.add_subcommand("lot", "Statistics and control charts of a lot");
+    lot_command_->add_option("LOT", lot_.lot, "The lot, as `archive add --lot` named it")->required()->type_name("");
+    add_archive(*lot_command_, lot_.archive);
+    using lot::ChartKind;
+    using lot::RuleSet;
+    const std::vector<std::pair<std::string, ChartKind>> charts{{"individuals", ChartKind::kIndividuals},
+                                                                {"xbar-r", ChartKind::kXbarR},
+                                                                {"xbar-s", ChartKind::kXbarS},
+                                                                {"ewma", ChartKind::kEwma}};
+    lot_command_->add_option("--chart", lot_.statistics.chart, "The control charts; individuals unless said")
+        ->transform(CLI::CheckedTransformer(charts).description(""))
+        ->option_text("individuals|xbar-r|xbar-s|ewma");
+    lot_command_
+        ->add_option("--subgroup", lot_.statistics.subgroup,
+                     "Runs in a subgroup of an X-bar chart, 2 to 25; 5 unless said")
+        ->check(CLI::Range(2, 25).description(""))
+        ->option_text("N");
+    const std::vector<std::pair<std::string, RuleSet>> rules{{"western-electric", RuleSet::kWesternElectric},
+                                                             {"nelson", RuleSet::kNelson}};
+    lot_command_->add_option("--rules", lot_.statistics.rules, "What counts as a signal; western-electric unless said")
+        ->transform(CLI::CheckedTransformer(rules).description(""))
+        ->option_text("western-electric|nelson");
+    add_common(*lot_command_, lot_.common);
+    lot_command_->footer(kLotHelp);
   }
 
   void add_list(files::Kind kind, ListOptions& options) {
@@ -343,12 +399,14 @@ class Parser {
   PredictOptions predict_;
   TuneOptions tune_;
   CompareOptions compare_;
+  LotOptions lot_;
   ListOptions lists_[std::size(kKinds)];
   CLI::App* check_command_ = nullptr;
   CLI::App* measure_command_ = nullptr;
   CLI::App* predict_command_ = nullptr;
   CLI::App* tune_command_ = nullptr;
   CLI::App* compare_command_ = nullptr;
+  CLI::App* lot_command_ = nullptr;
   std::vector<CLI::App*> list_commands_;
 };
 

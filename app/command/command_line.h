@@ -6,6 +6,7 @@
 
 #include "app/command/exit_status.h"
 #include "core/files/profiles.h"
+#include "core/lot/lot.h"
 
 namespace ovenwright::command {
 
@@ -71,10 +72,12 @@ struct TuneOptions {
   std::optional<std::string> note_for;       ///< which suggestion it is of: an aim's name; else the first
 };
 
-/// What is given once holds for both logs, twice for A and B.
+/// Two logs, of which what is given once holds for both, twice for A and B; or two groups of archived runs.
 struct CompareOptions {
   Common common;
-  std::vector<std::string> logs;  ///< two
+  std::vector<std::string> logs;          ///< two; none for groups
+  std::vector<std::string> ids_a, ids_b;  ///< of the groups' records
+  std::optional<std::string> archive;     ///< that holds them: a file or a URL; else the user's own
   std::vector<std::string> windows, recipes;
   std::optional<std::string> board, oven, layout;
   std::vector<int> runs;
@@ -83,7 +86,15 @@ struct CompareOptions {
   bool different_thermocouples = false;
 };
 
-using Command = std::variant<CheckOptions, MeasureOptions, ListOptions, PredictOptions, TuneOptions, CompareOptions>;
+struct LotOptions {
+  Common common;
+  std::optional<std::string> archive;  ///< a file or a URL; else the user's own
+  std::string lot;
+  lot::Options statistics;
+};
+
+using Command =
+    std::variant<CheckOptions, MeasureOptions, ListOptions, PredictOptions, TuneOptions, CompareOptions, LotOptions>;
 
 /// The command that was typed; or, where help or the version was asked for or the line is wrong, the exit status after
 /// printing it. The parser's exceptions end here.

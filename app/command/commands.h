@@ -9,5 +9,6 @@ ExitStatus run(const ListOptions& options);
 ExitStatus run(const PredictOptions& options);
 ExitStatus run(const TuneOptions& options);
 ExitStatus run(const CompareOptions& options);
+ExitStatus run(const LotOptions& options);
 
 }  // namespace ovenwright::command

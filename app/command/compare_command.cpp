@@ -2,8 +2,10 @@
 
 #include <vector>
 
+#include "app/command/archive_open.h"
 #include "app/command/commands.h"
 #include "app/command/inputs.h"
+#include "app/command/kept_runs.h"
 #include "app/command/output.h"
 #include "core/check/check.h"
 #include "core/compare/compare.h"
@@ -53,40 +55,63 @@ Result<Judged> judged(const CompareOptions& options, std::size_t side) {
 }
 
 /// "LF main board, revision 8"
-std::string recipe_name(const check::Request& request) {
-  if (!request.recipe) return {};
-  const auto& identity = request.recipe->identity;
+std::string recipe_name(const std::optional<oven::Recipe>& recipe) {
+  if (!recipe) return {};
+  const auto& identity = recipe->identity;
   return identity.name + (identity.revision ? ", revision " + *identity.revision : "");
 }
 
 report::ComparedSide named(const Judged& judged) {
   const auto& file = judged.log.reading.file;
-  return {file.file, file.sha256, {}, recipe_name(judged.request)};
+  return {file.file, file.sha256, {}, recipe_name(judged.request.recipe)};
 }
 
-}  // namespace
+ExitStatus print(const CompareOptions& options, const compare::Comparison& comparison, const report::ComparedSide& a,
+                 const report::ComparedSide& b) {
+  if (options.common.format == Format::kJson)
+    return write_output(options.common, report::compare_json(comparison, a, b), ExitStatus::kDone);
+  return write_output(options.common,
+                      options.common.quiet ? comparison.sentence + "\n" : report::compare_text(comparison, a, b),
+                      ExitStatus::kDone);
+}
 
-ExitStatus run(const CompareOptions& options) {
+ExitStatus fail(const Error& error) {
+  report_error(error);
+  return exit_status(error);
+}
+
+ExitStatus compare_logs(const CompareOptions& options) {
   if (output_is_a_log(options.common, options.logs)) return ExitStatus::kUsage;
   std::vector<Judged> both;
   for (const std::size_t side : {0, 1}) {
     auto one = judged(options, side);
-    if (!one) {
-      report_error(one.error());
-      return exit_status(one.error());
-    }
+    if (!one) return fail(one.error());
     both.push_back(*std::move(one));
   }
   const auto comparison =
       compare::compare_runs({&both[0].log.runs[0], &both[0].request}, {&both[1].log.runs[0], &both[1].request},
                             {options.different_thermocouples, options.align_C});
-  if (options.common.format == Format::kJson)
-    return write_output(options.common, report::compare_json(comparison, named(both[0]), named(both[1])),
-                        ExitStatus::kDone);
-  return write_output(options.common,
-                      options.common.quiet ? comparison.sentence + "\n"
-                                           : report::compare_text(comparison, named(both[0]), named(both[1])),
-                      ExitStatus::kDone);
+  return print(options, comparison, named(both[0]), named(both[1]));
+}
+
+ExitStatus compare_groups(const CompareOptions& options) {
+  auto archive = open_archive(options.archive, archive::Access::kReadOnly);
+  if (!archive) return fail(archive.error());
+  const auto a = kept_group(*archive, options.ids_a), b = kept_group(*archive, options.ids_b);
+  if (!a) return fail(a.error());
+  if (!b) return fail(b.error());
+  const auto address = [](const auto& profile) { return profile ? &*profile : nullptr; };
+  const bool one_oven = a->oven && b->oven && a->oven->identity.sha256 == b->oven->identity.sha256;
+  const auto comparison = compare::compare_groups(
+      a->runs, b->runs, {one_oven ? &*a->oven : nullptr, address(a->recipe), address(b->recipe)});
+  return print(options, comparison, {"", "", options.ids_a, recipe_name(a->recipe)},
+               {"", "", options.ids_b, recipe_name(b->recipe)});
+}
+
+}  // namespace
+
+ExitStatus run(const CompareOptions& options) {
+  return options.logs.empty() ? compare_groups(options) : compare_logs(options);
 }
 
 }  // namespace ovenwright::command

@@ -23,7 +23,7 @@ void add_signals(Chart& chart) {
   std::vector<double> values;
   for (const auto& point : chart.points) values.push_back(point.value);
   for (const auto& hit : run_rule_hits(values, chart.centre, (chart.upper - chart.centre) / 3, chart.rules))
-    chart.signals.push_back({hit.rule, hit.point, chart.points[hit.point].run});
+    chart.signals_found.push_back({hit.rule, hit.point, chart.points[hit.point].run});
 }
 
 /// The limits alone: rule 1 of both sets. The lower one may be nearer than the upper.
@@ -33,7 +33,7 @@ void add_signals_beyond_limits(Chart& chart) {
     constexpr double rounding = 1e-12;
     const double in_hand = rounding * std::max(std::abs(value), std::abs(chart.upper));
     if (value > chart.upper + in_hand || value < chart.lower - in_hand)
-      chart.signals.push_back({1, i, chart.points[i].run});
+      chart.signals_found.push_back({1, i, chart.points[i].run});
   }
 }
 

@@ -39,7 +39,7 @@ struct Chart {
   RuleSet rules = RuleSet::kWesternElectric;
   double centre = 0, lower = 0, upper = 0;
   std::vector<Point> points;
-  std::vector<Signal> signals;  ///< in order of time, then of the rules' numbers
+  std::vector<Signal> signals_found;  ///< in order of time, then of the rules' numbers; "signals" is a macro of Qt
 };
 
 /// "Western Electric 1: 1 point beyond 3 sigma"; where only the limits count, "beyond the limits".

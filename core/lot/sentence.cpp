@@ -64,11 +64,11 @@ std::string signals_part(const Lot& lot) {
   for (const auto& series : lot.series)
     for (const auto* chart : {&series.control, &series.spread}) {
       if (!*chart) continue;
-      signals += (*chart)->signals.size();
-      if (on == nullptr && !(*chart)->signals.empty()) first = &series, on = &**chart;
+      signals += (*chart)->signals_found.size();
+      if (on == nullptr && !(*chart)->signals_found.empty()) first = &series, on = &**chart;
     }
   if (on == nullptr) return {};
-  const auto& signal = on->signals.front();
+  const auto& signal = on->signals_found.front();
   const bool of_spread = first->spread && on == &*first->spread;
   std::string text = fmt::format(" The {} chart of {} signals at {}: {}", of_spread ? chart_name(on->kind) : "control",
                                  subject_of(*first), lot.ids[signal.run], signal_text(*on, signal));

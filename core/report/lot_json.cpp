@@ -12,7 +12,7 @@ using Json = nlohmann::ordered_json;
 Json chart_part(const std::optional<lot::Chart>& chart, const lot::Lot& lot) {
   if (!chart) return nullptr;
   Json signals = Json::array();
-  for (const auto& signal : chart->signals)
+  for (const auto& signal : chart->signals_found)
     signals.push_back({{"rule", lot::signal_text(*chart, signal)}, {"run", lot.ids[signal.run]}});
   return {{"chart", lot::chart_name(chart->kind)},
           {"rules", lot::rule_set_name(chart->rules)},

@@ -66,7 +66,7 @@ std::string notes_text(const lot::Lot& lot) {
     const std::string subject = series.trace.empty() ? series.requirement : series.requirement + " on " + series.trace;
     for (const auto* chart : {&series.control, &series.spread}) {
       if (!*chart) continue;
-      for (const auto& signal : (*chart)->signals)
+      for (const auto& signal : (*chart)->signals_found)
         signals.push_back(fmt::format("{}, {} chart, at {}: {}", subject, lot::chart_name((*chart)->kind),
                                       lot.ids[signal.run], lot::signal_text(**chart, signal)));
     }

@@ -41,7 +41,7 @@ void expect_same_indices(const Capability& a, const Capability& b) {
 
 std::vector<std::pair<int, std::size_t>> signals_of(const Series& series) {
   std::vector<std::pair<int, std::size_t>> all;
-  for (const auto& signal : series.control->signals) all.emplace_back(signal.rule, signal.run);
+  for (const auto& signal : series.control->signals_found) all.emplace_back(signal.rule, signal.run);
   return all;
 }
 
@@ -120,7 +120,7 @@ TEST_P(Lots, SignalsLieWhereTheRunsAre) {
     for (const auto* chart : {&series.control, &series.spread}) {
       if (!*chart) continue;
       std::size_t before = 0;
-      for (const auto& signal : (*chart)->signals) {
+      for (const auto& signal : (*chart)->signals_found) {
         EXPECT_GE(signal.point, before);
         before = signal.point;
         ASSERT_LT(signal.point, (*chart)->points.size());

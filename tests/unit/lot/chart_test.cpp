@@ -21,7 +21,7 @@ TEST(IndividualsChart, TheHandbooksExample) {
   EXPECT_NEAR(control.centre, 50.81, 1e-9);
   EXPECT_NEAR(control.upper, 55.8041, 5.1e-5);
   EXPECT_NEAR(control.lower, 45.8159, 5.1e-5);
-  EXPECT_TRUE(control.signals.empty());
+  EXPECT_TRUE(control.signals_found.empty());
   EXPECT_NEAR(spread.centre, 1.8778, 5.1e-5);
   EXPECT_NEAR(spread.upper, 6.135, 5.1e-4);
   EXPECT_EQ(spread.lower, 0);
@@ -31,7 +31,7 @@ TEST(IndividualsChart, TheHandbooksExample) {
     EXPECT_NEAR(spread.points[i].value, ranges[i], 1e-9);
     EXPECT_EQ(spread.points[i].run, i + 1);
   }
-  EXPECT_TRUE(spread.signals.empty());
+  EXPECT_TRUE(spread.signals_found.empty());
 }
 
 // Source: NIST/SEMATECH e-Handbook 6.3.2.4 (data from memory; all 21 averages agree with the remembered print). The
@@ -46,16 +46,16 @@ TEST(EwmaChart, TheHandbooksExample) {
   EXPECT_NEAR(chart.lower, 47.4116, 5.1e-5);
   ASSERT_EQ(chart.points.size(), want.size());
   for (std::size_t i = 0; i < want.size(); ++i) EXPECT_NEAR(chart.points[i].value, want[i], 5.1e-3) << i;
-  EXPECT_TRUE(chart.signals.empty());
+  EXPECT_TRUE(chart.signals_found.empty());
 }
 
 TEST(EwmaChart, ALastingShiftPassesTheLimit) {
   // Source: algebra. Target 0, sigma 1, weight 0.3, then 2 for good: EWMA(i) = 2(1 − 0.7^i), limit 3·√(0.3/1.7) =
   // 1.2603; 2(1 − 0.7^2) = 1.02, 2(1 − 0.7^3) = 1.314: the third point.
   const auto chart = ewma_chart(points_of({2, 2, 2, 2}), 0, 1, 0.3, RuleSet::kNelson);
-  ASSERT_EQ(chart.signals.size(), 2U);
-  EXPECT_EQ(chart.signals[0].point, 2U);
-  EXPECT_EQ(chart.signals[0].rule, 1);
+  ASSERT_EQ(chart.signals_found.size(), 2U);
+  EXPECT_EQ(chart.signals_found[0].point, 2U);
+  EXPECT_EQ(chart.signals_found[0].rule, 1);
 }
 
 // Source: the definitions with the printed factors of three values, A2 1.023, D4 2.574, A3 1.954, B4 2.568, on
@@ -88,13 +88,13 @@ TEST(IndividualsChart, ASignalNamesItsRun) {
   auto points = points_of(values);
   for (auto& point : points) point.run += 100;
   const auto [control, spread] = individuals_chart(points, RuleSet::kWesternElectric);
-  ASSERT_FALSE(control.signals.empty());
-  EXPECT_EQ(control.signals[0].rule, 1);
-  EXPECT_EQ(control.signals[0].point, 30U);
-  EXPECT_EQ(control.signals[0].run, 130U);
-  ASSERT_EQ(spread.signals.size(), 2U);
-  EXPECT_EQ(spread.signals[0].run, 130U);
-  EXPECT_EQ(spread.signals[1].run, 131U);
+  ASSERT_FALSE(control.signals_found.empty());
+  EXPECT_EQ(control.signals_found[0].rule, 1);
+  EXPECT_EQ(control.signals_found[0].point, 30U);
+  EXPECT_EQ(control.signals_found[0].run, 130U);
+  ASSERT_EQ(spread.signals_found.size(), 2U);
+  EXPECT_EQ(spread.signals_found[0].run, 130U);
+  EXPECT_EQ(spread.signals_found[1].run, 131U);
 }
 
 }  // namespace

@@ -106,7 +106,7 @@ TEST(Lot, EqualRunsHaveNoSpread) {
   EXPECT_EQ(*s.sd_short_term, 0);
   expect_no_index(s);
   EXPECT_EQ(s.note, "all values are equal");
-  EXPECT_TRUE(s.control->signals.empty());
+  EXPECT_TRUE(s.control->signals_found.empty());
 }
 
 TEST(Lot, CountsHaveNoIndex) {

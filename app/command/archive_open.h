@@ -1,0 +1,17 @@
+#pragma once
+#include <optional>
+#include <string>
+
+#include "app/archive/archive.h"
+#include "app/command/exit_status.h"
+
+namespace ovenwright::command {
+
+/// Opens the archive that a command line names, by default the user's own. Makes the application that Qt's drivers
+/// need. Records for a server that is away are said on standard error to wait.
+Result<archive::Archive> open_archive(const std::optional<std::string>& where, archive::Access access);
+
+/// Says on standard error where records wait, and why.
+void report_waiting(const archive::Archive& archive);
+
+}  // namespace ovenwright::command

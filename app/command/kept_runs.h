@@ -1,0 +1,26 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/archive/archive.h"
+#include "core/lot/lot.h"
+#include "core/oven/oven.h"
+
+namespace ovenwright::command {
+
+/// Archived runs as statistics take them, in the order of their ids.
+/// Errors: those of Archive::report() and report::kept_run(), with the record's id.
+Result<std::vector<lot::Run>> kept_runs(archive::Archive& archive, const std::vector<std::string>& ids);
+
+/// Runs of an archive that are held together against others, with the oven and the recipe where all ran one.
+struct KeptGroup {
+  std::vector<lot::Run> runs;
+  std::optional<oven::Oven> oven;
+  std::optional<oven::Recipe> recipe;
+};
+/// Errors: as kept_runs(); those of Archive::load() and Archive::content(); kParse where a kept oven or recipe is no
+/// longer understood.
+Result<KeptGroup> kept_group(archive::Archive& archive, const std::vector<std::string>& ids);
+
+}  // namespace ovenwright::command

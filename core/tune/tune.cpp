@@ -14,6 +14,7 @@ namespace {
 
 constexpr double kReserve = 0.02;  // margin beyond the band's edge, for what rounding of a recipe costs
 constexpr double kDefaultMargin = 0.2;
+constexpr double kLeastWeight = 0.05;  // a limit that would have to give 20 times what is missing holds nothing down
 // The coolest recipe would drift to the oven's lower limits on a crawling belt: it stays where predictions were tried.
 constexpr double kCoolestReach_C = 40, kCoolestReachSpeed = 0.2;
 constexpr std::size_t kMostBoards = 31;  // a bit each
@@ -48,6 +49,7 @@ std::vector<Forecast> forecasts(const Boards& boards, const oven::Recipe& recipe
 std::vector<Conflict> conflicts_of(const Found& found, const std::vector<Forecast>& forecasts) {
   std::vector<Conflict> out;
   for (const auto& [limit, weight] : found.binding) {
+    if (weight < kLeastWeight) continue;
     const auto& outcome = forecasts[limit.board].judgement.all(limit.outcome);
     // The multiplier says how much margin a unit of relief buys: from the best margin to none it takes −margin/weight.
     out.push_back({limit.board, outcome.requirement_name, outcome.trace, limit.upper,

@@ -41,7 +41,7 @@ SuggestionsPanel::SuggestionsPanel(TuneSession* session, QWidget* parent)
       m_again(new QPushButton(tr("Search again…"), this)),
       m_scroll(new QScrollArea(this)),
       m_settings(buildSettings()),
-      m_waiting(new QLabel(tr("Suggestions can be asked for once it is known how this board heats in this oven."))),
+      m_waiting(new QLabel),
       m_progress(new QProgressBar),
       m_report(new QWidget),
       m_overlays(new QWidget),
@@ -198,6 +198,9 @@ void SuggestionsPanel::refreshSettings() {
   m_settings->setVisible(ready && !searching && (m_settingsWanted || !bench->report));
   m_again->setVisible(ready && !searching && bench->report && m_settings->isHidden());
   m_waiting->setVisible(!ready);
+  m_waiting->setText(m_session->state() == TuneSession::State::kNotUsable
+                         ? tr("Nothing is suggested from a model that does not fit.")
+                         : tr("Suggestions can be asked for once it is known how this board heats in this oven."));
   m_progress->setVisible(searching);
   m_stop->setVisible(searching);
   m_progress->setValue(int(100 * m_session->searchDone()));

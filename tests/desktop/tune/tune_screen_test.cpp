@@ -1,4 +1,5 @@
 #include <QAccessible>
+#include <QLabel>
 #include <QLineEdit>
 #include <QProcess>
 #include <QPushButton>
@@ -12,6 +13,7 @@
 #include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/sentence.h"
+#include "app/desktop/window/profile_menus.h"
 #include "core/oven/oven_file.h"
 #include "tests/desktop/window/window_fixture.h"
 
@@ -227,6 +229,51 @@ TEST_F(TuneTest, WithoutAnOvenItSaysWhatIsNeeded) {
   m_window->showTask(MainWindow::Task::kTune);
   EXPECT_EQ(session()->state(), TuneSession::State::kNeedsOven);
   EXPECT_TRUE(shownSentence().contains(QStringLiteral("oven and the recipe"))) << shownSentence().toStdString();
+}
+
+TEST_F(TuneTest, AModelThatDoesNotFitSuggestsNothing) {
+  openDemo();
+  m_window->profiles()->chooseOven(QStringLiteral("six_zone"), QStringLiteral("six_zone_lead_free"));
+  settle();
+  m_window->showTask(MainWindow::Task::kTune);
+  wait();
+  EXPECT_EQ(session()->state(), TuneSession::State::kNotUsable);
+  EXPECT_TRUE(shownSentence().contains(QStringLiteral("does not fit"))) << shownSentence().toStdString();
+  session()->suggest();
+  EXPECT_FALSE(session()->isSearching());
+  EXPECT_FALSE(strip()->table().enabled);
+}
+
+TEST_F(TuneTest, WhatNoRecipeCanHoldIsAFinding) {
+  openDemo();
+  QFile original(demo("window.toml"));
+  ASSERT_TRUE(original.open(QIODevice::ReadOnly));
+  QByteArray text = original.readAll();
+  const auto peak = text.indexOf("upper = 250");
+  ASSERT_GT(peak, 0);
+  text.replace(peak, 11, "upper = 239");  // the joints' peaks are 13 °C apart: no recipe brings them within 4
+  const QString window = write(QStringLiteral("narrow.toml"), text);
+  m_window->profiles()->chooseWindow(window);
+  settle();
+  m_window->showTask(MainWindow::Task::kTune);
+  wait();
+  session()->suggest();
+  wait();
+  const auto& report = *session()->bench()->report;
+  ASSERT_TRUE(report.infeasible);
+  EXPECT_TRUE(report.suggestions.empty());
+  EXPECT_TRUE(page()->panel()->cards().empty());
+  QStringList said;
+  for (const auto* label : page()->panel()->findChildren<QLabel*>())
+    if (label->isVisible()) said << label->text();
+  const QString all = said.join(u' ');
+  EXPECT_TRUE(all.contains(QStringLiteral("No recipe passes"))) << all.toStdString();
+  EXPECT_TRUE(all.contains(QStringLiteral("peak at U12 centre: its lower limit"))) << all.toStdString();
+  EXPECT_TRUE(all.contains(QStringLiteral("peak at R118: its upper limit"))) << all.toStdString();
+  QStringList arguments = demoArguments(QStringLiteral("tune"));
+  arguments[3] = window;
+  const Json printed = command(arguments);
+  EXPECT_NEAR(printed["infeasible"]["best_margin"].get<double>(), report.infeasible->best_margin, 1e-9);
 }
 
 TEST_F(TuneTest, EditsStayWhileAnotherRunIsLookedAt) {

@@ -90,6 +90,8 @@ Json infeasible_part(const tune::Learned& learned, const std::optional<tune::Inf
                          {"requirement", conflict.requirement},
                          {"trace", conflict.trace.empty() ? Json(nullptr) : Json(conflict.trace)},
                          {"limit", conflict.upper ? "upper" : "lower"},
+                         {"at", conflict.limit},
+                         {"predicted", number_part(conflict.value)},
                          {"give", conflict.give},
                          {"unit", unit_name(conflict.unit)}});
   return {{"sentence", infeasible->sentence},

@@ -52,8 +52,17 @@ std::vector<Conflict> conflicts_of(const Found& found, const std::vector<Forecas
     if (weight < kLeastWeight) continue;
     const auto& outcome = forecasts[limit.board].judgement.all(limit.outcome);
     // The multiplier says how much margin a unit of relief buys: from the best margin to none it takes −margin/weight.
-    out.push_back({limit.board, outcome.requirement_name, outcome.trace, limit.upper,
-                   -found.point.margin * limit.scale / weight, outcome.value.unit});
+    Conflict conflict;
+    conflict.board = limit.board;
+    conflict.requirement = outcome.requirement_name;
+    conflict.trace = outcome.trace;
+    conflict.upper = limit.upper;
+    conflict.give = -found.point.margin * limit.scale / weight;
+    conflict.unit = outcome.value.unit;
+    conflict.limit = limit.upper ? *outcome.upper : *outcome.lower;
+    conflict.value = outcome.value.value;
+    conflict.peak = outcome.measure.measure == measure::Measure::kPeak && outcome.channel;
+    out.push_back(std::move(conflict));
   }
   std::ranges::sort(out, {}, &Conflict::give);
   return out;
@@ -175,19 +184,17 @@ class Tuning {
       if (other.point.margin > best.point.margin) best = std::move(other);
     }
     if (best.point.margin < 0 || best.point.edge >= kReserve || stopped_) return best;
-    // From the best as predicted, from here, and from the least changes that come closest to being sure.
-    std::vector<std::vector<double>> from = {best.point.x, start_};
     const auto keep_if_surer = [&](Found other) {
       if (!other.cut_short && other.point.margin >= 0 && surer(other.point, best.point)) best = std::move(other);
     };
-    for (const auto& end : {start_, best.point.x}) {
-      Found sure = search.run(Aim::kLeastChange, end, x_now_, {kReserve, 0});
-      from.push_back(sure.point.x);
-      keep_if_surer(std::move(sure));
-    }
-    for (const auto& x : from) {
+    const auto as_predicted = best.point.x;
+    for (const auto& end : {start_, as_predicted})
+      keep_if_surer(search.run(Aim::kLeastChange, end, x_now_, {kReserve, 0}));
+    // From the surest so far, from the most margin as predicted, from here.
+    const auto surest = best.point.x;
+    for (const auto& from : {surest, as_predicted, start_}) {
+      keep_if_surer(search.run(Aim::kMostMargin, from, x_now_, {0, 0, true}));
       if (best.point.edge >= kReserve || stopped_) break;
-      keep_if_surer(search.run(Aim::kMostMargin, x, x_now_, {0, 0, true}));
     }
     return best;
   }
@@ -253,6 +260,8 @@ class Tuning {
     freedom.reach_speed = kCoolestReachSpeed;
     const RecipeSpace near(model_.problem.oven, now_, freedom);
     const Search near_search(all_, near, go_on());
+    // From the present recipe a small change, from the best margin a feasible way.
+    std::vector<std::vector<double>> ends = {start_, best.point.x};
     for (const Aim aim : {Aim::kLeastChange, Aim::kMostMargin, Aim::kFastest, Aim::kCoolest}) {
       if (aim == Aim::kMostMargin) {
         suggest(aim, best.point);
@@ -261,8 +270,9 @@ class Tuning {
       if (aim == Aim::kLeastChange && now_passes_) continue;
       if (aim == Aim::kFastest && request_.freedom.keep_speed) continue;
       const Goal goal{kReserve, aim == Aim::kLeastChange ? 0 : kept};
-      const Found found = aim == Aim::kCoolest ? from_both_ends(near_search, near, aim, best, goal)
-                                               : from_both_ends(search, space_, aim, best, goal);
+      const Found found = aim == Aim::kCoolest ? from_ends(near_search, near, aim, goal, ends)
+                                               : from_ends(search, space_, aim, goal, ends);
+      if (aim == Aim::kLeastChange) ends.push_back(found.point.x);
       if (stopped_) return;
       done_ += 0.2;
       if (found.point.margin < goal.margin - kMarginMissed)
@@ -272,15 +282,21 @@ class Tuning {
     }
   }
 
-  /// From the present recipe a small change, from the best margin a feasible way: the better of them.
-  Found from_both_ends(const Search& search, const RecipeSpace& space, Aim aim, const Found& best, const Goal& goal) {
-    Found found = search.run(aim, clamped(space, start_), x_now_, goal);
-    if (aim == Aim::kLeastChange && found.point.edge >= goal.edge - 1e-6) return found;
-    Found other = search.run(aim, clamped(space, best.point.x), x_now_, goal);
-    if (!space.allows(found.point.x)) return other;
-    const bool better = space.allows(other.point.x) &&
-                        search.cost(aim, other.point, x_now_, goal) < search.cost(aim, found.point, x_now_, goal);
-    return better ? other : found;
+  /// The best of the searches from each end; a least change that is sure from the first is not looked for elsewhere.
+  Found from_ends(const Search& search, const RecipeSpace& space, Aim aim, const Goal& goal,
+                  const std::vector<std::vector<double>>& ends) {
+    std::optional<Found> best;
+    for (const auto& end : ends) {
+      Found found = search.run(aim, clamped(space, end), x_now_, goal);
+      if (!space.allows(found.point.x)) continue;
+      if (!best || search.cost(aim, found.point, x_now_, goal) < search.cost(aim, best->point, x_now_, goal))
+        best = std::move(found);
+      if (stopped_ || (aim == Aim::kLeastChange && best->point.edge >= goal.edge - 1e-6)) break;
+    }
+    if (best) return *std::move(best);
+    Found none;
+    none.point = search.at(clamped(space, start_), true);
+    return none;
   }
 
   static std::vector<double> clamped(const RecipeSpace& space, std::vector<double> x) {

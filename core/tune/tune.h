@@ -32,6 +32,9 @@ struct Conflict {
   bool upper = false;
   double give = 0;  ///< in the unit, positive: outwards
   Unit unit = Unit::kCelsius;
+  double limit = 0;
+  std::optional<double> value;  ///< predicted at the best recipe
+  bool peak = false;            ///< a placement's peak
 };
 
 struct Infeasible {

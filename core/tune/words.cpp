@@ -100,6 +100,19 @@ const char* aim_words(Aim aim) {
   return "";
 }
 
+/// Two placements whose peaks lie further apart than the window leaves room, where the conflict is of that kind.
+std::string spread_of_peaks(const std::vector<Conflict>& conflicts) {
+  const auto low = std::ranges::find_if(conflicts, [](const Conflict& c) { return c.peak && !c.upper && c.value; });
+  const auto high = std::ranges::find_if(conflicts, [](const Conflict& c) { return c.peak && c.upper && c.value; });
+  if (low == conflicts.end() || high == conflicts.end() || low->trace == high->trace) return "";
+  const double apart_C = *high->value - *low->value, room_C = high->limit - low->limit;
+  if (apart_C <= room_C) return "";
+  return fmt::format(
+      " The peaks of {} and {} are {:.1f} °C apart at the best recipe, and the window leaves {:.1f} °C: that is more "
+      "than setpoints and speed can bring together.",
+      low->trace, high->trace, apart_C, room_C);
+}
+
 }  // namespace
 
 std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& suggestion) {
@@ -142,12 +155,16 @@ std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<
     const auto& conflict = infeasible.conflicts[i];
     const char* joint = i == 0 ? "" : i + 1 == infeasible.conflicts.size() ? " and" : ",";
     const std::string on_board = names.empty() ? "" : " on " + names[conflict.board];
-    out += fmt::format("{} the {} limit of {}{}{} (alone it would have to give {:.2g} {})", joint,
+    out += fmt::format("{} the {} limit of {}{}{} (alone it would have to give {} {})", joint,
                        conflict.upper ? "upper" : "lower", conflict.requirement,
-                       conflict.trace.empty() ? "" : " of " + conflict.trace, on_board, conflict.give,
+                       conflict.trace.empty() ? "" : " of " + conflict.trace, on_board,
+                       fmt::format("{:.{}f}", conflict.give,
+                                   conflict.give < 1    ? 2
+                                   : conflict.give < 20 ? 1
+                                                        : 0),
                        unit_symbol(conflict.unit));
   }
-  return out + ".";
+  return out + "." + spread_of_peaks(infeasible.conflicts);
 }
 
 std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, std::optional<double> value,
@@ -166,6 +183,9 @@ std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, s
 }
 
 std::string missed_margin_note(Aim aim, double margin, double best) {
+  if (best >= margin)
+    return fmt::format("{}: no recipe near the present one was found that keeps a margin of {:.0f} %.",
+                       titled(aim_name(aim)), 100 * margin);
   return fmt::format("{}: no recipe was found that keeps a margin of {:.0f} %; the most is {:.0f} %.",
                      titled(aim_name(aim)), 100 * margin, 100 * best);
 }

@@ -1,13 +1,16 @@
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QFont>
 #include <QIcon>
 #include <QSettings>
 #include <QStandardPaths>
-#include <QTranslator>
 #include <cstdio>
 #include <optional>
 
+#include "app/desktop/settings/settings.h"
+#include "app/desktop/text/language.h"
 #include "app/desktop/window/appearance.h"
+#include "app/desktop/window/desktop.h"
 #include "app/desktop/window/main_window.h"
 #include "app/desktop/window/screenshot.h"
 #include "core/board/board_file.h"
@@ -40,8 +43,6 @@ int main(int argc, char** argv) {
   QApplication::setApplicationName(QStringLiteral("ovenwright-desktop"));
   QApplication::setApplicationVersion(QLatin1String(kVersion));
   QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/ovenwright.svg")));
-  QTranslator plurals;  // English, for its plurals
-  if (plurals.load(QStringLiteral(":/i18n/ovenwright_en.qm"))) QApplication::installTranslator(&plurals);
   QApplication::setDesktopFileName(QStringLiteral("ovenwright-desktop"));
 
   QCommandLineParser options;
@@ -69,7 +70,15 @@ int main(int argc, char** argv) {
       QStringLiteral("state"),
       QStringLiteral("With --screenshot: what is shown: ") + Screenshot::states().join(QStringLiteral(", ")) + u'.',
       QStringLiteral("STATE"));
-  options.addOptions({window, board, oven, recipe, demo, screenshot, size, theme, state});
+  QStringList codes;
+  for (const Language& each : languages()) codes << each.code;
+  const QCommandLineOption language(
+      QStringLiteral("language"),
+      QStringLiteral("The language, whatever the system says: ") + codes.join(QStringLiteral(", ")) + u'.',
+      QStringLiteral("CODE"));
+  const QCommandLineOption points(QStringLiteral("font"), QStringLiteral("With --screenshot: size of the text."),
+                                  QStringLiteral("POINTS"));
+  options.addOptions({language, points, window, board, oven, recipe, demo, screenshot, size, theme, state});
   options.addPositionalArgument(QStringLiteral("LOG"), QStringLiteral("Logs to open."), QStringLiteral("[LOG...]"));
   options.process(application);
   if (options.isSet(oven) != options.isSet(recipe)) refuse("--oven and --recipe go together");
@@ -93,6 +102,17 @@ int main(int argc, char** argv) {
   }
 
   Settings settings;
+  if (options.isSet(language)) {
+    if (!codes.contains(options.value(language)))
+      refuse("--language expects one of " + codes.join(QStringLiteral(", ")).toStdString());
+    settings.setLanguage(options.value(language));
+  }
+  if (options.isSet(points)) {
+    QFont font = QApplication::font();
+    font.setPointSizeF(options.value(points).toDouble());
+    if (font.pointSizeF() <= 0) refuse("--font expects a number of points");
+    QApplication::setFont(font);
+  }
   Document document;
   check::Request setup;
   if (options.isSet(window)) {
@@ -110,15 +130,16 @@ int main(int argc, char** argv) {
   }
   document.setInitialSetup(std::move(setup));
 
+  Appearance::giveRoom();
   if (options.isSet(theme)) {
     Appearance::force(options.value(theme) == u"dark" ? widgets::Theme::Kind::kDark : widgets::Theme::Kind::kLight);
   } else {
     Appearance::followSystem();
   }
-  MainWindow main_window(&document, &settings);
-  main_window.show();
-  if (options.isSet(demo)) main_window.openDemo();
+  Desktop desktop(&document, &settings);
+  desktop.show();
+  if (options.isSet(demo)) desktop.window()->openDemo();
   if (!options.positionalArguments().isEmpty()) document.openFiles(options.positionalArguments());
-  if (picture) new Screenshot(&document, &main_window, *picture);
+  if (picture) new Screenshot(&document, desktop.window(), *picture);
   return QApplication::exec();
 }

@@ -2,27 +2,7 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US">
 <context>
-    <name>ovenwright::desktop::ChannelsPanel</name>
-    <message numerus="yes">
-        <source>%n more</source>
-        <translation>
-            <numerusform>%n more</numerusform>
-            <numerusform>%n more</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>ovenwright::desktop::CheckPage</name>
-    <message numerus="yes">
-        <source>Temperature over time, %n thermocouples</source>
-        <translation>
-            <numerusform>Temperature over time, %n thermocouple</numerusform>
-            <numerusform>Temperature over time, %n thermocouples</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>ovenwright::desktop::DropFrame</name>
+    <name>DropFrame</name>
     <message numerus="yes">
         <source>Drop to read %n log(s)</source>
         <translation>
@@ -32,44 +12,24 @@
     </message>
 </context>
 <context>
-    <name>ovenwright::desktop::FileModel</name>
+    <name>SentenceStates</name>
     <message numerus="yes">
-        <source>%n row(s) more</source>
+        <source>%n warning(s)</source>
         <translation>
-            <numerusform>%n row more</numerusform>
-            <numerusform>%n rows more</numerusform>
+            <numerusform>%n warning</numerusform>
+            <numerusform>%n warnings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 rows in %n channel(s).</source>
+        <translation>
+            <numerusform>%1 rows in %n channel.</numerusform>
+            <numerusform>%1 rows in %n channels.</numerusform>
         </translation>
     </message>
 </context>
 <context>
-    <name>ovenwright::desktop::MainWindow</name>
-    <message numerus="yes">
-        <source>%1: %2 rows, every %3 s, %n channel(s)</source>
-        <translation>
-            <numerusform>%1: %2 rows, every %3 s, %n channel</numerusform>
-            <numerusform>%1: %2 rows, every %3 s, %n channels</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>ovenwright::desktop::ReadingPanel</name>
-    <message numerus="yes">
-        <source>The %n line(s) before it are kept as notes.</source>
-        <translation>
-            <numerusform>The line before it is kept as a note.</numerusform>
-            <numerusform>The %n lines before it are kept as notes.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: %n cell(s) without a reading</source>
-        <translation>
-            <numerusform>%1: %n cell without a reading</numerusform>
-            <numerusform>%1: %n cells without a reading</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>ovenwright::widgets::Wording</name>
+    <name>Wording</name>
     <message numerus="yes">
         <source>%n pass</source>
         <comment>results</comment>
@@ -123,6 +83,77 @@
         <translation>
             <numerusform>%n informative result over its limit</numerusform>
             <numerusform>%n informative results over their limits</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChannelsPanel</name>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n more</numerusform>
+            <numerusform>%n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sample(s)</source>
+        <translation>
+            <numerusform>%n sample</numerusform>
+            <numerusform>%n samples</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CheckPage</name>
+    <message numerus="yes">
+        <source>Temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>Temperature over time, %n thermocouple</numerusform>
+            <numerusform>Temperature over time, %n thermocouples</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FileModel</name>
+    <message numerus="yes">
+        <source>%n row(s) more</source>
+        <translation>
+            <numerusform>%n row more</numerusform>
+            <numerusform>%n rows more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::MainWindow</name>
+    <message numerus="yes">
+        <source>%1: %2 rows, every %3 s, %n channel(s)</source>
+        <translation>
+            <numerusform>%1: %2 rows, every %3 s, %n channel</numerusform>
+            <numerusform>%1: %2 rows, every %3 s, %n channels</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more could not be read: %1.</source>
+        <translation>
+            <numerusform>%n more could not be read: %1.</numerusform>
+            <numerusform>%n more could not be read: %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ReadingPanel</name>
+    <message numerus="yes">
+        <source>The %n line(s) before it are kept as notes.</source>
+        <translation>
+            <numerusform>The line before it is kept as a note.</numerusform>
+            <numerusform>The %n lines before it are kept as notes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n cell(s) without a reading</source>
+        <translation>
+            <numerusform>%1: %n cell without a reading</numerusform>
+            <numerusform>%1: %n cells without a reading</numerusform>
         </translation>
     </message>
 </context>

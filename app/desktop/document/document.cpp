@@ -11,7 +11,7 @@ Document::Document(QObject* parent) : QObject(parent) {}
 
 Document::~Document() {
   m_undo.disconnect(this);
-  qDeleteAll(findChildren<CheckJob*>(Qt::FindDirectChildrenOnly));  // before what their slots touch is gone
+  qDeleteAll(findChildren<QObject*>(Qt::FindDirectChildrenOnly));  // before what their slots touch is gone
 }
 
 void Document::openFiles(const QStringList& paths) {
@@ -59,6 +59,7 @@ void Document::setCurrent(const LogPointer& log, std::size_t run) {
 }
 
 void Document::edit(const QString& text, check::Request setup, Rework rework, int mergeKey) {
+  dismissFailure();
   m_undo.push(new SetupCommand(this, m_current, text, std::move(setup), rework, mergeKey));
 }
 
@@ -260,7 +261,11 @@ void Document::fail(const LogPointer& log, const Error& error) {
   const bool is_new = std::ranges::find(m_pending, log) != m_pending.end();
   if (is_new) {
     forgetPending(log);
-    m_failure = Failure{log, error};
+    if (m_failure) {
+      m_failure->others << log->source.name;
+    } else {
+      m_failure = Failure{log, error, {}};
+    }
     emit failureChanged();
   } else {
     log->error = error;

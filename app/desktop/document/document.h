@@ -28,6 +28,7 @@ class Document : public QObject {
   struct Failure {
     LogPointer log;
     Error error;
+    QStringList others;  ///< names of further ones that could not be read after it
   };
 
   explicit Document(QObject* parent = nullptr);

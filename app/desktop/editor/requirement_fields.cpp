@@ -10,10 +10,6 @@
 namespace ovenwright::desktop {
 namespace {
 
-struct Words {
-  Q_DECLARE_TR_FUNCTIONS(WindowEditor)
-};
-
 QString withPoint(QString text) { return text.trimmed().replace(u',', u'.').replace(QChar(0x2212), u'-'); }
 
 QString limitText(const std::optional<window::Limit>& limit) {
@@ -37,7 +33,7 @@ QString setLimit(std::optional<window::Limit>& limit, const QString& typed) {
     limit = *tc;
     return {};
   }
-  return Words::tr("“%1” is no limit: expected a number, or Tc, Tc-5").arg(typed);
+  return QCoreApplication::translate("WindowEditor", "“%1” is no limit: expected a number, or Tc, Tc-5").arg(typed);
 }
 
 QString parametersText(const measure::Definition& definition) {
@@ -56,7 +52,9 @@ QString setParameters(measure::Definition& definition, const QString& text) {
   changed.measure = definition.measure;
   for (const QString& part : text.split(QRegularExpression(QStringLiteral("[,;]")), Qt::SkipEmptyParts)) {
     const qsizetype equals = part.indexOf(u'=');
-    if (equals < 0) return Words::tr("“%1” is no parameter: expected a name, = and a value").arg(part.trimmed());
+    if (equals < 0)
+      return QCoreApplication::translate("WindowEditor", "“%1” is no parameter: expected a name, = and a value")
+          .arg(part.trimmed());
     const QString value = part.mid(equals + 1).trimmed();
     bool is_number = false;
     const double number = value.toDouble(&is_number);
@@ -105,25 +103,25 @@ window::AppliesTo appliesTo(const QString& text) {
 QString fieldTitle(RequirementField field) {
   switch (field) {
     case RequirementField::kName:
-      return Words::tr("Requirement");
+      return QCoreApplication::translate("WindowEditor", "Requirement");
     case RequirementField::kMeasure:
-      return Words::tr("Measure");
+      return QCoreApplication::translate("WindowEditor", "Measure");
     case RequirementField::kParameters:
-      return Words::tr("Parameters");
+      return QCoreApplication::translate("WindowEditor", "Parameters");
     case RequirementField::kAppliesTo:
-      return Words::tr("Applies to");
+      return QCoreApplication::translate("WindowEditor", "Applies to");
     case RequirementField::kSide:
-      return Words::tr("Side");
+      return QCoreApplication::translate("WindowEditor", "Side");
     case RequirementField::kLower:
-      return Words::tr("Lower limit");
+      return QCoreApplication::translate("WindowEditor", "Lower limit");
     case RequirementField::kTarget:
-      return Words::tr("Target");
+      return QCoreApplication::translate("WindowEditor", "Target");
     case RequirementField::kUpper:
-      return Words::tr("Upper limit");
+      return QCoreApplication::translate("WindowEditor", "Upper limit");
     case RequirementField::kRequired:
-      return Words::tr("Required");
+      return QCoreApplication::translate("WindowEditor", "Required");
     case RequirementField::kSource:
-      return Words::tr("Source");
+      return QCoreApplication::translate("WindowEditor", "Source");
     case RequirementField::kCount:
       break;
   }
@@ -177,7 +175,7 @@ QString setField(window::Requirement& requirement, RequirementField field, const
       return {};
     case RequirementField::kMeasure: {
       const auto* description = measure::find(text.toStdString());
-      if (!description) return Words::tr("“%1” is no measure").arg(text);
+      if (!description) return QCoreApplication::translate("WindowEditor", "“%1” is no measure").arg(text);
       if (description->measure == requirement.measure.measure) return {};
       // Parameters that the new measure knows too stay.
       measure::Definition changed;

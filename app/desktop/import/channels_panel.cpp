@@ -13,6 +13,7 @@
 
 #include "app/desktop/import/layout_edit.h"
 #include "app/desktop/import/sparkline.h"
+#include "app/desktop/window/appearance.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -61,10 +62,15 @@ QString faultText(run::FaultKind kind) {
   return {};
 }
 
-void setColor(QWidget* widget, const QColor& color) {
-  QPalette palette = widget->palette();
-  palette.setColor(QPalette::WindowText, color);
-  widget->setPalette(palette);
+/// "one sample, 412.0 °C", "58 samples", "falls as the others rise"; core's English for what is rarer.
+QString detailText(const run::Fault& fault, const Format& format) {
+  if (fault.kind == run::FaultKind::kReversedPolarity) return ChannelsPanel::tr("falls as the others rise");
+  if (fault.removed.empty()) return QString::fromStdString(fault.detail);
+  const QString count = ChannelsPanel::tr("%n sample(s)", nullptr, int(fault.removed.size()));
+  const double reading_C = fault.removed[0].temperature_C;
+  if (fault.removed.size() > 1 || !std::isfinite(reading_C)) return count;
+  return count + QStringLiteral(", ") + format.temperature(reading_C) + u' ' +
+         format.unit(Format::Quantity::kTemperature);
 }
 
 }  // namespace
@@ -76,6 +82,7 @@ ChannelsPanel::ChannelsPanel(Document* document, QWidget* parent)
   auto* scroll = new QScrollArea(this);
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setAccessibleName(tr("Channels"));
   scroll->setObjectName(QStringLiteral("scroll"));
   layout->addWidget(scroll);
@@ -111,7 +118,7 @@ void ChannelsPanel::refresh(const widgets::Theme& theme, const Format& format) {
     for (int column = 0; column < headings.size(); ++column) {
       auto* heading = new QLabel(headings[column]);
       heading->setFont(theme.font(12));
-      setColor(heading, theme.secondary);
+      Appearance::ink(heading, theme.secondary);
       m_grid->addWidget(heading, 0, column);
     }
     int row = 1;
@@ -124,8 +131,8 @@ void ChannelsPanel::refresh(const widgets::Theme& theme, const Format& format) {
     }
     while (used < view->channels().size()) addRow(row++, nullptr, used++);
   }
-  m_grid->setColumnStretch(4, 1);
-  m_grid->setColumnStretch(6, 2);
+  m_grid->setColumnStretch(4, 2);
+  m_grid->setColumnStretch(6, 3);
   scroll->setWidget(m_body);
   if (!had_focus) return;
   for (auto* widget : m_body->findChildren<QWidget*>()) {
@@ -147,11 +154,11 @@ void ChannelsPanel::addRow(int row, const log::Layout::ChannelColumn* column, st
     m_grid->addWidget(box, row, 0);
   }
   auto* label = new QLabel(name);
-  if (!channel) setColor(label, m_theme.secondary);
+  if (!channel) Appearance::ink(label, m_theme.secondary);
   m_grid->addWidget(label, row, 1);
   if (!channel) {
     auto* unused = new QLabel(tr("not used"));
-    setColor(unused, m_theme.secondary);
+    Appearance::ink(unused, m_theme.secondary);
     m_grid->addWidget(unused, row, 6);
     return;
   }
@@ -164,6 +171,9 @@ void ChannelsPanel::addRow(int row, const log::Layout::ChannelColumn* column, st
     places->addItem(tr("none"));
     for (const auto& other : board->placements)
       places->addItem(QString::fromStdString(other.label.value_or(other.channel)));
+    // A long name does not push the faults out of sight: the list that opens is as wide as it needs.
+    places->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    places->setMinimumContentsLength(12);
     places->setCurrentIndex(placement ? int(placement - board->placements.data()) + 1 : 0);
     connect(places, &QComboBox::activated, this, [this, c = *channel](int index) { place(c, index - 1); });
     m_grid->addWidget(places, row, 2);
@@ -215,12 +225,13 @@ void ChannelsPanel::addFaults(int row, std::size_t channel) {
                   to = m_format.seconds(fault.to_s - view->origin_s());
     QString text = fault.from_s == fault.to_s ? tr("%1 at %2 s").arg(faultText(fault.kind), from)
                                               : tr("%1 from %2 to %3 s").arg(faultText(fault.kind), from, to);
-    if (!fault.detail.empty()) text += QStringLiteral(", ") + QString::fromStdString(fault.detail);
+    if (const QString more = detailText(fault, m_format); !more.isEmpty()) text += QStringLiteral(", ") + more;
     auto* what = new QLabel(text);
     what->setWordWrap(true);
-    setColor(what, m_theme.signal);
+    Appearance::ink(what, m_theme.signal);
     lines->addWidget(what);
     auto* done = new QHBoxLayout;
+    done->setSpacing(int(m_theme.px(12)));
     done->addWidget(
         new QLabel(fault.action == run::FaultAction::kRemoved ? tr("Removed") : tr("Flagged, values as in the file")));
     auto* show = link(tr("Show"), text);
@@ -245,7 +256,7 @@ void ChannelsPanel::addFaults(int row, std::size_t channel) {
     lines->addWidget(again);
   } else if (cleaned.faults.empty()) {
     auto* none = new QLabel(tr("none"));
-    setColor(none, m_theme.secondary);
+    Appearance::ink(none, m_theme.secondary);
     lines->addWidget(none);
   }
   m_grid->addWidget(cell, row, 6);

@@ -20,6 +20,10 @@ class CellDelegate : public QStyledItemDelegate {
     if (index.data(FileModel::kGapRole).toBool()) option->palette.setColor(QPalette::Text, m_theme.secondary);
     if (index.data(FileModel::kFaultRole).toBool()) option->palette.setColor(QPalette::Text, m_theme.signal);
   }
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const QSize size = QStyledItemDelegate::sizeHint(option, index);
+    return index.data(FileModel::kWholeRole).toBool() ? QSize(0, size.height()) : size;
+  }
   void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
     QStyledItemDelegate::paint(painter, option, index);
     if (!index.data(FileModel::kFaultRole).toBool()) return;
@@ -35,31 +39,36 @@ class CellDelegate : public QStyledItemDelegate {
 
 }  // namespace
 
-void FileModel::setRun(std::shared_ptr<const RunView> view) {
+void FileModel::setRun(std::shared_ptr<const RunView> view, FaultLines faults) {
   beginResetModel();
   m_view = std::move(view);
-  m_plain.clear();
+  m_lines.clear();
+  if (m_view) m_lines = m_view->reading().shown;
+  for (auto& line : faults.lines)
+    if (std::ranges::find(m_lines, line.line, &log::ShownLine::line) == m_lines.end())
+      m_lines.push_back(std::move(line));
+  std::ranges::sort(m_lines, {}, &log::ShownLine::line);
+  m_faults = std::move(faults.cells);
   m_failing = 0;
-  m_rows.clear();
-  m_columns = 0;
-  if (m_view) arrange(m_view->reading().shown);
+  arrange();
   endResetModel();
 }
 
 void FileModel::setPlainLines(std::vector<log::ShownLine> lines, std::size_t failing_line) {
   beginResetModel();
   m_view.reset();
-  m_plain = std::move(lines);
+  m_lines = std::move(lines);
+  m_faults.clear();
   m_failing = failing_line;
-  m_rows.clear();
-  m_columns = 0;
-  arrange(m_plain);
+  arrange();
   endResetModel();
 }
 
-void FileModel::arrange(const std::vector<log::ShownLine>& lines) {
+void FileModel::arrange() {
+  m_rows.clear();
+  m_columns = 0;
   std::size_t last = 0;
-  for (const auto& line : lines) {
+  for (const auto& line : m_lines) {
     if (line.line > last + 1 && last > 0) m_rows.push_back({nullptr, line.line - last - 1});
     m_rows.push_back({&line, 0});
     last = line.line;
@@ -96,8 +105,13 @@ QVariant FileModel::data(const QModelIndex& index, int role) const {
       return row.line && int(row.line->line) == header_line;
     case kGapRole:
       return row.line == nullptr;
+    case kWholeRole:
+      return m_columns > 1 && (!row.line || row.line->cells.size() == 1);
     case kFaultRole:
-      return row.line && row.line->line == m_failing && m_failing > 0;
+      return row.line && ((row.line->line == m_failing && m_failing > 0) ||
+                          std::ranges::any_of(m_faults, [&](const FaultLines::Cell& cell) {
+                            return cell.line == row.line->line && cell.column == index.column();
+                          }));
     case Qt::TextAlignmentRole: {
       const bool time = m_view && this->role(index.column()) == Role::kTime;
       const bool table = row.line && m_view && int(row.line->line) >= std::max(1, header_line);
@@ -144,6 +158,13 @@ FileTable::FileTable(QWidget* parent) : QTableView(parent), m_model(new FileMode
     const int x = horizontalHeader()->sectionViewportPosition(section);
     emit columnPressed(section + 1, horizontalHeader()->mapToGlobal(QPoint(x, horizontalHeader()->height())));
   });
+}
+
+void FileTable::fitColumns() {
+  clearSpans();
+  for (int row = 0; row < m_model->rowCount(); ++row)
+    if (m_model->index(row, 0).data(FileModel::kWholeRole).toBool()) setSpan(row, 0, 1, m_model->columnCount());
+  resizeColumnsToContents();
 }
 
 void FileTable::setTheme(const widgets::Theme& theme) {

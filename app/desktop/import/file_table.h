@@ -4,6 +4,7 @@
 #include <memory>
 
 #include "app/desktop/document/run_view.h"
+#include "app/desktop/import/fault_lines.h"
 #include "app/desktop/widgets/theme.h"
 
 namespace ovenwright::desktop {
@@ -15,10 +16,11 @@ class FileModel : public QAbstractTableModel {
   enum class Role { kTime, kChannel, kOther };
   static constexpr int kHeaderRole = Qt::UserRole;     ///< the row is the header
   static constexpr int kFaultRole = Qt::UserRole + 1;  ///< the cell was taken out as a fault
+  static constexpr int kWholeRole = Qt::UserRole + 3;  ///< the line is one text over all columns: a comment, a gap
   static constexpr int kGapRole = Qt::UserRole + 2;    ///< "212 rows more" stands here
 
   using QAbstractTableModel::QAbstractTableModel;
-  void setRun(std::shared_ptr<const RunView> view);
+  void setRun(std::shared_ptr<const RunView> view, FaultLines faults);
   /// Lines of a file that could not be read, the failing one in the middle.
   void setPlainLines(std::vector<log::ShownLine> lines, std::size_t failing_line);
 
@@ -34,10 +36,11 @@ class FileModel : public QAbstractTableModel {
     const log::ShownLine* line = nullptr;  ///< null: a gap
     std::size_t missing = 0;
   };
-  void arrange(const std::vector<log::ShownLine>& lines);
+  void arrange();
 
   std::shared_ptr<const RunView> m_view;
-  std::vector<log::ShownLine> m_plain;
+  std::vector<log::ShownLine> m_lines;
+  std::vector<FaultLines::Cell> m_faults;
   std::size_t m_failing = 0;
   std::vector<Row> m_rows;
   int m_columns = 0;
@@ -49,6 +52,7 @@ class FileTable : public QTableView {
   explicit FileTable(QWidget* parent = nullptr);
   FileModel* fileModel() { return m_model; }
   void setTheme(const widgets::Theme& theme);
+  void fitColumns();  ///< to the cells of the table; comments run over all columns
 
  signals:
   /// A heading was pressed: what else the column (from 1) could be.

@@ -100,15 +100,15 @@ void ImportPage::refresh() {
     const auto line = std::size_t(std::max(0, m_failure->error.where.line));
     m_file->fileModel()->setPlainLines(plainLines(m_failure->log->source, line), line);
     m_file->setTheme(theme);
-    m_file->resizeColumnsToContents();
+    m_file->fitColumns();
     m_fileNote->setText(m_failure->log->source.name);
     m_channelsNote->setText(tr("Known once the log can be read"));
     m_reading->refreshFailure(*m_failure, theme);
     return;
   }
-  m_file->fileModel()->setRun(view);
+  m_file->fileModel()->setRun(view, view ? faultLines(m_document->current()->source, *view) : FaultLines{});
   m_file->setTheme(theme);
-  m_file->resizeColumnsToContents();
+  m_file->fitColumns();
   m_channels->refresh(theme, m_format);
   m_reading->refresh(theme, m_format);
   if (!view) return;

@@ -7,20 +7,16 @@
 namespace ovenwright::desktop {
 namespace {
 
-struct Words {
-  Q_DECLARE_TR_FUNCTIONS(ReadingChoices)
-};
-
 Choices timeKinds() {
-  return {{QStringLiteral("seconds"), Words::tr("seconds")},
-          {QStringLiteral("milliseconds"), Words::tr("milliseconds")},
-          {QStringLiteral("minutes"), Words::tr("minutes")},
-          {QStringLiteral("clock m:s"), Words::tr("clock m:s")},
-          {QStringLiteral("clock h:m:s"), Words::tr("clock h:m:s")},
-          {QStringLiteral("date and time"), Words::tr("date and time")},
-          {QStringLiteral("serial days"), Words::tr("serial days")},
-          {QStringLiteral("seconds since 1970"), Words::tr("seconds since 1970")},
-          {QStringLiteral("index"), Words::tr("number of the row")}};
+  return {{QStringLiteral("seconds"), QCoreApplication::translate("ReadingChoices", "seconds")},
+          {QStringLiteral("milliseconds"), QCoreApplication::translate("ReadingChoices", "milliseconds")},
+          {QStringLiteral("minutes"), QCoreApplication::translate("ReadingChoices", "minutes")},
+          {QStringLiteral("clock m:s"), QCoreApplication::translate("ReadingChoices", "clock m:s")},
+          {QStringLiteral("clock h:m:s"), QCoreApplication::translate("ReadingChoices", "clock h:m:s")},
+          {QStringLiteral("date and time"), QCoreApplication::translate("ReadingChoices", "date and time")},
+          {QStringLiteral("serial days"), QCoreApplication::translate("ReadingChoices", "serial days")},
+          {QStringLiteral("seconds since 1970"), QCoreApplication::translate("ReadingChoices", "seconds since 1970")},
+          {QStringLiteral("index"), QCoreApplication::translate("ReadingChoices", "number of the row")}};
 }
 
 QString columnsText(const std::vector<int>& columns) {
@@ -41,36 +37,38 @@ Choices encodingChoices() {
 }
 
 Choices delimiterChoices() {
-  return {{QStringLiteral(","), Words::tr("Comma")},
-          {QStringLiteral(";"), Words::tr("Semicolon")},
-          {QStringLiteral("\t"), Words::tr("Tab")},
-          {QStringLiteral("|"), Words::tr("Bar")},
-          {QStringLiteral(" "), Words::tr("Blanks")}};
+  return {{QStringLiteral(","), QCoreApplication::translate("ReadingChoices", "Comma")},
+          {QStringLiteral(";"), QCoreApplication::translate("ReadingChoices", "Semicolon")},
+          {QStringLiteral("\t"), QCoreApplication::translate("ReadingChoices", "Tab")},
+          {QStringLiteral("|"), QCoreApplication::translate("ReadingChoices", "Bar")},
+          {QStringLiteral(" "), QCoreApplication::translate("ReadingChoices", "Blanks")}};
 }
 
 Choices decimalChoices() {
-  return {{QStringLiteral("."), Words::tr("Point")}, {QStringLiteral(","), Words::tr("Comma")}};
+  return {{QStringLiteral("."), QCoreApplication::translate("ReadingChoices", "Point")},
+          {QStringLiteral(","), QCoreApplication::translate("ReadingChoices", "Comma")}};
 }
 
 Choices unitChoices() {
   return {{QStringLiteral("degC"), QStringLiteral("°C")},
           {QStringLiteral("degF"), QStringLiteral("°F")},
           {QStringLiteral("K"), QStringLiteral("K")},
-          {QStringLiteral("mV"), Words::tr("mV")}};
+          {QStringLiteral("mV"), QCoreApplication::translate("ReadingChoices", "mV")}};
 }
 
 Choices dateOrderChoices() {
-  return {{QStringLiteral("dmy"), Words::tr("Day, month, year")},
-          {QStringLiteral("mdy"), Words::tr("Month, day, year")},
-          {QStringLiteral("ymd"), Words::tr("Year, month, day")}};
+  return {{QStringLiteral("dmy"), QCoreApplication::translate("ReadingChoices", "Day, month, year")},
+          {QStringLiteral("mdy"), QCoreApplication::translate("ReadingChoices", "Month, day, year")},
+          {QStringLiteral("ymd"), QCoreApplication::translate("ReadingChoices", "Year, month, day")}};
 }
 
 Choices headerChoices(const log::Reading& reading) {
-  Choices choices{{QStringLiteral("0"), Words::tr("None")}};
+  Choices choices{{QStringLiteral("0"), QCoreApplication::translate("ReadingChoices", "None")}};
   constexpr std::size_t kMostLines = 40;
   for (const auto& line : reading.shown) {
     if (line.line > kMostLines && int(line.line) != reading.layout.header_line.value_or(0)) continue;
-    choices.emplace_back(QString::number(line.line), Words::tr("Line %1").arg(line.line));
+    choices.emplace_back(QString::number(line.line),
+                         QCoreApplication::translate("ReadingChoices", "Line %1").arg(line.line));
   }
   return choices;
 }
@@ -87,10 +85,12 @@ Choices timeChoices(const log::Reading& reading) {
   for (const auto& [kind, text] : timeKinds()) {
     if (columns.isEmpty() && kind != u"index") continue;
     const bool index = kind == u"index";
-    const QString where =
-        columns.contains(u'+') ? Words::tr("Columns %1").arg(columns) : Words::tr("Column %1").arg(columns);
-    choices.emplace_back(kind + u'@' + columns,
-                         index || columns.isEmpty() ? text : Words::tr("%1, %2").arg(where, text));
+    const QString where = columns.contains(u'+')
+                              ? QCoreApplication::translate("ReadingChoices", "Columns %1").arg(columns)
+                              : QCoreApplication::translate("ReadingChoices", "Column %1").arg(columns);
+    choices.emplace_back(
+        kind + u'@' + columns,
+        index || columns.isEmpty() ? text : QCoreApplication::translate("ReadingChoices", "%1, %2").arg(where, text));
   }
   return choices;
 }

@@ -26,12 +26,6 @@ namespace {
 constexpr int kEntryMergeKey = 1;
 const QString kEntry = QStringLiteral("entry");
 
-void setColor(QWidget* widget, const QColor& color) {
-  QPalette palette = widget->palette();
-  palette.setColor(QPalette::WindowText, color);
-  widget->setPalette(palette);
-}
-
 }  // namespace
 
 ReadingPanel::ReadingPanel(Document* document, LayoutMemory* memory, QWidget* parent)
@@ -76,7 +70,7 @@ ReadingPanel::ReadingPanel(Document* document, LayoutMemory* memory, QWidget* pa
   m_entry->setDecimals(1);
   m_entry->setSuffix(tr(" s"));
   m_entry->setKeyboardTracking(false);
-  m_entry->setAccessibleName(tr("Oven entry, seconds on the log's clock"));
+  m_entry->setAccessibleName(tr("Oven entry, seconds on the log’s clock"));
   connect(m_entry, &QDoubleSpinBox::valueChanged, this, [this](double value) {
     if (!m_filling) setEntry(value, true);
   });
@@ -218,7 +212,7 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
       row.remark->setVisible(true);
     }
     row.choices->setAccessibleDescription(is_assumed ? tr("assumed; %1").arg(row.remark->text()) : row.remark->text());
-    setColor(row.remark, theme.secondary);
+    Appearance::ink(row.remark, theme.secondary);
     if (row.about == u"date_order") {
       row.frame->setVisible(layout.date_order.has_value() && layout.time.kind && *layout.time.kind == "date and time");
     }
@@ -232,10 +226,10 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
   for (const auto& note : reading.read_as.notes) cells << QString::fromStdString(note);
   m_cells->setText(cells.join(u'\n'));
   m_cells->setVisible(!cells.isEmpty());
-  setColor(m_cells, theme.secondary);
+  Appearance::ink(m_cells, theme.secondary);
   const bool changed = m_document->setup().log.layout.has_value();
   m_changed->setText(changed ? tr("changed by you") : QString());
-  setColor(m_changed, theme.secondary);
+  Appearance::ink(m_changed, theme.secondary);
   m_back->setEnabled(changed || given);
   const QString kept = m_memory->nameFor(reading);
   m_remember->setChecked(!kept.isEmpty() || (m_remember->isChecked() && changed));

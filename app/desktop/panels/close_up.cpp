@@ -6,6 +6,7 @@
 
 #include "app/desktop/plot/paint.h"
 #include "app/desktop/widgets/glyphs.h"
+#include "app/desktop/widgets/wording.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -123,7 +124,7 @@ void CloseUp::paintEvent(QPaintEvent*) {
   const QPointF at(canvas.mapping.x(*outcome.value.from_s), canvas.mapping.y(shown.trace->at(*outcome.value.from_s)));
   const double radius = m_theme.px(kMark_px);
   widgets::paintMarker(painter, at, radius, m_theme.thermocouple(shown.look.style), true, m_theme.panel, m_theme);
-  const QString words = distanceWords(outcome, m_format);
+  const QString words = widgets::Wording(m_format).distance(outcome);
   if (words.isEmpty() || Format::quantity(outcome.measure.measure) != Format::Quantity::kTemperature) return;
   widgets::paintRing(painter, at, radius, m_theme);
   const bool low = outcome.lower && *outcome.value.value < *outcome.lower;

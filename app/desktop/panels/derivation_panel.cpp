@@ -14,10 +14,13 @@
 #include "app/desktop/panels/share_bars.h"
 #include "app/desktop/widgets/verdict_sign.h"
 #include "app/desktop/widgets/wording.h"
+#include "app/desktop/window/appearance.h"
 #include "app/desktop/window/hairline.h"
 
 namespace ovenwright::desktop {
 namespace {
+
+constexpr int kTermDigits = 2;
 
 QString moment(const RunView& view, const judge::Outcome& outcome, const Format& format) {
   if (!outcome.value.from_s) return {};
@@ -55,11 +58,7 @@ class DerivationPanel::Builder {
     label->setFont(m_theme.font(size_px, bold));
     label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     label->setFocusPolicy(Qt::NoFocus);
-    if (color.isValid()) {
-      QPalette palette = label->palette();
-      palette.setColor(QPalette::WindowText, color);
-      label->setPalette(palette);
-    }
+    if (color.isValid()) Appearance::ink(label, color);
     return label;
   }
   void add(QWidget* widget) { m_layout->addWidget(widget); }
@@ -168,8 +167,8 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
   const auto& outcome = judgement.all(*chosen);
   const auto& window = judgement.windows[outcome.window];
   const auto quantity = Format::quantity(outcome.measure.measure);
-  const auto difference = quantity == Format::Quantity::kTemperature ? Format::Quantity::kDifference : quantity;
-  const widgets::Wording wording(format.locale());
+  const auto difference = Format::difference(quantity);
+  const widgets::Wording wording(format);
   const bool out = isOut(outcome) && outcome.required;
   m_position->setText(tr("%1 of %2").arg(*chosen + 1).arg(judgement.all_size()));
 
@@ -185,18 +184,14 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
       1);
   build.add(title);
   auto* value = new QHBoxLayout;
-  const QString number = outcome.value.value
-                             ? (outcome.value.at_least ? QStringLiteral("≥ ") : QString()) +
-                                   format.valueWithUnit(*outcome.value.value, quantity, outcome.lower, outcome.upper)
-                             : wording.value(outcome);
+  const QString number =
+      outcome.value.value ? wording.value(outcome) + u' ' + format.unit(quantity) : wording.value(outcome);
   QLabel* big = build.text(number, 21, true, out ? theme.signal : theme.text);
   big->setWordWrap(false);
   value->addWidget(big);
   QString beside;
   if (outcome.value.expanded_uncertainty) {
-    beside =
-        tr("± %1 %2").arg(format.uncertainty(*outcome.value.expanded_uncertainty, difference), format.unit(quantity)) +
-        QStringLiteral("  ");
+    beside = QStringLiteral("± %1 %2  ").arg(wording.uncertainty(outcome), format.unit(quantity));
   }
   value->addWidget(build.text(beside + moment(view, outcome, format), 13, false, theme.secondary), 1, Qt::AlignBottom);
   build.add(value);
@@ -236,7 +231,7 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
   if (!outcome.required)
     build.add(build.text(tr("Informative: it does not decide the verdict."), 12, false, theme.secondary));
   if (!outcome.source.empty())
-    build.add(build.text(QString::fromStdString(outcome.source), 12, false, theme.secondary));
+    build.add(build.text(QCoreApplication::translate("source", outcome.source.c_str()), 12, false, theme.secondary));
 
   const QString arithmetic = marginArithmetic(outcome, format);
   if (!arithmetic.isEmpty()) {
@@ -251,8 +246,10 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
 
   if (outcome.value.expanded_uncertainty) {
     const auto& terms = outcome.value.terms;
-    const auto term = [&](double u) {
-      return format.number(format.shown(u, difference), std::max(2, Format::digits(difference)));
+    const auto term = [&](double u) { return format.number(format.shown(u, difference), kTermDigits); };
+    const auto plusMinus = [&](double half_C) {
+      return u'±' + format.distance(half_C, Format::Quantity::kDifference, 1) + u' ' +
+             format.unit(Format::Quantity::kDifference);
     };
     const auto& budget = window.uncertainty;
     const double tolerance = budget.tolerance_C.value_or(0);
@@ -261,15 +258,15 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
                                 ? view.board()->placement(outcome.trace, view.run().channels[*outcome.channel].number)
                                 : nullptr;
     const QString thermocouple = placement && placement->thermocouple ? QString::fromStdString(*placement->thermocouple)
-                                 : budget.tolerance_C                 ? tr("±%1 °C").arg(format.number(tolerance, 1))
+                                 : budget.tolerance_C                 ? plusMinus(tolerance)
                                                                       : QString::fromStdString(budget.thermocouple);
     build.row(tr("Thermocouple %1").arg(thermocouple), term(terms.thermocouple));
-    build.row(tr("Instrument ±%1 °C").arg(format.number(budget.instrument_C, 1)), term(terms.instrument));
+    build.row(tr("Instrument %1").arg(plusMinus(budget.instrument_C)), term(terms.instrument));
     build.row(tr("Noise of this trace"), term(terms.noise));
     if (terms.sampling > 0) build.row(tr("Sampling"), term(terms.sampling));
     const double expanded = *outcome.value.expanded_uncertainty;
     build.row(tr("Combined, then U = 2u"),
-              QStringLiteral("%1 → %2").arg(term(expanded / 2), format.uncertainty(expanded, difference)), true);
+              QStringLiteral("%1 → %2").arg(term(expanded / 2), wording.uncertainty(outcome)), true);
   }
 
   const QString decision = decisionArithmetic(outcome, window.decision_rule, format);
@@ -287,9 +284,10 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
   }
   if (!outcome.risk.empty()) {
     build.heading(tr("What being outside risks"));
-    build.add(build.text(QString::fromStdString(outcome.risk)));
+    build.add(build.text(QCoreApplication::translate("risk", outcome.risk.c_str())));
     if (!outcome.risk_source.empty())
-      build.add(build.text(QString::fromStdString(outcome.risk_source), 12, false, theme.secondary));
+      build.add(
+          build.text(QCoreApplication::translate("source", outcome.risk_source.c_str()), 12, false, theme.secondary));
   }
   if (!outcome.zone_shares.empty()) {
     // Those that count are hatched on the strip too; the rest is one line.

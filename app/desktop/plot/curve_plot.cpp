@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/plot/accessible_chart.h"
 #include "app/desktop/plot/labels.h"
 #include "app/desktop/plot/paint_item.h"
 #include "app/desktop/plot/time_ticker.h"
@@ -24,6 +25,7 @@ CurvePlot::CurvePlot(QWidget* parent)
     : QWidget(parent),
       m_plot(new QCustomPlot(this)),
       m_theme(std::make_unique<widgets::Theme>(widgets::Theme::fromPalette(palette(), font()))) {
+  installChartAccessibility();
   setFocusPolicy(Qt::StrongFocus);
   m_plot->setFocusPolicy(Qt::NoFocus);
   m_plot->setMouseTracking(true);
@@ -101,12 +103,10 @@ void CurvePlot::buildLayers() {
     const double height = QFontMetricsF(p.font()).height();
     p.drawText(QRectF(0, 0, c.area.left() - c.theme->px(8), c.theme->px(20)), Qt::AlignRight | Qt::AlignTop,
                m_format.unit(Format::Quantity::kTemperature));
-    const QString axis = m_scene.view->entry() ? tr("s from oven entry") : tr("s on the log's clock");
-    // Clear of a number under the end of the axis, where there is room.
-    const double room = c.room_right - QFontMetricsF(p.font()).horizontalAdvance(axis);
-    const double left = c.area.right() + std::clamp(room, c.theme->px(8), c.theme->px(18));
-    p.drawText(QRectF(left, c.area.bottom() + c.theme->px(5), c.room_right, height), Qt::AlignLeft | Qt::AlignTop,
-               axis);
+    const QString axis = m_scene.view->entry() ? tr("s from oven entry") : tr("s on the log’s clock");
+    const double left = std::max(c.area.right() + c.theme->px(8), lastTickEnd() + c.theme->px(8));
+    p.drawText(QRectF(left, c.area.bottom() + c.theme->px(5), m_plot->width() - left, height),
+               Qt::AlignLeft | Qt::AlignTop, axis);
   });
   add(QStringLiteral("call-outs"), [this](P p, C c) {
     paintChosen(p, c, m_scene);
@@ -149,6 +149,20 @@ void CurvePlot::styleAxes() {
   }
   // The zone strip stands under the axis: vertical lines are the zones' borders, where they are known.
   m_plot->xAxis->grid()->setVisible(!m_scene.view || m_scene.zoneBorders_s.empty());
+}
+
+double CurvePlot::lastTickEnd() const {
+  const QCPAxis& axis = *m_plot->xAxis;
+  QVector<double> ticks;
+  QVector<QString> labels;
+  axis.ticker()->generate(axis.range(), m_plot->locale(), u'f', 0, ticks, nullptr, &labels);
+  double end = 0;
+  const QFontMetricsF metrics(axis.tickLabelFont());
+  for (qsizetype i = 0; i < ticks.size(); ++i) {
+    if (!axis.range().contains(ticks[i])) continue;
+    end = std::max(end, axis.coordToPixel(ticks[i]) + metrics.horizontalAdvance(labels[i]) / 2);
+  }
+  return end;
 }
 
 void CurvePlot::setTheme(const widgets::Theme& theme) {
@@ -199,6 +213,9 @@ void CurvePlot::setCursor_s(std::optional<double> time_s) {
   m_cursor_s = time_s;
   m_plot->layer(QStringLiteral("cursor"))->replot();
   emit cursorMoved(time_s);
+  if (!QAccessible::isActive()) return;
+  QAccessibleValueChangeEvent event(this, cursorText());
+  QAccessible::updateAccessibility(&event);
 }
 
 void CurvePlot::zoomBy(double factor, std::optional<double> around_s) {
@@ -256,7 +273,7 @@ double CurvePlot::viewTo_s() const {
 QRectF CurvePlot::axes() const { return m_plot->axisRect()->rect().translated(m_plot->pos()); }
 
 QSize CurvePlot::sizeHint() const { return {int(m_theme->px(700)), int(m_theme->px(300))}; }
-QSize CurvePlot::minimumSizeHint() const { return {int(m_theme->px(360)), int(m_theme->px(200))}; }
+QSize CurvePlot::minimumSizeHint() const { return {int(m_theme->px(320)), int(m_theme->px(150))}; }
 
 void CurvePlot::replot() { m_plot->replot(QCustomPlot::rpQueuedReplot); }
 
@@ -362,10 +379,24 @@ QString CurvePlot::toolTipAt(const QPointF& at) const {
   if (!channel) return {};
   const auto& shown = m_scene.view->channels()[*channel];
   const double time_s = canvas().mapping.time_s(at.x());
-  return tr("%1: %2 %3 at %4 s (%5 s on the log's clock)")
+  return tr("%1: %2 %3 at %4 s (%5 s on the log’s clock)")
       .arg(shown.look.name, m_format.temperature(shown.trace->at(time_s)),
            m_format.unit(Format::Quantity::kTemperature), m_format.seconds(time_s - m_scene.view->origin_s()),
            m_format.seconds(time_s));
+}
+
+QString CurvePlot::cursorText() const {
+  if (!m_scene.view || !m_cursor_s) return {};
+  QStringList readings;
+  for (const std::size_t channel : m_scene.view->hottestFirst()) {
+    const auto& shown = m_scene.view->channels()[channel];
+    if (!shown.trace || isHidden(channel) || (m_scene.channel && *m_scene.channel != channel)) continue;
+    const double reading_C = shown.trace->at(*m_cursor_s);
+    if (!std::isfinite(reading_C)) continue;
+    readings << shown.look.name + u' ' + m_format.temperature(reading_C) + u' ' +
+                    m_format.unit(Format::Quantity::kTemperature);
+  }
+  return cursorHeading(m_scene, m_format, *m_cursor_s) + QStringLiteral(": ") + readings.join(QStringLiteral(", "));
 }
 
 }  // namespace ovenwright::desktop

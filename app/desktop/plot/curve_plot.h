@@ -36,6 +36,9 @@ class CurvePlot : public QWidget {
 
   std::optional<double> cursor_s() const { return m_cursor_s; }  ///< log's clock
   void setCursor_s(std::optional<double> time_s);
+  /// What the cursor reads, to be spoken: "At 120.0 s, zone 3, 1320 mm: R118 160.2 °C, …"; the chosen channel alone
+  /// where one is chosen. Empty without a cursor.
+  QString cursorText() const;
   void zoomBy(double factor, std::optional<double> around_s = {});  ///< of time; > 1 shows less
   void showWhole();
   void showStretch(double from_s, double to_s);  ///< with some room around it
@@ -68,6 +71,7 @@ class CurvePlot : public QWidget {
   class Axis;
   void buildLayers();
   void styleAxes();
+  double lastTickEnd() const;  ///< where the text of the last time ends, px
   void replot();
   Canvas canvas() const;
   void stepCursor(int samples);

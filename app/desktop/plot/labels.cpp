@@ -10,10 +10,6 @@
 namespace ovenwright::desktop {
 namespace {
 
-struct Words {
-  Q_DECLARE_TR_FUNCTIONS(CurvePlot)
-};
-
 constexpr double kKeyLowestPlot_px = 240;
 constexpr std::size_t kKeyMostChannels = 8, kCursorMostChannels = 14;
 constexpr double kKeyPadding_px = 8, kKeySample_px = 28, kKeyGap_px = 8;
@@ -23,8 +19,8 @@ Key tableOf(const Canvas& canvas, const Scene& scene, const std::vector<bool>& h
   Key key;
   const QString degrees = format.unit(Format::Quantity::kTemperature);
   key.heading = cursor_s        ? cursorHeading(scene, format, *cursor_s)
-                : scene.subject ? Words::tr("Predicted peak, %1").arg(degrees)
-                                : Words::tr("Hottest to coldest, peak %1").arg(degrees);
+                : scene.subject ? QCoreApplication::translate("CurvePlot", "Predicted peak, %1").arg(degrees)
+                                : QCoreApplication::translate("CurvePlot", "Hottest to coldest, peak %1").arg(degrees);
   for (const std::size_t channel : scene.view->hottestFirst()) {
     const auto& shown = scene.view->channels()[channel];
     if (!shown.trace || (channel < hidden.size() && hidden[channel])) continue;
@@ -73,14 +69,15 @@ bool meetsCurve(const Canvas& canvas, const Scene& scene, const QRectF& rect) {
 QString cursorHeading(const Scene& scene, const Format& format, double cursor_s) {
   const RunView& view = *scene.view;
   const QString time = format.seconds(cursor_s - view.origin_s());
-  if (!view.hasZones()) return Words::tr("At %1 s").arg(time);
+  if (!view.hasZones()) return QCoreApplication::translate("CurvePlot", "At %1 s").arg(time);
   const double position_mm = oven::position_mm(cursor_s, *view.entry(), *view.recipe(), view.x_mm(scene.channel));
   const QString place = format.number(position_mm, 0);
   for (std::size_t zone = 0; zone < view.oven()->zones.size(); ++zone) {
     if (position_mm < view.oven()->zone_start_mm(zone) || position_mm > view.oven()->zone_end_mm(zone)) continue;
-    return Words::tr("At %1 s, zone %2, %3 mm").arg(time, QString::fromStdString(view.oven()->zones[zone].name), place);
+    return QCoreApplication::translate("CurvePlot", "At %1 s, zone %2, %3 mm")
+        .arg(time, QString::fromStdString(view.oven()->zones[zone].name), place);
   }
-  return Words::tr("At %1 s, %2 mm").arg(time, place);
+  return QCoreApplication::translate("CurvePlot", "At %1 s, %2 mm").arg(time, place);
 }
 
 Key makeKey(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, std::optional<double> cursor_s) {

@@ -5,22 +5,14 @@
 #include <cmath>
 #include <map>
 
+#include "app/desktop/widgets/wording.h"
+
 namespace ovenwright::desktop {
 namespace {
 
 using measure::Measure;
 constexpr double kNearPeak_C = 5;  // design: a peak is marked over the samples within 5 °C of it
 constexpr std::size_t kMostCallOuts = 4;
-
-struct Words {
-  Q_DECLARE_TR_FUNCTIONS(Scene)
-};
-
-QString capitalised(const std::string& name) {
-  QString text = QString::fromStdString(name);
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
-  return text;
-}
 
 bool isOut(const judge::Outcome& outcome) {
   return outcome.required &&
@@ -56,7 +48,7 @@ std::vector<Scene::Band> bandsOf(const judge::Judgement& judgement, const Format
   for (const auto& window : judgement.windows) {
     for (const auto& requirement : window.requirements) {
       const auto& definition = requirement.measure;
-      const QString name = capitalised(requirement.name);
+      const QString name = widgets::Wording::title(requirement.name);
       // Limits by part stand in the lanes; behind all curves stand those of most.
       if (requirement.applies_to.kind == window::AppliesTo::Kind::kBody) continue;
       if (definition.measure == Measure::kPeak) {
@@ -73,8 +65,8 @@ std::vector<Scene::Band> bandsOf(const judge::Judgement& judgement, const Format
       }
     }
     if (window.liquidus_C) {
-      addBand(bands, {format.limit(*window.liquidus_C, Format::Quantity::kTemperature) + u' ' +
-                          format.unit(Format::Quantity::kTemperature) + Words::tr(" (TL)"),
+      addBand(bands, {QCoreApplication::translate("Scene", "%1 (TL)", "temperature of the liquidus")
+                          .arg(format.temperatureWithUnit(*window.liquidus_C)),
                       *window.liquidus_C, *window.liquidus_C});
     }
   }
@@ -96,13 +88,14 @@ std::pair<double, double> nearPeak(const ShownChannel& channel) {
 QString callOutText(const RunView& view, const judge::Outcome& outcome, const Format& format) {
   const auto quantity = Format::quantity(outcome.measure.measure);
   const QString name = view.name(outcome);
-  const QString value = format.value(*outcome.value.value, quantity, outcome.lower, outcome.upper);
+  const widgets::Wording wording(format);
+  const QString value = wording.value(outcome);
   if (quantity == Format::Quantity::kTemperature) {
-    return Words::tr("%1 %2, %3").arg(name, value, distanceWords(outcome, format));
+    return QCoreApplication::translate("Scene", "%1 %2, %3").arg(name, value, wording.distance(outcome));
   }
   const bool low = outcome.lower && *outcome.value.value < *outcome.lower;
-  const QString limit = format.value(low ? *outcome.lower : *outcome.upper, quantity);
-  return Words::tr("%1 %2 %3, limit %4").arg(name, value, format.unit(quantity), limit);
+  const QString limit = wording.limit(low ? *outcome.lower : *outcome.upper, outcome);
+  return QCoreApplication::translate("Scene", "%1 %2 %3, limit %4").arg(name, value, format.unit(quantity), limit);
 }
 
 Scene::Chosen chosenOf(const RunView& view, const judge::Outcome& outcome, const Format& format) {
@@ -110,8 +103,9 @@ Scene::Chosen chosenOf(const RunView& view, const judge::Outcome& outcome, const
   chosen.channel = outcome.channel;
   chosen.from_s = *outcome.value.from_s;
   chosen.to_s = outcome.value.to_s.value_or(chosen.from_s);
-  chosen.label = chosen.from_s == chosen.to_s ? Words::tr("%1 s").arg(format.seconds(chosen.from_s - view.origin_s()))
-                                              : Words::tr("%1 s").arg(format.seconds(chosen.to_s - chosen.from_s));
+  chosen.label = chosen.from_s == chosen.to_s
+                     ? QCoreApplication::translate("Scene", "%1 s").arg(format.seconds(chosen.from_s - view.origin_s()))
+                     : QCoreApplication::translate("Scene", "%1 s").arg(format.seconds(chosen.to_s - chosen.from_s));
   return chosen;
 }
 
@@ -122,30 +116,6 @@ std::optional<std::pair<double, double>> stretchOf(const RunView& view, const ju
   if (outcome.measure.measure == Measure::kPeak) return nearPeak(view.channels()[*outcome.channel]);
   if (!outcome.value.from_s || !outcome.value.to_s) return std::nullopt;
   return std::pair(*outcome.value.from_s, *outcome.value.to_s);
-}
-
-QString distanceWords(const judge::Outcome& outcome, const Format& format) {
-  if (!outcome.value.value) return {};
-  const double value = *outcome.value.value;
-  const auto quantity = Format::quantity(outcome.measure.measure);
-  const bool low = outcome.lower && value < *outcome.lower;
-  if (!low && !(outcome.upper && value > *outcome.upper)) return {};
-  const double off = low ? *outcome.lower - value : value - *outcome.upper;
-  const auto difference = quantity == Format::Quantity::kTemperature ? Format::Quantity::kDifference : quantity;
-  const QString distance = format.value(off, difference, 0.0);
-  switch (quantity) {
-    case Format::Quantity::kTemperature:
-      return low ? Words::tr("%1 short").arg(distance) : Words::tr("%1 too hot").arg(distance);
-    case Format::Quantity::kRate:
-      return low ? Words::tr("%1 too slow").arg(distance) : Words::tr("%1 too steep").arg(distance);
-    case Format::Quantity::kTime:
-      return low ? Words::tr("%1 too short").arg(distance) : Words::tr("%1 too long").arg(distance);
-    case Format::Quantity::kDifference:
-    case Format::Quantity::kArea:
-    case Format::Quantity::kCount:
-      break;
-  }
-  return low ? Words::tr("%1 too little").arg(distance) : Words::tr("%1 too much").arg(distance);
 }
 
 Scene makeScene(std::shared_ptr<const RunView> view, std::optional<std::size_t> chosen,

@@ -67,7 +67,4 @@ Scene makeScene(std::shared_ptr<const RunView> view, std::optional<std::size_t> 
 /// Where on the log's clock an outcome shows: for a peak the samples within 5 °C of it, else the interval that counted.
 std::optional<std::pair<double, double>> stretchOf(const RunView& view, const judge::Outcome& outcome);
 
-/// "2.9 short", "0.23 too steep": how far outside, in the words of the sentence; empty inside or without a value.
-QString distanceWords(const judge::Outcome& outcome, const Format& format);
-
 }  // namespace ovenwright::desktop

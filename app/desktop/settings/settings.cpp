@@ -12,6 +12,7 @@ struct Key {
 // Files hold words, not numbers of enumerators, so that a file outlives a change of their order.
 const Key<QString> kTemperatureUnit{"units/temperature", QStringLiteral("degC")};  // degC, degF
 const Key<QString> kSpeedUnit{"units/speed", QStringLiteral("mm_per_min")};        // mm_per_min, cm_per_min, in_per_min
+const Key<QString> kLanguage{"language", {}};
 const Key<QStringList> kRecentLogs{"files/recent_logs", {}};
 const Key<QString> kOpenFolder{"files/open_folder", {}};
 const Key<QByteArray> kWindowGeometry{"window/geometry", {}};
@@ -58,6 +59,9 @@ void Settings::setSpeedUnit(SpeedUnit unit) {
   if (unit == SpeedUnit::kInchesPerMinute) word = QStringLiteral("in_per_min");
   write(m_file, kSpeedUnit, word);
 }
+
+QString Settings::language() const { return read(m_file, kLanguage); }
+void Settings::setLanguage(const QString& code) { write(m_file, kLanguage, code); }
 
 QStringList Settings::recentLogs() const { return read(m_file, kRecentLogs); }
 

@@ -19,6 +19,8 @@ class Settings {
   void setTemperatureUnit(TemperatureUnit unit);
   SpeedUnit speedUnit() const;
   void setSpeedUnit(SpeedUnit unit);
+  QString language() const;  ///< a code of languages(); empty: as the system says
+  void setLanguage(const QString& code);
 
   /// Paths of logs, the latest first, at most kMostRecent.
   QStringList recentLogs() const;

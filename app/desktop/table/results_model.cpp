@@ -91,9 +91,7 @@ QVariant ResultsModel::number(const judge::Outcome& outcome, int column) const {
 }
 
 QVariant ResultsModel::text(const judge::Outcome& outcome, int column) const {
-  const widgets::Wording wording(m_format.locale());
-  const auto quantity = Format::quantity(outcome.measure.measure);
-  const auto difference = quantity == Format::Quantity::kTemperature ? Format::Quantity::kDifference : quantity;
+  const widgets::Wording wording(m_format);
   switch (column) {
     case kVerdict:
       return widgets::Wording::verdict(outcome.verdict);
@@ -104,18 +102,15 @@ QVariant ResultsModel::text(const judge::Outcome& outcome, int column) const {
     case kPlacement:
       return outcome.channel ? m_view->name(outcome) : tr("board");
     case kValue:
-      if (!outcome.value.value) return wording.value(outcome);
-      return (outcome.value.at_least ? QStringLiteral("≥ ") : QString()) +
-             m_format.value(*outcome.value.value, quantity, outcome.lower, outcome.upper);
+      return wording.value(outcome);
     case kUncertainty:
-      return outcome.value.expanded_uncertainty ? m_format.uncertainty(*outcome.value.expanded_uncertainty, difference)
-                                                : QString();
+      return wording.uncertainty(outcome);
     case kUnit:
-      return m_format.unit(quantity);
+      return wording.unit(outcome);
     case kLower:
-      return outcome.lower ? m_format.limit(*outcome.lower, quantity) : QString();
+      return outcome.lower ? wording.limit(*outcome.lower, outcome) : QString();
     case kUpper:
-      return outcome.upper ? m_format.limit(*outcome.upper, quantity) : QString();
+      return outcome.upper ? wording.limit(*outcome.upper, outcome) : QString();
     case kMargin:
       return wording.margin(outcome);
     case kProbability:

@@ -41,6 +41,9 @@ class VerdictDelegate : public QStyledItemDelegate {
       option->icon = QIcon(sign);
       option->decorationSize = QSizeF(height * widgets::kSignAspect, height).toSize();
     }
+    // The chosen row lies in the soft accent, so that the signal stands out on it as elsewhere.
+    option->palette.setColor(QPalette::Highlight, m_theme.accentSoft);
+    option->palette.setColor(QPalette::HighlightedText, m_theme.text);
     const bool out = verdict == judge::Verdict::kFail || verdict == judge::Verdict::kConditionalFail;
     if (out && !informative && (index.column() == ResultsModel::kVerdict || index.column() == ResultsModel::kMargin)) {
       option->palette.setColor(QPalette::Text, m_theme.signal);

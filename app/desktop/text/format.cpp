@@ -3,15 +3,15 @@
 #include <QCoreApplication>
 #include <cmath>
 
-#include "core/judge/judge.h"
-
 namespace ovenwright::desktop {
 namespace {
 
 constexpr double kFahrenheitPerCelsius = 1.8, kFahrenheitAtZero = 32;
+constexpr double kMillimetresPerCentimetre = 10;
 constexpr double kMillimetresPerInch = 25.4;  // exact: international inch
+constexpr int kMostDigits = 9;
 constexpr QChar kMinus(0x2212);
-constexpr QChar kThinSpace(0x2009);
+constexpr QChar kThinSpace(0x202F);  // no line breaks at it
 
 }  // namespace
 
@@ -71,17 +71,6 @@ QString Format::unit(Quantity quantity) const {
   return {};
 }
 
-int Format::digits(Quantity quantity) {
-  switch (quantity) {
-    case Quantity::kRate:
-      return 2;
-    case Quantity::kCount:
-      return 0;
-    default:
-      return 1;
-  }
-}
-
 QString Format::number(double value, int digits) const {
   QLocale locale = m_locale;
   locale.setNumberOptions(QLocale::OmitGroupSeparator);
@@ -103,25 +92,10 @@ QString Format::percent(double fraction) const {
   return number(percent, digits) + kThinSpace + u'%';
 }
 
-QString Format::value(double value, Quantity quantity, std::optional<double> lower, std::optional<double> upper) const {
-  if (lower) lower = shown(*lower, quantity);
-  if (upper) upper = shown(*upper, quantity);
-  QString text = QString::fromStdString(judge::number_text(shown(value, quantity), digits(quantity), lower, upper));
-  return text.replace(u'.', m_locale.decimalPoint());
-}
-
-QString Format::valueWithUnit(double value, Quantity quantity, std::optional<double> lower,
-                              std::optional<double> upper) const {
-  const QString unit = this->unit(quantity);
-  const QString text = this->value(value, quantity, lower, upper);
-  return unit.isEmpty() ? text : text + u' ' + unit;
-}
-
-QString Format::uncertainty(double value, Quantity quantity) const {
-  const double half_width = std::abs(shown(value, quantity) - shown(0, quantity));
-  int digits = Format::digits(quantity);
-  while (half_width > 0 && half_width < 0.95 * std::pow(10, -digits) && digits < 4) ++digits;
-  return number(half_width, digits);
+QString Format::distance(double value, Quantity quantity, int digits) const {
+  const double far = shown(value, quantity);
+  while (far != 0 && std::abs(far) < 0.5 * std::pow(10, -digits) && digits < kMostDigits) ++digits;
+  return number(far, digits);
 }
 
 QString Format::limit(double value, Quantity quantity) const {
@@ -133,16 +107,45 @@ QString Format::limit(double value, Quantity quantity) const {
   return number(in_unit, 4);
 }
 
-QString Format::speed(double mm_per_min) const {
+double Format::shownSpeed(double mm_per_min) const {
   switch (m_speed) {
     case SpeedUnit::kCentimetresPerMinute:
-      return number(mm_per_min / 10, 1) + QStringLiteral(" cm/min");
+      return mm_per_min / kMillimetresPerCentimetre;
     case SpeedUnit::kInchesPerMinute:
-      return number(mm_per_min / kMillimetresPerInch, 1) + QStringLiteral(" in/min");
+      return mm_per_min / kMillimetresPerInch;
     case SpeedUnit::kMillimetresPerMinute:
       break;
   }
-  return number(mm_per_min, 0) + QStringLiteral(" mm/min");
+  return mm_per_min;
+}
+
+double Format::fromShownSpeed(double speed) const { return speed / shownSpeed(1); }
+
+QString Format::speedUnitText() const {
+  switch (m_speed) {
+    case SpeedUnit::kCentimetresPerMinute:
+      return QStringLiteral("cm/min");
+    case SpeedUnit::kInchesPerMinute:
+      return QStringLiteral("in/min");
+    case SpeedUnit::kMillimetresPerMinute:
+      break;
+  }
+  return QStringLiteral("mm/min");
+}
+
+QString Format::speed(double mm_per_min) const {
+  const int digits = m_speed == SpeedUnit::kMillimetresPerMinute ? 0 : 1;
+  return number(shownSpeed(mm_per_min), digits) + u' ' + speedUnitText();
+}
+
+QString Format::valueWithUnit(double value, Quantity quantity) const {
+  const int digits = quantity == Quantity::kRate ? 2 : quantity == Quantity::kCount ? 0 : 1;
+  const QString text = number(shown(value, quantity), digits), unit = this->unit(quantity);
+  return unit.isEmpty() ? text : text + u' ' + unit;
+}
+
+QString Format::temperatureWithUnit(double temperature_C) const {
+  return limit(temperature_C, Quantity::kTemperature) + u' ' + unit(Quantity::kTemperature);
 }
 
 }  // namespace ovenwright::desktop

@@ -2,7 +2,7 @@
 
 namespace ovenwright::desktop {
 
-/// The units that people read, chosen once.
+/// Units that temperatures and conveyor speeds are shown in, chosen once for all screens. Files stay in °C and mm/min.
 enum class TemperatureUnit { kCelsius, kFahrenheit };
 enum class SpeedUnit { kMillimetresPerMinute, kCentimetresPerMinute, kInchesPerMinute };
 

@@ -42,13 +42,19 @@ judge::Judgement withPredictionError(const Prediction& prediction) {
   return judgement;
 }
 
+/// The one of the document: edits and what was learned outlive the page, which is made anew with another language.
+TuneSession* sessionOf(Document* document) {
+  auto* session = document->findChild<TuneSession*>(Qt::FindDirectChildrenOnly);
+  return session ? session : new TuneSession(document, document);
+}
+
 }  // namespace
 
 TunePage::TunePage(Document* document, Settings* settings, QWidget* parent)
     : QWidget(parent),
       m_document(document),
       m_settings(settings),
-      m_session(new TuneSession(document, this)),
+      m_session(sessionOf(document)),
       m_plot(new CurvePlot),
       m_strip(new RecipeStrip),
       m_lanes(new widgets::LimitLanes),

@@ -81,7 +81,7 @@ class StripGrid : public AccessibleGrid {
     const auto& setpoint = row == 0 ? zone.top_C : zone.bottom_C;
     QStringList parts{columnHeader(column)};
     if (!zone.cooling) parts << (row == 0 ? Wording::tr("top") : Wording::tr("bottom"));
-    parts << (setpoint ? Wording::tr("%1 °C").arg(Wording().limit(*setpoint)) : Wording::tr("no setpoint"));
+    parts << (setpoint ? m_strip->table().format.temperatureWithUnit(*setpoint) : Wording::tr("no setpoint"));
     for (const int disc : zone.discs) parts << Wording::tr("result %1 traces here").arg(disc);
     if (zone.hatched && zone.discs.empty()) parts << Wording::tr("a result that is out traces here");
     return parts.join(QStringLiteral(", "));

@@ -51,9 +51,8 @@ class BoardPainter {
     const QString into = Wording::tr("into the oven");
     m_painter.drawText(QPointF(left + arrow + m_theme.px(6), baseline), into);
     if (m_table.sizeKnown) {
-      const Wording wording;
-      const QString size = Wording::tr("%1 × %2 mm")
-                               .arg(wording.limit(m_table.size_mm.width()), wording.limit(m_table.size_mm.height()));
+      const auto mm = [](double length) { return Wording().format().limit(length, desktop::Format::Quantity::kTime); };
+      const QString size = Wording::tr("%1 × %2 mm").arg(mm(m_table.size_mm.width()), mm(m_table.size_mm.height()));
       const qreal right = board.right() - metrics.horizontalAdvance(size);
       if (right > left + arrow + metrics.horizontalAdvance(into) + m_theme.px(24))
         m_painter.drawText(QPointF(right, baseline), size);

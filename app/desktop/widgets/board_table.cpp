@@ -2,16 +2,13 @@
 
 #include <algorithm>
 
-#include "app/desktop/widgets/wording.h"
-
 namespace ovenwright::widgets {
 namespace {
 
-void setResult(BoardMark& mark, const judge::Judgement& judgement, const Lane& lane) {
+void setResult(BoardMark& mark, const judge::Judgement& judgement, const Lane& lane, const Wording& wording) {
   const auto found = std::ranges::find(lane.marks, std::optional(mark.channel), &LaneMark::channel);
   if (found == lane.marks.end()) return;
   const judge::Outcome& outcome = judgement.all(found->outcome);
-  const Wording wording;
   mark.mark = *found;
   mark.hasLower = outcome.lower.has_value();
   mark.hasUpper = outcome.upper.has_value();
@@ -32,7 +29,7 @@ QSizeF sizeAround(const std::vector<BoardMark>& marks) {
 }  // namespace
 
 BoardTable boardTable(const board::Board& board, const QImage& picture, const Channels& channels,
-                      const judge::Judgement& judgement, const Lane* lane) {
+                      const judge::Judgement& judgement, const Lane* lane, const Wording& wording) {
   BoardTable table;
   table.picture = picture;
   if (lane) table.title = lane->title;
@@ -45,7 +42,7 @@ BoardTable boardTable(const board::Board& board, const QImage& picture, const Ch
     mark.channel = channel;
     mark.style = look.style;
     if (placement.x_mm && placement.y_mm) mark.at_mm = QPointF(*placement.x_mm, *placement.y_mm);
-    if (lane) setResult(mark, judgement, *lane);
+    if (lane) setResult(mark, judgement, *lane, wording);
     table.marks.push_back(std::move(mark));
   }
   table.sizeKnown = board.length_mm && board.width_mm;

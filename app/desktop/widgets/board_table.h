@@ -34,6 +34,6 @@ struct BoardTable {
 
 /// @param lane  of `laneTable(judgement, channels)`; empty: marks without results. Board requirements bind no mark.
 BoardTable boardTable(const board::Board& board, const QImage& picture, const Channels& channels,
-                      const judge::Judgement& judgement, const Lane* lane);
+                      const judge::Judgement& judgement, const Lane* lane, const Wording& wording = Wording());
 
 }  // namespace ovenwright::widgets

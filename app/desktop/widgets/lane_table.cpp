@@ -151,8 +151,9 @@ struct LimitCell {
 LimitCell limitCell(const judge::Judgement& judgement, const Lane& lane, std::optional<double> judge::Outcome::*side,
                     const Wording& wording) {
   const auto limitOf = [&](const LaneMark& mark) { return judgement.all(mark.outcome).*side; };
+  const judge::Outcome& any = judgement.all(lane.marks.front().outcome);
   const auto text = [&](const std::optional<double>& limit) {
-    return limit ? wording.limit(*limit) : QStringLiteral("–");
+    return limit ? wording.limit(*limit, any) : QStringLiteral("–");
   };
   std::map<std::optional<double>, std::vector<std::size_t>> marks;
   for (std::size_t i = 0; i < lane.marks.size(); ++i) marks[limitOf(lane.marks[i])].push_back(i);
@@ -175,7 +176,7 @@ QString partNote(const judge::Judgement& judgement, const LaneMark& mark, bool u
   const auto& written = upper ? requirement.upper : requirement.lower;
   QString note = (upper ? Wording::tr("%1 to %2", "part and its upper limit")
                         : Wording::tr("%1 from %2", "part and its lower limit"))
-                     .arg(mark.place, wording.limit(*limit));
+                     .arg(mark.place, wording.limit(*limit, outcome));
   if (written && std::holds_alternative<window::TcOffset>(*written)) note += QStringLiteral(", ") + Wording::tr("Tc");
   return note;
 }
@@ -189,7 +190,7 @@ void setOwnLimits(Lane& lane, const judge::Judgement& judgement, const judge::Ou
     const auto add = [&](const std::optional<double>& own, const std::optional<double>& usual,
                          const std::optional<window::Limit>& written, const QString& text) {
       if (!own || own == usual) return;
-      notes << text.arg(wording.limit(*own));
+      notes << text.arg(wording.limit(*own, outcome));
       if (written && std::holds_alternative<window::TcOffset>(*written)) notes << Wording::tr("Tc");
     };
     add(outcome.lower, common.lower, requirement.lower, Wording::tr("lower limit %1"));
@@ -225,7 +226,7 @@ void setTexts(Lane& lane, const judge::Judgement& judgement, const judge::Outcom
   lane.worst.mark = static_cast<std::size_t>(worst - lane.marks.begin());
   lane.worst.value = wording.value(outcome);
   lane.worst.uncertainty = wording.uncertainty(outcome);
-  if (outcome.value.value) lane.worst.unit = QString::fromUtf8(unit_symbol(outcome.value.unit));
+  if (outcome.value.value) lane.worst.unit = wording.unit(outcome);
   lane.worst.margin = wording.margin(outcome);
   lane.worst.bold = outcome.verdict != judge::Verdict::kPass && !lane.informative;
   lane.rowText = QStringList{lane.title,
@@ -243,11 +244,10 @@ void setTexts(Lane& lane, const judge::Judgement& judgement, const judge::Outcom
 
 /// The worst of the results as a mark that covers the others.
 std::optional<LaneMark> markOf(const judge::Judgement& judgement, std::vector<std::size_t> outcomes,
-                               const QString& place) {
+                               const QString& place, const Wording& wording) {
   if (outcomes.empty()) return std::nullopt;
   std::ranges::stable_sort(outcomes,
                            [&](std::size_t a, std::size_t b) { return worse(judgement.all(a), judgement.all(b)); });
-  const Wording wording;
   LaneMark mark = markOf(judgement.all(outcomes[0]), outcomes[0]);
   mark.covered.assign(outcomes.begin() + 1, outcomes.end());
   mark.place = place;
@@ -258,17 +258,17 @@ std::optional<LaneMark> markOf(const judge::Judgement& judgement, std::vector<st
   return mark;
 }
 
-Lane laneOf(const judge::Judgement& judgement, const Group& group, const std::vector<Track>& tracks, bool board) {
-  const Wording wording;
+Lane laneOf(const judge::Judgement& judgement, const Group& group, const std::vector<Track>& tracks, bool board,
+            const Wording& wording) {
   Lane lane;
   lane.board = board;
   lane.informative = !group.required;
-  if (board) lane.marks.push_back(*markOf(judgement, group.outcomes, Wording::tr("board")));
+  if (board) lane.marks.push_back(*markOf(judgement, group.outcomes, Wording::tr("board"), wording));
   for (std::size_t track = 0; track < tracks.size() && !board; ++track) {
     std::vector<std::size_t> carried;
     for (const std::size_t i : group.outcomes)
       if (tracks[track].carries(judgement.all(i))) carried.push_back(i);
-    auto mark = markOf(judgement, carried, tracks[track].name);
+    auto mark = markOf(judgement, carried, tracks[track].name, wording);
     if (!mark) continue;
     mark->style = tracks[track].style;
     mark->track = track;
@@ -298,14 +298,14 @@ std::optional<LaneTable::Position> LaneTable::find(std::size_t outcome) const {
 
 std::size_t LaneTable::columns() const { return tracks + (std::ranges::any_of(lanes, &Lane::board) ? 1 : 0); }
 
-LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels) {
+LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels, const Wording& wording) {
   const std::vector<Track> tracks = tracksOf(judgement, channels);
   LaneTable table;
   table.tracks = tracks.size();
   for (const Group& group : grouped(judgement, 0, judgement.results.size()))
-    table.lanes.push_back(laneOf(judgement, group, tracks, false));
+    table.lanes.push_back(laneOf(judgement, group, tracks, false, wording));
   for (const Group& group : grouped(judgement, judgement.results.size(), judgement.all_size()))
-    table.lanes.push_back(laneOf(judgement, group, tracks, true));
+    table.lanes.push_back(laneOf(judgement, group, tracks, true, wording));
   return table;
 }
 

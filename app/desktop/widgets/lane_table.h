@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "app/desktop/widgets/channels.h"
+#include "app/desktop/widgets/wording.h"
 #include "core/judge/judgement.h"
 
 namespace ovenwright::widgets {
@@ -71,7 +72,7 @@ struct LaneTable {
 
 /// Groups the results into lanes in the window's order, board requirements last. Of two results on one thermocouple in
 /// one lane (a joint limit and a part limit) the worse one is shown.
-LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels);
+LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels, const Wording& wording = Wording());
 
 /// Lanes of a prediction: each mark is tied to what was measured on the same thermocouple, and tells it.
 /// @param measured  judged by the same windows

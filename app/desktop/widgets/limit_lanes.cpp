@@ -64,7 +64,7 @@ QPointF LimitLanes::toLanes(const QPointF& viewportPoint) const {
   return viewportPoint - QPointF(0, layoutNow().headerHeight() - m_state.scroll);
 }
 
-QSize LimitLanes::minimumSizeHint() const { return {int(m_theme.px(400)), int(m_theme.px(120))}; }
+QSize LimitLanes::minimumSizeHint() const { return {int(m_theme.px(400)), int(m_theme.px(90))}; }
 
 QSize LimitLanes::sizeHint() const {
   const LanesLayout layout(m_table, m_theme, m_theme.px(944), QWIDGETSIZE_MAX, m_state.opened);

@@ -106,8 +106,9 @@ void Sentence::activate(int link) {
 
 void Sentence::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  layoutNow().paint(painter, QPointF(0, 0), hasFocus() ? m_focusedLink : -1);
-  if (hasFocus() && m_focusedLink < 0) paintFocusFrame(painter, rect(), m_theme);
+  const bool framed = hasFocus() && m_focusShown;
+  layoutNow().paint(painter, QPointF(0, 0), framed ? m_focusedLink : -1);
+  if (framed && m_focusedLink < 0) paintFocusFrame(painter, rect(), m_theme);
 }
 
 void Sentence::resizeEvent(QResizeEvent*) { m_layout.reset(); }
@@ -127,13 +128,18 @@ void Sentence::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void Sentence::keyPressEvent(QKeyEvent* event) {
+  m_focusShown = true;
+  update();
   const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter || event->key() == Qt::Key_Space;
   if (enter && m_focusedLink >= 0) return activate(m_focusedLink);
   QWidget::keyPressEvent(event);
 }
 
 void Sentence::focusInEvent(QFocusEvent* event) {
-  if (event->reason() != Qt::MouseFocusReason) focusLink(stepped(-1, event->reason() != Qt::BacktabFocusReason));
+  using enum Qt::FocusReason;
+  const auto reason = event->reason();
+  if (reason == TabFocusReason || reason == BacktabFocusReason || reason == ShortcutFocusReason) m_focusShown = true;
+  if (reason != MouseFocusReason) focusLink(stepped(-1, reason != BacktabFocusReason));
   update();
 }
 
@@ -141,6 +147,7 @@ void Sentence::focusOutEvent(QFocusEvent*) { update(); }
 
 bool Sentence::focusNextPrevChild(bool next) {
   if (hasFocus()) {
+    m_focusShown = true;
     const int link =
         m_focusedLink < 0 && !layoutNow().linkOrder().empty() ? stepped(-1, next) : stepped(m_focusedLink, next);
     if (link >= 0) {

@@ -57,6 +57,7 @@ class Sentence : public QWidget {
   Theme m_theme;
   mutable std::unique_ptr<SentenceLayout> m_layout;  ///< made when first needed for the width
   int m_focusedLink = -1;
+  bool m_focusShown = false;  ///< once the keyboard is used: a window that just opened frames nothing
   int m_pressedLink = -1;
   QTimer m_announceLater;
   QElapsedTimer m_announced;

@@ -1,5 +1,7 @@
 #include "app/desktop/widgets/sentence_content.h"
 
+#include <QRegularExpression>
+
 #include "app/desktop/widgets/translated_phrases.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/judge/decide_run.h"
@@ -43,8 +45,8 @@ SentenceRun textRun(const QString& text, bool strong = false) {
 
 class SecondLine {
  public:
-  SecondLine(SentenceContent& content, const judge::Judgement& judgement)
-      : m_content(content), m_judgement(judgement), m_summary(judge::summarise(judgement)) {}
+  SecondLine(SentenceContent& content, const judge::Judgement& judgement, const Wording& wording)
+      : m_content(content), m_judgement(judgement), m_wording(wording), m_summary(judge::summarise(judgement)) {}
 
   void add() {
     addMargins();
@@ -67,12 +69,11 @@ class SecondLine {
                                                                "results that have a value", *m_summary.of_the_other)
                                                  : Wording::tr("Smallest margin");
     both(textRun(label + u' '));
-    const Wording wording;
     for (std::size_t i = 0; i < m_summary.smallest.size(); ++i) {
       const judge::Outcome& outcome = m_judgement.all(m_summary.smallest[i].outcome);
-      const QString name = QString::fromStdString(outcome.requirement_name);
+      const QString name = Wording::requirement(outcome.requirement_name);
       if (i > 0) both(textRun(QStringLiteral("; ") + name + u' '));
-      both(textRun(wording.margin(outcome), true));
+      both(textRun(m_wording.margin(outcome), true));
       if (i == 0 && m_summary.smallest.size() > 1) both(textRun(QStringLiteral(" (") + name + u')'));
     }
   }
@@ -109,8 +110,18 @@ class SecondLine {
 
   SentenceContent& m_content;
   const judge::Judgement& m_judgement;
+  const Wording& m_wording;
   const judge::Summary m_summary;
 };
+
+/// Numbers stay beside their units and "zone" beside its number where a line ends.
+QString keptTogether(QString text) {
+  static const QRegularExpression number_and_unit(QStringLiteral("([0-9]) (?=[°±]|s\\b)"));
+  static const QRegularExpression zone(QStringLiteral("^(\\S+) (?=\\S+$)"));
+  text.replace(QStringLiteral("± "), QStringLiteral("±\u00a0"));
+  text.replace(number_and_unit, QStringLiteral("\\1\u00a0"));
+  return text.replace(zone, QStringLiteral("\\1\u00a0"));
+}
 
 QString spokenLine(const QList<SentenceRun>& line) {
   QString text;
@@ -132,18 +143,18 @@ void SentenceContent::addLink(QList<SentenceRun>& line, SentenceRun run, Sentenc
 QString SentenceContent::linkText(int link) const {
   for (const auto* line : {&first, &second})
     for (const SentenceRun& run : *line)
-      if (run.link == link) return run.text;
+      if (run.link == link) return QString(run.text).replace(QChar(QChar::Nbsp), u' ');
   return {};
 }
 
-SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s) {
+SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s, const Wording& wording) {
   SentenceContent content;
   content.signKind = SentenceContent::Sign::kVerdict;
   content.verdict = judgement.verdict;
-  const judge::Sentence sentence = judge::compose(judgement, TranslatedPhrases(Wording(), entry_s));
+  const judge::Sentence sentence = judge::compose(judgement, TranslatedPhrases(wording, entry_s));
   for (const judge::SentencePart& part : sentence.parts) {
     SentenceRun run;
-    run.text = QString::fromStdString(part.text);
+    run.text = keptTogether(QString::fromStdString(part.text));
     run.disc = part.disc;
     run.strong = part.strong;
     run.signal = part.signal;
@@ -152,7 +163,7 @@ SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<doub
     else
       content.addLink(content.first, run, {part.link, part.outcomes, part.zones, {}});
   }
-  SecondLine(content, judgement).add();
+  SecondLine(content, judgement, wording).add();
   content.spoken = spokenLine(content.first) + u' ' + spokenLine(content.second);
   return content;
 }

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "app/desktop/widgets/wording.h"
 #include "core/judge/judgement.h"
 
 namespace ovenwright::widgets {
@@ -48,6 +49,7 @@ struct SentenceContent {
 
 /// The verdict sentence and, under it, smallest margin, counts with signs, and informative results.
 /// @param entry_s  the board's entry on the log's clock: moments count from it; empty: they count on the log
-SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s = std::nullopt);
+SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s = std::nullopt,
+                           const Wording& wording = Wording());
 
 }  // namespace ovenwright::widgets

@@ -1,32 +1,77 @@
 #include "app/desktop/widgets/translated_phrases.h"
 
+#include "app/desktop/text/language.h"
+
 namespace ovenwright::widgets {
 namespace {
 
-constexpr const char* kContext = "sentence";
+using desktop::Format;
+/// What an argument with a unit is; none for counts, names, moments and lengths.
+std::optional<Format::Quantity> quantityOf(const judge::Argument& argument) {
+  if (!argument.unit) return std::nullopt;
+  switch (*argument.unit) {
+    case Unit::kCelsius:
+      return argument.role == judge::Argument::Role::kDifference ? Format::Quantity::kDifference
+                                                                 : Format::Quantity::kTemperature;
+    case Unit::kSecond:
+      return Format::Quantity::kTime;
+    case Unit::kCelsiusPerSecond:
+      return Format::Quantity::kRate;
+    case Unit::kCelsiusSecond:
+      return Format::Quantity::kArea;
+    case Unit::kCount:
+      break;
+  }
+  return std::nullopt;
+}
 
-/// The translation of a key; empty where there is none.
-QString translated(const std::string& key, int count = -1) {
-  const QString text = QCoreApplication::translate(kContext, key.c_str(), nullptr, count);
-  return text == QString::fromStdString(key) ? QString() : text;
+QString unitOf(const judge::Argument& argument, const Format& format) {
+  const auto quantity = quantityOf(argument);
+  return quantity ? format.unit(*quantity) : QString();
 }
 
 }  // namespace
 
+TranslatedPhrases::TranslatedPhrases(const Wording& wording, std::optional<double> entry_s)
+    : m_words(desktop::sentenceWords(desktop::languageInUse())), m_wording(wording), m_entry_s(entry_s) {}
+
 std::string TranslatedPhrases::text(const std::string& id, int count) const {
-  if (m_entry_s) {
-    if (const QString text = translated(id + ".entry", count); !text.isEmpty()) return text.toStdString();
+  if (m_words) {
+    const QString text = desktop::sentenceTemplate(*m_words, QString::fromStdString(id), count, !m_entry_s);
+    if (!text.isEmpty()) return text.toStdString();
   }
-  if (const QString text = translated(id, count); !text.isEmpty()) return text.toStdString();
   QString english = QString::fromStdString(Phrases::text(id, count));
   if (m_entry_s) english.remove(QStringLiteral(" on the log"));
   return english.toStdString();
 }
 
+std::string TranslatedPhrases::quantity(const judge::Argument& argument) const {
+  const QString unit = unitOf(argument, m_wording.format());
+  const std::string text = number(argument);
+  return unit.isEmpty() ? text : text + ' ' + unit.toStdString();
+}
+
 std::string TranslatedPhrases::number(const judge::Argument& argument) const {
-  if (const auto* value = std::get_if<double>(&argument.value))
-    return m_wording.number(*value, argument.digits).toStdString();
-  return Phrases::number(argument);
+  if (argument.name == "requirement") {
+    if (const auto* name = std::get_if<std::string>(&argument.value)) return Wording::requirement(*name).toStdString();
+  }
+  const auto* value = std::get_if<double>(&argument.value);
+  if (!value) return Phrases::number(argument);
+  const Format& format = m_wording.format();
+  const auto quantity = quantityOf(argument);
+  if (!quantity) return format.number(*value, argument.digits).toStdString();
+  // What is a whole number of °C was written so: in °F it is as short as it can be.
+  const bool converted = format.temperatureUnit() == desktop::TemperatureUnit::kFahrenheit;
+  if (converted && argument.digits == 0 && argument.unit == Unit::kCelsius)
+    return format.limit(*value, *quantity).toStdString();
+  return format.number(format.shown(*value, *quantity), argument.digits).toStdString();
+}
+
+std::string TranslatedPhrases::with_uncertainty(const judge::Argument& value,
+                                                const judge::Argument& uncertainty) const {
+  const std::string text = number(value) + " ± " + number(uncertainty);
+  const QString unit = unitOf(value, m_wording.format());
+  return unit.isEmpty() ? text : text + ' ' + unit.toStdString();
 }
 
 std::string TranslatedPhrases::moment(const judge::Argument& argument) const {
@@ -36,21 +81,19 @@ std::string TranslatedPhrases::moment(const judge::Argument& argument) const {
 }
 
 std::string TranslatedPhrases::count_word(int count) const {
-  const std::string english = Phrases::count_word(count);
-  const QString word = translated(english);
-  return word.isEmpty() ? english : word.toStdString();
+  const bool has_word = m_words && count >= 0 && std::size_t(count) < m_words->counts.size();
+  return has_word ? m_words->counts[std::size_t(count)] : Phrases::count_word(count);
 }
 
 std::string TranslatedPhrases::zones(const std::vector<std::string>& names) const {
   const auto ranges = zone_ranges(names);
-  if (ranges.empty()) return {};
-  QString list = QString::fromStdString(ranges[0]);
-  for (std::size_t i = 1; i < ranges.size(); ++i) {
-    const QString next = QString::fromStdString(ranges[i]);
-    list = i + 1 == ranges.size() ? Wording::tr("%1 and %2", "the last of a list").arg(list, next)
-                                  : Wording::tr("%1, %2", "two of a list").arg(list, next);
-  }
-  return (names.size() == 1 ? Wording::tr("zone %1") : Wording::tr("zones %1")).arg(list).toStdString();
+  if (!m_words || ranges.empty()) return Phrases::zones(names);
+  std::string list = ranges[0];
+  for (std::size_t i = 1; i < ranges.size(); ++i)
+    list += (i + 1 == ranges.size() ? m_words->and_ : m_words->comma) + ranges[i];
+  return QString::fromUtf8(names.size() == 1 ? m_words->zone : m_words->zones)
+      .arg(QString::fromStdString(list))
+      .toStdString();
 }
 
 }  // namespace ovenwright::widgets

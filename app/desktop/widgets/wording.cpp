@@ -10,11 +10,11 @@
 namespace ovenwright::widgets {
 namespace {
 
+using desktop::Format;
 const QChar kMinus(0x2212);
-const QChar kThinSpace(0x202F);
 const QChar kFirmSpace(0x00A0);
 
-QString unitText(Unit unit) { return QString::fromUtf8(unit_symbol(unit)); }
+Format::Quantity quantityOf(const judge::Outcome& outcome) { return Format::quantity(outcome.measure.measure); }
 
 /// What being outside is called depends on what is measured.
 enum class Family { kTemperature, kPeak, kTime, kRate, kSpread, kArea, kCount };
@@ -74,29 +74,23 @@ int Wording::digits(const judge::Outcome& outcome) {
   return judge::digits_needed(*outcome.value.value, usual, outcome.lower, outcome.upper);
 }
 
-QString Wording::number(double value, int digits) const {
-  const QString magnitude = m_locale.toString(std::abs(value), 'f', digits);
-  const bool zero = std::round(std::abs(value) * std::pow(10.0, digits)) == 0;
-  return value < 0 && !zero ? kMinus + magnitude : magnitude;
+QString Wording::limit(double value, const judge::Outcome& outcome) const {
+  return m_format.limit(value, quantityOf(outcome));
 }
 
-QString Wording::limit(double value) const {
-  const QString magnitude = m_locale.toString(std::abs(value), 'g', 6);
-  return value < 0 ? kMinus + magnitude : magnitude;
-}
-
-QString Wording::percent(double fraction) const { return number(fraction * 100, 0) + kThinSpace + u'%'; }
+QString Wording::unit(const judge::Outcome& outcome) const { return m_format.unit(quantityOf(outcome)); }
 
 QString Wording::value(const judge::Outcome& outcome) const {
   if (!outcome.value.value)
     return outcome.value.no_value == measure::NoValue::kNotReached ? tr("not reached") : tr("undetermined");
-  const QString text = number(*outcome.value.value, digits(outcome));
+  const QString text = number(m_format.shown(*outcome.value.value, quantityOf(outcome)), digits(outcome));
   return outcome.value.at_least ? QStringLiteral("≥") + kFirmSpace + text : text;
 }
 
 QString Wording::uncertainty(const judge::Outcome& outcome) const {
   if (!outcome.value.value || !outcome.value.expanded_uncertainty) return {};
-  return number(*outcome.value.expanded_uncertainty, judge::usual_digits(outcome.measure.measure));
+  return m_format.distance(*outcome.value.expanded_uncertainty, Format::difference(quantityOf(outcome)),
+                           judge::usual_digits(outcome.measure.measure));
 }
 
 QString Wording::valueWithUnit(const judge::Outcome& outcome) const {
@@ -104,7 +98,7 @@ QString Wording::valueWithUnit(const judge::Outcome& outcome) const {
   if (!outcome.value.value) return text;
   if (const QString half = uncertainty(outcome); !half.isEmpty())
     text += kFirmSpace + QStringLiteral("±") + kFirmSpace + half;
-  if (const QString unit = unitText(outcome.value.unit); !unit.isEmpty()) text += kFirmSpace + unit;
+  if (const QString unit = this->unit(outcome); !unit.isEmpty()) text += kFirmSpace + unit;
   return text;
 }
 
@@ -128,7 +122,8 @@ QString Wording::distance(const judge::Outcome& outcome) const {
   const bool below = outcome.lower && value < *outcome.lower;
   const bool above = outcome.upper && value > *outcome.upper;
   if (!below && !above) return {};
-  const QString by = number(below ? *outcome.lower - value : value - *outcome.upper, digits(outcome));
+  const double far = below ? *outcome.lower - value : value - *outcome.upper;
+  const QString by = m_format.distance(far, Format::difference(quantityOf(outcome)), digits(outcome));
   switch (family(outcome.measure.measure)) {
     case Family::kPeak:
       return below ? tr("%1 short").arg(by) : tr("%1 too hot").arg(by);
@@ -180,21 +175,35 @@ QString Wording::verdictTitle(judge::Verdict verdict) {
   return {};
 }
 
+QString Wording::requirement(const std::string& name) {
+  return QCoreApplication::translate("requirement", name.c_str());
+}
+
 QString Wording::title(const std::string& requirement) {
-  QString title = QString::fromStdString(requirement);
+  QString title = Wording::requirement(requirement);
   if (!title.isEmpty()) title[0] = title.at(0).toUpper();
   return title;
 }
 
 QString Wording::parameterNote(const judge::Outcome& outcome) const {
   using measure::Measure;
+  constexpr auto kTemperature = Format::Quantity::kTemperature;
   const measure::Parameters& given = outcome.measure.parameters;
-  const auto level = [this](const std::optional<measure::Level>& l) -> QString {
+  const auto degrees = [this](double temperature_C) { return m_format.limit(temperature_C, kTemperature); };
+  const QString unit = m_format.unit(kTemperature);
+  const auto level = [&](const std::optional<measure::Level>& l) -> QString {
     if (!l) return {};
-    if (const auto* number = std::get_if<double>(&*l)) return limit(*number);
+    if (const auto* number = std::get_if<double>(&*l)) return degrees(*number);
     if (std::holds_alternative<measure::OwnPeak>(*l)) return tr("peak");
     const double offset = std::get<measure::TcReference>(*l).offset_C;
-    return offset == 0 ? tr("Tc") : tr("Tc") + (offset < 0 ? kMinus : u'+') + limit(std::abs(offset));
+    if (offset == 0) return tr("Tc");
+    return tr("Tc") + (offset < 0 ? kMinus : u'+') + m_format.limit(std::abs(offset), Format::Quantity::kDifference);
+  };
+  const auto span = [&](const QString& from, const QString& to) {
+    return tr("%1–%2 %3", "a span of temperatures").arg(from, to, unit);
+  };
+  const auto within = [&](double offset_C) {
+    return m_format.limit(offset_C, Format::Quantity::kDifference) + kFirmSpace + unit;
   };
   QString note;
   switch (outcome.measure.measure) {
@@ -205,36 +214,33 @@ QString Wording::parameterNote(const judge::Outcome& outcome) const {
     case Measure::kWaveLongestContact:
     case Measure::kLag:
     case Measure::kSpreadWhenHottestReaches:
-      if (given.level) note = tr("%1 °C").arg(limit(*given.level));
+      if (given.level) note = m_format.temperatureWithUnit(*given.level);
       break;
     case Measure::kPeakTime:
-      if (given.level) note = tr("from %1 °C").arg(limit(*given.level));
+      if (given.level) note = tr("from %1", "a temperature").arg(m_format.temperatureWithUnit(*given.level));
       break;
     case Measure::kTimeBetweenOnRise:
     case Measure::kMeanRise:
     case Measure::kMeanFall:
-      if (given.T1 && given.T2) note = tr("%1–%2 °C", "a span of temperatures").arg(level(given.T1), level(given.T2));
+      if (given.T1 && given.T2) note = span(level(given.T1), level(given.T2));
       break;
     case Measure::kTimeNearPeak:
       if (given.reference && !std::holds_alternative<measure::OwnPeak>(*given.reference) && given.offset)
-        note = tr("within %1 °C of %2").arg(limit(*given.offset), level(given.reference));
+        note = tr("within %1 of %2").arg(within(*given.offset), level(given.reference));
       else if (given.offset)
-        note = tr("within %1 °C").arg(limit(*given.offset));
+        note = tr("within %1").arg(within(*given.offset));
       break;
     case Measure::kSteepestRise:
     case Measure::kSteepestFall:
-      if (given.over) note = tr("over %1 s").arg(limit(*given.over));
-      if (given.from && given.to)
-        note +=
-            QStringLiteral(", ") + tr("%1–%2 °C", "a span of temperatures").arg(limit(*given.from), limit(*given.to));
+      if (given.over) note = tr("over %1 s").arg(m_format.limit(*given.over, Format::Quantity::kTime));
+      if (given.from && given.to) note += QStringLiteral(", ") + span(degrees(*given.from), degrees(*given.to));
       break;
     case Measure::kLargestSpread:
-      if (given.from && given.to)
-        note = tr("%1–%2 °C", "a span of temperatures").arg(limit(*given.from), limit(*given.to));
+      if (given.from && given.to) note = span(degrees(*given.from), degrees(*given.to));
       break;
     case Measure::kTemperatureAt:
-      if (given.time) note = tr("at %1 s").arg(limit(*given.time));
-      if (given.position_mm) note = tr("at %1 mm").arg(limit(*given.position_mm));
+      if (given.time) note = tr("at %1 s").arg(m_format.limit(*given.time, Format::Quantity::kTime));
+      if (given.position_mm) note = tr("at %1 mm").arg(m_format.limit(*given.position_mm, Format::Quantity::kTime));
       if (given.zone) note = tr("end of zone %1").arg(QString::fromStdString(*given.zone));
       break;
     case Measure::kPeak:
@@ -264,9 +270,10 @@ QString Wording::spokenNumber(const QString& text) const {
 
 QString Wording::spokenLimits(const judge::Outcome& outcome) const {
   if (outcome.lower && outcome.upper)
-    return tr("limits %1 to %2").arg(spokenNumber(limit(*outcome.lower)), spokenNumber(limit(*outcome.upper)));
-  if (outcome.lower) return tr("at least %1 allowed").arg(spokenNumber(limit(*outcome.lower)));
-  if (outcome.upper) return tr("at most %1 allowed").arg(spokenNumber(limit(*outcome.upper)));
+    return tr("limits %1 to %2")
+        .arg(spokenNumber(limit(*outcome.lower, outcome)), spokenNumber(limit(*outcome.upper, outcome)));
+  if (outcome.lower) return tr("at least %1 allowed").arg(spokenNumber(limit(*outcome.lower, outcome)));
+  if (outcome.upper) return tr("at most %1 allowed").arg(spokenNumber(limit(*outcome.upper, outcome)));
   return tr("no limit");
 }
 
@@ -275,10 +282,10 @@ QString Wording::spoken(const judge::Outcome& outcome, const QString& place) con
   if (!outcome.value.value) {
     value = this->value(outcome);
   } else {
-    value = spokenNumber(number(*outcome.value.value, digits(outcome)));
+    value = spokenNumber(number(m_format.shown(*outcome.value.value, quantityOf(outcome)), digits(outcome)));
     if (outcome.value.at_least) value = tr("at least %1").arg(value);
     if (const QString half = uncertainty(outcome); !half.isEmpty()) value = tr("%1 plus or minus %2").arg(value, half);
-    if (const QString unit = unitText(outcome.value.unit); !unit.isEmpty()) value += u' ' + unit;
+    if (const QString unit = this->unit(outcome); !unit.isEmpty()) value += u' ' + unit;
   }
   QStringList parts{title(outcome.requirement_name), place, value, spokenLimits(outcome)};
   if (outcome.margin) {

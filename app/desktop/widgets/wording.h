@@ -1,28 +1,31 @@
 #pragma once
 #include <QCoreApplication>
-#include <QLocale>
 #include <QString>
 
+#include "app/desktop/text/format.h"
 #include "core/judge/judgement.h"
 
 namespace ovenwright::widgets {
 
-/// Values, limits, margins and verdicts as text for people: translated, numbers by the locale, minus as U+2212.
+/// Values, limits, margins and verdicts as text for people: translated, in the locale and the units of a Format.
 class Wording {
   Q_DECLARE_TR_FUNCTIONS(Wording)
  public:
-  explicit Wording(const QLocale& locale = QLocale()) : m_locale(locale) {
-    m_locale.setNumberOptions(QLocale::OmitGroupSeparator);
-  }
+  using Format = desktop::Format;
+  explicit Wording(const Format& format = Format::inDefaultLocale()) : m_format(format) {}
 
+  const Format& format() const { return m_format; }
   /// So many digits that a value does not read as a limit that it is not on.
   static int digits(const judge::Outcome& outcome);
-  QString number(double value, int digits) const;
-  /// As short as it was written in the window: 235, 2.5.
-  QString limit(double value) const;
-  QString percent(double fraction) const;  ///< "−39 %"
+  QString number(double value, int digits) const { return m_format.number(value, digits); }
+  /// A setpoint or another temperature, as short as it was written: 217.
+  QString limit(double temperature_C) const { return m_format.limit(temperature_C, Format::Quantity::kTemperature); }
+  /// One of the outcome's limits, or its target, as short as it was written in the window: 235, 2.5.
+  QString limit(double value, const judge::Outcome& outcome) const;
+  QString percent(double fraction) const { return m_format.percent(fraction); }  ///< "−39 %"
+  QString unit(const judge::Outcome& outcome) const;                             ///< "°C"; empty for counts
 
-  /// "232.1", "≥ 91.4"; "not reached", "undetermined" without a value.
+  /// "232.1", "≥ 91.4"; "not reached", "undetermined" without a value. Never reads as a limit that it is not on.
   QString value(const judge::Outcome& outcome) const;
   /// "2.1", empty without one.
   QString uncertainty(const judge::Outcome& outcome) const;
@@ -35,7 +38,9 @@ class Wording {
   static QString verdict(judge::Verdict verdict);
   static QString verdictTitle(judge::Verdict verdict);  ///< at the start of a line: "Conditional pass"
 
-  /// The requirement's name as a heading: "Steepest rise".
+  /// A requirement's name in the user's language where it is one that windows usually have, else as the window has it.
+  static QString requirement(const std::string& name);
+  /// The same as a heading: "Steepest rise".
   static QString title(const std::string& requirement);
   /// What tells the requirement from others of its measure: "over 5 s", "150–200 °C"; empty where the name says it.
   QString parameterNote(const judge::Outcome& outcome) const;
@@ -51,7 +56,7 @@ class Wording {
 
  private:
   QString spokenNumber(const QString& text) const;
-  QLocale m_locale;
+  Format m_format;
 };
 
 }  // namespace ovenwright::widgets

@@ -74,17 +74,17 @@ void ZoneStrip::hover(std::optional<std::size_t> cell) {
 
 QString ZoneStrip::tip(std::size_t index) const {
   const ZoneCell& cell = m_table.cells[index];
-  const Wording wording;
+  const desktop::Format& format = m_table.format;
   const auto degrees = [&](const std::optional<double>& setpoint) {
-    return setpoint ? tr("%1 °C").arg(wording.limit(*setpoint)) : tr("no setpoint");
+    return setpoint ? format.temperatureWithUnit(*setpoint) : tr("no setpoint");
   };
   const QString setpoints =
       cell.cooling ? degrees(cell.top_C) : tr("top %1, bottom %2").arg(degrees(cell.top_C), degrees(cell.bottom_C));
   const double entry = m_table.entry_s.value_or(0);
   return tr("Zone %1: %2").arg(cell.name, setpoints) + u'\n' +
          tr("%1 from %2 to %3 s from oven entry, %4 to %5 s on the log", "a placement in a zone")
-             .arg(m_table.placement, wording.number(cell.from_s, 1), wording.number(cell.to_s, 1),
-                  wording.number(cell.from_s + entry, 1), wording.number(cell.to_s + entry, 1));
+             .arg(m_table.placement, format.number(cell.from_s, 1), format.number(cell.to_s, 1),
+                  format.number(cell.from_s + entry, 1), format.number(cell.to_s + entry, 1));
 }
 
 bool ZoneStrip::event(QEvent* event) {

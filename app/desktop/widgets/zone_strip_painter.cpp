@@ -108,7 +108,7 @@ class StripPainter {
     m_painter.restore();
     if (!setpoint) return;
     const QFont font = m_theme.font(12);
-    const QString number = Wording().limit(*setpoint);
+    const QString number = m_table.format.limit(*setpoint, desktop::Format::Quantity::kTemperature);
     const qreal width = QFontMetricsF(font).horizontalAdvance(number);
     if (width > rect.width() - m_theme.px(2)) return;  // the tool tip has it
     if (hatched) {
@@ -216,7 +216,7 @@ QString stripLine(const ZoneTable& table) {
 
 QStringList stripNote(const ZoneTable& table) {
   if (table.state != ZoneTable::State::kZones) return {};
-  return {Wording::tr("%1 mm/min").arg(Wording().limit(table.speed_mm_per_min)), Wording::tr("Times as met"),
+  return {table.format.speed(table.speed_mm_per_min), Wording::tr("Times as met"),
           Wording::tr("by %1", "the placement that meets the zones").arg(table.placement)};
 }
 

@@ -40,8 +40,9 @@ StripPlace stripPlace(const board::Board* board, const board::Placement* chosen,
 }
 
 ZoneTable zoneTable(const oven::Oven* oven, const oven::Recipe* recipe, const std::optional<oven::Entry>& entry,
-                    const StripPlace& place, const judge::Judgement* judgement) {
+                    const StripPlace& place, const judge::Judgement* judgement, const desktop::Format& format) {
   ZoneTable table;
+  table.format = format;
   if (!oven || !recipe || recipe->speed_mm_per_min <= 0) return table;
   if (!entry) {
     table.state = ZoneTable::State::kNoEntry;

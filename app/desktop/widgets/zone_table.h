@@ -3,6 +3,7 @@
 #include <optional>
 #include <vector>
 
+#include "app/desktop/text/format.h"
 #include "core/judge/judgement.h"
 #include "core/oven/oven.h"
 
@@ -24,6 +25,7 @@ struct ZoneTable {
   enum class State { kZones, kNoOven, kNoEntry } state = State::kNoOven;
   std::vector<ZoneCell> cells;
   double speed_mm_per_min = 0;
+  desktop::Format format;         ///< units of setpoints and speed
   QString placement;              ///< whose times they are: "U12 centre", "the leading edge", "the board's middle"
   std::optional<double> entry_s;  ///< on the log's clock, so that tool tips can give both
 };
@@ -40,6 +42,7 @@ StripPlace stripPlace(const board::Board* board, const board::Placement* chosen,
 /// Zones with their times and with what traces back to them. `oven`, `recipe`, `judgement` may be null: without the
 /// first two or the entry there are no zones. A zone that counts in any required result that is out is hatched.
 ZoneTable zoneTable(const oven::Oven* oven, const oven::Recipe* recipe, const std::optional<oven::Entry>& entry,
-                    const StripPlace& place, const judge::Judgement* judgement);
+                    const StripPlace& place, const judge::Judgement* judgement,
+                    const desktop::Format& format = desktop::Format::inDefaultLocale());
 
 }  // namespace ovenwright::widgets

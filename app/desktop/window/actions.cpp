@@ -11,6 +11,8 @@
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/settings/settings.h"
+#include "app/desktop/text/language.h"
 #include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/sentence.h"
@@ -116,6 +118,21 @@ void MainWindow::buildActions() {
   choose(view->addMenu(tr("&Speed in")), {tr("mm/min"), tr("cm/min"), tr("in/min")}, int(m_settings->speedUnit()),
          [this](int i) { m_settings->setSpeedUnit(SpeedUnit(i)); });
 
+  QMenu* language = view->addMenu(tr("&Language"));
+  auto* spoken = new QActionGroup(language);
+  const auto speak = [this, language, spoken](const QString& name, const QString& code) {
+    QAction* action = spoken->addAction(language->addAction(name));
+    action->setCheckable(true);
+    action->setChecked(m_settings->language() == code);
+    connect(action, &QAction::triggered, this, [this, code] {
+      m_settings->setLanguage(code);
+      emit languageChosen();
+    });
+  };
+  speak(tr("As the &system says"), {});
+  language->addSeparator();
+  for (const Language& each : languages()) speak(each.name, each.code);
+
   QMenu* run = menuBar()->addMenu(tr("&Run"));
   run->addMenu(m_choosers->runs());
   const auto step_run = [this](int by) {
@@ -129,6 +146,7 @@ void MainWindow::buildActions() {
     }
     if (runs.empty()) return;
     const auto& [log, index] = runs[(now + runs.size() + std::size_t(by + int(runs.size()))) % runs.size()];
+    m_document->dismissFailure();
     m_document->setCurrent(log, index);
   };
   addAction(run, tr("&Next run"), Qt::CTRL | Qt::Key_PageDown, [step_run] { step_run(1); });

@@ -11,21 +11,15 @@
 
 #include "app/desktop/panels/derivation_panel.h"
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/settings/settings.h"
 #include "app/desktop/table/results_table.h"
 #include "app/desktop/widgets/board_picture.h"
 #include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/zone_strip.h"
+#include "app/desktop/window/appearance.h"
 #include "app/desktop/window/hairline.h"
 
 namespace ovenwright::desktop {
-namespace {
-
-constexpr double kNarrow_px = 1280, kRail_px = 104;
-constexpr double kPanelLeast_px = 300, kPanelMost_px = 520;
-constexpr int kUpperShare = 55, kLowerShare = 45;
-
-}  // namespace
-
 CheckPage::CheckPage(Document* document, Settings* settings, QWidget* parent)
     : QWidget(parent),
       m_document(document),
@@ -54,74 +48,6 @@ CheckPage::CheckPage(Document* document, Settings* settings, QWidget* parent)
 }
 
 CheckPage::~CheckPage() = default;
-
-void CheckPage::build() {
-  auto* upper = new QWidget;
-  upper->setAutoFillBackground(true);
-  upper->setBackgroundRole(QPalette::Base);
-  auto* upper_layout = new QVBoxLayout(upper);
-  upper_layout->setContentsMargins({});
-  upper_layout->setSpacing(0);
-  upper_layout->addWidget(m_plot, 1);
-  upper_layout->addWidget(m_strip);
-
-  m_tabs->addTab(tr("Limit &lanes"));
-  m_tabs->addTab(tr("&Table"));
-  m_tabs->addTab(tr("&Board"));
-  m_tabs->setDrawBase(true);
-  m_tabs->setExpanding(false);
-  m_tabs->setAccessibleName(tr("Limit lanes, table, board"));
-  m_filter->setPlaceholderText(tr("Filter"));
-  m_filter->setAccessibleName(tr("Filter the table"));
-  m_filter->setClearButtonEnabled(true);
-  m_panelLink->setText(tr("How this number came about"));
-  m_panelLink->setAutoRaise(true);
-  m_corner->addWidget(m_lanesNote);
-  m_corner->addWidget(m_filter);
-  auto* show_lane = new QWidget;
-  auto* show_layout = new QHBoxLayout(show_lane);
-  show_layout->setContentsMargins({});
-  auto* show_label = new QLabel(tr("&Show"));
-  show_label->setBuddy(m_boardLane);
-  m_boardLane->setAccessibleName(tr("Requirement shown on the board"));
-  m_boardLane->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  show_layout->addStretch(1);
-  show_layout->addWidget(show_label);
-  show_layout->addWidget(m_boardLane);
-  m_corner->addWidget(show_lane);
-  m_lanesNote->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  m_lanesNote->setMinimumWidth(0);
-  m_lanesNote->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-  m_pages->addWidget(m_lanes);
-  m_pages->addWidget(m_table);
-  m_pages->addWidget(m_board);
-  auto* tab_row = new QHBoxLayout;
-  tab_row->setContentsMargins({});
-  tab_row->addWidget(m_tabs, 0, Qt::AlignBottom);
-  tab_row->addWidget(m_corner, 1);
-  tab_row->addWidget(m_panelLink);
-  auto* lower_layout = new QVBoxLayout(m_lower);
-  lower_layout->setContentsMargins({});
-  lower_layout->setSpacing(0);
-  lower_layout->addLayout(tab_row);
-  lower_layout->addWidget(m_pages, 1);
-
-  m_rows->addWidget(upper);
-  m_rows->addWidget(m_lower);
-  m_rows->setStretchFactor(0, kUpperShare);
-  m_rows->setStretchFactor(1, kLowerShare);
-  m_rows->setSizes({kUpperShare * 10, kLowerShare * 10});
-  m_columns->addWidget(m_rows);
-  m_columns->addWidget(m_panel);
-  m_columns->setStretchFactor(0, 1);
-  m_columns->setStretchFactor(1, 0);
-  auto* layout = new QHBoxLayout(this);
-  layout->setContentsMargins({});
-  layout->addWidget(m_columns);
-  if (const QByteArray state = m_settings->checkSplitter(); !state.isEmpty()) m_rows->restoreState(state);
-  m_tabs->setCurrentIndex(std::clamp(m_settings->checkTab(), 0, m_tabs->count() - 1));
-  m_pages->setCurrentIndex(m_tabs->currentIndex());
-}
 
 void CheckPage::connectParts() {
   connect(m_document, &Document::currentChanged, this, &CheckPage::refresh);
@@ -208,7 +134,8 @@ void CheckPage::showBoardLane() {
   const auto& lanes = m_lanes->table().lanes;
   const auto lane = m_boardLane->currentData();
   m_board->setTable(widgets::boardTable(*view->board(), view->boardPicture(), view->looks(), view->judgement(),
-                                        lane.isValid() ? &lanes[lane.toULongLong()] : nullptr));
+                                        lane.isValid() ? &lanes[lane.toULongLong()] : nullptr,
+                                        widgets::Wording(m_format)));
   m_board->setChosenOutcome(m_document->chosen());
 }
 
@@ -222,7 +149,8 @@ void CheckPage::setFormat(const Format& format) {
 void CheckPage::refresh() {
   const auto view = m_document->view();
   m_hovered.reset();
-  m_lanes->setTable(view ? widgets::laneTable(view->judgement(), view->looks()) : widgets::LaneTable{});
+  m_lanes->setTable(view ? widgets::laneTable(view->judgement(), view->looks(), widgets::Wording(m_format))
+                         : widgets::LaneTable{});
   m_table->setRun(view, m_format);
   fillBoardLanes();
   refreshChoice();
@@ -258,7 +186,7 @@ void CheckPage::refreshChoice() {
         widgets::stripPlace(board, placement, channel ? view->channels()[*channel].look.name : QString());
     m_strip->setTable(widgets::zoneTable(view->oven() ? &*view->oven() : nullptr,
                                          view->recipe() ? &*view->recipe() : nullptr, view->entry(), place,
-                                         &view->judgement()));
+                                         &view->judgement(), m_format));
   } else {
     m_strip->setTable({});
   }
@@ -282,76 +210,6 @@ QList<QWidget*> CheckPage::parts() const {
 
 void CheckPage::showTab(Tab tab) { m_tabs->setCurrentIndex(tab); }
 CheckPage::Tab CheckPage::tab() const { return Tab(m_tabs->currentIndex()); }
-
-bool CheckPage::isNarrow() const {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  return width() + theme.px(kRail_px) < theme.px(kNarrow_px);
-}
-
-bool CheckPage::isPanelShown() const { return isNarrow() ? m_overlayOpen : m_panelWanted; }
-
-void CheckPage::setPanelShown(bool shown) {
-  if (isNarrow()) {
-    m_overlayOpen = shown;
-  } else {
-    m_panelWanted = shown;
-    m_settings->setPanelShown(shown);
-  }
-  placePanel();
-  emit panelShownChanged(shown);
-}
-
-void CheckPage::placePanel() {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  const bool narrow = isNarrow();
-  const int wanted = int(theme.px(std::clamp(double(m_settings->panelWidth()), kPanelLeast_px, kPanelMost_px)));
-  m_panel->setMinimumWidth(int(theme.px(kPanelLeast_px)));
-  m_panel->setMaximumWidth(int(theme.px(kPanelMost_px)));
-  m_panel->setAutoFillBackground(true);
-  m_panelLink->setVisible(narrow || !m_panelWanted);
-  if (narrow) {
-    // Over the lanes, under the tab bar, so that the curves stay in sight.
-    if (m_panel->parentWidget() != this) m_panel->setParent(this);
-    const QPoint corner = m_pages->mapTo(this, QPoint(m_pages->width() - wanted, 0));
-    m_panel->setGeometry(corner.x(), corner.y(), wanted, m_pages->height());
-    m_panel->setVisible(m_overlayOpen);
-    if (m_overlayOpen) m_panel->raise();
-    return;
-  }
-  if (m_panel->parentWidget() != m_columns) {
-    m_columns->addWidget(m_panel);
-    m_columns->setStretchFactor(1, 0);
-  }
-  const bool was_hidden = m_panel->isHidden() || m_columns->sizes().value(1) == 0;
-  m_panel->setVisible(m_panelWanted);
-  if (m_panelWanted && was_hidden) m_columns->setSizes({width() - wanted, wanted});
-}
-
-void CheckPage::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  placePanel();
-  QMetaObject::invokeMethod(this, &CheckPage::placePanel, Qt::QueuedConnection);  // once the tabs are laid out
-}
-
-void CheckPage::showCorner() {
-  m_corner->setCurrentIndex(tab());
-  m_lanesNote->setVisible(tab() == kLanes);
-}
-
-void CheckPage::style() {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  m_plot->setTheme(theme);
-  m_table->setTheme(theme);
-  m_lanesNote->setFont(theme.font(12));
-  QPalette quiet = m_lanesNote->palette();
-  quiet.setColor(QPalette::WindowText, theme.secondary);
-  m_lanesNote->setPalette(quiet);
-  m_corner->setContentsMargins(0, 0, int(theme.px(12)), 0);
-  QPalette link = m_panelLink->palette();
-  link.setColor(QPalette::ButtonText, theme.accent);
-  m_panelLink->setPalette(link);
-  showCorner();
-}
 
 void CheckPage::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
@@ -392,15 +250,6 @@ QString CheckPage::copyText() const { return m_table->asText(); }
 QPixmap CheckPage::picture() const {
   if (m_plot->hasFocus() || m_strip->hasFocus() || tab() == kTable) return m_plot->parentWidget()->grab();
   return tab() == kLanes ? m_lanes->asPicture() : m_pages->currentWidget()->grab();
-}
-
-void CheckPage::saveState() {
-  m_settings->setCheckSplitter(m_rows->saveState());
-  m_settings->setCheckTab(m_tabs->currentIndex());
-  if (!isNarrow() && m_panelWanted) {
-    const auto theme = widgets::Theme::fromPalette(palette(), font());
-    m_settings->setPanelWidth(int(m_panel->width() / theme.px(1)));
-  }
 }
 
 }  // namespace ovenwright::desktop

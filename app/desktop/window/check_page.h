@@ -25,6 +25,7 @@ namespace ovenwright::desktop {
 class CurvePlot;
 class DerivationPanel;
 class ResultsTable;
+class Settings;
 
 /// The result of one run: curves and zone strip above; limit lanes, table and board below; the derivation of the
 /// chosen result at the right. Draws the document and tells it what was chosen.

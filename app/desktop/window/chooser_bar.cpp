@@ -98,7 +98,10 @@ void ChooserBar::fillRuns() {
         bold.setBold(true);
         action->setFont(bold);
       }
-      connect(action, &QAction::triggered, this, [this, log, run] { m_document->setCurrent(log, run); });
+      connect(action, &QAction::triggered, this, [this, log, run] {
+        m_document->dismissFailure();
+        m_document->setCurrent(log, run);
+      });
     }
   }
   if (!m_document->logs().empty()) m_runs->addSeparator();

@@ -205,16 +205,23 @@ QWidget* EmptyPage::judgedAgainst(ProfileMenus* menus) {
   layout->addWidget(label(tr("It will be judged against"), theme.font(13, true), block));
   auto* form = new QFormLayout;
   form->setHorizontalSpacing(int(theme.px(28)));
-  form->setVerticalSpacing(int(theme.px(3)));
+  form->setVerticalSpacing(int(theme.px(12)));
+  form->setLabelAlignment(Qt::AlignLeft | Qt::AlignTop);
   const auto add = [&](const QString& what, QMenu* menu, const QString& remark) {
     auto* button = new ChooserButton(what, block);
     button->setMenu(menu);
     auto* name = new QLabel(what, block);
     name->setBuddy(button);
-    form->addRow(name, button);
+    name->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    // Its text stands beside that of the button.
+    name->setContentsMargins(0, (button->sizeHint().height() - name->sizeHint().height()) / 2, 0, 0);
     QLabel* text = label(remark, theme.font(12), block);
     m_quiet.push_back(text);
-    form->addRow(QString(), text);
+    auto* field = new QVBoxLayout;
+    field->setSpacing(int(theme.px(4)));
+    field->addWidget(button, 0, Qt::AlignLeft);
+    field->addWidget(text);
+    form->addRow(name, field);
     return button;
   };
   m_window = add(tr("Window"), menus->windows(),
@@ -237,11 +244,7 @@ void EmptyPage::style() {
   if (!m_open) return;  // events come before everything is built
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   Appearance::fillWithAccent(m_open, theme);
-  for (QLabel* text : m_quiet) {
-    QPalette quiet = text->palette();
-    quiet.setColor(QPalette::WindowText, theme.secondary);
-    text->setPalette(quiet);
-  }
+  for (QLabel* text : m_quiet) Appearance::ink(text, theme.secondary);
 }
 
 void EmptyPage::changeEvent(QEvent* event) {

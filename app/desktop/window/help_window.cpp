@@ -14,62 +14,69 @@ QString section(const QString& anchor, const QString& title, const QString& text
 }
 
 QString helpText() {
-  using H = HelpWindow;
   QString text;
   text += section(
-      QStringLiteral("start"), H::tr("Getting a log in"),
-      H::tr("Drop a file anywhere in the window, open it (Ctrl+O), or paste its text (Ctrl+Shift+V). It is read by its "
-            "content; what was assumed stands in the status line and under Run, How the log was read, where it can be "
-            "put "
-            "right. The file itself is never changed."));
+      QStringLiteral("start"), HelpWindow::tr("Getting a log in"),
+      HelpWindow::tr(
+          "Drop a file anywhere in the window, open it (Ctrl+O), or paste its text (Ctrl+Shift+V). It is read by its "
+          "content; what was assumed stands in the status line and under Run, How the log was read, where it can be "
+          "put "
+          "right. The file itself is never changed."));
   text += section(
-      QStringLiteral("sentence"), H::tr("Sentence"),
-      H::tr(
+      QStringLiteral("sentence"), HelpWindow::tr("Sentence"),
+      HelpWindow::tr(
           "The verdict first. Each underlined part leads to where it comes from: Tab goes through the parts, Enter "
           "follows one. F8 and Shift+F8 go to the next and previous result that is not a pass; Esc chooses nothing."));
   text += section(
-      QStringLiteral("plot"), H::tr("Curves"),
-      H::tr("Bands are the window’s; a stretch with a halo and barbs went out of it. The cursor reads all curves at a "
-            "time "
-            "and the place in the oven. Wheel zooms time, Ctrl+wheel temperature, drag moves, double click shows the "
-            "whole "
-            "run. Keys: left and right one sample, with Ctrl one zone, with Shift the view; up and down another "
-            "thermocouple; + − 0 zoom and whole run; Alt+1 to 9 show or hide a curve, hottest first."));
+      QStringLiteral("plot"), HelpWindow::tr("Curves"),
+      HelpWindow::tr(
+          "Bands are the window’s; a stretch with a halo and barbs went out of it. The cursor reads all curves at a "
+          "time "
+          "and the place in the oven. Wheel zooms time, Ctrl+wheel temperature, drag moves, double click shows the "
+          "whole "
+          "run. Keys: left and right one sample, with Ctrl one zone, with Shift the view; up and down another "
+          "thermocouple; + − 0 zoom and whole run; Alt+1 to 9 show or hide a curve, hottest first."));
   text += section(
-      QStringLiteral("strip"), H::tr("Zone strip"),
-      H::tr("Where the board was at each moment, with top and bottom setpoints. Hatched: a result outside its limits "
-            "traces back here with 10 % or more."));
+      QStringLiteral("strip"), HelpWindow::tr("Zone strip"),
+      HelpWindow::tr(
+          "Where the board was at each moment, with top and bottom setpoints. Hatched: a result outside its limits "
+          "traces back here with 10 % or more."));
   text += section(
-      QStringLiteral("tune"), H::tr("Tune"),
-      H::tr("The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this "
-            "board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), "
-            "turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was "
-            "run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be "
-            "undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run."));
+      QStringLiteral("tune"), HelpWindow::tr("Tune"),
+      HelpWindow::tr(
+          "The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this "
+          "board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), "
+          "turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was "
+          "run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be "
+          "undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run."));
   text += section(
-      QStringLiteral("lanes"), H::tr("Limit lanes"),
-      H::tr(
+      QStringLiteral("lanes"), HelpWindow::tr("Limit lanes"),
+      HelpWindow::tr(
           "One lane for each requirement, both limits at the same places in all of them, so that the same distance is "
           "the same margin. A mark is a thermocouple, the whisker its ± U, dots the guard band. Up and down another "
           "lane, left and right another thermocouple, Home and End hottest and coldest, Enter how the number came "
           "about, Ctrl+C the row as text, Ctrl+Shift+C the picture."));
   text += section(
-      QStringLiteral("table"), H::tr("Table"),
-      H::tr("A click on a heading sorts. Ctrl+F filters. Ctrl+C copies the chosen rows, or all, with headings for a "
-            "spreadsheet."));
+      QStringLiteral("table"), HelpWindow::tr("Table"),
+      HelpWindow::tr(
+          "A click on a heading sorts. Ctrl+F filters. Ctrl+C copies the chosen rows, or all, with headings for a "
+          "spreadsheet."));
   text += section(
-      QStringLiteral("import"), H::tr("How the log was read"),
-      H::tr("Each line at the right was found in the file or assumed. Choose another reading and everything follows at "
-            "once; Ctrl+Z takes it back. A reading can be kept for logs of the same shape."));
+      QStringLiteral("import"), HelpWindow::tr("How the log was read"),
+      HelpWindow::tr(
+          "Each line at the right was found in the file or assumed. Choose another reading and everything follows at "
+          "once; Ctrl+Z takes it back. A reading can be kept for logs of the same shape."));
   text += section(
-      QStringLiteral("window"), H::tr("Editing a window"),
-      H::tr("Limits are checked while they are typed and the run is judged anew. Saving makes a new revision in a new "
-            "file; nothing is overwritten."));
-  text += section(QStringLiteral("keys"), H::tr("Keys everywhere"),
-                  H::tr("F6, Shift+F6 next and previous part · F9 panel at the right · Ctrl+Z, Ctrl+Shift+Z undo and "
-                        "redo · Ctrl+O open · "
-                        "Ctrl+Shift+V paste a log · Ctrl+W close the log · Ctrl+PgUp, Ctrl+PgDown previous and next "
-                        "run · F1 this help."));
+      QStringLiteral("window"), HelpWindow::tr("Editing a window"),
+      HelpWindow::tr(
+          "Limits are checked while they are typed and the run is judged anew. Saving makes a new revision in a new "
+          "file; nothing is overwritten."));
+  text += section(
+      QStringLiteral("keys"), HelpWindow::tr("Keys everywhere"),
+      HelpWindow::tr("F6, Shift+F6 next and previous part · F9 panel at the right · Ctrl+Z, Ctrl+Shift+Z undo and "
+                     "redo · Ctrl+O open · "
+                     "Ctrl+Shift+V paste a log · Ctrl+W close the log · Ctrl+PgUp, Ctrl+PgDown previous and next "
+                     "run · F1 this help."));
   return text;
 }
 

@@ -21,6 +21,8 @@
 #include "app/desktop/import/reading_choices.h"
 #include "app/desktop/import/reading_panel.h"
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/settings/settings.h"
+#include "app/desktop/text/language.h"
 #include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/glyphs.h"
 #include "app/desktop/widgets/sentence.h"
@@ -37,7 +39,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kSlow_ms = 200, kNote_ms = 5000;
-constexpr double kRailWidth_px = 104;
+constexpr double kRailWidth_px = 104, kRailInset_px = 36;
 
 /// A task of the rail: on the panel's ground with an accent bar where it is the one that is shown.
 class RailDelegate : public QStyledItemDelegate {
@@ -62,6 +64,9 @@ class RailDelegate : public QStyledItemDelegate {
     painter->restore();
   }
 };
+
+/// A word of a list inside a sentence: nouns keep their capital in German.
+QString insideSentence(const QString& word) { return languageInUse() == u"de" ? word : word.toLower(); }
 
 QStringList localFiles(const QMimeData& data) {
   QStringList files;
@@ -157,14 +162,14 @@ MainWindow::MainWindow(Document* document, Settings* settings)
   document->setRememberedLayouts(m_layouts->snapshot());
   connect(m_sentence, &widgets::Sentence::activated, this, &MainWindow::followLink);
   connect(document, &Document::currentChanged, this, [this] {
-    m_notice.reset();
+    dropNotice();
     if (!m_document->current()) m_shown = nullptr;
     refreshPage();
     refreshSentence();
     refreshStatus();
   });
   connect(document, &Document::setupChanged, this, [this] {
-    m_notice.reset();
+    dropNotice();
     refreshSentence();
   });
   connect(document, &Document::activityChanged, this, [this] {
@@ -209,7 +214,12 @@ void MainWindow::buildLayout() {
   auto* rail = new QWidget;
   rail->setObjectName(QStringLiteral("rail"));
   rail->setAutoFillBackground(true);
-  rail->setFixedWidth(int(theme.px(kRailWidth_px)));
+  // As wide as the longest name of a task needs.
+  double widest = theme.px(kRailWidth_px);
+  const QFontMetricsF names(theme.font(15, true));
+  for (int task = 0; task < m_rail->count(); ++task)
+    widest = std::max(widest, names.horizontalAdvance(m_rail->item(task)->text()) + theme.px(kRailInset_px));
+  rail->setFixedWidth(int(widest));
   auto* rail_layout = new QVBoxLayout(rail);
   rail_layout->setContentsMargins(0, int(theme.px(8)), 0, 0);
   rail_layout->addWidget(m_rail, 1);
@@ -246,6 +256,8 @@ void MainWindow::buildLayout() {
   m_readAs->setTextFormat(Qt::RichText);
   m_readAs->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
   statusBar()->setContentsMargins(int(theme.px(10)), 0, int(theme.px(10)), 0);
+  // A narrow window cuts what stands here instead of growing; the tool tip has it all.
+  for (QLabel* label : {m_status, m_readAs, m_rule}) label->setMinimumWidth(1);
   statusBar()->addWidget(m_status);
   statusBar()->addWidget(m_readAs);
   statusBar()->addPermanentWidget(m_rule);
@@ -283,11 +295,15 @@ void MainWindow::refreshSentence() {
     m_sentence->setContent(readingSentence(*activity, m_format));
   } else if (m_notice) {
     m_sentence->setContent(noticeSentence(*m_notice));
-  } else if (const auto view = m_document->view(); view && m_task == Task::kTune) {
+  } else if (const auto view = m_document->view(); view && m_task == Task::kTune && !m_shown) {
     m_sentence->setContent(m_tune->sentence());
   } else if (view) {
-    m_sentence->setContent(
-        widgets::sentenceOf(view->judgement(), view->entry() ? std::optional(view->entry()->at_s) : std::nullopt));
+    auto content =
+        widgets::sentenceOf(view->judgement(), view->entry() ? std::optional(view->entry()->at_s) : std::nullopt,
+                            widgets::Wording(m_format));
+    if (m_shown == m_import && !m_import->isFailureShown()) addReading(content, *view, m_format);
+    if (const int warnings = int(this->warnings().size()); warnings > 0) addWarnings(content, warnings);
+    m_sentence->setContent(std::move(content));
   } else if (!activity) {
     m_sentence->setContent(emptySentence());
   }
@@ -319,11 +335,12 @@ void MainWindow::refreshStatus() {
                                         : tr("oven entry given at %1 s").arg(at));
   }
   m_status->setText(text);
+  m_status->setToolTip(text);
   QStringList read;
   const auto word = [&read](const Choices& choices, const std::string& value, const QString& pattern) {
     const auto known = std::ranges::find(choices, QString::fromStdString(value), &Choices::value_type::first);
     if (!value.empty())
-      read << pattern.arg(known == choices.end() ? QString::fromStdString(value) : known->second.toLower());
+      read << pattern.arg(known == choices.end() ? QString::fromStdString(value) : insideSentence(known->second));
   };
   word(delimiterChoices(), read_as.delimiter, QStringLiteral("%1"));
   word(decimalChoices(), read_as.decimal, tr("decimal %1"));
@@ -343,10 +360,29 @@ void MainWindow::showRule(const RunView& view) {
   m_rule->setText(guarded ? tr("Decision rule: guarded, w = U") : tr("Decision rule: simple"));
 }
 
+QStringList MainWindow::warnings() const {
+  QStringList all;
+  const auto view = m_document->view();
+  if (!view) return all;
+  for (const auto& warning : m_document->current()->checked->log.reading.warnings)
+    all << sentenceCase(QString::fromStdString(warning.message));
+  for (const auto& warning : view->judgement().warnings) all << sentenceCase(QString::fromStdString(warning));
+  all.removeDuplicates();
+  return all;
+}
+
 void MainWindow::followLink(const widgets::SentenceLink& link) {
   using Link = judge::SentencePart::Link;
   if (link.command == u"stop") {
     m_document->stop();
+    return;
+  }
+  if (link.command.startsWith(kAbout)) {
+    m_import->readingPanel()->focusAbout(link.command.mid(kAbout.size()).replace(u' ', u'_'));
+    return;
+  }
+  if (link.command == kWarnings) {
+    showNotice({tr("Please note.", "before warnings"), warnings().join(u' '), {}});
     return;
   }
   if (!link.command.isEmpty() && m_notice) {
@@ -378,6 +414,10 @@ void MainWindow::followLink(const widgets::SentenceLink& link) {
   if (!link.outcomes.empty()) m_document->choose(link.outcomes.front());
 }
 
+void MainWindow::dropNotice() {
+  if (!m_document->failure()) m_notice.reset();  // a log that was not read is told of until it is dismissed
+}
+
 void MainWindow::showNotice(const Notice& notice) {
   m_notice = notice;
   m_notice->cures.push_back({tr("Dismiss"), {}});
@@ -386,6 +426,10 @@ void MainWindow::showNotice(const Notice& notice) {
 
 Notice MainWindow::failureNotice(const Document::Failure& failure) {
   Notice notice{tr("%1 was not read.").arg(failure.log->source.name), errorText(failure.error), {}};
+  if (!failure.others.isEmpty()) {
+    notice.text += u' ' + tr("%n more could not be read: %1.", nullptr, int(failure.others.size()))
+                              .arg(failure.others.join(QStringLiteral(", ")));
+  }
   const auto again = [this, failure](const QString& label, check::Request setup) {
     return Notice::Cure{label,
                         [this, failure, setup = std::move(setup)] { m_document->open(failure.log->source, setup); }};
@@ -398,7 +442,6 @@ Notice MainWindow::failureNotice(const Document::Failure& failure) {
   if (about_board) {
     check::Request without = setup;
     without.board.reset();
-    notice.text = errorText(error);
     notice.cures.push_back(again(tr("Read it without the board"), std::move(without)));
   } else if (about_recipe) {
     check::Request without = setup;
@@ -441,6 +484,7 @@ void MainWindow::showImport() {
   m_import->showFailure(std::nullopt);
   m_shown = m_import;
   refreshPage();
+  refreshSentence();
   refreshStatus();
 }
 
@@ -453,6 +497,7 @@ void MainWindow::showWindowEditor(std::size_t window, int requirement) {
 void MainWindow::showResult() {
   m_shown = nullptr;
   refreshPage();
+  refreshSentence();
   refreshStatus();
 }
 
@@ -465,6 +510,16 @@ void MainWindow::showTask(Task task) {
   refreshSentence();
   refreshStatus();
   emit taskChanged();
+}
+
+MainWindow::Page MainWindow::shownPage() const {
+  return m_shown == m_import ? Page::kImport : m_shown == m_editor ? Page::kWindowEditor : Page::kResult;
+}
+
+void MainWindow::showPage(Page page) {
+  if (page == Page::kImport) showImport();
+  if (page == Page::kWindowEditor) showWindowEditor();
+  if (page == Page::kResult) showResult();
 }
 
 void MainWindow::showDropFrame(int logs) { m_dropFrame->showFor(logs); }
@@ -495,9 +550,13 @@ void MainWindow::dropEvent(QDropEvent* event) {
   event->acceptProposedAction();
 }
 
-void MainWindow::closeEvent(QCloseEvent* event) {
+void MainWindow::saveState() {
   m_settings->setWindowGeometry(saveGeometry());
   m_check->saveState();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  saveState();
   QMainWindow::closeEvent(event);
 }
 

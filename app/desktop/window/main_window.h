@@ -30,6 +30,7 @@ class HelpWindow;
 class ImportPage;
 class LayoutMemory;
 class ProfileMenus;
+class Settings;
 class TunePage;
 class WindowPage;
 
@@ -54,9 +55,15 @@ class MainWindow : public QMainWindow {
   void showImport();  ///< how the log was read
   void showWindowEditor(std::size_t window = 0, int requirement = -1);
   void showResult();  ///< back from either
+  enum class Page { kResult, kImport, kWindowEditor };
+  Page shownPage() const;
+  void showPage(Page page);
   void showDropFrame(int logs);
 
+  void saveState();  ///< size, splitters, tabs
+
  signals:
+  void languageChosen();  ///< another one stands in the settings: this window keeps its texts
   void taskChanged();
 
  protected:
@@ -86,6 +93,8 @@ class MainWindow : public QMainWindow {
   void refreshPage();
   void followLink(const widgets::SentenceLink& link);
   void showFailure();
+  void dropNotice();
+  QStringList warnings() const;  ///< of the log, the recipe and the window, each a sentence
   Notice failureNotice(const Document::Failure& failure);
   void note(const QString& text);  // in the status line for 5 s
   QAction* addAction(QMenu* menu, const QString& text, const QKeySequence& keys, std::function<void()> act);

@@ -18,6 +18,9 @@ struct Notice {
   std::vector<Cure> cures;
 };
 
+/// With a capital at its start and a full stop at its end.
+QString sentenceCase(QString text);
+
 /// The error as the second part of a notice: place, what was found and expected, else the message; nothing was changed.
 QString errorText(const Error& error);
 

@@ -5,10 +5,6 @@
 namespace ovenwright::desktop {
 namespace {
 
-struct Words {
-  Q_DECLARE_TR_FUNCTIONS(SentenceStates)
-};
-
 using widgets::SentenceContent;
 using widgets::SentenceLink;
 using widgets::SentenceRun;
@@ -26,15 +22,32 @@ SentenceLink command(const QString& name) {
   return link;
 }
 
+/// @param about  a key of the layout, as in log::Assumption
+QString assumedText(const std::string& about) {
+  const auto text = [](const char* words) { return QCoreApplication::translate("SentenceStates", words); };
+  if (about == "unit") return text(QT_TRANSLATE_NOOP("SentenceStates", "The unit was assumed in reading the log."));
+  if (about == "time") return text(QT_TRANSLATE_NOOP("SentenceStates", "The time was assumed in reading the log."));
+  if (about == "date order")
+    return text(QT_TRANSLATE_NOOP("SentenceStates", "The order of the date was assumed in reading the log."));
+  if (about == "decimal")
+    return text(QT_TRANSLATE_NOOP("SentenceStates", "The decimal sign was assumed in reading the log."));
+  if (about == "thermocouple type")
+    return text(QT_TRANSLATE_NOOP("SentenceStates", "The type of thermocouple was assumed in reading the log."));
+  if (about == "cold junction")
+    return text(QT_TRANSLATE_NOOP("SentenceStates", "The cold junction was assumed in reading the log."));
+  return text(QT_TRANSLATE_NOOP("SentenceStates", "Something was assumed in reading the log."));
+}
+
 }  // namespace
 
 SentenceContent emptySentence() {
   SentenceContent content;
   content.signKind = SentenceContent::Sign::kVerdict;
   content.muted = true;
-  content.first << plain(Words::tr("No run is open. The result will stand here as one sentence."));
-  content.second << plain(
-      Words::tr("Each part of it leads to the place on the curve, the limit and the oven zones it came from."));
+  content.first << plain(
+      QCoreApplication::translate("SentenceStates", "No run is open. The result will stand here as one sentence."));
+  content.second << plain(QCoreApplication::translate(
+      "SentenceStates", "Each part of it leads to the place on the curve, the limit and the oven zones it came from."));
   content.secondShort = content.second;
   content.spoken = content.first[0].text + u' ' + content.second[0].text;
   return content;
@@ -43,16 +56,49 @@ SentenceContent emptySentence() {
 SentenceContent readingSentence(const Document::Activity& activity, const Format& format) {
   SentenceContent content;
   content.signKind = SentenceContent::Sign::kPale;
-  const QString rows = Words::tr("%1 rows so far").arg(format.count(activity.rows));
-  content.first << plain(Words::tr("Reading ")) << plain(activity.name, true)
+  const QString rows = QCoreApplication::translate("SentenceStates", "%1 rows so far").arg(format.count(activity.rows));
+  content.first << plain(QCoreApplication::translate("SentenceStates", "Reading ")) << plain(activity.name, true)
                 << plain(QStringLiteral(": ") + rows + u'.');
   SentenceRun bar;
   bar.progress = activity.done;
   content.second << bar << plain(QStringLiteral("   "));
-  content.addLink(content.second, plain(Words::tr("Stop")), command(QStringLiteral("stop")));
+  content.addLink(content.second, plain(QCoreApplication::translate("SentenceStates", "Stop")),
+                  command(QStringLiteral("stop")));
   content.secondShort = content.second;
-  content.spoken = Words::tr("Reading %1").arg(activity.name);  // not at every row
+  content.spoken = QCoreApplication::translate("SentenceStates", "Reading %1").arg(activity.name);  // not at every row
   return content;
+}
+
+void addWarnings(SentenceContent& content, int count) {
+  const SentenceRun gap = plain(QStringLiteral("    "));
+  SentenceRun run = plain(QCoreApplication::translate("SentenceStates", "%n warning(s)", nullptr, count));
+  run.link = int(content.links.size());
+  content.links.append(command(kWarnings));
+  for (auto* line : {&content.second, &content.secondShort}) *line << gap << run;
+  content.spoken += QStringLiteral(", ") + run.text;
+}
+
+void addReading(SentenceContent& content, const RunView& view, const Format& format) {
+  const auto& read_as = view.reading().read_as;
+  for (const auto& assumption : read_as.assumed) {
+    content.first << plain(QStringLiteral(" "));
+    content.addLink(content.first, plain(assumedText(assumption.about)),
+                    command(kAbout + QString::fromStdString(assumption.about)));
+  }
+  QStringList lines{QCoreApplication::translate("SentenceStates", "%1 rows in %n channel(s).", nullptr,
+                                                int(view.reading().channels.size()))
+                        .arg(format.count(read_as.rows))};
+  if (view.entry()) {
+    const double first_s = view.run().from_s;
+    lines << QCoreApplication::translate("SentenceStates", "Times count from oven entry, %1 s after the first row.")
+                 .arg(format.seconds(view.entry()->at_s - first_s));
+  }
+  lines << QCoreApplication::translate("SentenceStates",
+                                       "Nothing has been changed in the file. Corrections take effect "
+                                       "at once and can be undone.");
+  content.second = {plain(lines.join(u' '))};
+  content.secondShort = content.second;
+  content.spoken += u' ' + content.second[0].text;
 }
 
 SentenceContent noticeSentence(const Notice& notice) {

@@ -10,6 +10,13 @@ namespace ovenwright::desktop {
 widgets::SentenceContent emptySentence();
 /// Rows so far, a bar and Stop (command "stop").
 widgets::SentenceContent readingSentence(const Document::Activity& activity, const Format& format);
+/// Adds a link to the second line that leads to the warnings.
+inline const QString kWarnings = QStringLiteral("warnings");
+void addWarnings(widgets::SentenceContent& content, int count);
+/// On the page that shows how a log was read: a link to each thing that was assumed (command "about " and the layout's
+/// key), and in the second line what was read instead of the counts.
+inline const QString kAbout = QStringLiteral("about ");
+void addReading(widgets::SentenceContent& content, const RunView& view, const Format& format);
 /// Title, text and cures (commands "0", "1", …: indexes into Notice::cures).
 widgets::SentenceContent noticeSentence(const Notice& notice);
 

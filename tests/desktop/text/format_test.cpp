@@ -22,11 +22,13 @@ TEST(Format, TemperaturesAndDifferencesConvertByTheirOwnRule) {
 TEST(Format, SpeedInInchesIsByTheInternationalInch) {
   EXPECT_EQ(kFahrenheit.speed(810), QStringLiteral("31.9 in/min"));  // 810 / 25.4 = 31.889…
   EXPECT_EQ(kCelsius.speed(810), QStringLiteral("810 mm/min"));
+  EXPECT_NEAR(kFahrenheit.fromShownSpeed(kFahrenheit.shownSpeed(810)), 810, 1e-9);  // rounding of doubles
 }
 
-TEST(Format, AFailingValueNeverReadsAsItsLimit) {
-  EXPECT_EQ(kCelsius.value(234.96, Quantity::kTemperature, 235, 250), QStringLiteral("234.96"));
-  EXPECT_EQ(kCelsius.value(232.1, Quantity::kTemperature, 235, 250), QStringLiteral("232.1"));
+TEST(Format, WhatIsNotNothingNeverReadsAsNothing) {
+  EXPECT_EQ(kCelsius.distance(0.04, Quantity::kDifference, 1), QStringLiteral("0.04"));
+  EXPECT_EQ(kCelsius.distance(2.9, Quantity::kDifference, 1), QStringLiteral("2.9"));
+  EXPECT_EQ(kFahrenheit.distance(2.5, Quantity::kDifference, 1), QStringLiteral("4.5"));  // 2.5 × 1.8
 }
 
 TEST(Format, MinusIsTheMathematicalOneAndNothingHasNoSign) {
@@ -42,7 +44,7 @@ TEST(Format, LimitsAreAsShortAsTheyWereWritten) {
 
 TEST(Format, DecimalsFollowTheLocale) {
   const Format german(TemperatureUnit::kCelsius, SpeedUnit::kMillimetresPerMinute, QLocale(QLocale::German));
-  EXPECT_EQ(german.value(232.1, Quantity::kTemperature), QStringLiteral("232,1"));
+  EXPECT_EQ(german.temperature(232.1), QStringLiteral("232,1"));
 }
 
 }  // namespace

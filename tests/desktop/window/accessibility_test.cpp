@@ -7,7 +7,9 @@
 #include <QMenuBar>
 #include <QSpinBox>
 
+#include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/tune/tune_page.h"
+#include "app/desktop/widgets/sentence.h"
 #include "app/desktop/window/check_page.h"
 #include "tests/desktop/window/window_fixture.h"
 
@@ -62,6 +64,41 @@ TEST_F(WindowTest, EveryControlHasANameOnEveryPage) {
   m_window->showWindowEditor();
   QApplication::processEvents();
   EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "window editor";
+}
+
+TEST_F(WindowTest, EveryLinkOfTheSentenceHasANameAndAPress) {
+  openDemo();
+  auto* heard = QAccessible::queryAccessibleInterface(m_window->sentence());
+  ASSERT_NE(heard, nullptr);
+  EXPECT_EQ(heard->role(), QAccessible::StaticText);
+  ASSERT_EQ(heard->childCount(), int(m_window->sentence()->content().links.size()));
+  for (int i = 0; i < heard->childCount(); ++i) {
+    auto* link = heard->child(i);
+    EXPECT_EQ(link->role(), QAccessible::Link);
+    EXPECT_FALSE(link->text(QAccessible::Name).isEmpty()) << "link " << i;
+    EXPECT_FALSE(link->rect().isEmpty()) << "link " << i;
+    ASSERT_NE(link->actionInterface(), nullptr);
+    EXPECT_TRUE(link->actionInterface()->actionNames().contains(QAccessibleActionInterface::pressAction()));
+  }
+  m_document->choose(std::nullopt);
+  heard->child(0)->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
+  EXPECT_TRUE(m_document->chosen());
+}
+
+TEST_F(WindowTest, ThePlotIsAChartThatSaysWhatItsCursorReads) {
+  openDemo();
+  auto* plot = m_window->checkPage()->plot();
+  auto* heard = QAccessible::queryAccessibleInterface(plot);
+  ASSERT_NE(heard, nullptr);
+  EXPECT_EQ(heard->role(), QAccessible::Chart);
+  EXPECT_EQ(heard->text(QAccessible::Name), QStringLiteral("Temperature over time, 6 thermocouples"));
+  EXPECT_TRUE(heard->text(QAccessible::Description).startsWith(QStringLiteral("Fail.")));
+  EXPECT_TRUE(heard->text(QAccessible::Value).isEmpty());
+  m_document->choose(std::nullopt);
+  plot->setCursor_s(m_document->view()->origin_s() + 120);
+  const QString reads = heard->text(QAccessible::Value);
+  EXPECT_TRUE(reads.startsWith(QStringLiteral("At 120.0 s"))) << reads.toStdString();
+  EXPECT_TRUE(reads.contains(QStringLiteral("U12 centre"))) << reads.toStdString();
 }
 
 TEST_F(WindowTest, EveryMenuEntryDoesSomething) {

@@ -80,6 +80,19 @@ TEST_F(WindowTest, BadLogsLeaveTheOpenRunUntouchedAndAreSaidInOneSentence) {
   EXPECT_TRUE(shownSentence().startsWith(QStringLiteral("Fail.")));
 }
 
+TEST_F(WindowTest, ALogThatWasNotReadIsToldOfAlthoughOthersAreReadAfterIt) {
+  drop({write(QStringLiteral("prose.txt"), "Nothing but words stands here.\n"), demo("tern_run1.csv"),
+        write(QStringLiteral("empty.csv"), ""), demo("tern_run2.csv")});
+  settle();
+  EXPECT_EQ(m_document->logs().size(), 2u);
+  // Whichever was found bad first is named first.
+  EXPECT_TRUE(shownSentence().contains(QStringLiteral("was not read."))) << shownSentence().toStdString();
+  EXPECT_TRUE(shownSentence().contains(QStringLiteral("prose.txt"))) << shownSentence().toStdString();
+  EXPECT_TRUE(shownSentence().contains(QStringLiteral("empty.csv"))) << shownSentence().toStdString();
+  QTest::keyClick(m_window.get(), Qt::Key_Escape);
+  EXPECT_FALSE(shownSentence().contains(QStringLiteral("was not read.")));
+}
+
 TEST_F(WindowTest, AMissingFileAndAFolderAreErrorsToo) {
   drop({m_folder.filePath(QStringLiteral("gone.csv"))});
   settle();

@@ -1,0 +1,36 @@
+#include "app/desktop/window/desktop.h"
+
+#include "app/desktop/settings/settings.h"
+#include "app/desktop/text/language.h"
+#include "app/desktop/window/main_window.h"
+
+namespace ovenwright::desktop {
+
+Desktop::Desktop(Document* document, Settings* settings) : m_document(document), m_settings(settings) {
+  useLanguage(settings->language());
+  make();
+}
+
+Desktop::~Desktop() = default;
+
+void Desktop::make() {
+  m_window = std::make_unique<MainWindow>(m_document, m_settings);
+  // Queued: the menu that says so belongs to the window that goes.
+  connect(m_window.get(), &MainWindow::languageChosen, this, &Desktop::speak, Qt::QueuedConnection);
+}
+
+void Desktop::show() { m_window->show(); }
+
+void Desktop::speak() {
+  const bool visible = m_window->isVisible();
+  const auto task = m_window->task();
+  const auto page = m_window->shownPage();
+  m_window->saveState();
+  useLanguage(m_settings->language());
+  make();
+  m_window->showTask(task);
+  m_window->showPage(page);
+  if (visible) m_window->show();
+}
+
+}  // namespace ovenwright::desktop

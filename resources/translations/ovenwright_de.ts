@@ -1,0 +1,2589 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de">
+<context>
+    <name>CurvePlot</name>
+    <message>
+        <source>Hottest to coldest, peak %1</source>
+        <translation>Von heiß nach kalt, Spitze in %1</translation>
+    </message>
+    <message>
+        <source>At %1 s</source>
+        <translation>Bei %1 s</translation>
+    </message>
+    <message>
+        <source>At %1 s, zone %2, %3 mm</source>
+        <translation>Bei %1 s, Zone %2, %3 mm</translation>
+    </message>
+    <message>
+        <source>At %1 s, %2 mm</source>
+        <translation>Bei %1 s, %2 mm</translation>
+    </message>
+</context>
+<context>
+    <name>DropFrame</name>
+    <message numerus="yes">
+        <source>Drop to read %n log(s)</source>
+        <translation>
+            <numerusform>Loslassen, um %n Log zu lesen</numerusform>
+            <numerusform>Loslassen, um %n Logs zu lesen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Notice</name>
+    <message>
+        <source>Line %1, column %2: </source>
+        <translation>Zeile %1, Spalte %2: </translation>
+    </message>
+    <message>
+        <source>Line %1: </source>
+        <translation>Zeile %1: </translation>
+    </message>
+    <message>
+        <source>found “%1”, expected %2</source>
+        <translation>gefunden „%1“, erwartet %2</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingChoices</name>
+    <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>Millisekunden</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>clock m:s</source>
+        <translation>Uhr m:s</translation>
+    </message>
+    <message>
+        <source>clock h:m:s</source>
+        <translation>Uhr h:m:s</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>Datum und Uhrzeit</translation>
+    </message>
+    <message>
+        <source>serial days</source>
+        <translation>fortlaufende Tage</translation>
+    </message>
+    <message>
+        <source>seconds since 1970</source>
+        <translation>Sekunden seit 1970</translation>
+    </message>
+    <message>
+        <source>number of the row</source>
+        <translation>Nummer der Zeile</translation>
+    </message>
+    <message>
+        <source>Comma</source>
+        <translation>Komma</translation>
+    </message>
+    <message>
+        <source>Semicolon</source>
+        <translation>Semikolon</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tabulator</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Senkrechter Strich</translation>
+    </message>
+    <message>
+        <source>Blanks</source>
+        <translation>Leerzeichen</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>mV</source>
+        <translation>mV</translation>
+    </message>
+    <message>
+        <source>Day, month, year</source>
+        <translation>Tag, Monat, Jahr</translation>
+    </message>
+    <message>
+        <source>Month, day, year</source>
+        <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
+        <source>Year, month, day</source>
+        <translation>Jahr, Monat, Tag</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>Columns %1</source>
+        <translation>Spalten %1</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>Scene</name>
+    <message>
+        <source>%1 (TL)</source>
+        <comment>temperature of the liquidus</comment>
+        <translation>%1 (TL)</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <translation>%1 %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3, limit %4</source>
+        <translation>%1 %2 %3, Grenze %4</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+</context>
+<context>
+    <name>SentenceStates</name>
+    <message>
+        <source>No run is open. The result will stand here as one sentence.</source>
+        <translation>Kein Lauf ist offen. Hier steht das Ergebnis als ein Satz.</translation>
+    </message>
+    <message>
+        <source>Each part of it leads to the place on the curve, the limit and the oven zones it came from.</source>
+        <translation>Jeder Teil davon führt zu der Stelle der Kurve, der Grenze und den Ofenzonen, aus denen er kommt.</translation>
+    </message>
+    <message>
+        <source>%1 rows so far</source>
+        <translation>bisher %1 Zeilen</translation>
+    </message>
+    <message>
+        <source>Reading </source>
+        <translation>Wird gelesen: </translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>%1 wird gelesen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n warning(s)</source>
+        <translation>
+            <numerusform>%n Warnung</numerusform>
+            <numerusform>%n Warnungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The unit was assumed in reading the log.</source>
+        <translation>Die Einheit wurde beim Lesen angenommen.</translation>
+    </message>
+    <message>
+        <source>The time was assumed in reading the log.</source>
+        <translation>Die Zeit wurde beim Lesen angenommen.</translation>
+    </message>
+    <message>
+        <source>The order of the date was assumed in reading the log.</source>
+        <translation>Die Reihenfolge im Datum wurde beim Lesen angenommen.</translation>
+    </message>
+    <message>
+        <source>The decimal sign was assumed in reading the log.</source>
+        <translation>Das Dezimalzeichen wurde beim Lesen angenommen.</translation>
+    </message>
+    <message>
+        <source>The type of thermocouple was assumed in reading the log.</source>
+        <translation>Der Typ der Thermoelemente wurde beim Lesen angenommen.</translation>
+    </message>
+    <message>
+        <source>The cold junction was assumed in reading the log.</source>
+        <translation>Die Vergleichsstelle wurde beim Lesen angenommen.</translation>
+    </message>
+    <message>
+        <source>Something was assumed in reading the log.</source>
+        <translation>Etwas wurde beim Lesen angenommen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 rows in %n channel(s).</source>
+        <translation>
+            <numerusform>%1 Zeilen in %n Kanal.</numerusform>
+            <numerusform>%1 Zeilen in %n Kanälen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Times count from oven entry, %1 s after the first row.</source>
+        <translation>Zeiten zählen ab Ofeneintritt, %1 s nach der ersten Zeile.</translation>
+    </message>
+    <message>
+        <source>Nothing has been changed in the file. Corrections take effect at once and can be undone.</source>
+        <translation>In der Datei wurde nichts geändert. Berichtigungen wirken sofort und lassen sich zurücknehmen.</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s ab Ofeneintritt</translation>
+    </message>
+    <message>
+        <source>s on the log&apos;s clock</source>
+        <translation>s auf der Uhr des Logs</translation>
+    </message>
+    <message>
+        <source>%1, revision %2</source>
+        <translation>%1, Revision %2</translation>
+    </message>
+    <message>
+        <source>thermocouple %1</source>
+        <translation>Thermoelement %1</translation>
+    </message>
+    <message>
+        <source>%1, instrument %2, U = 2u</source>
+        <translation>%1, Messgerät %2, U = 2u</translation>
+    </message>
+    <message>
+        <source>found from the curves</source>
+        <translation>aus den Kurven gefunden</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation>angegeben</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 s on the log&apos;s clock, %3</source>
+        <translation>%1 ± %2 s auf der Uhr des Logs, %3</translation>
+    </message>
+    <message>
+        <source>lower limit by part</source>
+        <translation>untere Grenze je Teil</translation>
+    </message>
+    <message>
+        <source>upper limit by part</source>
+        <translation>obere Grenze je Teil</translation>
+    </message>
+    <message>
+        <source>Guarded, w = U (ILAC-G8:09/2019)</source>
+        <translation>Mit Schutzband, w = U (ILAC-G8:09/2019)</translation>
+    </message>
+    <message>
+        <source>Simple: inside the limits, limits included</source>
+        <translation>Einfach: innerhalb der Grenzen, Grenzen eingeschlossen</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>A suggested or changed recipe is a prediction: a qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>Ein vorgeschlagenes oder geändertes Rezept ist eine Vorhersage: Eine sachkundige Person bestätigt es vor der Fertigung mit einem Messlauf, innerhalb der Grenzwerte von Paste, Bauteilen, Leiterplatte und Ofen.</translation>
+    </message>
+    <message>
+        <source>Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>Heiße Flächen, laufendes Band, Flussmitteldämpfe: Sicherheitsregeln des Betriebs, örtliche Vorschriften und die Datenblätter der Hersteller gehen allem vor, was hier steht.</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general; the paste’s own data sheet is the authority.</source>
+        <translation>Mitgelieferte Prozessfenster sind allgemein; maßgeblich ist das Datenblatt der Paste.</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Prozessfenster</translation>
+    </message>
+    <message>
+        <source>%1, assumed</source>
+        <translation>%1, angenommen</translation>
+    </message>
+    <message>
+        <source>Decision rule</source>
+        <translation>Entscheidungsregel</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Unsicherheit</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Ofen</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Rezept</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Operator</source>
+        <translation>Bediener</translation>
+    </message>
+    <message>
+        <source>Run at</source>
+        <translation>Gemessen am</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>Ofeneintritt</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Datensatz</translation>
+    </message>
+    <message>
+        <source>%1, number %2 of its chain</source>
+        <translation>%1, Nummer %2 seiner Kette</translation>
+    </message>
+    <message>
+        <source>Chain</source>
+        <translation>Kette</translation>
+    </message>
+    <message>
+        <source>%1: %2 records, head %3</source>
+        <translation>%1: %2 Datensätze, Kopf %3</translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation>Beurteilt von</translation>
+    </message>
+    <message>
+        <source>%1; %2 bytes</source>
+        <translation>%1; %2 Bytes</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Los %1</translation>
+    </message>
+    <message>
+        <source>Thermal profile</source>
+        <translation>Temperaturprofil</translation>
+    </message>
+    <message>
+        <source>Thermal profile, %1</source>
+        <translation>Temperaturprofil, %1</translation>
+    </message>
+    <message>
+        <source>Run %1 of %2 in the log</source>
+        <translation>Lauf %1 von %2 im Log</translation>
+    </message>
+    <message>
+        <source>behind ± stands the expanded uncertainty U = 2u (about 95 %), from thermocouple, instrument, noise and sampling (JCGM 100). How a bead is attached, and how runs of the oven differ, is not in it.</source>
+        <translation>hinter ± steht die erweiterte Unsicherheit U = 2u (etwa 95 %) aus Thermoelement, Messgerät, Rauschen und Abtastung (JCGM 100). Wie eine Perle befestigt ist und wie sich Läufe des Ofens unterscheiden, ist nicht darin.</translation>
+    </message>
+    <message>
+        <source>Guarded</source>
+        <translation>Mit Schutzband</translation>
+    </message>
+    <message>
+        <source>pass: clear of the limits by U or more; conditional: within U of a limit, inside (pass) or outside (fail); fail: outside by more than U.</source>
+        <translation>bestanden: um U oder mehr von den Grenzen entfernt; bedingt: näher als U an einer Grenze, innerhalb (bestanden) oder außerhalb (nicht bestanden); nicht bestanden: um mehr als U außerhalb.</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation>Quellen</translation>
+    </message>
+    <message>
+        <source>Read as</source>
+        <translation>Gelesen als</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>Faults, on the log’s clock</source>
+        <translation>Fehler, auf der Uhr des Logs</translation>
+    </message>
+    <message>
+        <source>%1 may be wrong: %2</source>
+        <translation>%1 ist vielleicht falsch: %2</translation>
+    </message>
+    <message>
+        <source>To note</source>
+        <translation>Zu beachten</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Log</translation>
+    </message>
+    <message>
+        <source>Checked by, date</source>
+        <translation>Geprüft von, Datum</translation>
+    </message>
+    <message>
+        <source>Released by, date</source>
+        <translation>Freigegeben von, Datum</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Temperature over time</source>
+        <translation>Temperatur über der Zeit</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>Grenzbahnen</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>Thermoelement</translation>
+    </message>
+    <message>
+        <source>Smallest</source>
+        <translation>Kleinste</translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>On the next page</source>
+        <translation>Auf der nächsten Seite</translation>
+    </message>
+    <message>
+        <source>Made %1 from the archive</source>
+        <translation>Erstellt %1 aus dem Archiv</translation>
+    </message>
+    <message>
+        <source>Made %1</source>
+        <translation>Erstellt %1</translation>
+    </message>
+    <message>
+        <source>limit lanes</source>
+        <translation>Grenzbahnen</translation>
+    </message>
+    <message>
+        <source>results by thermocouple</source>
+        <translation>Ergebnisse je Thermoelement</translation>
+    </message>
+    <message>
+        <source>limits, sources and how the log was read</source>
+        <translation>Grenzen, Quellen und wie das Log gelesen wurde</translation>
+    </message>
+    <message>
+        <source>%1, continued from page 1: %2</source>
+        <translation>%1, Fortsetzung von Seite 1: %2</translation>
+    </message>
+    <message>
+        <source>Limits, sources and how the log was read</source>
+        <translation>Grenzen, Quellen und wie das Log gelesen wurde</translation>
+    </message>
+</context>
+<context>
+    <name>Sparkline</name>
+    <message>
+        <source>Course of %1</source>
+        <translation>Verlauf von %1</translation>
+    </message>
+</context>
+<context>
+    <name>WindowEditor</name>
+    <message>
+        <source>“%1” is no limit: expected a number, or Tc, Tc-5</source>
+        <translation>„%1“ ist keine Grenze: erwartet wird eine Zahl oder Tc, Tc-5</translation>
+    </message>
+    <message>
+        <source>“%1” is no parameter: expected a name, = and a value</source>
+        <translation>„%1“ ist kein Parameter: erwartet wird Name, = und Wert</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>Anforderung</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messgröße</translation>
+    </message>
+    <message>
+        <source>Parameters</source>
+        <translation>Parameter</translation>
+    </message>
+    <message>
+        <source>Applies to</source>
+        <translation>Gilt für</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Untere Grenze</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Obere Grenze</translation>
+    </message>
+    <message>
+        <source>Required</source>
+        <translation>Verlangt</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>“%1” is no measure</source>
+        <translation>„%1“ ist keine Messgröße</translation>
+    </message>
+</context>
+<context>
+    <name>Wording</name>
+    <message>
+        <source>Top</source>
+        <translation>Oben</translation>
+    </message>
+    <message>
+        <source>Bottom</source>
+        <translation>Unten</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zone %1</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>no setpoint</source>
+        <translation>kein Sollwert</translation>
+    </message>
+    <message>
+        <source>result %1 traces here</source>
+        <translation>Ergebnis %1 geht hierauf zurück</translation>
+    </message>
+    <message>
+        <source>a result that is out traces here</source>
+        <translation>ein verletztes Ergebnis geht hierauf zurück</translation>
+    </message>
+    <message>
+        <source>into the oven</source>
+        <translation>in den Ofen</translation>
+    </message>
+    <message>
+        <source>%1 × %2 mm</source>
+        <translation>%1 × %2 mm</translation>
+    </message>
+    <message>
+        <source>front rail</source>
+        <translation>vordere Schiene</translation>
+    </message>
+    <message>
+        <source>by part</source>
+        <translation>je Teil</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>part and its upper limit</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <comment>part and its lower limit</comment>
+        <translation>%1 ab %2</translation>
+    </message>
+    <message>
+        <source>Tc</source>
+        <translation>Tc</translation>
+    </message>
+    <message>
+        <source>lower limit %1</source>
+        <translation>untere Grenze %1</translation>
+    </message>
+    <message>
+        <source>upper limit %1</source>
+        <translation>obere Grenze %1</translation>
+    </message>
+    <message>
+        <source>informative</source>
+        <translation>nur informativ</translation>
+    </message>
+    <message>
+        <source>cannot pass as guarded</source>
+        <translation>mit Schutzband nie bestanden</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>Anforderung</translation>
+    </message>
+    <message>
+        <source>lower limit</source>
+        <translation>untere Grenze</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>obere Grenze</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <comment>scale above the lanes</comment>
+        <translation>Reserve %1</translation>
+    </message>
+    <message>
+        <source>Smallest margin</source>
+        <translation>Kleinste Reserve</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pass</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n bestanden</numerusform>
+            <numerusform>%n bestanden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n conditional pass</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n bedingt bestanden</numerusform>
+            <numerusform>%n bedingt bestanden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n conditional fail</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n bedingt nicht bestanden</numerusform>
+            <numerusform>%n bedingt nicht bestanden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fail</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n nicht bestanden</numerusform>
+            <numerusform>%n nicht bestanden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n undetermined</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n unbestimmt</numerusform>
+            <numerusform>%n unbestimmt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Smallest margin of the other %n</source>
+        <comment>results that have a value</comment>
+        <translation>
+            <numerusform>Kleinste Reserve der anderen %n</numerusform>
+            <numerusform>Kleinste Reserve der anderen %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 informative result over its limit</source>
+        <translation>1 informatives Ergebnis außerhalb seiner Grenze</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n informative results over their limits</source>
+        <translation>
+            <numerusform>%n informatives Ergebnis außerhalb seiner Grenze</numerusform>
+            <numerusform>%n informative Ergebnisse außerhalb ihrer Grenzen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Result %1: </source>
+        <comment>read aloud before a problem</comment>
+        <translation>Ergebnis %1: </translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>nicht erreicht</translation>
+    </message>
+    <message>
+        <source>undetermined</source>
+        <translation>unbestimmt</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>%1 zu wenig</translation>
+    </message>
+    <message>
+        <source>%1 too hot</source>
+        <translation>%1 zu heiß</translation>
+    </message>
+    <message>
+        <source>%1 too cold</source>
+        <translation>%1 zu kalt</translation>
+    </message>
+    <message>
+        <source>%1 too long</source>
+        <translation>%1 zu lang</translation>
+    </message>
+    <message>
+        <source>%1 too slow</source>
+        <translation>%1 zu langsam</translation>
+    </message>
+    <message>
+        <source>%1 too steep</source>
+        <translation>%1 zu steil</translation>
+    </message>
+    <message>
+        <source>%1 too small</source>
+        <translation>%1 zu klein</translation>
+    </message>
+    <message>
+        <source>%1 too large</source>
+        <translation>%1 zu groß</translation>
+    </message>
+    <message>
+        <source>%1 too much</source>
+        <translation>%1 zu viel</translation>
+    </message>
+    <message>
+        <source>%1 too few</source>
+        <translation>%1 zu wenig</translation>
+    </message>
+    <message>
+        <source>%1 too many</source>
+        <translation>%1 zu viel</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>conditional pass</source>
+        <translation>bedingt bestanden</translation>
+    </message>
+    <message>
+        <source>conditional fail</source>
+        <translation>bedingt nicht bestanden</translation>
+    </message>
+    <message>
+        <source>fail</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translation>Bestanden</translation>
+    </message>
+    <message>
+        <source>Conditional pass</source>
+        <translation>Bedingt bestanden</translation>
+    </message>
+    <message>
+        <source>Undetermined</source>
+        <translation>Unbestimmt</translation>
+    </message>
+    <message>
+        <source>Conditional fail</source>
+        <translation>Bedingt nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translation>Nicht bestanden</translation>
+    </message>
+    <message>
+        <source>peak</source>
+        <translation>Spitze</translation>
+    </message>
+    <message>
+        <source>%1–%2 %3</source>
+        <comment>a span of temperatures</comment>
+        <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <comment>a temperature</comment>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>within %1 of %2</source>
+        <translation>nicht weiter als %1 von %2</translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation>bis %1 darunter</translation>
+    </message>
+    <message>
+        <source>over %1 s</source>
+        <translation>über %1 s</translation>
+    </message>
+    <message>
+        <source>at %1 s</source>
+        <translation>bei %1 s</translation>
+    </message>
+    <message>
+        <source>at %1 mm</source>
+        <translation>bei %1 mm</translation>
+    </message>
+    <message>
+        <source>end of zone %1</source>
+        <translation>Ende der Zone %1</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>requirement, placement: value</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation>Reserve %1</translation>
+    </message>
+    <message>
+        <source>minus </source>
+        <comment>read aloud before a number</comment>
+        <translation>minus </translation>
+    </message>
+    <message>
+        <source>limits %1 to %2</source>
+        <translation>Grenzen %1 bis %2</translation>
+    </message>
+    <message>
+        <source>at least %1 allowed</source>
+        <translation>mindestens %1 erlaubt</translation>
+    </message>
+    <message>
+        <source>at most %1 allowed</source>
+        <translation>höchstens %1 erlaubt</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>keine Grenze</translation>
+    </message>
+    <message>
+        <source>%1 plus or minus %2</source>
+        <translation>%1 plus oder minus %2</translation>
+    </message>
+    <message>
+        <source>%1 percent</source>
+        <translation>%1 Prozent</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Choose an oven and recipe to see the zones</source>
+        <translation>Ofen und Rezept wählen, um die Zonen zu sehen</translation>
+    </message>
+    <message>
+        <source>Say when the board entered the oven to see the zones</source>
+        <translation>Angeben, wann die Baugruppe in den Ofen kam, um die Zonen zu sehen</translation>
+    </message>
+    <message>
+        <source>Times as met</source>
+        <translation>Zeiten gesehen</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <comment>the placement that meets the zones</comment>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>the board’s middle</source>
+        <translation>der Mitte der Baugruppe</translation>
+    </message>
+    <message>
+        <source>the leading edge</source>
+        <translation>der Vorderkante</translation>
+    </message>
+</context>
+<context>
+    <name>main</name>
+    <message>
+        <source>Shows a thermocouple log and whether it stayed inside its process window.</source>
+        <translation>Zeigt ein Thermoelement-Log und ob es in seinem Prozessfenster blieb.</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChannelsPanel</name>
+    <message>
+        <source>Joint</source>
+        <translation>Lötstelle</translation>
+    </message>
+    <message>
+        <source>Body</source>
+        <translation>Gehäuse</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
+    </message>
+    <message>
+        <source>Over range</source>
+        <translation>Außer Bereich</translation>
+    </message>
+    <message>
+        <source>Dropout</source>
+        <translation>Aussetzer</translation>
+    </message>
+    <message>
+        <source>Spike</source>
+        <translation>Ausreißer</translation>
+    </message>
+    <message>
+        <source>Stuck</source>
+        <translation>Hängt</translation>
+    </message>
+    <message>
+        <source>Reversed polarity</source>
+        <translation>Verpolt</translation>
+    </message>
+    <message>
+        <source>Detached, suspected</source>
+        <translation>Gelöst, Verdacht</translation>
+    </message>
+    <message>
+        <source>Swapped placement, suspected</source>
+        <translation>Vertauschte Messstelle, Verdacht</translation>
+    </message>
+    <message>
+        <source>Cold-junction step</source>
+        <translation>Sprung der Vergleichsstelle</translation>
+    </message>
+    <message>
+        <source>Gap in time</source>
+        <translation>Lücke in der Zeit</translation>
+    </message>
+    <message>
+        <source>Time going back</source>
+        <translation>Zeit läuft zurück</translation>
+    </message>
+    <message>
+        <source>Channels</source>
+        <translation>Kanäle</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>Nutzen</translation>
+    </message>
+    <message>
+        <source>In the log</source>
+        <translation>Im Log</translation>
+    </message>
+    <message>
+        <source>Placement</source>
+        <translation>Messstelle</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Course (dotted: oven entry)</source>
+        <translation>Verlauf (gepunktet: Ofeneintritt)</translation>
+    </message>
+    <message>
+        <source>Range, %1</source>
+        <translation>Bereich, %1</translation>
+    </message>
+    <message>
+        <source>Fault found, and what was done</source>
+        <translation>Gefundener Fehler, und was geschah</translation>
+    </message>
+    <message>
+        <source>Use %1</source>
+        <translation>%1 nutzen</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>nicht genutzt</translation>
+    </message>
+    <message>
+        <source>Placement of %1</source>
+        <translation>Messstelle von %1</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Choose a board</source>
+        <translation>Baugruppe wählen</translation>
+    </message>
+    <message>
+        <source>Choose a board for %1</source>
+        <translation>Baugruppe für %1 wählen</translation>
+    </message>
+    <message>
+        <source>Kind of %1</source>
+        <translation>Art von %1</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>kein Messwert</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2 s</source>
+        <translation>%1 bei %2 s</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3 s</source>
+        <translation>%1 von %2 bis %3 s</translation>
+    </message>
+    <message>
+        <source>Removed</source>
+        <translation>Entfernt</translation>
+    </message>
+    <message>
+        <source>Flagged, values as in the file</source>
+        <translation>Markiert, Werte wie in der Datei</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n weiterer</numerusform>
+            <numerusform>%n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Remove spikes again</source>
+        <translation>Ausreißer wieder entfernen</translation>
+    </message>
+    <message>
+        <source>Use a channel</source>
+        <translation>Kanal nutzen</translation>
+    </message>
+    <message>
+        <source>Leave a channel out</source>
+        <translation>Kanal weglassen</translation>
+    </message>
+    <message>
+        <source>Place %1</source>
+        <translation>%1 zuordnen</translation>
+    </message>
+    <message>
+        <source>Placements of this log</source>
+        <translation>Messstellen dieses Logs</translation>
+    </message>
+    <message>
+        <source>Keep spikes</source>
+        <translation>Ausreißer behalten</translation>
+    </message>
+    <message>
+        <source>Remove spikes</source>
+        <translation>Ausreißer entfernen</translation>
+    </message>
+    <message>
+        <source>falls as the others rise</source>
+        <translation>fällt, während die anderen steigen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sample(s)</source>
+        <translation>
+            <numerusform>%n Messwert</numerusform>
+            <numerusform>%n Messwerte</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CheckPage</name>
+    <message>
+        <source>Each mark is a thermocouple, hottest on top. Whisker: ± U. Dotted: guard band.</source>
+        <translation>Jede Marke ist ein Thermoelement, das heißeste oben. Strich: ± U. Gepunktet: Schutzband.</translation>
+    </message>
+    <message>
+        <source>Limit &amp;lanes</source>
+        <translation>&amp;Grenzbahnen</translation>
+    </message>
+    <message>
+        <source>&amp;Table</source>
+        <translation>&amp;Tabelle</translation>
+    </message>
+    <message>
+        <source>&amp;Board</source>
+        <translation>&amp;Baugruppe</translation>
+    </message>
+    <message>
+        <source>Limit lanes, table, board</source>
+        <translation>Grenzbahnen, Tabelle, Baugruppe</translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation>Filter</translation>
+    </message>
+    <message>
+        <source>Filter the table</source>
+        <translation>Tabelle filtern</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>Wie diese Zahl zustande kam</translation>
+    </message>
+    <message>
+        <source>&amp;Show</source>
+        <translation>&amp;Zeigen</translation>
+    </message>
+    <message>
+        <source>Requirement shown on the board</source>
+        <translation>Anforderung, die auf der Baugruppe gezeigt wird</translation>
+    </message>
+    <message numerus="yes">
+        <source>Temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>Temperatur über der Zeit, %n Thermoelement</numerusform>
+            <numerusform>Temperatur über der Zeit, %n Thermoelemente</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Temperature over time</source>
+        <translation>Temperatur über der Zeit</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChooserBar</name>
+    <message>
+        <source>%1, run %2 of %3</source>
+        <translation>%1, Lauf %2 von %3</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>&amp;Lauf</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Lauf</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Prozessfenster</translation>
+    </message>
+    <message>
+        <source>Oven and recipe</source>
+        <translation>Ofen und Rezept</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>&amp;Open a log…</source>
+        <translation>Log ö&amp;ffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Close %1</source>
+        <translation>%1 &amp;schließen</translation>
+    </message>
+    <message>
+        <source>None open</source>
+        <translation>Keiner offen</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChooserButton</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CloseUp</name>
+    <message>
+        <source>Where on the curve</source>
+        <translation>Wo auf der Kurve</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CurvePlot</name>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s ab Ofeneintritt</translation>
+    </message>
+    <message>
+        <source>s on the log’s clock</source>
+        <translation>s auf der Uhr des Logs</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 at %4 s (%5 s on the log’s clock)</source>
+        <translation>%1: %2 %3 bei %4 s (%5 s auf der Uhr des Logs)</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::DerivationPanel</name>
+    <message>
+        <source>no limit on this side of the target %1</source>
+        <translation>keine Grenze auf dieser Seite des Ziels %1</translation>
+    </message>
+    <message>
+        <source>inside: %1</source>
+        <translation>innerhalb: %1</translation>
+    </message>
+    <message>
+        <source>outside: %1</source>
+        <translation>außerhalb: %1</translation>
+    </message>
+    <message>
+        <source>at %1 s</source>
+        <translation>bei %1 s</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 s</source>
+        <translation>von %1 bis %2 s</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>Wie diese Zahl zustande kam</translation>
+    </message>
+    <message>
+        <source>Previous result</source>
+        <translation>Voriges Ergebnis</translation>
+    </message>
+    <message>
+        <source>Next result</source>
+        <translation>Nächstes Ergebnis</translation>
+    </message>
+    <message>
+        <source>Choose a mark in the limit lanes, a part of the sentence or a row of the table: its place on the curve, its limits and its arithmetic stand here.</source>
+        <translation>Wählen Sie eine Marke in den Grenzbahnen, einen Teil des Satzes oder eine Zeile der Tabelle: Hier stehen dann die Stelle auf der Kurve, die Grenzen und die Rechnung.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>%1, board</source>
+        <translation>%1, Baugruppe</translation>
+    </message>
+    <message>
+        <source>Definition</source>
+        <translation>Definition</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1, Rev. %2</translation>
+    </message>
+    <message>
+        <source>Informative: it does not decide the verdict.</source>
+        <translation>Nur informativ: entscheidet nicht über das Urteil.</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>Uncertainty, %1</source>
+        <translation>Unsicherheit, %1</translation>
+    </message>
+    <message>
+        <source>Thermocouple %1</source>
+        <translation>Thermoelement %1</translation>
+    </message>
+    <message>
+        <source>Instrument %1</source>
+        <translation>Messgerät %1</translation>
+    </message>
+    <message>
+        <source>Noise of this trace</source>
+        <translation>Rauschen dieser Kurve</translation>
+    </message>
+    <message>
+        <source>Sampling</source>
+        <translation>Abtastung</translation>
+    </message>
+    <message>
+        <source>Combined, then U = 2u</source>
+        <translation>Zusammen, dann U = 2u</translation>
+    </message>
+    <message>
+        <source>Decision: guarded, w = U</source>
+        <translation>Entscheidung: mit Schutzband, w = U</translation>
+    </message>
+    <message>
+        <source>Decision: simple</source>
+        <translation>Entscheidung: einfach</translation>
+    </message>
+    <message>
+        <source>under 0.1 %</source>
+        <translation>unter 0,1 %</translation>
+    </message>
+    <message>
+        <source>over 99.9 %</source>
+        <translation>über 99,9 %</translation>
+    </message>
+    <message>
+        <source>Inside the limits with probability (JCGM 106)</source>
+        <translation>Innerhalb der Grenzen mit Wahrscheinlichkeit (JCGM 106)</translation>
+    </message>
+    <message>
+        <source>What being outside risks</source>
+        <translation>Was eine Verletzung riskiert</translation>
+    </message>
+    <message>
+        <source>Which zones set this result</source>
+        <translation>Welche Zonen dieses Ergebnis bestimmen</translation>
+    </message>
+    <message>
+        <source>Other zones together</source>
+        <translation>Andere Zonen zusammen</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::Document</name>
+    <message>
+        <source>pasted text</source>
+        <translation>eingefügter Text</translation>
+    </message>
+    <message>
+        <source>Close %1</source>
+        <translation>%1 schließen</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::EmptyPage</name>
+    <message>
+        <source>Sketch of the result</source>
+        <translation>Skizze des Ergebnisses</translation>
+    </message>
+    <message>
+        <source>Curves, zone strip and limit lanes stand here once a log is read.</source>
+        <translation>Kurven, Zonenleiste und Grenzbahnen stehen hier, sobald ein Log gelesen ist.</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>Kurven</translation>
+    </message>
+    <message>
+        <source>The window’s bands stand behind them; stretches that are out are marked.</source>
+        <translation>Dahinter stehen die Bänder des Prozessfensters; verletzte Stücke sind markiert.</translation>
+    </message>
+    <message>
+        <source>Zone strip</source>
+        <translation>Zonenleiste</translation>
+    </message>
+    <message>
+        <source>Where the board was at each moment.</source>
+        <translation>Wo die Baugruppe in jedem Moment war.</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>Grenzbahnen</translation>
+    </message>
+    <message>
+        <source>Every requirement, every thermocouple, with both limits always in the same place.</source>
+        <translation>Jede Anforderung, jedes Thermoelement, beide Grenzen immer an derselben Stelle.</translation>
+    </message>
+    <message>
+        <source>The verdict rests on the thermocouples, the window and the placement you give it: a qualified person confirms it before production. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>Das Urteil beruht auf den Thermoelementen, dem Prozessfenster und den Messstellen, die Sie angeben: Eine sachkundige Person bestätigt es vor der Fertigung. Heiße Flächen, laufendes Band, Flussmitteldämpfe: Sicherheitsregeln des Betriebs, örtliche Vorschriften und die Datenblätter der Hersteller gehen allem vor, was hier steht.</translation>
+    </message>
+    <message>
+        <source>Drop a thermocouple log here</source>
+        <translation>Thermoelement-Log hier ablegen</translation>
+    </message>
+    <message>
+        <source>Any text log, workbook or HTML table: comma, semicolon, tab or fixed columns; °C or °F; decimal point or comma. The file is read as it is and never changed.</source>
+        <translation>Jedes Text-Log, jede Arbeitsmappe oder HTML-Tabelle: Komma, Semikolon, Tabulator oder feste Spalten; °C oder °F; Dezimalpunkt oder -komma. Die Datei wird gelesen, wie sie ist, und nie geändert.</translation>
+    </message>
+    <message>
+        <source>Open a log…</source>
+        <translation>Log öffnen …</translation>
+    </message>
+    <message>
+        <source>Paste a log</source>
+        <translation>Log einfügen</translation>
+    </message>
+    <message>
+        <source>Look at the demo run</source>
+        <translation>Demo-Lauf ansehen</translation>
+    </message>
+    <message>
+        <source>It will be judged against</source>
+        <translation>Geprüft wird gegen</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Prozessfenster</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general. The paste’s own data sheet is the authority.</source>
+        <translation>Mitgelieferte Prozessfenster sind allgemein. Maßgeblich ist das Datenblatt der Paste.</translation>
+    </message>
+    <message>
+        <source>Oven and recipe</source>
+        <translation>Ofen und Rezept</translation>
+    </message>
+    <message>
+        <source>Optional. Needed for the zone strip and for the zones behind a result.</source>
+        <translation>Optional. Nötig für die Zonenleiste und für die Zonen hinter einem Ergebnis.</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Optional. Says what each thermocouple sits on.</source>
+        <translation>Optional. Sagt, worauf jedes Thermoelement sitzt.</translation>
+    </message>
+    <message>
+        <source>None chosen</source>
+        <translation>Nichts gewählt</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FileModel</name>
+    <message numerus="yes">
+        <source>%n row(s) more</source>
+        <translation>
+            <numerusform>%n weitere Zeile</numerusform>
+            <numerusform>%n weitere Zeilen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>kept as such</source>
+        <translation>nur aufbewahrt</translation>
+    </message>
+    <message>
+        <source>Channel %1</source>
+        <translation>Kanal %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FileTable</name>
+    <message>
+        <source>What stands in the file</source>
+        <translation>Was in der Datei steht</translation>
+    </message>
+    <message>
+        <source>Press a heading to take its column for something else</source>
+        <translation>Auf eine Überschrift drücken, um ihre Spalte anders zu verwenden</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::HelpWindow</name>
+    <message>
+        <source>Getting a log in</source>
+        <translation>Ein Log hereinholen</translation>
+    </message>
+    <message>
+        <source>Drop a file anywhere in the window, open it (Ctrl+O), or paste its text (Ctrl+Shift+V). It is read by its content; what was assumed stands in the status line and under Run, How the log was read, where it can be put right. The file itself is never changed.</source>
+        <translation>Eine Datei irgendwo im Fenster ablegen, öffnen (Strg+O) oder ihren Text einfügen (Strg+Umschalt+V). Sie wird nach ihrem Inhalt gelesen; was angenommen wurde, steht in der Statuszeile und unter Lauf, Wie das Log gelesen wurde, und lässt sich dort berichtigen. Die Datei selbst wird nie geändert.</translation>
+    </message>
+    <message>
+        <source>Sentence</source>
+        <translation>Satz</translation>
+    </message>
+    <message>
+        <source>The verdict first. Each underlined part leads to where it comes from: Tab goes through the parts, Enter follows one. F8 and Shift+F8 go to the next and previous result that is not a pass; Esc chooses nothing.</source>
+        <translation>Zuerst das Urteil. Jeder unterstrichene Teil führt dorthin, wo er herkommt: Tab geht durch die Teile, Eingabe folgt einem. F8 und Umschalt+F8 gehen zum nächsten und vorigen Ergebnis, das nicht bestanden ist; Esc wählt nichts.</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>Kurven</translation>
+    </message>
+    <message>
+        <source>Bands are the window’s; a stretch with a halo and barbs went out of it. The cursor reads all curves at a time and the place in the oven. Wheel zooms time, Ctrl+wheel temperature, drag moves, double click shows the whole run. Keys: left and right one sample, with Ctrl one zone, with Shift the view; up and down another thermocouple; + − 0 zoom and whole run; Alt+1 to 9 show or hide a curve, hottest first.</source>
+        <translation>Die Bänder sind die des Prozessfensters; ein Stück mit Hof und Querstrichen hat es verlassen. Der Zeiger liest alle Kurven zu einer Zeit und den Ort im Ofen. Rad zoomt die Zeit, Strg+Rad die Temperatur, Ziehen verschiebt, Doppelklick zeigt den ganzen Lauf. Tasten: links und rechts ein Messwert, mit Strg eine Zone, mit Umschalt die Ansicht; auf und ab ein anderes Thermoelement; + − 0 Zoom und ganzer Lauf; Alt+1 bis 9 zeigt oder verbirgt eine Kurve, die heißeste zuerst.</translation>
+    </message>
+    <message>
+        <source>Zone strip</source>
+        <translation>Zonenleiste</translation>
+    </message>
+    <message>
+        <source>Where the board was at each moment, with top and bottom setpoints. Hatched: a result outside its limits traces back here with 10 % or more.</source>
+        <translation>Wo die Baugruppe in jedem Moment war, mit Sollwerten oben und unten. Schraffiert: Ein verletztes Ergebnis geht zu 10 % oder mehr hierauf zurück.</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>Grenzbahnen</translation>
+    </message>
+    <message>
+        <source>One lane for each requirement, both limits at the same places in all of them, so that the same distance is the same margin. A mark is a thermocouple, the whisker its ± U, dots the guard band. Up and down another lane, left and right another thermocouple, Home and End hottest and coldest, Enter how the number came about, Ctrl+C the row as text, Ctrl+Shift+C the picture.</source>
+        <translation>Eine Bahn für jede Anforderung, beide Grenzen überall an denselben Stellen, sodass gleicher Abstand gleiche Reserve ist. Eine Marke ist ein Thermoelement, der Strich sein ± U, Punkte das Schutzband. Auf und ab andere Bahn, links und rechts anderes Thermoelement, Pos1 und Ende heißestes und kältestes, Eingabe wie die Zahl zustande kam, Strg+C die Zeile als Text, Strg+Umschalt+C das Bild.</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>A click on a heading sorts. Ctrl+F filters. Ctrl+C copies the chosen rows, or all, with headings for a spreadsheet.</source>
+        <translation>Ein Klick auf eine Überschrift sortiert. Strg+F filtert. Strg+C kopiert die gewählten Zeilen oder alle mit Überschriften für eine Tabellenkalkulation.</translation>
+    </message>
+    <message>
+        <source>How the log was read</source>
+        <translation>Wie das Log gelesen wurde</translation>
+    </message>
+    <message>
+        <source>Each line at the right was found in the file or assumed. Choose another reading and everything follows at once; Ctrl+Z takes it back. A reading can be kept for logs of the same shape.</source>
+        <translation>Jede Zeile rechts wurde in der Datei gefunden oder angenommen. Wählen Sie eine andere Lesart, und alles folgt sofort; Strg+Z nimmt es zurück. Eine Lesart kann für Logs derselben Form behalten werden.</translation>
+    </message>
+    <message>
+        <source>Editing a window</source>
+        <translation>Ein Prozessfenster bearbeiten</translation>
+    </message>
+    <message>
+        <source>Limits are checked while they are typed and the run is judged anew. Saving makes a new revision in a new file; nothing is overwritten.</source>
+        <translation>Grenzen werden beim Tippen geprüft und der Lauf neu beurteilt. Speichern macht eine neue Revision in einer neuen Datei; nichts wird überschrieben.</translation>
+    </message>
+    <message>
+        <source>Keys everywhere</source>
+        <translation>Tasten überall</translation>
+    </message>
+    <message>
+        <source>F6, Shift+F6 next and previous part · F9 panel at the right · Ctrl+Z, Ctrl+Shift+Z undo and redo · Ctrl+O open · Ctrl+Shift+V paste a log · Ctrl+W close the log · Ctrl+PgUp, Ctrl+PgDown previous and next run · F1 this help.</source>
+        <translation>F6, Umschalt+F6 nächster und voriger Teil · F9 Bereich rechts · Strg+Z, Strg+Umschalt+Z rückgängig und wiederholen · Strg+O öffnen · Strg+Umschalt+V Log einfügen · Strg+W Log schließen · Strg+Bild auf, Strg+Bild ab voriger und nächster Lauf · F1 diese Hilfe.</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Analyser for reflow thermal profiles. Free software under the GNU General Public License, version 3 or later; it comes without any warranty.&lt;/p&gt;&lt;p&gt;What it shows is computed from the log, the window and the placement you give it. A qualified person confirms every change of setpoints with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here. Windows shipped with the program are general; the paste’s own data sheet is the authority.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Auswertung von Temperaturprofilen beim Reflow-Löten. Freie Software unter der GNU General Public License, Version 3 oder später; ohne jede Gewährleistung.&lt;/p&gt;&lt;p&gt;Was es zeigt, ist aus dem Log, dem Prozessfenster und den Messstellen berechnet, die Sie angeben. Eine sachkundige Person bestätigt jede Änderung von Sollwerten vor der Fertigung mit einem Messlauf, innerhalb der Grenzwerte von Paste, Bauteilen, Leiterplatte und Ofen. Heiße Flächen, laufendes Band, Flussmitteldämpfe: Sicherheitsregeln des Betriebs, örtliche Vorschriften und die Datenblätter der Hersteller gehen allem vor, was hier steht. Mitgelieferte Prozessfenster sind allgemein; maßgeblich ist das Datenblatt der Paste.&lt;/p&gt;</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ImportPage</name>
+    <message>
+        <source>What stands in the file</source>
+        <translation>Was in der Datei steht</translation>
+    </message>
+    <message>
+        <source>Channels</source>
+        <translation>Kanäle</translation>
+    </message>
+    <message>
+        <source>Known once the log can be read</source>
+        <translation>Bekannt, sobald das Log gelesen werden kann</translation>
+    </message>
+    <message>
+        <source>%1, %2 bytes, SHA-256 %3…%4</source>
+        <translation>%1, %2 Bytes, SHA-256 %3…%4</translation>
+    </message>
+    <message>
+        <source>Placements come from the board %1</source>
+        <translation>Messstellen kommen von der Baugruppe %1</translation>
+    </message>
+    <message>
+        <source>Take column %1 for the time</source>
+        <translation>Spalte %1 als Zeit nehmen</translation>
+    </message>
+    <message>
+        <source>Take column %1 for a thermocouple</source>
+        <translation>Spalte %1 als Thermoelement nehmen</translation>
+    </message>
+    <message>
+        <source>Do not judge column %1</source>
+        <translation>Spalte %1 nicht beurteilen</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::MainWindow</name>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;Open a log…</source>
+        <translation>Log ö&amp;ffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Paste a log</source>
+        <translation>Log ein&amp;fügen</translation>
+    </message>
+    <message>
+        <source>&amp;Recent logs</source>
+        <translation>&amp;Letzte Logs</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;demo run</source>
+        <translation>&amp;Demo-Lauf ansehen</translation>
+    </message>
+    <message>
+        <source>&amp;Close this log</source>
+        <translation>Dieses Log &amp;schließen</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;table</source>
+        <translation>&amp;Tabelle kopieren</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;picture</source>
+        <translation>B&amp;ild kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;Find in the table</source>
+        <translation>In der Tabelle &amp;suchen</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>Ver&amp;größern</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>Ver&amp;kleinern</translation>
+    </message>
+    <message>
+        <source>&amp;Whole run</source>
+        <translation>&amp;Ganzer Lauf</translation>
+    </message>
+    <message>
+        <source>&amp;Raw samples</source>
+        <translation>&amp;Rohwerte</translation>
+    </message>
+    <message>
+        <source>&amp;How this number came about</source>
+        <translation>&amp;Wie diese Zahl zustande kam</translation>
+    </message>
+    <message>
+        <source>&amp;Next result that is not a pass</source>
+        <translation>&amp;Nächstes Ergebnis, das nicht bestanden ist</translation>
+    </message>
+    <message>
+        <source>&amp;Previous result that is not a pass</source>
+        <translation>&amp;Voriges Ergebnis, das nicht bestanden ist</translation>
+    </message>
+    <message>
+        <source>Choose nothin&amp;g</source>
+        <translation>Nichts &amp;wählen</translation>
+    </message>
+    <message>
+        <source>Next pa&amp;rt</source>
+        <translation>Nä&amp;chster Teil</translation>
+    </message>
+    <message>
+        <source>Previous p&amp;art</source>
+        <translation>V&amp;origer Teil</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature in</source>
+        <translation>&amp;Temperatur in</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>&amp;Speed in</source>
+        <translation>Geschwin&amp;digkeit in</translation>
+    </message>
+    <message>
+        <source>mm/min</source>
+        <translation>mm/min</translation>
+    </message>
+    <message>
+        <source>cm/min</source>
+        <translation>cm/min</translation>
+    </message>
+    <message>
+        <source>in/min</source>
+        <translation>in/min</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>S&amp;prache</translation>
+    </message>
+    <message>
+        <source>As the &amp;system says</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>&amp;Lauf</translation>
+    </message>
+    <message>
+        <source>&amp;Next run</source>
+        <translation>&amp;Nächster Lauf</translation>
+    </message>
+    <message>
+        <source>&amp;Previous run</source>
+        <translation>&amp;Voriger Lauf</translation>
+    </message>
+    <message>
+        <source>&amp;How the log was read</source>
+        <translation>&amp;Wie das Log gelesen wurde</translation>
+    </message>
+    <message>
+        <source>&amp;Edit the window</source>
+        <translation>Prozessfenster &amp;bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Oven</source>
+        <translation>&amp;Ofen</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Help on what has the focus</source>
+        <translation>&amp;Hilfe zu dem, was den Fokus hat</translation>
+    </message>
+    <message>
+        <source>&amp;About Ovenwright</source>
+        <translation>Ü&amp;ber Ovenwright</translation>
+    </message>
+    <message>
+        <source>About Ovenwright</source>
+        <translation>Über Ovenwright</translation>
+    </message>
+    <message>
+        <source>&amp;Forget these</source>
+        <translation>Diese &amp;vergessen</translation>
+    </message>
+    <message>
+        <source>Open logs</source>
+        <translation>Logs öffnen</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Nothing was pasted.</source>
+        <translation>Nichts wurde eingefügt.</translation>
+    </message>
+    <message>
+        <source>The clipboard holds no text and no file.</source>
+        <translation>Die Zwischenablage enthält weder Text noch Datei.</translation>
+    </message>
+    <message>
+        <source>The demo run cannot be opened.</source>
+        <translation>Der Demo-Lauf kann nicht geöffnet werden.</translation>
+    </message>
+    <message>
+        <source>The table is on the clipboard, with headings.</source>
+        <translation>Die Tabelle ist mit Überschriften in der Zwischenablage.</translation>
+    </message>
+    <message>
+        <source>The picture is on the clipboard.</source>
+        <translation>Das Bild ist in der Zwischenablage.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Drop a log anywhere in this window</source>
+        <translation>Ein Log irgendwo in diesem Fenster ablegen</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfen</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
+    </message>
+    <message>
+        <source>Ovenwright</source>
+        <translation>Ovenwright</translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation>Bereit</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 rows, every %3 s, %n channel(s)</source>
+        <translation>
+            <numerusform>%1: %2 Zeilen, alle %3 s, %n Kanal</numerusform>
+            <numerusform>%1: %2 Zeilen, alle %3 s, %n Kanäle</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>oven entry found at %1 s</source>
+        <translation>Ofeneintritt gefunden bei %1 s</translation>
+    </message>
+    <message>
+        <source>oven entry given at %1 s</source>
+        <translation>Ofeneintritt angegeben bei %1 s</translation>
+    </message>
+    <message>
+        <source>decimal %1</source>
+        <translation>Dezimalzeichen %1</translation>
+    </message>
+    <message>
+        <source>Read as: %1</source>
+        <translation>Gelesen als: %1</translation>
+    </message>
+    <message>
+        <source>Decision rule: guarded, w = U</source>
+        <translation>Entscheidungsregel: mit Schutzband, w = U</translation>
+    </message>
+    <message>
+        <source>Decision rule: simple</source>
+        <translation>Entscheidungsregel: einfach</translation>
+    </message>
+    <message>
+        <source>Please note.</source>
+        <comment>before warnings</comment>
+        <translation>Bitte beachten.</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <translation>Ausblenden</translation>
+    </message>
+    <message>
+        <source>%1 was not read.</source>
+        <translation>%1 wurde nicht gelesen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more could not be read: %1.</source>
+        <translation>
+            <numerusform>%n weiteres konnte nicht gelesen werden: %1.</numerusform>
+            <numerusform>%n weitere konnten nicht gelesen werden: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Read it without the board</source>
+        <translation>Ohne die Baugruppe lesen</translation>
+    </message>
+    <message>
+        <source>Read it without the oven</source>
+        <translation>Ohne den Ofen lesen</translation>
+    </message>
+    <message>
+        <source>Show the line</source>
+        <translation>Zeile zeigen</translation>
+    </message>
+    <message>
+        <source>Read it another way</source>
+        <translation>Anders lesen</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Open another log…</source>
+        <translation>Anderes Log öffnen …</translation>
+    </message>
+    <message>
+        <source>Not judged.</source>
+        <translation>Nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>Undo this change</source>
+        <translation>Diese Änderung zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ProfileMenus</name>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1, Rev. %2</translation>
+    </message>
+    <message>
+        <source>%1, changed</source>
+        <translation>%1, geändert</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>&amp;Window</source>
+        <translation>&amp;Prozessfenster</translation>
+    </message>
+    <message>
+        <source>&amp;Board</source>
+        <translation>&amp;Baugruppe</translation>
+    </message>
+    <message>
+        <source>&amp;Oven and recipe</source>
+        <translation>&amp;Ofen und Rezept</translation>
+    </message>
+    <message>
+        <source>Judge &amp;also against</source>
+        <translation>A&amp;uch prüfen gegen</translation>
+    </message>
+    <message>
+        <source>No longer against %1</source>
+        <translation>Nicht mehr gegen %1</translation>
+    </message>
+    <message>
+        <source>&amp;Edit this window</source>
+        <translation>Dieses Prozessfenster &amp;bearbeiten</translation>
+    </message>
+    <message>
+        <source>Open a window &amp;file…</source>
+        <translation>Prozessfenster-&amp;Datei öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a window</source>
+        <translation>Prozessfenster öffnen</translation>
+    </message>
+    <message>
+        <source>Open a board &amp;file…</source>
+        <translation>Baugruppen-&amp;Datei öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a board</source>
+        <translation>Baugruppe öffnen</translation>
+    </message>
+    <message>
+        <source>Open a recipe &amp;file…</source>
+        <translation>Rezept-&amp;Datei öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a recipe</source>
+        <translation>Rezept öffnen</translation>
+    </message>
+    <message>
+        <source>Open an oven &amp;file and a recipe…</source>
+        <translation>Ofen-Datei &amp;und Rezept öffnen …</translation>
+    </message>
+    <message>
+        <source>Open an oven</source>
+        <translation>Ofen öffnen</translation>
+    </message>
+    <message>
+        <source>Open a recipe of this oven</source>
+        <translation>Rezept dieses Ofens öffnen</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml);;All files (*)</source>
+        <translation>TOML-Dateien (*.toml);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1, line %2: </source>
+        <translation>%1, Zeile %2: </translation>
+    </message>
+    <message>
+        <source>Open the file</source>
+        <translation>Datei öffnen</translation>
+    </message>
+    <message>
+        <source>Not judged anew: this window cannot be used.</source>
+        <translation>Nicht neu beurteilt: Dieses Prozessfenster kann nicht verwendet werden.</translation>
+    </message>
+    <message>
+        <source>Judge also against %1</source>
+        <translation>Auch gegen %1 prüfen</translation>
+    </message>
+    <message>
+        <source>Choose the window %1</source>
+        <translation>Prozessfenster %1 wählen</translation>
+    </message>
+    <message>
+        <source>No longer judge against %1</source>
+        <translation>Nicht mehr gegen %1 prüfen</translation>
+    </message>
+    <message>
+        <source>Choose no board</source>
+        <translation>Keine Baugruppe wählen</translation>
+    </message>
+    <message>
+        <source>This board cannot be used.</source>
+        <translation>Diese Baugruppe kann nicht verwendet werden.</translation>
+    </message>
+    <message>
+        <source>Choose the board %1</source>
+        <translation>Baugruppe %1 wählen</translation>
+    </message>
+    <message>
+        <source>Choose no oven</source>
+        <translation>Keinen Ofen wählen</translation>
+    </message>
+    <message>
+        <source>This oven cannot be used.</source>
+        <translation>Dieser Ofen kann nicht verwendet werden.</translation>
+    </message>
+    <message>
+        <source>This recipe cannot be used.</source>
+        <translation>Dieses Rezept kann nicht verwendet werden.</translation>
+    </message>
+    <message>
+        <source>This recipe does not fit the oven.</source>
+        <translation>Dieses Rezept passt nicht zum Ofen.</translation>
+    </message>
+    <message>
+        <source>Choose the recipe %1</source>
+        <translation>Rezept %1 wählen</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ReadingPanel</name>
+    <message>
+        <source>How the log was read</source>
+        <translation>Wie das Log gelesen wurde</translation>
+    </message>
+    <message>
+        <source>Read logs laid out like this the same way</source>
+        <translation>Logs dieser Form genauso lesen</translation>
+    </message>
+    <message>
+        <source>Use this reading</source>
+        <translation>So lesen</translation>
+    </message>
+    <message>
+        <source>Back to what was found</source>
+        <translation>Zurück zum Gefundenen</translation>
+    </message>
+    <message>
+        <source>Export the layout…</source>
+        <translation>Layout exportieren …</translation>
+    </message>
+    <message>
+        <source>Encoding</source>
+        <translation>Zeichensatz</translation>
+    </message>
+    <message>
+        <source>Separator</source>
+        <translation>Trennzeichen</translation>
+    </message>
+    <message>
+        <source>Decimal sign</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>Header</source>
+        <translation>Kopfzeile</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Order of the date</source>
+        <translation>Reihenfolge im Datum</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>Ofeneintritt</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>Oven entry, seconds on the log’s clock</source>
+        <translation>Ofeneintritt, Sekunden auf der Uhr des Logs</translation>
+    </message>
+    <message>
+        <source>What was found and assumed</source>
+        <translation>Was gefunden und angenommen wurde</translation>
+    </message>
+    <message>
+        <source>Layout &amp;name</source>
+        <translation>&amp;Name des Layouts</translation>
+    </message>
+    <message>
+        <source>Layout name</source>
+        <translation>Name des Layouts</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n line(s) before it are kept as notes.</source>
+        <translation>
+            <numerusform>Die Zeile davor ist als Notiz aufbewahrt.</numerusform>
+            <numerusform>Die %n Zeilen davor sind als Notizen aufbewahrt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 s a row.</source>
+        <translation>%1 s je Zeile.</translation>
+    </message>
+    <message>
+        <source>Not found. Without an oven, times stay on the log’s own clock.</source>
+        <translation>Nicht gefunden. Ohne Ofen bleiben die Zeiten auf der Uhr des Logs.</translation>
+    </message>
+    <message>
+        <source>Not found in this log: it can be given.</source>
+        <translation>In diesem Log nicht gefunden: Er kann angegeben werden.</translation>
+    </message>
+    <message>
+        <source>Given. The plot and the zone strip count from it.</source>
+        <translation>Angegeben. Kurven und Zonenleiste zählen ab hier.</translation>
+    </message>
+    <message>
+        <source>Found from the curves, ± %1 s. The plot and the zone strip count from it.</source>
+        <translation>Aus den Kurven gefunden, ± %1 s. Kurven und Zonenleiste zählen ab hier.</translation>
+    </message>
+    <message>
+        <source>Found from the log</source>
+        <translation>Im Log gefunden</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation>Angegeben</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>assumed; %1</source>
+        <translation>angenommen; %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n cell(s) without a reading</source>
+        <translation>
+            <numerusform>%1: %n Zelle ohne Messwert</numerusform>
+            <numerusform>%1: %n Zellen ohne Messwert</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>changed by you</source>
+        <translation>von Ihnen geändert</translation>
+    </message>
+    <message>
+        <source>Found from the content</source>
+        <translation>Aus dem Inhalt gefunden</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>noch nicht gelesen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>The layout was not kept.</source>
+        <translation>Das Layout wurde nicht behalten.</translation>
+    </message>
+    <message>
+        <source>Logs of this shape are read by the layout %1.</source>
+        <translation>Logs dieser Form werden mit dem Layout %1 gelesen.</translation>
+    </message>
+    <message>
+        <source>Export the layout</source>
+        <translation>Layout exportieren</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>TOML-Dateien (*.toml)</translation>
+    </message>
+    <message>
+        <source>The layout was not exported.</source>
+        <translation>Das Layout wurde nicht exportiert.</translation>
+    </message>
+    <message>
+        <source>The layout is in %1.</source>
+        <translation>Das Layout ist in %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ResultsModel</name>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>Anforderung</translation>
+    </message>
+    <message>
+        <source>Placement</source>
+        <translation>Messstelle</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>± U</source>
+        <translation>± U</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Untere Grenze</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Obere Grenze</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>Probability inside</source>
+        <translation>Wahrscheinlichkeit innerhalb</translation>
+    </message>
+    <message>
+        <source>From, s</source>
+        <translation>Von, s</translation>
+    </message>
+    <message>
+        <source>To, s</source>
+        <translation>Bis, s</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zonen</translation>
+    </message>
+    <message>
+        <source>Source of the limit</source>
+        <translation>Quelle der Grenze</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>Baugruppe</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ResultsTable</name>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::Screenshot</name>
+    <message>
+        <source>a large log</source>
+        <translation>ein großes Log</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ShareBars</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Shares of the zones</source>
+        <translation>Anteile der Zonen</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zone %1</translation>
+    </message>
+    <message>
+        <source>Zone %1, top</source>
+        <translation>Zone %1, oben</translation>
+    </message>
+    <message>
+        <source>Zone %1, bottom</source>
+        <translation>Zone %1, unten</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WindowModel</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Remove a requirement</source>
+        <translation>Anforderung entfernen</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WindowPage</name>
+    <message>
+        <source>Add a requirement</source>
+        <translation>Anforderung hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove this requirement</source>
+        <translation>Diese Anforderung entfernen</translation>
+    </message>
+    <message>
+        <source>Save as a new revision</source>
+        <translation>Als neue Revision speichern</translation>
+    </message>
+    <message>
+        <source>Back to the result</source>
+        <translation>Zurück zum Ergebnis</translation>
+    </message>
+    <message>
+        <source>Requirements</source>
+        <translation>Anforderungen</translation>
+    </message>
+    <message>
+        <source>New revision</source>
+        <translation>Neue Revision</translation>
+    </message>
+    <message>
+        <source>Re&amp;vision</source>
+        <translation>Re&amp;vision</translation>
+    </message>
+    <message>
+        <source>simple</source>
+        <translation>einfach</translation>
+    </message>
+    <message>
+        <source>guarded, w = U</source>
+        <translation>mit Schutzband, w = U</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Window being edited</source>
+        <translation>Prozessfenster in Bearbeitung</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Alloy</source>
+        <translation>&amp;Legierung</translation>
+    </message>
+    <message>
+        <source>&amp;Liquidus, °C</source>
+        <translation>L&amp;iquidus, °C</translation>
+    </message>
+    <message>
+        <source>&amp;Solidus, °C</source>
+        <translation>&amp;Solidus, °C</translation>
+    </message>
+    <message>
+        <source>&amp;Decision rule</source>
+        <translation>&amp;Entscheidungsregel</translation>
+    </message>
+    <message>
+        <source>&amp;Classification for Tc</source>
+        <translation>&amp;Klassifizierung für Tc</translation>
+    </message>
+    <message>
+        <source>&amp;Thermocouple</source>
+        <translation>&amp;Thermoelement</translation>
+    </message>
+    <message>
+        <source>&amp;Instrument, ± °C</source>
+        <translation>&amp;Messgerät, ± °C</translation>
+    </message>
+    <message>
+        <source>Name of the window</source>
+        <translation>Name des Prozessfensters</translation>
+    </message>
+    <message>
+        <source>Alloy</source>
+        <translation>Legierung</translation>
+    </message>
+    <message>
+        <source>Liquidus</source>
+        <translation>Liquidus</translation>
+    </message>
+    <message>
+        <source>Solidus</source>
+        <translation>Solidus</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>Thermoelement</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>Decision rule</source>
+        <translation>Entscheidungsregel</translation>
+    </message>
+    <message>
+        <source>Classification for Tc</source>
+        <translation>Klassifizierung für Tc</translation>
+    </message>
+    <message>
+        <source>±%1 °C</source>
+        <translation>±%1 °C</translation>
+    </message>
+    <message>
+        <source>Every rule for windows is met.</source>
+        <translation>Alle Regeln für Prozessfenster sind eingehalten.</translation>
+    </message>
+    <message>
+        <source>The window was not saved.</source>
+        <translation>Das Prozessfenster wurde nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>Saved as revision %1: %2</source>
+        <translation>Gespeichert als Revision %1: %2</translation>
+    </message>
+    <message>
+        <source>Save revision %1</source>
+        <translation>Revision %1 speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::BoardPicture</name>
+    <message>
+        <source>Board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Choose a board to see where each thermocouple sits</source>
+        <translation>Baugruppe wählen, um zu sehen, wo jedes Thermoelement sitzt</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::LimitLanes</name>
+    <message>
+        <source>Limit lanes</source>
+        <translation>Grenzbahnen</translation>
+    </message>
+    <message>
+        <source>One row for each requirement, one cell for each thermocouple.</source>
+        <translation>Eine Zeile für jede Anforderung, eine Zelle für jedes Thermoelement.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>requirement and its note</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::ZoneStrip</name>
+    <message>
+        <source>Zone strip</source>
+        <translation>Zonenleiste</translation>
+    </message>
+    <message>
+        <source>no setpoint</source>
+        <translation>kein Sollwert</translation>
+    </message>
+    <message>
+        <source>top %1, bottom %2</source>
+        <translation>oben %1, unten %2</translation>
+    </message>
+    <message>
+        <source>Zone %1: %2</source>
+        <translation>Zone %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3 s from oven entry, %4 to %5 s on the log</source>
+        <comment>a placement in a zone</comment>
+        <translation>%1 von %2 bis %3 s ab Ofeneintritt, %4 bis %5 s im Log</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,2589 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es">
+<context>
+    <name>CurvePlot</name>
+    <message>
+        <source>Hottest to coldest, peak %1</source>
+        <translation>De más caliente a más frío, pico en %1</translation>
+    </message>
+    <message>
+        <source>At %1 s</source>
+        <translation>A los %1 s</translation>
+    </message>
+    <message>
+        <source>At %1 s, zone %2, %3 mm</source>
+        <translation>A los %1 s, zona %2, %3 mm</translation>
+    </message>
+    <message>
+        <source>At %1 s, %2 mm</source>
+        <translation>A los %1 s, %2 mm</translation>
+    </message>
+</context>
+<context>
+    <name>DropFrame</name>
+    <message numerus="yes">
+        <source>Drop to read %n log(s)</source>
+        <translation>
+            <numerusform>Soltar para leer %n registro</numerusform>
+            <numerusform>Soltar para leer %n registros</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Notice</name>
+    <message>
+        <source>Line %1, column %2: </source>
+        <translation>Línea %1, columna %2: </translation>
+    </message>
+    <message>
+        <source>Line %1: </source>
+        <translation>Línea %1: </translation>
+    </message>
+    <message>
+        <source>found “%1”, expected %2</source>
+        <translation>se encontró «%1», se esperaba %2</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingChoices</name>
+    <message>
+        <source>seconds</source>
+        <translation>segundos</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>milisegundos</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>minutos</translation>
+    </message>
+    <message>
+        <source>clock m:s</source>
+        <translation>reloj m:s</translation>
+    </message>
+    <message>
+        <source>clock h:m:s</source>
+        <translation>reloj h:m:s</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>fecha y hora</translation>
+    </message>
+    <message>
+        <source>serial days</source>
+        <translation>días de serie</translation>
+    </message>
+    <message>
+        <source>seconds since 1970</source>
+        <translation>segundos desde 1970</translation>
+    </message>
+    <message>
+        <source>number of the row</source>
+        <translation>número de fila</translation>
+    </message>
+    <message>
+        <source>Comma</source>
+        <translation>Coma</translation>
+    </message>
+    <message>
+        <source>Semicolon</source>
+        <translation>Punto y coma</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tabulador</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Barra vertical</translation>
+    </message>
+    <message>
+        <source>Blanks</source>
+        <translation>Espacios</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punto</translation>
+    </message>
+    <message>
+        <source>mV</source>
+        <translation>mV</translation>
+    </message>
+    <message>
+        <source>Day, month, year</source>
+        <translation>Día, mes, año</translation>
+    </message>
+    <message>
+        <source>Month, day, year</source>
+        <translation>Mes, día, año</translation>
+    </message>
+    <message>
+        <source>Year, month, day</source>
+        <translation>Año, mes, día</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Línea %1</translation>
+    </message>
+    <message>
+        <source>Columns %1</source>
+        <translation>Columnas %1</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Columna %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>Scene</name>
+    <message>
+        <source>%1 (TL)</source>
+        <comment>temperature of the liquidus</comment>
+        <translation>%1 (TL)</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <translation>%1 %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3, limit %4</source>
+        <translation>%1 %2 %3, límite %4</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+</context>
+<context>
+    <name>SentenceStates</name>
+    <message>
+        <source>No run is open. The result will stand here as one sentence.</source>
+        <translation>No hay ninguna pasada abierta. El resultado aparecerá aquí en una frase.</translation>
+    </message>
+    <message>
+        <source>Each part of it leads to the place on the curve, the limit and the oven zones it came from.</source>
+        <translation>Cada parte lleva al punto de la curva, al límite y a las zonas del horno de donde procede.</translation>
+    </message>
+    <message>
+        <source>%1 rows so far</source>
+        <translation>%1 filas hasta ahora</translation>
+    </message>
+    <message>
+        <source>Reading </source>
+        <translation>Leyendo </translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>Leyendo %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n warning(s)</source>
+        <translation>
+            <numerusform>%n aviso</numerusform>
+            <numerusform>%n avisos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The unit was assumed in reading the log.</source>
+        <translation>La unidad se supuso al leer el registro.</translation>
+    </message>
+    <message>
+        <source>The time was assumed in reading the log.</source>
+        <translation>El tiempo se supuso al leer el registro.</translation>
+    </message>
+    <message>
+        <source>The order of the date was assumed in reading the log.</source>
+        <translation>El orden de la fecha se supuso al leer el registro.</translation>
+    </message>
+    <message>
+        <source>The decimal sign was assumed in reading the log.</source>
+        <translation>El signo decimal se supuso al leer el registro.</translation>
+    </message>
+    <message>
+        <source>The type of thermocouple was assumed in reading the log.</source>
+        <translation>El tipo de termopar se supuso al leer el registro.</translation>
+    </message>
+    <message>
+        <source>The cold junction was assumed in reading the log.</source>
+        <translation>La unión fría se supuso al leer el registro.</translation>
+    </message>
+    <message>
+        <source>Something was assumed in reading the log.</source>
+        <translation>Algo se supuso al leer el registro.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 rows in %n channel(s).</source>
+        <translation>
+            <numerusform>%1 filas en %n canal.</numerusform>
+            <numerusform>%1 filas en %n canales.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Times count from oven entry, %1 s after the first row.</source>
+        <translation>Los tiempos cuentan desde la entrada al horno, %1 s tras la primera fila.</translation>
+    </message>
+    <message>
+        <source>Nothing has been changed in the file. Corrections take effect at once and can be undone.</source>
+        <translation>Nada se ha cambiado en el archivo. Las correcciones surten efecto al instante y pueden deshacerse.</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s desde la entrada</translation>
+    </message>
+    <message>
+        <source>s on the log&apos;s clock</source>
+        <translation>s en el reloj del registro</translation>
+    </message>
+    <message>
+        <source>%1, revision %2</source>
+        <translation>%1, revisión %2</translation>
+    </message>
+    <message>
+        <source>thermocouple %1</source>
+        <translation>termopar %1</translation>
+    </message>
+    <message>
+        <source>%1, instrument %2, U = 2u</source>
+        <translation>%1, instrumento %2, U = 2u</translation>
+    </message>
+    <message>
+        <source>found from the curves</source>
+        <translation>hallada en las curvas</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation>indicada</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 s on the log&apos;s clock, %3</source>
+        <translation>%1 ± %2 s en el reloj del registro, %3</translation>
+    </message>
+    <message>
+        <source>lower limit by part</source>
+        <translation>límite inferior por pieza</translation>
+    </message>
+    <message>
+        <source>upper limit by part</source>
+        <translation>límite superior por pieza</translation>
+    </message>
+    <message>
+        <source>Guarded, w = U (ILAC-G8:09/2019)</source>
+        <translation>Con banda de guarda, w = U (ILAC-G8:09/2019)</translation>
+    </message>
+    <message>
+        <source>Simple: inside the limits, limits included</source>
+        <translation>Simple: dentro de los límites, límites incluidos</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>A suggested or changed recipe is a prediction: a qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>Una receta sugerida o modificada es una predicción: una persona cualificada la confirma con una pasada instrumentada antes de producir, dentro de los valores admisibles de la pasta, los componentes, la placa y el horno.</translation>
+    </message>
+    <message>
+        <source>Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>Superficies calientes, transportador en marcha, humos de fundente: las normas de seguridad del lugar, los códigos locales y las hojas de datos de los fabricantes prevalecen sobre todo lo que se muestra aquí.</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general; the paste’s own data sheet is the authority.</source>
+        <translation>Las ventanas incluidas son generales; la hoja de datos de la pasta es la autoridad.</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Ventana</translation>
+    </message>
+    <message>
+        <source>%1, assumed</source>
+        <translation>%1, supuesta</translation>
+    </message>
+    <message>
+        <source>Decision rule</source>
+        <translation>Regla de decisión</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Incertidumbre</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Horno</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Receta</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Número de serie</translation>
+    </message>
+    <message>
+        <source>Operator</source>
+        <translation>Operador</translation>
+    </message>
+    <message>
+        <source>Run at</source>
+        <translation>Fecha de la pasada</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>Entrada al horno</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Registro archivado</translation>
+    </message>
+    <message>
+        <source>%1, number %2 of its chain</source>
+        <translation>%1, número %2 de su cadena</translation>
+    </message>
+    <message>
+        <source>Chain</source>
+        <translation>Cadena</translation>
+    </message>
+    <message>
+        <source>%1: %2 records, head %3</source>
+        <translation>%1: %2 registros, cabeza %3</translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation>Juzgado por</translation>
+    </message>
+    <message>
+        <source>%1; %2 bytes</source>
+        <translation>%1; %2 bytes</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>Lote %1</translation>
+    </message>
+    <message>
+        <source>Thermal profile</source>
+        <translation>Perfil térmico</translation>
+    </message>
+    <message>
+        <source>Thermal profile, %1</source>
+        <translation>Perfil térmico, %1</translation>
+    </message>
+    <message>
+        <source>Run %1 of %2 in the log</source>
+        <translation>Pasada %1 de %2 del registro</translation>
+    </message>
+    <message>
+        <source>behind ± stands the expanded uncertainty U = 2u (about 95 %), from thermocouple, instrument, noise and sampling (JCGM 100). How a bead is attached, and how runs of the oven differ, is not in it.</source>
+        <translation>tras ± figura la incertidumbre expandida U = 2u (aprox. 95 %), de termopar, instrumento, ruido y muestreo (JCGM 100). No incluye la fijación de la perla ni la variación entre pasadas del horno.</translation>
+    </message>
+    <message>
+        <source>Guarded</source>
+        <translation>Con banda de guarda</translation>
+    </message>
+    <message>
+        <source>pass: clear of the limits by U or more; conditional: within U of a limit, inside (pass) or outside (fail); fail: outside by more than U.</source>
+        <translation>cumple: a U o más de los límites; con reserva: a menos de U de un límite, dentro (cumple) o fuera (no cumple); no cumple: fuera por más de U.</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Límites</translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation>Fuentes</translation>
+    </message>
+    <message>
+        <source>Read as</source>
+        <translation>Leído como</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Supuesto</translation>
+    </message>
+    <message>
+        <source>Faults, on the log’s clock</source>
+        <translation>Fallos, en el reloj del registro</translation>
+    </message>
+    <message>
+        <source>%1 may be wrong: %2</source>
+        <translation>%1 puede ser erróneo: %2</translation>
+    </message>
+    <message>
+        <source>To note</source>
+        <translation>A tener en cuenta</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Registro</translation>
+    </message>
+    <message>
+        <source>Checked by, date</source>
+        <translation>Comprobado por, fecha</translation>
+    </message>
+    <message>
+        <source>Released by, date</source>
+        <translation>Aprobado por, fecha</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Observaciones</translation>
+    </message>
+    <message>
+        <source>Temperature over time</source>
+        <translation>Temperatura en el tiempo</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>Carriles de límites</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>Termopar</translation>
+    </message>
+    <message>
+        <source>Smallest</source>
+        <translation>Mínimo</translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <translation>margen</translation>
+    </message>
+    <message>
+        <source>On the next page</source>
+        <translation>En la página siguiente</translation>
+    </message>
+    <message>
+        <source>Made %1 from the archive</source>
+        <translation>Generado %1 desde el archivo</translation>
+    </message>
+    <message>
+        <source>Made %1</source>
+        <translation>Generado %1</translation>
+    </message>
+    <message>
+        <source>limit lanes</source>
+        <translation>carriles de límites</translation>
+    </message>
+    <message>
+        <source>results by thermocouple</source>
+        <translation>resultados por termopar</translation>
+    </message>
+    <message>
+        <source>limits, sources and how the log was read</source>
+        <translation>límites, fuentes y cómo se leyó el registro</translation>
+    </message>
+    <message>
+        <source>%1, continued from page 1: %2</source>
+        <translation>%1, continuación de la página 1: %2</translation>
+    </message>
+    <message>
+        <source>Limits, sources and how the log was read</source>
+        <translation>Límites, fuentes y cómo se leyó el registro</translation>
+    </message>
+</context>
+<context>
+    <name>Sparkline</name>
+    <message>
+        <source>Course of %1</source>
+        <translation>Curso de %1</translation>
+    </message>
+</context>
+<context>
+    <name>WindowEditor</name>
+    <message>
+        <source>“%1” is no limit: expected a number, or Tc, Tc-5</source>
+        <translation>«%1» no es un límite: se espera un número, o Tc, Tc-5</translation>
+    </message>
+    <message>
+        <source>“%1” is no parameter: expected a name, = and a value</source>
+        <translation>«%1» no es un parámetro: se espera nombre, = y valor</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>Requisito</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Magnitud</translation>
+    </message>
+    <message>
+        <source>Parameters</source>
+        <translation>Parámetros</translation>
+    </message>
+    <message>
+        <source>Applies to</source>
+        <translation>Se aplica a</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Cara</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Límite inferior</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Límite superior</translation>
+    </message>
+    <message>
+        <source>Required</source>
+        <translation>Obligatorio</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>“%1” is no measure</source>
+        <translation>«%1» no es una magnitud</translation>
+    </message>
+</context>
+<context>
+    <name>Wording</name>
+    <message>
+        <source>Top</source>
+        <translation>Superior</translation>
+    </message>
+    <message>
+        <source>Bottom</source>
+        <translation>Inferior</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zona %1</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>superior</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>inferior</translation>
+    </message>
+    <message>
+        <source>no setpoint</source>
+        <translation>sin consigna</translation>
+    </message>
+    <message>
+        <source>result %1 traces here</source>
+        <translation>el resultado %1 procede de aquí</translation>
+    </message>
+    <message>
+        <source>a result that is out traces here</source>
+        <translation>un resultado fuera de límites procede de aquí</translation>
+    </message>
+    <message>
+        <source>into the oven</source>
+        <translation>hacia el horno</translation>
+    </message>
+    <message>
+        <source>%1 × %2 mm</source>
+        <translation>%1 × %2 mm</translation>
+    </message>
+    <message>
+        <source>front rail</source>
+        <translation>raíl frontal</translation>
+    </message>
+    <message>
+        <source>by part</source>
+        <translation>por pieza</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>part and its upper limit</comment>
+        <translation>%1 hasta %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <comment>part and its lower limit</comment>
+        <translation>%1 desde %2</translation>
+    </message>
+    <message>
+        <source>Tc</source>
+        <translation>Tc</translation>
+    </message>
+    <message>
+        <source>lower limit %1</source>
+        <translation>límite inferior %1</translation>
+    </message>
+    <message>
+        <source>upper limit %1</source>
+        <translation>límite superior %1</translation>
+    </message>
+    <message>
+        <source>informative</source>
+        <translation>informativo</translation>
+    </message>
+    <message>
+        <source>cannot pass as guarded</source>
+        <translation>no puede cumplir con banda de guarda</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>placa</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Margen</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>Requisito</translation>
+    </message>
+    <message>
+        <source>lower limit</source>
+        <translation>límite inferior</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>límite superior</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <comment>scale above the lanes</comment>
+        <translation>margen %1</translation>
+    </message>
+    <message>
+        <source>Smallest margin</source>
+        <translation>Margen mínimo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pass</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n cumple</numerusform>
+            <numerusform>%n cumplen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n conditional pass</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n cumple con reserva</numerusform>
+            <numerusform>%n cumplen con reserva</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n conditional fail</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n no cumple con reserva</numerusform>
+            <numerusform>%n no cumplen con reserva</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fail</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n no cumple</numerusform>
+            <numerusform>%n no cumplen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n undetermined</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n indeterminado</numerusform>
+            <numerusform>%n indeterminados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Smallest margin of the other %n</source>
+        <comment>results that have a value</comment>
+        <translation>
+            <numerusform>Margen mínimo del otro %n</numerusform>
+            <numerusform>Margen mínimo de los otros %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 informative result over its limit</source>
+        <translation>1 resultado informativo fuera de su límite</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n informative results over their limits</source>
+        <translation>
+            <numerusform>%n resultado informativo fuera de su límite</numerusform>
+            <numerusform>%n resultados informativos fuera de sus límites</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Result %1: </source>
+        <comment>read aloud before a problem</comment>
+        <translation>Resultado %1: </translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>no alcanzado</translation>
+    </message>
+    <message>
+        <source>undetermined</source>
+        <translation>indeterminado</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>al menos %1</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>%1 de menos</translation>
+    </message>
+    <message>
+        <source>%1 too hot</source>
+        <translation>%1 de más</translation>
+    </message>
+    <message>
+        <source>%1 too cold</source>
+        <translation>%1 demasiado frío</translation>
+    </message>
+    <message>
+        <source>%1 too long</source>
+        <translation>%1 de más</translation>
+    </message>
+    <message>
+        <source>%1 too slow</source>
+        <translation>%1 demasiado lento</translation>
+    </message>
+    <message>
+        <source>%1 too steep</source>
+        <translation>%1 demasiado rápido</translation>
+    </message>
+    <message>
+        <source>%1 too small</source>
+        <translation>%1 demasiado pequeño</translation>
+    </message>
+    <message>
+        <source>%1 too large</source>
+        <translation>%1 demasiado grande</translation>
+    </message>
+    <message>
+        <source>%1 too much</source>
+        <translation>%1 de más</translation>
+    </message>
+    <message>
+        <source>%1 too few</source>
+        <translation>%1 de menos</translation>
+    </message>
+    <message>
+        <source>%1 too many</source>
+        <translation>%1 de más</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>cumple</translation>
+    </message>
+    <message>
+        <source>conditional pass</source>
+        <translation>cumple con reserva</translation>
+    </message>
+    <message>
+        <source>conditional fail</source>
+        <translation>no cumple con reserva</translation>
+    </message>
+    <message>
+        <source>fail</source>
+        <translation>no cumple</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translation>Cumple</translation>
+    </message>
+    <message>
+        <source>Conditional pass</source>
+        <translation>Cumple con reserva</translation>
+    </message>
+    <message>
+        <source>Undetermined</source>
+        <translation>Indeterminado</translation>
+    </message>
+    <message>
+        <source>Conditional fail</source>
+        <translation>No cumple con reserva</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translation>No cumple</translation>
+    </message>
+    <message>
+        <source>peak</source>
+        <translation>pico</translation>
+    </message>
+    <message>
+        <source>%1–%2 %3</source>
+        <comment>a span of temperatures</comment>
+        <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <comment>a temperature</comment>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>within %1 of %2</source>
+        <translation>a menos de %1 de %2</translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation>a menos de %1</translation>
+    </message>
+    <message>
+        <source>over %1 s</source>
+        <translation>en %1 s</translation>
+    </message>
+    <message>
+        <source>at %1 s</source>
+        <translation>a los %1 s</translation>
+    </message>
+    <message>
+        <source>at %1 mm</source>
+        <translation>a %1 mm</translation>
+    </message>
+    <message>
+        <source>end of zone %1</source>
+        <translation>fin de la zona %1</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>requirement, placement: value</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation>margen %1</translation>
+    </message>
+    <message>
+        <source>minus </source>
+        <comment>read aloud before a number</comment>
+        <translation>menos </translation>
+    </message>
+    <message>
+        <source>limits %1 to %2</source>
+        <translation>límites %1 a %2</translation>
+    </message>
+    <message>
+        <source>at least %1 allowed</source>
+        <translation>se permite al menos %1</translation>
+    </message>
+    <message>
+        <source>at most %1 allowed</source>
+        <translation>se permite como máximo %1</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>sin límite</translation>
+    </message>
+    <message>
+        <source>%1 plus or minus %2</source>
+        <translation>%1 más o menos %2</translation>
+    </message>
+    <message>
+        <source>%1 percent</source>
+        <translation>%1 por ciento</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Choose an oven and recipe to see the zones</source>
+        <translation>Elija un horno y una receta para ver las zonas</translation>
+    </message>
+    <message>
+        <source>Say when the board entered the oven to see the zones</source>
+        <translation>Indique cuándo entró la placa en el horno para ver las zonas</translation>
+    </message>
+    <message>
+        <source>Times as met</source>
+        <translation>Tiempos vistos</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <comment>the placement that meets the zones</comment>
+        <translation>por %1</translation>
+    </message>
+    <message>
+        <source>the board’s middle</source>
+        <translation>el centro de la placa</translation>
+    </message>
+    <message>
+        <source>the leading edge</source>
+        <translation>el borde delantero</translation>
+    </message>
+</context>
+<context>
+    <name>main</name>
+    <message>
+        <source>Shows a thermocouple log and whether it stayed inside its process window.</source>
+        <translation>Muestra un registro de termopares y si se mantuvo dentro de su ventana de proceso.</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChannelsPanel</name>
+    <message>
+        <source>Joint</source>
+        <translation>Unión</translation>
+    </message>
+    <message>
+        <source>Body</source>
+        <translation>Cuerpo</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Aire</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abierto</translation>
+    </message>
+    <message>
+        <source>Over range</source>
+        <translation>Fuera de rango</translation>
+    </message>
+    <message>
+        <source>Dropout</source>
+        <translation>Pérdida de señal</translation>
+    </message>
+    <message>
+        <source>Spike</source>
+        <translation>Pico espurio</translation>
+    </message>
+    <message>
+        <source>Stuck</source>
+        <translation>Atascado</translation>
+    </message>
+    <message>
+        <source>Reversed polarity</source>
+        <translation>Polaridad invertida</translation>
+    </message>
+    <message>
+        <source>Detached, suspected</source>
+        <translation>Desprendido, sospecha</translation>
+    </message>
+    <message>
+        <source>Swapped placement, suspected</source>
+        <translation>Posición cambiada, sospecha</translation>
+    </message>
+    <message>
+        <source>Cold-junction step</source>
+        <translation>Salto de la unión fría</translation>
+    </message>
+    <message>
+        <source>Gap in time</source>
+        <translation>Hueco en el tiempo</translation>
+    </message>
+    <message>
+        <source>Time going back</source>
+        <translation>El tiempo retrocede</translation>
+    </message>
+    <message>
+        <source>Channels</source>
+        <translation>Canales</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>Usar</translation>
+    </message>
+    <message>
+        <source>In the log</source>
+        <translation>En el registro</translation>
+    </message>
+    <message>
+        <source>Placement</source>
+        <translation>Posición</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Course (dotted: oven entry)</source>
+        <translation>Curso (punteado: entrada al horno)</translation>
+    </message>
+    <message>
+        <source>Range, %1</source>
+        <translation>Rango, %1</translation>
+    </message>
+    <message>
+        <source>Fault found, and what was done</source>
+        <translation>Fallo hallado y qué se hizo</translation>
+    </message>
+    <message>
+        <source>Use %1</source>
+        <translation>Usar %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>no se usa</translation>
+    </message>
+    <message>
+        <source>Placement of %1</source>
+        <translation>Posición de %1</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>Choose a board</source>
+        <translation>Elegir una placa</translation>
+    </message>
+    <message>
+        <source>Choose a board for %1</source>
+        <translation>Elegir una placa para %1</translation>
+    </message>
+    <message>
+        <source>Kind of %1</source>
+        <translation>Tipo de %1</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>sin lectura</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2 s</source>
+        <translation>%1 a los %2 s</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3 s</source>
+        <translation>%1 de %2 a %3 s</translation>
+    </message>
+    <message>
+        <source>Removed</source>
+        <translation>Eliminado</translation>
+    </message>
+    <message>
+        <source>Flagged, values as in the file</source>
+        <translation>Marcado, valores como en el archivo</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Conservarlo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n más</numerusform>
+            <numerusform>%n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Remove spikes again</source>
+        <translation>Eliminar de nuevo los picos espurios</translation>
+    </message>
+    <message>
+        <source>Use a channel</source>
+        <translation>Usar un canal</translation>
+    </message>
+    <message>
+        <source>Leave a channel out</source>
+        <translation>Omitir un canal</translation>
+    </message>
+    <message>
+        <source>Place %1</source>
+        <translation>Asignar %1</translation>
+    </message>
+    <message>
+        <source>Placements of this log</source>
+        <translation>Posiciones de este registro</translation>
+    </message>
+    <message>
+        <source>Keep spikes</source>
+        <translation>Conservar los picos espurios</translation>
+    </message>
+    <message>
+        <source>Remove spikes</source>
+        <translation>Eliminar los picos espurios</translation>
+    </message>
+    <message>
+        <source>falls as the others rise</source>
+        <translation>baja mientras los demás suben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sample(s)</source>
+        <translation>
+            <numerusform>%n muestra</numerusform>
+            <numerusform>%n muestras</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CheckPage</name>
+    <message>
+        <source>Each mark is a thermocouple, hottest on top. Whisker: ± U. Dotted: guard band.</source>
+        <translation>Cada marca es un termopar, el más caliente arriba. Línea: ± U. Punteado: banda de guarda.</translation>
+    </message>
+    <message>
+        <source>Limit &amp;lanes</source>
+        <translation>&amp;Carriles de límites</translation>
+    </message>
+    <message>
+        <source>&amp;Table</source>
+        <translation>&amp;Tabla</translation>
+    </message>
+    <message>
+        <source>&amp;Board</source>
+        <translation>&amp;Placa</translation>
+    </message>
+    <message>
+        <source>Limit lanes, table, board</source>
+        <translation>Carriles de límites, tabla, placa</translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation>Filtro</translation>
+    </message>
+    <message>
+        <source>Filter the table</source>
+        <translation>Filtrar la tabla</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>Cómo se obtuvo este número</translation>
+    </message>
+    <message>
+        <source>&amp;Show</source>
+        <translation>&amp;Mostrar</translation>
+    </message>
+    <message>
+        <source>Requirement shown on the board</source>
+        <translation>Requisito que se muestra en la placa</translation>
+    </message>
+    <message numerus="yes">
+        <source>Temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>Temperatura en el tiempo, %n termopar</numerusform>
+            <numerusform>Temperatura en el tiempo, %n termopares</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Temperature over time</source>
+        <translation>Temperatura en el tiempo</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChooserBar</name>
+    <message>
+        <source>%1, run %2 of %3</source>
+        <translation>%1, pasada %2 de %3</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>&amp;Pasada</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Pasada</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Ventana</translation>
+    </message>
+    <message>
+        <source>Oven and recipe</source>
+        <translation>Horno y receta</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>&amp;Open a log…</source>
+        <translation>&amp;Abrir un registro…</translation>
+    </message>
+    <message>
+        <source>&amp;Close %1</source>
+        <translation>&amp;Cerrar %1</translation>
+    </message>
+    <message>
+        <source>None open</source>
+        <translation>Ninguna abierta</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChooserButton</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CloseUp</name>
+    <message>
+        <source>Where on the curve</source>
+        <translation>Dónde en la curva</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CurvePlot</name>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s desde la entrada</translation>
+    </message>
+    <message>
+        <source>s on the log’s clock</source>
+        <translation>s en el reloj del registro</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 at %4 s (%5 s on the log’s clock)</source>
+        <translation>%1: %2 %3 a los %4 s (%5 s en el reloj del registro)</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::DerivationPanel</name>
+    <message>
+        <source>no limit on this side of the target %1</source>
+        <translation>sin límite a este lado del objetivo %1</translation>
+    </message>
+    <message>
+        <source>inside: %1</source>
+        <translation>dentro: %1</translation>
+    </message>
+    <message>
+        <source>outside: %1</source>
+        <translation>fuera: %1</translation>
+    </message>
+    <message>
+        <source>at %1 s</source>
+        <translation>a los %1 s</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 s</source>
+        <translation>de %1 a %2 s</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>Cómo se obtuvo este número</translation>
+    </message>
+    <message>
+        <source>Previous result</source>
+        <translation>Resultado anterior</translation>
+    </message>
+    <message>
+        <source>Next result</source>
+        <translation>Resultado siguiente</translation>
+    </message>
+    <message>
+        <source>Choose a mark in the limit lanes, a part of the sentence or a row of the table: its place on the curve, its limits and its arithmetic stand here.</source>
+        <translation>Elija una marca en los carriles, una parte de la frase o una fila de la tabla: aquí aparecerán su lugar en la curva, sus límites y su cálculo.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>%1, board</source>
+        <translation>%1, placa</translation>
+    </message>
+    <message>
+        <source>Definition</source>
+        <translation>Definición</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Límites</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>al menos %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1, rev. %2</translation>
+    </message>
+    <message>
+        <source>Informative: it does not decide the verdict.</source>
+        <translation>Informativo: no decide el veredicto.</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Margen</translation>
+    </message>
+    <message>
+        <source>Uncertainty, %1</source>
+        <translation>Incertidumbre, %1</translation>
+    </message>
+    <message>
+        <source>Thermocouple %1</source>
+        <translation>Termopar %1</translation>
+    </message>
+    <message>
+        <source>Instrument %1</source>
+        <translation>Instrumento %1</translation>
+    </message>
+    <message>
+        <source>Noise of this trace</source>
+        <translation>Ruido de esta curva</translation>
+    </message>
+    <message>
+        <source>Sampling</source>
+        <translation>Muestreo</translation>
+    </message>
+    <message>
+        <source>Combined, then U = 2u</source>
+        <translation>Combinada, luego U = 2u</translation>
+    </message>
+    <message>
+        <source>Decision: guarded, w = U</source>
+        <translation>Decisión: con banda de guarda, w = U</translation>
+    </message>
+    <message>
+        <source>Decision: simple</source>
+        <translation>Decisión: simple</translation>
+    </message>
+    <message>
+        <source>under 0.1 %</source>
+        <translation>menos de 0,1 %</translation>
+    </message>
+    <message>
+        <source>over 99.9 %</source>
+        <translation>más de 99,9 %</translation>
+    </message>
+    <message>
+        <source>Inside the limits with probability (JCGM 106)</source>
+        <translation>Dentro de los límites con probabilidad (JCGM 106)</translation>
+    </message>
+    <message>
+        <source>What being outside risks</source>
+        <translation>Qué se arriesga fuera de límites</translation>
+    </message>
+    <message>
+        <source>Which zones set this result</source>
+        <translation>Qué zonas determinan este resultado</translation>
+    </message>
+    <message>
+        <source>Other zones together</source>
+        <translation>Las demás zonas juntas</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::Document</name>
+    <message>
+        <source>pasted text</source>
+        <translation>texto pegado</translation>
+    </message>
+    <message>
+        <source>Close %1</source>
+        <translation>Cerrar %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::EmptyPage</name>
+    <message>
+        <source>Sketch of the result</source>
+        <translation>Boceto del resultado</translation>
+    </message>
+    <message>
+        <source>Curves, zone strip and limit lanes stand here once a log is read.</source>
+        <translation>Aquí aparecen las curvas, la banda de zonas y los carriles de límites al leer un registro.</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>Curvas</translation>
+    </message>
+    <message>
+        <source>The window’s bands stand behind them; stretches that are out are marked.</source>
+        <translation>Detrás están las bandas de la ventana; los tramos fuera de límites se marcan.</translation>
+    </message>
+    <message>
+        <source>Zone strip</source>
+        <translation>Banda de zonas</translation>
+    </message>
+    <message>
+        <source>Where the board was at each moment.</source>
+        <translation>Dónde estaba la placa en cada momento.</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>Carriles de límites</translation>
+    </message>
+    <message>
+        <source>Every requirement, every thermocouple, with both limits always in the same place.</source>
+        <translation>Cada requisito, cada termopar, con ambos límites siempre en el mismo lugar.</translation>
+    </message>
+    <message>
+        <source>The verdict rests on the thermocouples, the window and the placement you give it: a qualified person confirms it before production. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>El veredicto depende de los termopares, la ventana y las posiciones que usted indique: una persona cualificada lo confirma antes de producir. Superficies calientes, transportador en marcha, humos de fundente: las normas de seguridad del lugar, los códigos locales y las hojas de datos de los fabricantes prevalecen sobre todo lo que se muestra aquí.</translation>
+    </message>
+    <message>
+        <source>Drop a thermocouple log here</source>
+        <translation>Suelte aquí un registro de termopares</translation>
+    </message>
+    <message>
+        <source>Any text log, workbook or HTML table: comma, semicolon, tab or fixed columns; °C or °F; decimal point or comma. The file is read as it is and never changed.</source>
+        <translation>Cualquier registro de texto, libro de cálculo o tabla HTML: coma, punto y coma, tabulador o columnas fijas; °C o °F; punto o coma decimal. El archivo se lee tal cual y nunca se cambia.</translation>
+    </message>
+    <message>
+        <source>Open a log…</source>
+        <translation>Abrir un registro…</translation>
+    </message>
+    <message>
+        <source>Paste a log</source>
+        <translation>Pegar un registro</translation>
+    </message>
+    <message>
+        <source>Look at the demo run</source>
+        <translation>Ver la pasada de ejemplo</translation>
+    </message>
+    <message>
+        <source>It will be judged against</source>
+        <translation>Se juzgará según</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Ventana</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general. The paste’s own data sheet is the authority.</source>
+        <translation>Las ventanas incluidas son generales. La hoja de datos de la pasta es la autoridad.</translation>
+    </message>
+    <message>
+        <source>Oven and recipe</source>
+        <translation>Horno y receta</translation>
+    </message>
+    <message>
+        <source>Optional. Needed for the zone strip and for the zones behind a result.</source>
+        <translation>Opcional. Necesario para la banda de zonas y para las zonas tras un resultado.</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Optional. Says what each thermocouple sits on.</source>
+        <translation>Opcional. Indica dónde está cada termopar.</translation>
+    </message>
+    <message>
+        <source>None chosen</source>
+        <translation>Nada elegido</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FileModel</name>
+    <message numerus="yes">
+        <source>%n row(s) more</source>
+        <translation>
+            <numerusform>%n fila más</numerusform>
+            <numerusform>%n filas más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>kept as such</source>
+        <translation>se conserva</translation>
+    </message>
+    <message>
+        <source>Channel %1</source>
+        <translation>Canal %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FileTable</name>
+    <message>
+        <source>What stands in the file</source>
+        <translation>Qué hay en el archivo</translation>
+    </message>
+    <message>
+        <source>Press a heading to take its column for something else</source>
+        <translation>Pulse un encabezado para usar su columna de otro modo</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::HelpWindow</name>
+    <message>
+        <source>Getting a log in</source>
+        <translation>Cargar un registro</translation>
+    </message>
+    <message>
+        <source>Drop a file anywhere in the window, open it (Ctrl+O), or paste its text (Ctrl+Shift+V). It is read by its content; what was assumed stands in the status line and under Run, How the log was read, where it can be put right. The file itself is never changed.</source>
+        <translation>Suelte un archivo en cualquier parte de la ventana, ábralo (Ctrl+O) o pegue su texto (Ctrl+Mayús+V). Se lee por su contenido; lo supuesto consta en la línea de estado y en Pasada, Cómo se leyó el registro, donde puede corregirse. El archivo nunca se cambia.</translation>
+    </message>
+    <message>
+        <source>Sentence</source>
+        <translation>Frase</translation>
+    </message>
+    <message>
+        <source>The verdict first. Each underlined part leads to where it comes from: Tab goes through the parts, Enter follows one. F8 and Shift+F8 go to the next and previous result that is not a pass; Esc chooses nothing.</source>
+        <translation>Primero el veredicto. Cada parte subrayada lleva a su origen: Tab recorre las partes, Intro sigue una. F8 y Mayús+F8 van al resultado siguiente y anterior que no cumple; Esc no elige nada.</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>Curvas</translation>
+    </message>
+    <message>
+        <source>Bands are the window’s; a stretch with a halo and barbs went out of it. The cursor reads all curves at a time and the place in the oven. Wheel zooms time, Ctrl+wheel temperature, drag moves, double click shows the whole run. Keys: left and right one sample, with Ctrl one zone, with Shift the view; up and down another thermocouple; + − 0 zoom and whole run; Alt+1 to 9 show or hide a curve, hottest first.</source>
+        <translation>Las bandas son las de la ventana; un tramo con halo y trazos salió de ella. El cursor lee todas las curvas en un instante y el lugar en el horno. La rueda amplía el tiempo, Ctrl+rueda la temperatura, arrastrar desplaza, doble clic muestra toda la pasada. Teclas: izquierda y derecha una muestra, con Ctrl una zona, con Mayús la vista; arriba y abajo otro termopar; + − 0 ampliar, reducir y toda la pasada; Alt+1 a 9 muestra u oculta una curva, la más caliente primero.</translation>
+    </message>
+    <message>
+        <source>Zone strip</source>
+        <translation>Banda de zonas</translation>
+    </message>
+    <message>
+        <source>Where the board was at each moment, with top and bottom setpoints. Hatched: a result outside its limits traces back here with 10 % or more.</source>
+        <translation>Dónde estaba la placa en cada momento, con consignas superior e inferior. Rayado: un resultado fuera de límites procede de aquí en un 10 % o más.</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>Carriles de límites</translation>
+    </message>
+    <message>
+        <source>One lane for each requirement, both limits at the same places in all of them, so that the same distance is the same margin. A mark is a thermocouple, the whisker its ± U, dots the guard band. Up and down another lane, left and right another thermocouple, Home and End hottest and coldest, Enter how the number came about, Ctrl+C the row as text, Ctrl+Shift+C the picture.</source>
+        <translation>Un carril por requisito, con ambos límites en los mismos lugares en todos, de modo que igual distancia es igual margen. Una marca es un termopar, la línea su ± U, los puntos la banda de guarda. Arriba y abajo otro carril, izquierda y derecha otro termopar, Inicio y Fin el más caliente y el más frío, Intro cómo se obtuvo el número, Ctrl+C la fila como texto, Ctrl+Mayús+C la imagen.</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabla</translation>
+    </message>
+    <message>
+        <source>A click on a heading sorts. Ctrl+F filters. Ctrl+C copies the chosen rows, or all, with headings for a spreadsheet.</source>
+        <translation>Un clic en un encabezado ordena. Ctrl+F filtra. Ctrl+C copia las filas elegidas, o todas, con encabezados para una hoja de cálculo.</translation>
+    </message>
+    <message>
+        <source>How the log was read</source>
+        <translation>Cómo se leyó el registro</translation>
+    </message>
+    <message>
+        <source>Each line at the right was found in the file or assumed. Choose another reading and everything follows at once; Ctrl+Z takes it back. A reading can be kept for logs of the same shape.</source>
+        <translation>Cada línea a la derecha se encontró en el archivo o se supuso. Elija otra lectura y todo la sigue al instante; Ctrl+Z la deshace. Una lectura puede conservarse para registros de la misma forma.</translation>
+    </message>
+    <message>
+        <source>Editing a window</source>
+        <translation>Editar una ventana</translation>
+    </message>
+    <message>
+        <source>Limits are checked while they are typed and the run is judged anew. Saving makes a new revision in a new file; nothing is overwritten.</source>
+        <translation>Los límites se comprueban al escribirlos y la pasada se juzga de nuevo. Guardar crea una revisión nueva en un archivo nuevo; nada se sobrescribe.</translation>
+    </message>
+    <message>
+        <source>Keys everywhere</source>
+        <translation>Teclas en todas partes</translation>
+    </message>
+    <message>
+        <source>F6, Shift+F6 next and previous part · F9 panel at the right · Ctrl+Z, Ctrl+Shift+Z undo and redo · Ctrl+O open · Ctrl+Shift+V paste a log · Ctrl+W close the log · Ctrl+PgUp, Ctrl+PgDown previous and next run · F1 this help.</source>
+        <translation>F6, Mayús+F6 parte siguiente y anterior · F9 panel derecho · Ctrl+Z, Ctrl+Mayús+Z deshacer y rehacer · Ctrl+O abrir · Ctrl+Mayús+V pegar un registro · Ctrl+W cerrar el registro · Ctrl+RePág, Ctrl+AvPág pasada anterior y siguiente · F1 esta ayuda.</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Analyser for reflow thermal profiles. Free software under the GNU General Public License, version 3 or later; it comes without any warranty.&lt;/p&gt;&lt;p&gt;What it shows is computed from the log, the window and the placement you give it. A qualified person confirms every change of setpoints with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here. Windows shipped with the program are general; the paste’s own data sheet is the authority.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Analizador de perfiles térmicos de refusión. Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior; sin ninguna garantía.&lt;/p&gt;&lt;p&gt;Lo que muestra se calcula a partir del registro, la ventana y las posiciones que usted indica. Una persona cualificada confirma cada cambio de consignas con una pasada instrumentada antes de producir, dentro de los valores admisibles de la pasta, los componentes, la placa y el horno. Superficies calientes, transportador en marcha, humos de fundente: las normas de seguridad del lugar, los códigos locales y las hojas de datos de los fabricantes prevalecen sobre todo lo que se muestra aquí. Las ventanas incluidas son generales; la hoja de datos de la pasta es la autoridad.&lt;/p&gt;</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ImportPage</name>
+    <message>
+        <source>What stands in the file</source>
+        <translation>Qué hay en el archivo</translation>
+    </message>
+    <message>
+        <source>Channels</source>
+        <translation>Canales</translation>
+    </message>
+    <message>
+        <source>Known once the log can be read</source>
+        <translation>Se sabrá cuando el registro pueda leerse</translation>
+    </message>
+    <message>
+        <source>%1, %2 bytes, SHA-256 %3…%4</source>
+        <translation>%1, %2 bytes, SHA-256 %3…%4</translation>
+    </message>
+    <message>
+        <source>Placements come from the board %1</source>
+        <translation>Las posiciones vienen de la placa %1</translation>
+    </message>
+    <message>
+        <source>Take column %1 for the time</source>
+        <translation>Usar la columna %1 como tiempo</translation>
+    </message>
+    <message>
+        <source>Take column %1 for a thermocouple</source>
+        <translation>Usar la columna %1 como termopar</translation>
+    </message>
+    <message>
+        <source>Do not judge column %1</source>
+        <translation>No juzgar la columna %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::MainWindow</name>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Archivo</translation>
+    </message>
+    <message>
+        <source>&amp;Open a log…</source>
+        <translation>&amp;Abrir un registro…</translation>
+    </message>
+    <message>
+        <source>&amp;Paste a log</source>
+        <translation>&amp;Pegar un registro</translation>
+    </message>
+    <message>
+        <source>&amp;Recent logs</source>
+        <translation>Registros &amp;recientes</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;demo run</source>
+        <translation>Ver la pasada de &amp;ejemplo</translation>
+    </message>
+    <message>
+        <source>&amp;Close this log</source>
+        <translation>&amp;Cerrar este registro</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Salir</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Editar</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;table</source>
+        <translation>Copiar la &amp;tabla</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;picture</source>
+        <translation>Copiar la &amp;imagen</translation>
+    </message>
+    <message>
+        <source>&amp;Find in the table</source>
+        <translation>&amp;Buscar en la tabla</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ver</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>&amp;Ampliar</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>&amp;Reducir</translation>
+    </message>
+    <message>
+        <source>&amp;Whole run</source>
+        <translation>&amp;Toda la pasada</translation>
+    </message>
+    <message>
+        <source>&amp;Raw samples</source>
+        <translation>Muestras &amp;originales</translation>
+    </message>
+    <message>
+        <source>&amp;How this number came about</source>
+        <translation>&amp;Cómo se obtuvo este número</translation>
+    </message>
+    <message>
+        <source>&amp;Next result that is not a pass</source>
+        <translation>Resultado &amp;siguiente que no cumple</translation>
+    </message>
+    <message>
+        <source>&amp;Previous result that is not a pass</source>
+        <translation>Resultado &amp;anterior que no cumple</translation>
+    </message>
+    <message>
+        <source>Choose nothin&amp;g</source>
+        <translation>No elegir &amp;nada</translation>
+    </message>
+    <message>
+        <source>Next pa&amp;rt</source>
+        <translation>Parte s&amp;iguiente</translation>
+    </message>
+    <message>
+        <source>Previous p&amp;art</source>
+        <translation>Parte an&amp;terior</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature in</source>
+        <translation>&amp;Temperatura en</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>&amp;Speed in</source>
+        <translation>&amp;Velocidad en</translation>
+    </message>
+    <message>
+        <source>mm/min</source>
+        <translation>mm/min</translation>
+    </message>
+    <message>
+        <source>cm/min</source>
+        <translation>cm/min</translation>
+    </message>
+    <message>
+        <source>in/min</source>
+        <translation>in/min</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Idioma</translation>
+    </message>
+    <message>
+        <source>As the &amp;system says</source>
+        <translation>Como el &amp;sistema</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>&amp;Pasada</translation>
+    </message>
+    <message>
+        <source>&amp;Next run</source>
+        <translation>Pasada &amp;siguiente</translation>
+    </message>
+    <message>
+        <source>&amp;Previous run</source>
+        <translation>Pasada a&amp;nterior</translation>
+    </message>
+    <message>
+        <source>&amp;How the log was read</source>
+        <translation>&amp;Cómo se leyó el registro</translation>
+    </message>
+    <message>
+        <source>&amp;Edit the window</source>
+        <translation>&amp;Editar la ventana</translation>
+    </message>
+    <message>
+        <source>&amp;Oven</source>
+        <translation>&amp;Horno</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>Ay&amp;uda</translation>
+    </message>
+    <message>
+        <source>&amp;Help on what has the focus</source>
+        <translation>&amp;Ayuda sobre lo que tiene el foco</translation>
+    </message>
+    <message>
+        <source>&amp;About Ovenwright</source>
+        <translation>A&amp;cerca de Ovenwright</translation>
+    </message>
+    <message>
+        <source>About Ovenwright</source>
+        <translation>Acerca de Ovenwright</translation>
+    </message>
+    <message>
+        <source>&amp;Forget these</source>
+        <translation>&amp;Olvidar estos</translation>
+    </message>
+    <message>
+        <source>Open logs</source>
+        <translation>Abrir registros</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Nothing was pasted.</source>
+        <translation>No se pegó nada.</translation>
+    </message>
+    <message>
+        <source>The clipboard holds no text and no file.</source>
+        <translation>El portapapeles no contiene texto ni archivos.</translation>
+    </message>
+    <message>
+        <source>The demo run cannot be opened.</source>
+        <translation>La pasada de ejemplo no puede abrirse.</translation>
+    </message>
+    <message>
+        <source>The table is on the clipboard, with headings.</source>
+        <translation>La tabla está en el portapapeles, con encabezados.</translation>
+    </message>
+    <message>
+        <source>The picture is on the clipboard.</source>
+        <translation>La imagen está en el portapapeles.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Drop a log anywhere in this window</source>
+        <translation>Suelte un registro en cualquier parte de esta ventana</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Comprobar</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Tareas</translation>
+    </message>
+    <message>
+        <source>Ovenwright</source>
+        <translation>Ovenwright</translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation>Listo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 rows, every %3 s, %n channel(s)</source>
+        <translation>
+            <numerusform>%1: %2 filas, cada %3 s, %n canal</numerusform>
+            <numerusform>%1: %2 filas, cada %3 s, %n canales</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>oven entry found at %1 s</source>
+        <translation>entrada al horno hallada a los %1 s</translation>
+    </message>
+    <message>
+        <source>oven entry given at %1 s</source>
+        <translation>entrada al horno indicada a los %1 s</translation>
+    </message>
+    <message>
+        <source>decimal %1</source>
+        <translation>signo decimal: %1</translation>
+    </message>
+    <message>
+        <source>Read as: %1</source>
+        <translation>Leído como: %1</translation>
+    </message>
+    <message>
+        <source>Decision rule: guarded, w = U</source>
+        <translation>Regla de decisión: con banda de guarda, w = U</translation>
+    </message>
+    <message>
+        <source>Decision rule: simple</source>
+        <translation>Regla de decisión: simple</translation>
+    </message>
+    <message>
+        <source>Please note.</source>
+        <comment>before warnings</comment>
+        <translation>Tenga en cuenta.</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <translation>Descartar</translation>
+    </message>
+    <message>
+        <source>%1 was not read.</source>
+        <translation>%1 no se leyó.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more could not be read: %1.</source>
+        <translation>
+            <numerusform>%n más no pudo leerse: %1.</numerusform>
+            <numerusform>%n más no pudieron leerse: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Read it without the board</source>
+        <translation>Leerlo sin la placa</translation>
+    </message>
+    <message>
+        <source>Read it without the oven</source>
+        <translation>Leerlo sin el horno</translation>
+    </message>
+    <message>
+        <source>Show the line</source>
+        <translation>Mostrar la línea</translation>
+    </message>
+    <message>
+        <source>Read it another way</source>
+        <translation>Leerlo de otro modo</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Reintentar</translation>
+    </message>
+    <message>
+        <source>Open another log…</source>
+        <translation>Abrir otro registro…</translation>
+    </message>
+    <message>
+        <source>Not judged.</source>
+        <translation>No juzgado.</translation>
+    </message>
+    <message>
+        <source>Undo this change</source>
+        <translation>Deshacer este cambio</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ProfileMenus</name>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1, rev. %2</translation>
+    </message>
+    <message>
+        <source>%1, changed</source>
+        <translation>%1, modificada</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>&amp;Window</source>
+        <translation>&amp;Ventana</translation>
+    </message>
+    <message>
+        <source>&amp;Board</source>
+        <translation>&amp;Placa</translation>
+    </message>
+    <message>
+        <source>&amp;Oven and recipe</source>
+        <translation>&amp;Horno y receta</translation>
+    </message>
+    <message>
+        <source>Judge &amp;also against</source>
+        <translation>Juzgar &amp;también según</translation>
+    </message>
+    <message>
+        <source>No longer against %1</source>
+        <translation>Ya no según %1</translation>
+    </message>
+    <message>
+        <source>&amp;Edit this window</source>
+        <translation>&amp;Editar esta ventana</translation>
+    </message>
+    <message>
+        <source>Open a window &amp;file…</source>
+        <translation>Abrir un &amp;archivo de ventana…</translation>
+    </message>
+    <message>
+        <source>Open a window</source>
+        <translation>Abrir una ventana</translation>
+    </message>
+    <message>
+        <source>Open a board &amp;file…</source>
+        <translation>Abrir un &amp;archivo de placa…</translation>
+    </message>
+    <message>
+        <source>Open a board</source>
+        <translation>Abrir una placa</translation>
+    </message>
+    <message>
+        <source>Open a recipe &amp;file…</source>
+        <translation>Abrir un &amp;archivo de receta…</translation>
+    </message>
+    <message>
+        <source>Open a recipe</source>
+        <translation>Abrir una receta</translation>
+    </message>
+    <message>
+        <source>Open an oven &amp;file and a recipe…</source>
+        <translation>Abrir un archivo de &amp;horno y una receta…</translation>
+    </message>
+    <message>
+        <source>Open an oven</source>
+        <translation>Abrir un horno</translation>
+    </message>
+    <message>
+        <source>Open a recipe of this oven</source>
+        <translation>Abrir una receta de este horno</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml);;All files (*)</source>
+        <translation>Archivos TOML (*.toml);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>%1, line %2: </source>
+        <translation>%1, línea %2: </translation>
+    </message>
+    <message>
+        <source>Open the file</source>
+        <translation>Abrir el archivo</translation>
+    </message>
+    <message>
+        <source>Not judged anew: this window cannot be used.</source>
+        <translation>No se juzgó de nuevo: esta ventana no puede usarse.</translation>
+    </message>
+    <message>
+        <source>Judge also against %1</source>
+        <translation>Juzgar también según %1</translation>
+    </message>
+    <message>
+        <source>Choose the window %1</source>
+        <translation>Elegir la ventana %1</translation>
+    </message>
+    <message>
+        <source>No longer judge against %1</source>
+        <translation>Dejar de juzgar según %1</translation>
+    </message>
+    <message>
+        <source>Choose no board</source>
+        <translation>No elegir placa</translation>
+    </message>
+    <message>
+        <source>This board cannot be used.</source>
+        <translation>Esta placa no puede usarse.</translation>
+    </message>
+    <message>
+        <source>Choose the board %1</source>
+        <translation>Elegir la placa %1</translation>
+    </message>
+    <message>
+        <source>Choose no oven</source>
+        <translation>No elegir horno</translation>
+    </message>
+    <message>
+        <source>This oven cannot be used.</source>
+        <translation>Este horno no puede usarse.</translation>
+    </message>
+    <message>
+        <source>This recipe cannot be used.</source>
+        <translation>Esta receta no puede usarse.</translation>
+    </message>
+    <message>
+        <source>This recipe does not fit the oven.</source>
+        <translation>Esta receta no encaja con el horno.</translation>
+    </message>
+    <message>
+        <source>Choose the recipe %1</source>
+        <translation>Elegir la receta %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ReadingPanel</name>
+    <message>
+        <source>How the log was read</source>
+        <translation>Cómo se leyó el registro</translation>
+    </message>
+    <message>
+        <source>Read logs laid out like this the same way</source>
+        <translation>Leer igual los registros con esta forma</translation>
+    </message>
+    <message>
+        <source>Use this reading</source>
+        <translation>Usar esta lectura</translation>
+    </message>
+    <message>
+        <source>Back to what was found</source>
+        <translation>Volver a lo hallado</translation>
+    </message>
+    <message>
+        <source>Export the layout…</source>
+        <translation>Exportar la disposición…</translation>
+    </message>
+    <message>
+        <source>Encoding</source>
+        <translation>Codificación</translation>
+    </message>
+    <message>
+        <source>Separator</source>
+        <translation>Separador</translation>
+    </message>
+    <message>
+        <source>Decimal sign</source>
+        <translation>Signo decimal</translation>
+    </message>
+    <message>
+        <source>Header</source>
+        <translation>Encabezado</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>Order of the date</source>
+        <translation>Orden de la fecha</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>Entrada al horno</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>Oven entry, seconds on the log’s clock</source>
+        <translation>Entrada al horno, segundos en el reloj del registro</translation>
+    </message>
+    <message>
+        <source>What was found and assumed</source>
+        <translation>Lo hallado y lo supuesto</translation>
+    </message>
+    <message>
+        <source>Layout &amp;name</source>
+        <translation>&amp;Nombre de la disposición</translation>
+    </message>
+    <message>
+        <source>Layout name</source>
+        <translation>Nombre de la disposición</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n line(s) before it are kept as notes.</source>
+        <translation>
+            <numerusform>La línea anterior se conserva como nota.</numerusform>
+            <numerusform>Las %n líneas anteriores se conservan como notas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 s a row.</source>
+        <translation>%1 s por fila.</translation>
+    </message>
+    <message>
+        <source>Not found. Without an oven, times stay on the log’s own clock.</source>
+        <translation>No hallada. Sin horno, los tiempos siguen el reloj del registro.</translation>
+    </message>
+    <message>
+        <source>Not found in this log: it can be given.</source>
+        <translation>No hallada en este registro: puede indicarse.</translation>
+    </message>
+    <message>
+        <source>Given. The plot and the zone strip count from it.</source>
+        <translation>Indicada. Las curvas y la banda de zonas cuentan desde ella.</translation>
+    </message>
+    <message>
+        <source>Found from the curves, ± %1 s. The plot and the zone strip count from it.</source>
+        <translation>Hallada en las curvas, ± %1 s. Las curvas y la banda de zonas cuentan desde ella.</translation>
+    </message>
+    <message>
+        <source>Found from the log</source>
+        <translation>Hallada en el registro</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation>Indicada</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>supuesto</translation>
+    </message>
+    <message>
+        <source>assumed; %1</source>
+        <translation>supuesto; %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n cell(s) without a reading</source>
+        <translation>
+            <numerusform>%1: %n celda sin lectura</numerusform>
+            <numerusform>%1: %n celdas sin lectura</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>changed by you</source>
+        <translation>modificado por usted</translation>
+    </message>
+    <message>
+        <source>Found from the content</source>
+        <translation>Hallado en el contenido</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>aún no leído</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>The layout was not kept.</source>
+        <translation>La disposición no se conservó.</translation>
+    </message>
+    <message>
+        <source>Logs of this shape are read by the layout %1.</source>
+        <translation>Los registros de esta forma se leen con la disposición %1.</translation>
+    </message>
+    <message>
+        <source>Export the layout</source>
+        <translation>Exportar la disposición</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>Archivos TOML (*.toml)</translation>
+    </message>
+    <message>
+        <source>The layout was not exported.</source>
+        <translation>La disposición no se exportó.</translation>
+    </message>
+    <message>
+        <source>The layout is in %1.</source>
+        <translation>La disposición está en %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ResultsModel</name>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>Requisito</translation>
+    </message>
+    <message>
+        <source>Placement</source>
+        <translation>Posición</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>± U</source>
+        <translation>± U</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Límite inferior</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Límite superior</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Margen</translation>
+    </message>
+    <message>
+        <source>Probability inside</source>
+        <translation>Probabilidad dentro</translation>
+    </message>
+    <message>
+        <source>From, s</source>
+        <translation>Desde, s</translation>
+    </message>
+    <message>
+        <source>To, s</source>
+        <translation>Hasta, s</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zonas</translation>
+    </message>
+    <message>
+        <source>Source of the limit</source>
+        <translation>Fuente del límite</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>placa</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ResultsTable</name>
+    <message>
+        <source>Results</source>
+        <translation>Resultados</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::Screenshot</name>
+    <message>
+        <source>a large log</source>
+        <translation>un registro grande</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ShareBars</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Shares of the zones</source>
+        <translation>Cuotas de las zonas</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zona %1</translation>
+    </message>
+    <message>
+        <source>Zone %1, top</source>
+        <translation>Zona %1, superior</translation>
+    </message>
+    <message>
+        <source>Zone %1, bottom</source>
+        <translation>Zona %1, inferior</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WindowModel</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Remove a requirement</source>
+        <translation>Quitar un requisito</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WindowPage</name>
+    <message>
+        <source>Add a requirement</source>
+        <translation>Añadir un requisito</translation>
+    </message>
+    <message>
+        <source>Remove this requirement</source>
+        <translation>Quitar este requisito</translation>
+    </message>
+    <message>
+        <source>Save as a new revision</source>
+        <translation>Guardar como revisión nueva</translation>
+    </message>
+    <message>
+        <source>Back to the result</source>
+        <translation>Volver al resultado</translation>
+    </message>
+    <message>
+        <source>Requirements</source>
+        <translation>Requisitos</translation>
+    </message>
+    <message>
+        <source>New revision</source>
+        <translation>Revisión nueva</translation>
+    </message>
+    <message>
+        <source>Re&amp;vision</source>
+        <translation>Re&amp;visión</translation>
+    </message>
+    <message>
+        <source>simple</source>
+        <translation>simple</translation>
+    </message>
+    <message>
+        <source>guarded, w = U</source>
+        <translation>con banda de guarda, w = U</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>Window being edited</source>
+        <translation>Ventana en edición</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>&amp;Alloy</source>
+        <translation>&amp;Aleación</translation>
+    </message>
+    <message>
+        <source>&amp;Liquidus, °C</source>
+        <translation>&amp;Liquidus, °C</translation>
+    </message>
+    <message>
+        <source>&amp;Solidus, °C</source>
+        <translation>&amp;Solidus, °C</translation>
+    </message>
+    <message>
+        <source>&amp;Decision rule</source>
+        <translation>Regla de &amp;decisión</translation>
+    </message>
+    <message>
+        <source>&amp;Classification for Tc</source>
+        <translation>&amp;Clasificación para Tc</translation>
+    </message>
+    <message>
+        <source>&amp;Thermocouple</source>
+        <translation>&amp;Termopar</translation>
+    </message>
+    <message>
+        <source>&amp;Instrument, ± °C</source>
+        <translation>&amp;Instrumento, ± °C</translation>
+    </message>
+    <message>
+        <source>Name of the window</source>
+        <translation>Nombre de la ventana</translation>
+    </message>
+    <message>
+        <source>Alloy</source>
+        <translation>Aleación</translation>
+    </message>
+    <message>
+        <source>Liquidus</source>
+        <translation>Liquidus</translation>
+    </message>
+    <message>
+        <source>Solidus</source>
+        <translation>Solidus</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>Termopar</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrumento</translation>
+    </message>
+    <message>
+        <source>Decision rule</source>
+        <translation>Regla de decisión</translation>
+    </message>
+    <message>
+        <source>Classification for Tc</source>
+        <translation>Clasificación para Tc</translation>
+    </message>
+    <message>
+        <source>±%1 °C</source>
+        <translation>±%1 °C</translation>
+    </message>
+    <message>
+        <source>Every rule for windows is met.</source>
+        <translation>Se cumplen todas las reglas para ventanas.</translation>
+    </message>
+    <message>
+        <source>The window was not saved.</source>
+        <translation>La ventana no se guardó.</translation>
+    </message>
+    <message>
+        <source>Saved as revision %1: %2</source>
+        <translation>Guardada como revisión %1: %2</translation>
+    </message>
+    <message>
+        <source>Save revision %1</source>
+        <translation>Guardar la revisión %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::BoardPicture</name>
+    <message>
+        <source>Board</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Choose a board to see where each thermocouple sits</source>
+        <translation>Elija una placa para ver dónde está cada termopar</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::LimitLanes</name>
+    <message>
+        <source>Limit lanes</source>
+        <translation>Carriles de límites</translation>
+    </message>
+    <message>
+        <source>One row for each requirement, one cell for each thermocouple.</source>
+        <translation>Una fila por requisito, una celda por termopar.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>requirement and its note</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::ZoneStrip</name>
+    <message>
+        <source>Zone strip</source>
+        <translation>Banda de zonas</translation>
+    </message>
+    <message>
+        <source>no setpoint</source>
+        <translation>sin consigna</translation>
+    </message>
+    <message>
+        <source>top %1, bottom %2</source>
+        <translation>superior %1, inferior %2</translation>
+    </message>
+    <message>
+        <source>Zone %1: %2</source>
+        <translation>Zona %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3 s from oven entry, %4 to %5 s on the log</source>
+        <comment>a placement in a zone</comment>
+        <translation>%1 de %2 a %3 s desde la entrada al horno, %4 a %5 s en el registro</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,2571 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="zh_CN">
+<context>
+    <name>CurvePlot</name>
+    <message>
+        <source>Hottest to coldest, peak %1</source>
+        <translation>由热到冷，峰值 %1</translation>
+    </message>
+    <message>
+        <source>At %1 s</source>
+        <translation>第 %1 s</translation>
+    </message>
+    <message>
+        <source>At %1 s, zone %2, %3 mm</source>
+        <translation>第 %1 s，温区 %2，%3 mm</translation>
+    </message>
+    <message>
+        <source>At %1 s, %2 mm</source>
+        <translation>第 %1 s，%2 mm</translation>
+    </message>
+</context>
+<context>
+    <name>DropFrame</name>
+    <message numerus="yes">
+        <source>Drop to read %n log(s)</source>
+        <translation>
+            <numerusform>放开以读取 %n 个记录</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Notice</name>
+    <message>
+        <source>Line %1, column %2: </source>
+        <translation>第 %1 行，第 %2 列：</translation>
+    </message>
+    <message>
+        <source>Line %1: </source>
+        <translation>第 %1 行：</translation>
+    </message>
+    <message>
+        <source>found “%1”, expected %2</source>
+        <translation>读到“%1”，应为 %2</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingChoices</name>
+    <message>
+        <source>seconds</source>
+        <translation>秒</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>毫秒</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>分钟</translation>
+    </message>
+    <message>
+        <source>clock m:s</source>
+        <translation>时钟 分:秒</translation>
+    </message>
+    <message>
+        <source>clock h:m:s</source>
+        <translation>时钟 时:分:秒</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>日期和时间</translation>
+    </message>
+    <message>
+        <source>serial days</source>
+        <translation>序号日期</translation>
+    </message>
+    <message>
+        <source>seconds since 1970</source>
+        <translation>自 1970 年起的秒数</translation>
+    </message>
+    <message>
+        <source>number of the row</source>
+        <translation>数据的顺序</translation>
+    </message>
+    <message>
+        <source>Comma</source>
+        <translation>逗号</translation>
+    </message>
+    <message>
+        <source>Semicolon</source>
+        <translation>分号</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>制表符</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>直线</translation>
+    </message>
+    <message>
+        <source>Blanks</source>
+        <translation>空格</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>句点</translation>
+    </message>
+    <message>
+        <source>mV</source>
+        <translation>mV</translation>
+    </message>
+    <message>
+        <source>Day, month, year</source>
+        <translation>日、月、年</translation>
+    </message>
+    <message>
+        <source>Month, day, year</source>
+        <translation>月、日、年</translation>
+    </message>
+    <message>
+        <source>Year, month, day</source>
+        <translation>年、月、日</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>第 %1 行</translation>
+    </message>
+    <message>
+        <source>Columns %1</source>
+        <translation>第 %1 列</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>第 %1 列</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>Scene</name>
+    <message>
+        <source>%1 (TL)</source>
+        <comment>temperature of the liquidus</comment>
+        <translation>%1（TL）</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <translation>%1 %2，%3</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3, limit %4</source>
+        <translation>%1 %2 %3，界限 %4</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+</context>
+<context>
+    <name>SentenceStates</name>
+    <message>
+        <source>No run is open. The result will stand here as one sentence.</source>
+        <translation>尚未打开测温记录。结果会以一句话显示在这里。</translation>
+    </message>
+    <message>
+        <source>Each part of it leads to the place on the curve, the limit and the oven zones it came from.</source>
+        <translation>句中每一部分都可连到曲在线的位置、界限和相关温区。</translation>
+    </message>
+    <message>
+        <source>%1 rows so far</source>
+        <translation>当前 %1 行</translation>
+    </message>
+    <message>
+        <source>Reading </source>
+        <translation>正在读取 </translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>正在读取 %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n warning(s)</source>
+        <translation>
+            <numerusform>%n 则警告</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The unit was assumed in reading the log.</source>
+        <translation>读取时单位为假定。</translation>
+    </message>
+    <message>
+        <source>The time was assumed in reading the log.</source>
+        <translation>读取时时间为假定。</translation>
+    </message>
+    <message>
+        <source>The order of the date was assumed in reading the log.</source>
+        <translation>读取时日期顺序为假定。</translation>
+    </message>
+    <message>
+        <source>The decimal sign was assumed in reading the log.</source>
+        <translation>读取时小数符号为假定。</translation>
+    </message>
+    <message>
+        <source>The type of thermocouple was assumed in reading the log.</source>
+        <translation>读取时热电偶类型为假定。</translation>
+    </message>
+    <message>
+        <source>The cold junction was assumed in reading the log.</source>
+        <translation>读取时冷端温度为假定。</translation>
+    </message>
+    <message>
+        <source>Something was assumed in reading the log.</source>
+        <translation>读取时有假定之处。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 rows in %n channel(s).</source>
+        <translation>
+            <numerusform>%n 个通道共 %1 行。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Times count from oven entry, %1 s after the first row.</source>
+        <translation>时间自进炉起算，即第一行之后 %1 s。</translation>
+    </message>
+    <message>
+        <source>Nothing has been changed in the file. Corrections take effect at once and can be undone.</source>
+        <translation>文件未作任何更动。更正立即生效，也可撤销。</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s（自进炉）</translation>
+    </message>
+    <message>
+        <source>s on the log&apos;s clock</source>
+        <translation>s（记录的时钟）</translation>
+    </message>
+    <message>
+        <source>%1, revision %2</source>
+        <translation>%1，版本 %2</translation>
+    </message>
+    <message>
+        <source>thermocouple %1</source>
+        <translation>热电偶 %1</translation>
+    </message>
+    <message>
+        <source>%1, instrument %2, U = 2u</source>
+        <translation>%1，仪器 %2，U = 2u</translation>
+    </message>
+    <message>
+        <source>found from the curves</source>
+        <translation>由曲线找到</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation>自行指定</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 s on the log&apos;s clock, %3</source>
+        <translation>记录的时钟 %1 ± %2 s，%3</translation>
+    </message>
+    <message>
+        <source>lower limit by part</source>
+        <translation>下限依元件</translation>
+    </message>
+    <message>
+        <source>upper limit by part</source>
+        <translation>上限依元件</translation>
+    </message>
+    <message>
+        <source>Guarded, w = U (ILAC-G8:09/2019)</source>
+        <translation>采用保护带，w = U（ILAC-G8:09/2019）</translation>
+    </message>
+    <message>
+        <source>Simple: inside the limits, limits included</source>
+        <translation>简单：在界限内即可，含界限值</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>注意事项</translation>
+    </message>
+    <message>
+        <source>A suggested or changed recipe is a prediction: a qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>建议或变更的配方属于预测：量产前须由合格人员以实际测温确认，且不得超出焊膏、元件、电路板与炉的额定值。</translation>
+    </message>
+    <message>
+        <source>Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>高温表面、运转中的传送带、助焊剂烟雾：现场安全规定、当地法规与原厂数据表优先于此处显示的任何内容。</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general; the paste’s own data sheet is the authority.</source>
+        <translation>随附的工艺窗口为一般值，请以焊膏的数据表为准。</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>工艺窗口</translation>
+    </message>
+    <message>
+        <source>%1, assumed</source>
+        <translation>%1，假定</translation>
+    </message>
+    <message>
+        <source>Decision rule</source>
+        <translation>判定规则</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>不确定度</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>炉</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>配方</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>电路板</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>序号</translation>
+    </message>
+    <message>
+        <source>Operator</source>
+        <translation>操作人员</translation>
+    </message>
+    <message>
+        <source>Run at</source>
+        <translation>测温时间</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>进炉时刻</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>存档编号</translation>
+    </message>
+    <message>
+        <source>%1, number %2 of its chain</source>
+        <translation>%1，链中第 %2 笔</translation>
+    </message>
+    <message>
+        <source>Chain</source>
+        <translation>存档链</translation>
+    </message>
+    <message>
+        <source>%1: %2 records, head %3</source>
+        <translation>%1：%2 笔，链首 %3</translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation>判定者</translation>
+    </message>
+    <message>
+        <source>%1; %2 bytes</source>
+        <translation>%1；%2 位元组</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>批号 %1</translation>
+    </message>
+    <message>
+        <source>Thermal profile</source>
+        <translation>温度曲线</translation>
+    </message>
+    <message>
+        <source>Thermal profile, %1</source>
+        <translation>温度曲线，%1</translation>
+    </message>
+    <message>
+        <source>Run %1 of %2 in the log</source>
+        <translation>记录中第 %1 次（共 %2 次）</translation>
+    </message>
+    <message>
+        <source>behind ± stands the expanded uncertainty U = 2u (about 95 %), from thermocouple, instrument, noise and sampling (JCGM 100). How a bead is attached, and how runs of the oven differ, is not in it.</source>
+        <translation>± 之后为扩充不确定度 U = 2u（约 95 %），来自热电偶、仪器、噪声与采样（JCGM 100）。不含测点固定方式与各次过炉的差异。</translation>
+    </message>
+    <message>
+        <source>Guarded</source>
+        <translation>采用保护带</translation>
+    </message>
+    <message>
+        <source>pass: clear of the limits by U or more; conditional: within U of a limit, inside (pass) or outside (fail); fail: outside by more than U.</source>
+        <translation>合格：距界限 U 以上；有条件：距界限小于 U，在内（合格）或在外（不合格）；不合格：超出界限大于 U。</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>界限</translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation>来源</translation>
+    </message>
+    <message>
+        <source>Read as</source>
+        <translation>读取方式</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>假定</translation>
+    </message>
+    <message>
+        <source>Faults, on the log’s clock</source>
+        <translation>异常（记录的时钟）</translation>
+    </message>
+    <message>
+        <source>%1 may be wrong: %2</source>
+        <translation>%1 可能有误：%2</translation>
+    </message>
+    <message>
+        <source>To note</source>
+        <translation>备注</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>记录</translation>
+    </message>
+    <message>
+        <source>Checked by, date</source>
+        <translation>检查者、日期</translation>
+    </message>
+    <message>
+        <source>Released by, date</source>
+        <translation>核准者、日期</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>附注</translation>
+    </message>
+    <message>
+        <source>Temperature over time</source>
+        <translation>温度对时间</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>界限图</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>第 %1 页，共 %2 页</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>热电偶</translation>
+    </message>
+    <message>
+        <source>Smallest</source>
+        <translation>最小</translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <translation>裕量</translation>
+    </message>
+    <message>
+        <source>On the next page</source>
+        <translation>见下一页</translation>
+    </message>
+    <message>
+        <source>Made %1 from the archive</source>
+        <translation>%1 由存档制作</translation>
+    </message>
+    <message>
+        <source>Made %1</source>
+        <translation>%1 制作</translation>
+    </message>
+    <message>
+        <source>limit lanes</source>
+        <translation>界限图</translation>
+    </message>
+    <message>
+        <source>results by thermocouple</source>
+        <translation>各热电偶结果</translation>
+    </message>
+    <message>
+        <source>limits, sources and how the log was read</source>
+        <translation>界限、来源与记录读取方式</translation>
+    </message>
+    <message>
+        <source>%1, continued from page 1: %2</source>
+        <translation>%1，续第 1 页：%2</translation>
+    </message>
+    <message>
+        <source>Limits, sources and how the log was read</source>
+        <translation>界限、来源与记录读取方式</translation>
+    </message>
+</context>
+<context>
+    <name>Sparkline</name>
+    <message>
+        <source>Course of %1</source>
+        <translation>%1 的曲线</translation>
+    </message>
+</context>
+<context>
+    <name>WindowEditor</name>
+    <message>
+        <source>“%1” is no limit: expected a number, or Tc, Tc-5</source>
+        <translation>“%1”不是界限：应为数字，或 Tc、Tc-5</translation>
+    </message>
+    <message>
+        <source>“%1” is no parameter: expected a name, = and a value</source>
+        <translation>“%1”不是参数：应为名称、= 和值</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>测量项目</translation>
+    </message>
+    <message>
+        <source>Parameters</source>
+        <translation>参数</translation>
+    </message>
+    <message>
+        <source>Applies to</source>
+        <translation>适用于</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>板面</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>目标</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>Required</source>
+        <translation>必要</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>来源</translation>
+    </message>
+    <message>
+        <source>“%1” is no measure</source>
+        <translation>“%1”不是测量项目</translation>
+    </message>
+</context>
+<context>
+    <name>Wording</name>
+    <message>
+        <source>Top</source>
+        <translation>上</translation>
+    </message>
+    <message>
+        <source>Bottom</source>
+        <translation>下</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>温区 %1</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>上</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>下</translation>
+    </message>
+    <message>
+        <source>no setpoint</source>
+        <translation>无设定温度</translation>
+    </message>
+    <message>
+        <source>result %1 traces here</source>
+        <translation>结果 %1 源自这里</translation>
+    </message>
+    <message>
+        <source>a result that is out traces here</source>
+        <translation>有超限结果源自这里</translation>
+    </message>
+    <message>
+        <source>into the oven</source>
+        <translation>进炉方向</translation>
+    </message>
+    <message>
+        <source>%1 × %2 mm</source>
+        <translation>%1 × %2 mm</translation>
+    </message>
+    <message>
+        <source>front rail</source>
+        <translation>前轨</translation>
+    </message>
+    <message>
+        <source>by part</source>
+        <translation>依元件</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>part and its upper limit</comment>
+        <translation>%1 上限 %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <comment>part and its lower limit</comment>
+        <translation>%1 下限 %2</translation>
+    </message>
+    <message>
+        <source>Tc</source>
+        <translation>Tc</translation>
+    </message>
+    <message>
+        <source>lower limit %1</source>
+        <translation>下限 %1</translation>
+    </message>
+    <message>
+        <source>upper limit %1</source>
+        <translation>上限 %1</translation>
+    </message>
+    <message>
+        <source>informative</source>
+        <translation>仅供参考</translation>
+    </message>
+    <message>
+        <source>cannot pass as guarded</source>
+        <translation>采用保护带时不可能合格</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>整板</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕量</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>数值</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>lower limit</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <comment>scale above the lanes</comment>
+        <translation>裕量 %1</translation>
+    </message>
+    <message>
+        <source>Smallest margin</source>
+        <translation>最小裕量</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pass</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n 项合格</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n conditional pass</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n 项有条件合格</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n conditional fail</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n 项有条件不合格</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fail</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n 项不合格</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n undetermined</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n 项无法判定</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Smallest margin of the other %n</source>
+        <comment>results that have a value</comment>
+        <translation>
+            <numerusform>其余 %n 项的最小裕量</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 informative result over its limit</source>
+        <translation>1 项参考结果超出界限</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n informative results over their limits</source>
+        <translation>
+            <numerusform>%n 项参考结果超出界限</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Result %1: </source>
+        <comment>read aloud before a problem</comment>
+        <translation>结果 %1：</translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>未到达</translation>
+    </message>
+    <message>
+        <source>undetermined</source>
+        <translation>无法判定</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>最多 %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>至少 %1</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>不足 %1</translation>
+    </message>
+    <message>
+        <source>%1 too hot</source>
+        <translation>高 %1</translation>
+    </message>
+    <message>
+        <source>%1 too cold</source>
+        <translation>低 %1</translation>
+    </message>
+    <message>
+        <source>%1 too long</source>
+        <translation>长 %1</translation>
+    </message>
+    <message>
+        <source>%1 too slow</source>
+        <translation>慢 %1</translation>
+    </message>
+    <message>
+        <source>%1 too steep</source>
+        <translation>快 %1</translation>
+    </message>
+    <message>
+        <source>%1 too small</source>
+        <translation>小 %1</translation>
+    </message>
+    <message>
+        <source>%1 too large</source>
+        <translation>大 %1</translation>
+    </message>
+    <message>
+        <source>%1 too much</source>
+        <translation>多 %1</translation>
+    </message>
+    <message>
+        <source>%1 too few</source>
+        <translation>少 %1</translation>
+    </message>
+    <message>
+        <source>%1 too many</source>
+        <translation>多 %1</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>合格</translation>
+    </message>
+    <message>
+        <source>conditional pass</source>
+        <translation>有条件合格</translation>
+    </message>
+    <message>
+        <source>conditional fail</source>
+        <translation>有条件不合格</translation>
+    </message>
+    <message>
+        <source>fail</source>
+        <translation>不合格</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translation>合格</translation>
+    </message>
+    <message>
+        <source>Conditional pass</source>
+        <translation>有条件合格</translation>
+    </message>
+    <message>
+        <source>Undetermined</source>
+        <translation>无法判定</translation>
+    </message>
+    <message>
+        <source>Conditional fail</source>
+        <translation>有条件不合格</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translation>不合格</translation>
+    </message>
+    <message>
+        <source>peak</source>
+        <translation>峰值</translation>
+    </message>
+    <message>
+        <source>%1–%2 %3</source>
+        <comment>a span of temperatures</comment>
+        <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <comment>a temperature</comment>
+        <translation>自 %1</translation>
+    </message>
+    <message>
+        <source>within %1 of %2</source>
+        <translation>距 %2 在 %1 以内</translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation>%1 以内</translation>
+    </message>
+    <message>
+        <source>over %1 s</source>
+        <translation>每 %1 s</translation>
+    </message>
+    <message>
+        <source>at %1 s</source>
+        <translation>第 %1 s</translation>
+    </message>
+    <message>
+        <source>at %1 mm</source>
+        <translation>%1 mm 处</translation>
+    </message>
+    <message>
+        <source>end of zone %1</source>
+        <translation>温区 %1 末端</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>requirement, placement: value</comment>
+        <translation>%1，%2：%3</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation>裕量 %1</translation>
+    </message>
+    <message>
+        <source>minus </source>
+        <comment>read aloud before a number</comment>
+        <translation>负 </translation>
+    </message>
+    <message>
+        <source>limits %1 to %2</source>
+        <translation>界限 %1 至 %2</translation>
+    </message>
+    <message>
+        <source>at least %1 allowed</source>
+        <translation>允许至少 %1</translation>
+    </message>
+    <message>
+        <source>at most %1 allowed</source>
+        <translation>允许最多 %1</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>无界限</translation>
+    </message>
+    <message>
+        <source>%1 plus or minus %2</source>
+        <translation>%1 正负 %2</translation>
+    </message>
+    <message>
+        <source>%1 percent</source>
+        <translation>百分之 %1</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>温区</translation>
+    </message>
+    <message>
+        <source>Choose an oven and recipe to see the zones</source>
+        <translation>选择炉和配方即可看到温区</translation>
+    </message>
+    <message>
+        <source>Say when the board entered the oven to see the zones</source>
+        <translation>指定板子进炉的时刻即可看到温区</translation>
+    </message>
+    <message>
+        <source>Times as met</source>
+        <translation>时间依</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <comment>the placement that meets the zones</comment>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>the board’s middle</source>
+        <translation>板子中央</translation>
+    </message>
+    <message>
+        <source>the leading edge</source>
+        <translation>板子前缘</translation>
+    </message>
+</context>
+<context>
+    <name>main</name>
+    <message>
+        <source>Shows a thermocouple log and whether it stayed inside its process window.</source>
+        <translation>显示热电偶记录，以及它是否保持在工艺窗口内。</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChannelsPanel</name>
+    <message>
+        <source>Joint</source>
+        <translation>焊点</translation>
+    </message>
+    <message>
+        <source>Body</source>
+        <translation>本体</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>电路板</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>空气</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>开路</translation>
+    </message>
+    <message>
+        <source>Over range</source>
+        <translation>超出量程</translation>
+    </message>
+    <message>
+        <source>Dropout</source>
+        <translation>丢失信号</translation>
+    </message>
+    <message>
+        <source>Spike</source>
+        <translation>尖峰</translation>
+    </message>
+    <message>
+        <source>Stuck</source>
+        <translation>读数卡住</translation>
+    </message>
+    <message>
+        <source>Reversed polarity</source>
+        <translation>极性接反</translation>
+    </message>
+    <message>
+        <source>Detached, suspected</source>
+        <translation>疑似脱落</translation>
+    </message>
+    <message>
+        <source>Swapped placement, suspected</source>
+        <translation>疑似测点接错</translation>
+    </message>
+    <message>
+        <source>Cold-junction step</source>
+        <translation>冷端跳变</translation>
+    </message>
+    <message>
+        <source>Gap in time</source>
+        <translation>时间中断</translation>
+    </message>
+    <message>
+        <source>Time going back</source>
+        <translation>时间倒退</translation>
+    </message>
+    <message>
+        <source>Channels</source>
+        <translation>通道</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>使用</translation>
+    </message>
+    <message>
+        <source>In the log</source>
+        <translation>记录中</translation>
+    </message>
+    <message>
+        <source>Placement</source>
+        <translation>测点</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>类型</translation>
+    </message>
+    <message>
+        <source>Course (dotted: oven entry)</source>
+        <translation>曲线（点线：进炉）</translation>
+    </message>
+    <message>
+        <source>Range, %1</source>
+        <translation>范围，%1</translation>
+    </message>
+    <message>
+        <source>Fault found, and what was done</source>
+        <translation>发现的异常与处理</translation>
+    </message>
+    <message>
+        <source>Use %1</source>
+        <translation>使用 %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>未使用</translation>
+    </message>
+    <message>
+        <source>Placement of %1</source>
+        <translation>%1 的测点</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>Choose a board</source>
+        <translation>选择电路板</translation>
+    </message>
+    <message>
+        <source>Choose a board for %1</source>
+        <translation>为 %1 选择电路板</translation>
+    </message>
+    <message>
+        <source>Kind of %1</source>
+        <translation>%1 的类型</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>没有读数</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 至 %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2 s</source>
+        <translation>%1，第 %2 s</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3 s</source>
+        <translation>%1，第 %2 至 %3 s</translation>
+    </message>
+    <message>
+        <source>Removed</source>
+        <translation>已移除</translation>
+    </message>
+    <message>
+        <source>Flagged, values as in the file</source>
+        <translation>已标记，数值与文件相同</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>显示</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>保留</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>另有 %n 项</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Remove spikes again</source>
+        <translation>重新移除尖峰</translation>
+    </message>
+    <message>
+        <source>Use a channel</source>
+        <translation>使用通道</translation>
+    </message>
+    <message>
+        <source>Leave a channel out</source>
+        <translation>不用通道</translation>
+    </message>
+    <message>
+        <source>Place %1</source>
+        <translation>指定 %1 的测点</translation>
+    </message>
+    <message>
+        <source>Placements of this log</source>
+        <translation>此记录的测点</translation>
+    </message>
+    <message>
+        <source>Keep spikes</source>
+        <translation>保留尖峰</translation>
+    </message>
+    <message>
+        <source>Remove spikes</source>
+        <translation>移除尖峰</translation>
+    </message>
+    <message>
+        <source>falls as the others rise</source>
+        <translation>在其他测点升温时下降</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sample(s)</source>
+        <translation>
+            <numerusform>%n 个采样点</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CheckPage</name>
+    <message>
+        <source>Each mark is a thermocouple, hottest on top. Whisker: ± U. Dotted: guard band.</source>
+        <translation>每个标记为一支热电偶，最热在上。横线：± U。点区：保护带。</translation>
+    </message>
+    <message>
+        <source>Limit &amp;lanes</source>
+        <translation>界限图(&amp;L)</translation>
+    </message>
+    <message>
+        <source>&amp;Table</source>
+        <translation>表格(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Board</source>
+        <translation>电路板(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Limit lanes, table, board</source>
+        <translation>界限图、表格、电路板</translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation>筛选</translation>
+    </message>
+    <message>
+        <source>Filter the table</source>
+        <translation>筛选表格</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>这个数值如何得出</translation>
+    </message>
+    <message>
+        <source>&amp;Show</source>
+        <translation>显示(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Requirement shown on the board</source>
+        <translation>在电路板上显示的要求</translation>
+    </message>
+    <message numerus="yes">
+        <source>Temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>温度对时间，%n 支热电偶</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Temperature over time</source>
+        <translation>温度对时间</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChooserBar</name>
+    <message>
+        <source>%1, run %2 of %3</source>
+        <translation>%1，第 %2 次（共 %3 次）</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>测温(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>测温</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>电路板</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>工艺窗口</translation>
+    </message>
+    <message>
+        <source>Oven and recipe</source>
+        <translation>炉和配方</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>&amp;Open a log…</source>
+        <translation>打开记录(&amp;O)…</translation>
+    </message>
+    <message>
+        <source>&amp;Close %1</source>
+        <translation>关闭 %1(&amp;C)</translation>
+    </message>
+    <message>
+        <source>None open</source>
+        <translation>未打开</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChooserButton</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CloseUp</name>
+    <message>
+        <source>Where on the curve</source>
+        <translation>曲在线的位置</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CurvePlot</name>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s（自进炉）</translation>
+    </message>
+    <message>
+        <source>s on the log’s clock</source>
+        <translation>s（记录的时钟）</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 at %4 s (%5 s on the log’s clock)</source>
+        <translation>%1：%2 %3，第 %4 s（记录的时钟 %5 s）</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::DerivationPanel</name>
+    <message>
+        <source>no limit on this side of the target %1</source>
+        <translation>目标 %1 的这一侧没有界限</translation>
+    </message>
+    <message>
+        <source>inside: %1</source>
+        <translation>界限内：%1</translation>
+    </message>
+    <message>
+        <source>outside: %1</source>
+        <translation>界限外：%1</translation>
+    </message>
+    <message>
+        <source>at %1 s</source>
+        <translation>第 %1 s</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 s</source>
+        <translation>第 %1 至 %2 s</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>这个数值如何得出</translation>
+    </message>
+    <message>
+        <source>Previous result</source>
+        <translation>上一个结果</translation>
+    </message>
+    <message>
+        <source>Next result</source>
+        <translation>下一个结果</translation>
+    </message>
+    <message>
+        <source>Choose a mark in the limit lanes, a part of the sentence or a row of the table: its place on the curve, its limits and its arithmetic stand here.</source>
+        <translation>请在界限图选一个标记、句中的一部分或表格的一行：这里会显示它在曲在线的位置、界限和计算。</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1／%2</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>%1, board</source>
+        <translation>%1，整板</translation>
+    </message>
+    <message>
+        <source>Definition</source>
+        <translation>定义</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>界限</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 至 %2</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>至少 %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>最多 %1</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1，版本 %2</translation>
+    </message>
+    <message>
+        <source>Informative: it does not decide the verdict.</source>
+        <translation>仅供参考：不影响判定。</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕量</translation>
+    </message>
+    <message>
+        <source>Uncertainty, %1</source>
+        <translation>不确定度，%1</translation>
+    </message>
+    <message>
+        <source>Thermocouple %1</source>
+        <translation>热电偶 %1</translation>
+    </message>
+    <message>
+        <source>Instrument %1</source>
+        <translation>仪器 %1</translation>
+    </message>
+    <message>
+        <source>Noise of this trace</source>
+        <translation>此曲线的噪声</translation>
+    </message>
+    <message>
+        <source>Sampling</source>
+        <translation>采样</translation>
+    </message>
+    <message>
+        <source>Combined, then U = 2u</source>
+        <translation>合成后 U = 2u</translation>
+    </message>
+    <message>
+        <source>Decision: guarded, w = U</source>
+        <translation>判定：采用保护带，w = U</translation>
+    </message>
+    <message>
+        <source>Decision: simple</source>
+        <translation>判定：简单</translation>
+    </message>
+    <message>
+        <source>under 0.1 %</source>
+        <translation>低于 0.1 %</translation>
+    </message>
+    <message>
+        <source>over 99.9 %</source>
+        <translation>高于 99.9 %</translation>
+    </message>
+    <message>
+        <source>Inside the limits with probability (JCGM 106)</source>
+        <translation>在界限内的概率（JCGM 106）</translation>
+    </message>
+    <message>
+        <source>What being outside risks</source>
+        <translation>超限的风险</translation>
+    </message>
+    <message>
+        <source>Which zones set this result</source>
+        <translation>哪些温区决定此结果</translation>
+    </message>
+    <message>
+        <source>Other zones together</source>
+        <translation>其他温区合计</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::Document</name>
+    <message>
+        <source>pasted text</source>
+        <translation>粘贴的文字</translation>
+    </message>
+    <message>
+        <source>Close %1</source>
+        <translation>关闭 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::EmptyPage</name>
+    <message>
+        <source>Sketch of the result</source>
+        <translation>结果示意图</translation>
+    </message>
+    <message>
+        <source>Curves, zone strip and limit lanes stand here once a log is read.</source>
+        <translation>读取记录后，这里会显示曲线、温区条和界限图。</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>曲线</translation>
+    </message>
+    <message>
+        <source>The window’s bands stand behind them; stretches that are out are marked.</source>
+        <translation>曲线后面是工艺窗口的区带；超限的部分会标出。</translation>
+    </message>
+    <message>
+        <source>Zone strip</source>
+        <translation>温区条</translation>
+    </message>
+    <message>
+        <source>Where the board was at each moment.</source>
+        <translation>板子在每一刻的位置。</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>界限图</translation>
+    </message>
+    <message>
+        <source>Every requirement, every thermocouple, with both limits always in the same place.</source>
+        <translation>每项要求、每支热电偶，上下限永远在同一位置。</translation>
+    </message>
+    <message>
+        <source>The verdict rests on the thermocouples, the window and the placement you give it: a qualified person confirms it before production. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>判定取决于您提供的热电偶、工艺窗口和测点：量产前须由合格人员确认。高温表面、运转中的传送带、助焊剂烟雾：现场安全规定、当地法规与原厂数据表优先于此处显示的任何内容。</translation>
+    </message>
+    <message>
+        <source>Drop a thermocouple log here</source>
+        <translation>把热电偶记录拖放到这里</translation>
+    </message>
+    <message>
+        <source>Any text log, workbook or HTML table: comma, semicolon, tab or fixed columns; °C or °F; decimal point or comma. The file is read as it is and never changed.</source>
+        <translation>任何文字记录、工作簿或 HTML 表格：逗号、分号、制表符或固定列宽；°C 或 °F；小数点或小数逗号。文件照原样读取，绝不更动。</translation>
+    </message>
+    <message>
+        <source>Open a log…</source>
+        <translation>打开记录…</translation>
+    </message>
+    <message>
+        <source>Paste a log</source>
+        <translation>粘贴记录</translation>
+    </message>
+    <message>
+        <source>Look at the demo run</source>
+        <translation>看示范记录</translation>
+    </message>
+    <message>
+        <source>It will be judged against</source>
+        <translation>判定依据</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>工艺窗口</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general. The paste’s own data sheet is the authority.</source>
+        <translation>随附的工艺窗口为一般值，请以焊膏的数据表为准。</translation>
+    </message>
+    <message>
+        <source>Oven and recipe</source>
+        <translation>炉和配方</translation>
+    </message>
+    <message>
+        <source>Optional. Needed for the zone strip and for the zones behind a result.</source>
+        <translation>选用。温区条与结果对应的温区需要它。</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>电路板</translation>
+    </message>
+    <message>
+        <source>Optional. Says what each thermocouple sits on.</source>
+        <translation>选用。说明每支热电偶的位置。</translation>
+    </message>
+    <message>
+        <source>None chosen</source>
+        <translation>未选择</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FileModel</name>
+    <message numerus="yes">
+        <source>%n row(s) more</source>
+        <translation>
+            <numerusform>另有 %n 行</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>时间</translation>
+    </message>
+    <message>
+        <source>kept as such</source>
+        <translation>仅保留</translation>
+    </message>
+    <message>
+        <source>Channel %1</source>
+        <translation>通道 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FileTable</name>
+    <message>
+        <source>What stands in the file</source>
+        <translation>文件内容</translation>
+    </message>
+    <message>
+        <source>Press a heading to take its column for something else</source>
+        <translation>按标题可改变该列的用途</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::HelpWindow</name>
+    <message>
+        <source>Getting a log in</source>
+        <translation>载入记录</translation>
+    </message>
+    <message>
+        <source>Drop a file anywhere in the window, open it (Ctrl+O), or paste its text (Ctrl+Shift+V). It is read by its content; what was assumed stands in the status line and under Run, How the log was read, where it can be put right. The file itself is never changed.</source>
+        <translation>把文件拖放到窗口任何位置、打开它（Ctrl+O）或粘贴其文字（Ctrl+Shift+V）。程序依内容读取；假定之处显示于状态行与“测温 &gt; 记录如何读取”，可在那里更正。文件本身绝不更动。</translation>
+    </message>
+    <message>
+        <source>Sentence</source>
+        <translation>结论句</translation>
+    </message>
+    <message>
+        <source>The verdict first. Each underlined part leads to where it comes from: Tab goes through the parts, Enter follows one. F8 and Shift+F8 go to the next and previous result that is not a pass; Esc chooses nothing.</source>
+        <translation>先看判定。每个底线部分都连到它的出处：Tab 逐一移动，Enter 前往。F8 与 Shift+F8 前往下一个、上一个未合格的结果；Esc 取消选择。</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>曲线</translation>
+    </message>
+    <message>
+        <source>Bands are the window’s; a stretch with a halo and barbs went out of it. The cursor reads all curves at a time and the place in the oven. Wheel zooms time, Ctrl+wheel temperature, drag moves, double click shows the whole run. Keys: left and right one sample, with Ctrl one zone, with Shift the view; up and down another thermocouple; + − 0 zoom and whole run; Alt+1 to 9 show or hide a curve, hottest first.</source>
+        <translation>区带来自工艺窗口；带光晕与短线的部分超出了窗口。光标读出同一时刻所有曲线与炉内位置。滚轮缩放时间，Ctrl+滚轮缩放温度，拖曳平移，连双击显示整段。按键：左右移一个采样点，加 Ctrl 移一个温区，加 Shift 平移；上下换热电偶；+ − 0 缩放与全部；Alt+1 到 9 显示或隐藏曲线，最热优先。</translation>
+    </message>
+    <message>
+        <source>Zone strip</source>
+        <translation>温区条</translation>
+    </message>
+    <message>
+        <source>Where the board was at each moment, with top and bottom setpoints. Hatched: a result outside its limits traces back here with 10 % or more.</source>
+        <translation>板子在每一刻的位置，以及上下设定温度。斜线：超限结果有 10 % 以上源自这里。</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>界限图</translation>
+    </message>
+    <message>
+        <source>One lane for each requirement, both limits at the same places in all of them, so that the same distance is the same margin. A mark is a thermocouple, the whisker its ± U, dots the guard band. Up and down another lane, left and right another thermocouple, Home and End hottest and coldest, Enter how the number came about, Ctrl+C the row as text, Ctrl+Shift+C the picture.</source>
+        <translation>每项要求一行，上下限位置全部对齐，因此距离相同即裕量相同。标记是热电偶，横线是 ± U，点区是保护带。上下换要求，左右换热电偶，Home 与 End 为最热与最冷，Enter 看数值如何得出，Ctrl+C 复制文字，Ctrl+Shift+C 复制图片。</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>表格</translation>
+    </message>
+    <message>
+        <source>A click on a heading sorts. Ctrl+F filters. Ctrl+C copies the chosen rows, or all, with headings for a spreadsheet.</source>
+        <translation>按标题可排序。Ctrl+F 筛选。Ctrl+C 将选取或全部数据连同标题复制到电子表格。</translation>
+    </message>
+    <message>
+        <source>How the log was read</source>
+        <translation>记录如何读取</translation>
+    </message>
+    <message>
+        <source>Each line at the right was found in the file or assumed. Choose another reading and everything follows at once; Ctrl+Z takes it back. A reading can be kept for logs of the same shape.</source>
+        <translation>右侧每一项都是在文件中找到或假定的。改选其他读法后立即生效；Ctrl+Z 撤销。读法可保留给相同格式的记录。</translation>
+    </message>
+    <message>
+        <source>Editing a window</source>
+        <translation>编辑工艺窗口</translation>
+    </message>
+    <message>
+        <source>Limits are checked while they are typed and the run is judged anew. Saving makes a new revision in a new file; nothing is overwritten.</source>
+        <translation>输入时即检查界限并重新判定。保存会在新文件建立新版本；不覆写任何内容。</translation>
+    </message>
+    <message>
+        <source>Keys everywhere</source>
+        <translation>通用按键</translation>
+    </message>
+    <message>
+        <source>F6, Shift+F6 next and previous part · F9 panel at the right · Ctrl+Z, Ctrl+Shift+Z undo and redo · Ctrl+O open · Ctrl+Shift+V paste a log · Ctrl+W close the log · Ctrl+PgUp, Ctrl+PgDown previous and next run · F1 this help.</source>
+        <translation>F6、Shift+F6 下一个、上一个部分 · F9 右侧面板 · Ctrl+Z、Ctrl+Shift+Z 撤销与取消撤销 · Ctrl+O 打开 · Ctrl+Shift+V 粘贴记录 · Ctrl+W 关闭记录 · Ctrl+PgUp、Ctrl+PgDown 上一次、下一次测温 · F1 说明。</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>说明</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Analyser for reflow thermal profiles. Free software under the GNU General Public License, version 3 or later; it comes without any warranty.&lt;/p&gt;&lt;p&gt;What it shows is computed from the log, the window and the placement you give it. A qualified person confirms every change of setpoints with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here. Windows shipped with the program are general; the paste’s own data sheet is the authority.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;回流焊温度曲线分析。自由软件，依 GNU 通用公共许可证第 3 版或更新版本发布；不附任何担保。&lt;/p&gt;&lt;p&gt;显示内容由您提供的记录、工艺窗口和测点计算而得。每次变更设定温度，量产前须由合格人员以实际测温确认，且不得超出焊膏、元件、电路板与炉的额定值。高温表面、运转中的传送带、助焊剂烟雾：现场安全规定、当地法规与原厂数据表优先于此处显示的任何内容。随附的工艺窗口为一般值，请以焊膏的数据表为准。&lt;/p&gt;</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ImportPage</name>
+    <message>
+        <source>What stands in the file</source>
+        <translation>文件内容</translation>
+    </message>
+    <message>
+        <source>Channels</source>
+        <translation>通道</translation>
+    </message>
+    <message>
+        <source>Known once the log can be read</source>
+        <translation>记录可读取后才知道</translation>
+    </message>
+    <message>
+        <source>%1, %2 bytes, SHA-256 %3…%4</source>
+        <translation>%1，%2 字节，SHA-256 %3…%4</translation>
+    </message>
+    <message>
+        <source>Placements come from the board %1</source>
+        <translation>测点来自电路板 %1</translation>
+    </message>
+    <message>
+        <source>Take column %1 for the time</source>
+        <translation>以第 %1 列为时间</translation>
+    </message>
+    <message>
+        <source>Take column %1 for a thermocouple</source>
+        <translation>以第 %1 列为热电偶</translation>
+    </message>
+    <message>
+        <source>Do not judge column %1</source>
+        <translation>不判定第 %1 列</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::MainWindow</name>
+    <message>
+        <source>&amp;File</source>
+        <translation>文件(&amp;F)</translation>
+    </message>
+    <message>
+        <source>&amp;Open a log…</source>
+        <translation>打开记录(&amp;O)…</translation>
+    </message>
+    <message>
+        <source>&amp;Paste a log</source>
+        <translation>粘贴记录(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Recent logs</source>
+        <translation>最近的记录(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;demo run</source>
+        <translation>看示范记录(&amp;D)</translation>
+    </message>
+    <message>
+        <source>&amp;Close this log</source>
+        <translation>关闭此记录(&amp;C)</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>结束(&amp;Q)</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>编辑(&amp;E)</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;table</source>
+        <translation>复制表格(&amp;T)</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;picture</source>
+        <translation>复制图片(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Find in the table</source>
+        <translation>在表格中查找(&amp;F)</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>查看(&amp;V)</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>放大(&amp;I)</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>缩小(&amp;O)</translation>
+    </message>
+    <message>
+        <source>&amp;Whole run</source>
+        <translation>整段曲线(&amp;W)</translation>
+    </message>
+    <message>
+        <source>&amp;Raw samples</source>
+        <translation>原始采样点(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;How this number came about</source>
+        <translation>这个数值如何得出(&amp;H)</translation>
+    </message>
+    <message>
+        <source>&amp;Next result that is not a pass</source>
+        <translation>下一个未合格的结果(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Previous result that is not a pass</source>
+        <translation>上一个未合格的结果(&amp;P)</translation>
+    </message>
+    <message>
+        <source>Choose nothin&amp;g</source>
+        <translation>取消选择(&amp;G)</translation>
+    </message>
+    <message>
+        <source>Next pa&amp;rt</source>
+        <translation>下一个部分(&amp;X)</translation>
+    </message>
+    <message>
+        <source>Previous p&amp;art</source>
+        <translation>上一个部分(&amp;A)</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature in</source>
+        <translation>温度单位(&amp;T)</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>&amp;Speed in</source>
+        <translation>速度单位(&amp;S)</translation>
+    </message>
+    <message>
+        <source>mm/min</source>
+        <translation>mm/min</translation>
+    </message>
+    <message>
+        <source>cm/min</source>
+        <translation>cm/min</translation>
+    </message>
+    <message>
+        <source>in/min</source>
+        <translation>in/min</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>语言(&amp;L)</translation>
+    </message>
+    <message>
+        <source>As the &amp;system says</source>
+        <translation>依系统(&amp;S)</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>测温(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;Next run</source>
+        <translation>下一次测温(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Previous run</source>
+        <translation>上一次测温(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;How the log was read</source>
+        <translation>记录如何读取(&amp;H)</translation>
+    </message>
+    <message>
+        <source>&amp;Edit the window</source>
+        <translation>编辑工艺窗口(&amp;E)</translation>
+    </message>
+    <message>
+        <source>&amp;Oven</source>
+        <translation>炉(&amp;O)</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>说明(&amp;H)</translation>
+    </message>
+    <message>
+        <source>&amp;Help on what has the focus</source>
+        <translation>当前焦点的说明(&amp;H)</translation>
+    </message>
+    <message>
+        <source>&amp;About Ovenwright</source>
+        <translation>关于 Ovenwright(&amp;A)</translation>
+    </message>
+    <message>
+        <source>About Ovenwright</source>
+        <translation>关于 Ovenwright</translation>
+    </message>
+    <message>
+        <source>&amp;Forget these</source>
+        <translation>清除清单(&amp;F)</translation>
+    </message>
+    <message>
+        <source>Open logs</source>
+        <translation>打开记录</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>所有文件 (*)</translation>
+    </message>
+    <message>
+        <source>Nothing was pasted.</source>
+        <translation>没有粘贴任何内容。</translation>
+    </message>
+    <message>
+        <source>The clipboard holds no text and no file.</source>
+        <translation>剪贴板中没有文字或文件。</translation>
+    </message>
+    <message>
+        <source>The demo run cannot be opened.</source>
+        <translation>无法打开示范记录。</translation>
+    </message>
+    <message>
+        <source>The table is on the clipboard, with headings.</source>
+        <translation>表格连同标题已复制到剪贴板。</translation>
+    </message>
+    <message>
+        <source>The picture is on the clipboard.</source>
+        <translation>图片已复制到剪贴板。</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>撤销</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>取消撤销</translation>
+    </message>
+    <message>
+        <source>Drop a log anywhere in this window</source>
+        <translation>把记录拖放到窗口任何位置</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>检查</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>工作</translation>
+    </message>
+    <message>
+        <source>Ovenwright</source>
+        <translation>Ovenwright</translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation>就绪</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 rows, every %3 s, %n channel(s)</source>
+        <translation>
+            <numerusform>%1：%2 行，每 %3 s，%n 个通道</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>oven entry found at %1 s</source>
+        <translation>找到进炉时刻 %1 s</translation>
+    </message>
+    <message>
+        <source>oven entry given at %1 s</source>
+        <translation>指定进炉时刻 %1 s</translation>
+    </message>
+    <message>
+        <source>decimal %1</source>
+        <translation>小数符号：%1</translation>
+    </message>
+    <message>
+        <source>Read as: %1</source>
+        <translation>读取方式：%1</translation>
+    </message>
+    <message>
+        <source>Decision rule: guarded, w = U</source>
+        <translation>判定规则：采用保护带，w = U</translation>
+    </message>
+    <message>
+        <source>Decision rule: simple</source>
+        <translation>判定规则：简单</translation>
+    </message>
+    <message>
+        <source>Please note.</source>
+        <comment>before warnings</comment>
+        <translation>请注意。</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <translation>关闭消息</translation>
+    </message>
+    <message>
+        <source>%1 was not read.</source>
+        <translation>%1 无法读取。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more could not be read: %1.</source>
+        <translation>
+            <numerusform>另有 %n 个无法读取：%1。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Read it without the board</source>
+        <translation>不用电路板文件读取</translation>
+    </message>
+    <message>
+        <source>Read it without the oven</source>
+        <translation>不用炉读取</translation>
+    </message>
+    <message>
+        <source>Show the line</source>
+        <translation>显示该行</translation>
+    </message>
+    <message>
+        <source>Read it another way</source>
+        <translation>改用其他读法</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>再试一次</translation>
+    </message>
+    <message>
+        <source>Open another log…</source>
+        <translation>打开其他记录…</translation>
+    </message>
+    <message>
+        <source>Not judged.</source>
+        <translation>未判定。</translation>
+    </message>
+    <message>
+        <source>Undo this change</source>
+        <translation>撤销此变更</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ProfileMenus</name>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1，版本 %2</translation>
+    </message>
+    <message>
+        <source>%1, changed</source>
+        <translation>%1，已变更</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>&amp;Window</source>
+        <translation>工艺窗口(&amp;W)</translation>
+    </message>
+    <message>
+        <source>&amp;Board</source>
+        <translation>电路板(&amp;B)</translation>
+    </message>
+    <message>
+        <source>&amp;Oven and recipe</source>
+        <translation>炉和配方(&amp;O)</translation>
+    </message>
+    <message>
+        <source>Judge &amp;also against</source>
+        <translation>同时依据(&amp;A)</translation>
+    </message>
+    <message>
+        <source>No longer against %1</source>
+        <translation>不再依据 %1</translation>
+    </message>
+    <message>
+        <source>&amp;Edit this window</source>
+        <translation>编辑此工艺窗口(&amp;E)</translation>
+    </message>
+    <message>
+        <source>Open a window &amp;file…</source>
+        <translation>打开工艺窗口文件(&amp;F)…</translation>
+    </message>
+    <message>
+        <source>Open a window</source>
+        <translation>打开工艺窗口</translation>
+    </message>
+    <message>
+        <source>Open a board &amp;file…</source>
+        <translation>打开电路板文件(&amp;F)…</translation>
+    </message>
+    <message>
+        <source>Open a board</source>
+        <translation>打开电路板</translation>
+    </message>
+    <message>
+        <source>Open a recipe &amp;file…</source>
+        <translation>打开配方文件(&amp;F)…</translation>
+    </message>
+    <message>
+        <source>Open a recipe</source>
+        <translation>打开配方</translation>
+    </message>
+    <message>
+        <source>Open an oven &amp;file and a recipe…</source>
+        <translation>打开炉文件和配方(&amp;F)…</translation>
+    </message>
+    <message>
+        <source>Open an oven</source>
+        <translation>打开炉</translation>
+    </message>
+    <message>
+        <source>Open a recipe of this oven</source>
+        <translation>打开此炉的配方</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml);;All files (*)</source>
+        <translation>TOML 文件 (*.toml);;所有文件 (*)</translation>
+    </message>
+    <message>
+        <source>%1, line %2: </source>
+        <translation>%1，第 %2 行：</translation>
+    </message>
+    <message>
+        <source>Open the file</source>
+        <translation>打开文件</translation>
+    </message>
+    <message>
+        <source>Not judged anew: this window cannot be used.</source>
+        <translation>未重新判定：此工艺窗口无法使用。</translation>
+    </message>
+    <message>
+        <source>Judge also against %1</source>
+        <translation>同时依据 %1</translation>
+    </message>
+    <message>
+        <source>Choose the window %1</source>
+        <translation>选择工艺窗口 %1</translation>
+    </message>
+    <message>
+        <source>No longer judge against %1</source>
+        <translation>不再依据 %1 判定</translation>
+    </message>
+    <message>
+        <source>Choose no board</source>
+        <translation>不选电路板</translation>
+    </message>
+    <message>
+        <source>This board cannot be used.</source>
+        <translation>此电路板无法使用。</translation>
+    </message>
+    <message>
+        <source>Choose the board %1</source>
+        <translation>选择电路板 %1</translation>
+    </message>
+    <message>
+        <source>Choose no oven</source>
+        <translation>不选炉</translation>
+    </message>
+    <message>
+        <source>This oven cannot be used.</source>
+        <translation>此炉无法使用。</translation>
+    </message>
+    <message>
+        <source>This recipe cannot be used.</source>
+        <translation>此配方无法使用。</translation>
+    </message>
+    <message>
+        <source>This recipe does not fit the oven.</source>
+        <translation>此配方不适用于该炉。</translation>
+    </message>
+    <message>
+        <source>Choose the recipe %1</source>
+        <translation>选择配方 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ReadingPanel</name>
+    <message>
+        <source>How the log was read</source>
+        <translation>记录如何读取</translation>
+    </message>
+    <message>
+        <source>Read logs laid out like this the same way</source>
+        <translation>相同格式的记录都照此读取</translation>
+    </message>
+    <message>
+        <source>Use this reading</source>
+        <translation>采用此读法</translation>
+    </message>
+    <message>
+        <source>Back to what was found</source>
+        <translation>恢复自动判读</translation>
+    </message>
+    <message>
+        <source>Export the layout…</source>
+        <translation>导出格式…</translation>
+    </message>
+    <message>
+        <source>Encoding</source>
+        <translation>文字编码</translation>
+    </message>
+    <message>
+        <source>Separator</source>
+        <translation>分隔符号</translation>
+    </message>
+    <message>
+        <source>Decimal sign</source>
+        <translation>小数符号</translation>
+    </message>
+    <message>
+        <source>Header</source>
+        <translation>标题行</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>时间</translation>
+    </message>
+    <message>
+        <source>Order of the date</source>
+        <translation>日期顺序</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>单位</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>进炉时刻</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>Oven entry, seconds on the log’s clock</source>
+        <translation>进炉时刻（记录的时钟，秒）</translation>
+    </message>
+    <message>
+        <source>What was found and assumed</source>
+        <translation>找到与假定的内容</translation>
+    </message>
+    <message>
+        <source>Layout &amp;name</source>
+        <translation>格式名称(&amp;N)</translation>
+    </message>
+    <message>
+        <source>Layout name</source>
+        <translation>格式名称</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n line(s) before it are kept as notes.</source>
+        <translation>
+            <numerusform>其前 %n 行保留为附注。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 s a row.</source>
+        <translation>每行 %1 s。</translation>
+    </message>
+    <message>
+        <source>Not found. Without an oven, times stay on the log’s own clock.</source>
+        <translation>未找到。没有炉时，时间依记录本身的时钟。</translation>
+    </message>
+    <message>
+        <source>Not found in this log: it can be given.</source>
+        <translation>此记录中未找到：可自行指定。</translation>
+    </message>
+    <message>
+        <source>Given. The plot and the zone strip count from it.</source>
+        <translation>已指定。曲线与温区条由此起算。</translation>
+    </message>
+    <message>
+        <source>Found from the curves, ± %1 s. The plot and the zone strip count from it.</source>
+        <translation>由曲线找到，± %1 s。曲线与温区条由此起算。</translation>
+    </message>
+    <message>
+        <source>Found from the log</source>
+        <translation>从记录找到</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation>自行指定</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>假定</translation>
+    </message>
+    <message>
+        <source>assumed; %1</source>
+        <translation>假定；%1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n cell(s) without a reading</source>
+        <translation>
+            <numerusform>%1：%n 格没有读数</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>changed by you</source>
+        <translation>由您变更</translation>
+    </message>
+    <message>
+        <source>Found from the content</source>
+        <translation>依内容判断</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>尚未读取</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>The layout was not kept.</source>
+        <translation>格式未能保留。</translation>
+    </message>
+    <message>
+        <source>Logs of this shape are read by the layout %1.</source>
+        <translation>相同格式的记录将以格式 %1 读取。</translation>
+    </message>
+    <message>
+        <source>Export the layout</source>
+        <translation>导出格式</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>TOML 文件 (*.toml)</translation>
+    </message>
+    <message>
+        <source>The layout was not exported.</source>
+        <translation>格式未能导出。</translation>
+    </message>
+    <message>
+        <source>The layout is in %1.</source>
+        <translation>格式已存于 %1。</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ResultsModel</name>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>Placement</source>
+        <translation>测点</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>数值</translation>
+    </message>
+    <message>
+        <source>± U</source>
+        <translation>± U</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>单位</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕量</translation>
+    </message>
+    <message>
+        <source>Probability inside</source>
+        <translation>合格概率</translation>
+    </message>
+    <message>
+        <source>From, s</source>
+        <translation>起，s</translation>
+    </message>
+    <message>
+        <source>To, s</source>
+        <translation>迄，s</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>温区</translation>
+    </message>
+    <message>
+        <source>Source of the limit</source>
+        <translation>界限的来源</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>整板</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ResultsTable</name>
+    <message>
+        <source>Results</source>
+        <translation>结果</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::Screenshot</name>
+    <message>
+        <source>a large log</source>
+        <translation>一份大型记录</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ShareBars</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>Shares of the zones</source>
+        <translation>各温区的比重</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>温区 %1</translation>
+    </message>
+    <message>
+        <source>Zone %1, top</source>
+        <translation>温区 %1，上</translation>
+    </message>
+    <message>
+        <source>Zone %1, bottom</source>
+        <translation>温区 %1，下</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WindowModel</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>Remove a requirement</source>
+        <translation>移除要求</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1：%2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WindowPage</name>
+    <message>
+        <source>Add a requirement</source>
+        <translation>新增要求</translation>
+    </message>
+    <message>
+        <source>Remove this requirement</source>
+        <translation>移除此要求</translation>
+    </message>
+    <message>
+        <source>Save as a new revision</source>
+        <translation>保存为新版本</translation>
+    </message>
+    <message>
+        <source>Back to the result</source>
+        <translation>返回结果</translation>
+    </message>
+    <message>
+        <source>Requirements</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>New revision</source>
+        <translation>新版本</translation>
+    </message>
+    <message>
+        <source>Re&amp;vision</source>
+        <translation>版本(&amp;V)</translation>
+    </message>
+    <message>
+        <source>simple</source>
+        <translation>简单</translation>
+    </message>
+    <message>
+        <source>guarded, w = U</source>
+        <translation>采用保护带，w = U</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>Window being edited</source>
+        <translation>编辑中的工艺窗口</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>名称(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Alloy</source>
+        <translation>合金(&amp;A)</translation>
+    </message>
+    <message>
+        <source>&amp;Liquidus, °C</source>
+        <translation>液相线，°C(&amp;L)</translation>
+    </message>
+    <message>
+        <source>&amp;Solidus, °C</source>
+        <translation>固相线，°C(&amp;S)</translation>
+    </message>
+    <message>
+        <source>&amp;Decision rule</source>
+        <translation>判定规则(&amp;D)</translation>
+    </message>
+    <message>
+        <source>&amp;Classification for Tc</source>
+        <translation>Tc 的分级(&amp;C)</translation>
+    </message>
+    <message>
+        <source>&amp;Thermocouple</source>
+        <translation>热电偶(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Instrument, ± °C</source>
+        <translation>仪器，± °C(&amp;I)</translation>
+    </message>
+    <message>
+        <source>Name of the window</source>
+        <translation>工艺窗口名称</translation>
+    </message>
+    <message>
+        <source>Alloy</source>
+        <translation>合金</translation>
+    </message>
+    <message>
+        <source>Liquidus</source>
+        <translation>液相线</translation>
+    </message>
+    <message>
+        <source>Solidus</source>
+        <translation>固相线</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>热电偶</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>仪器</translation>
+    </message>
+    <message>
+        <source>Decision rule</source>
+        <translation>判定规则</translation>
+    </message>
+    <message>
+        <source>Classification for Tc</source>
+        <translation>Tc 的分级</translation>
+    </message>
+    <message>
+        <source>±%1 °C</source>
+        <translation>±%1 °C</translation>
+    </message>
+    <message>
+        <source>Every rule for windows is met.</source>
+        <translation>符合工艺窗口的所有规则。</translation>
+    </message>
+    <message>
+        <source>The window was not saved.</source>
+        <translation>工艺窗口未能保存。</translation>
+    </message>
+    <message>
+        <source>Saved as revision %1: %2</source>
+        <translation>已保存为版本 %1：%2</translation>
+    </message>
+    <message>
+        <source>Save revision %1</source>
+        <translation>保存版本 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::BoardPicture</name>
+    <message>
+        <source>Board</source>
+        <translation>电路板</translation>
+    </message>
+    <message>
+        <source>Choose a board to see where each thermocouple sits</source>
+        <translation>选择电路板即可看到每支热电偶的位置</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::LimitLanes</name>
+    <message>
+        <source>Limit lanes</source>
+        <translation>界限图</translation>
+    </message>
+    <message>
+        <source>One row for each requirement, one cell for each thermocouple.</source>
+        <translation>每项要求一行，每支热电偶一格。</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>requirement and its note</comment>
+        <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::ZoneStrip</name>
+    <message>
+        <source>Zone strip</source>
+        <translation>温区条</translation>
+    </message>
+    <message>
+        <source>no setpoint</source>
+        <translation>无设定温度</translation>
+    </message>
+    <message>
+        <source>top %1, bottom %2</source>
+        <translation>上 %1，下 %2</translation>
+    </message>
+    <message>
+        <source>Zone %1: %2</source>
+        <translation>温区 %1：%2</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3 s from oven entry, %4 to %5 s on the log</source>
+        <comment>a placement in a zone</comment>
+        <translation>%1 自进炉第 %2 至 %3 s，记录第 %4 至 %5 s</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,2571 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="zh_TW">
+<context>
+    <name>CurvePlot</name>
+    <message>
+        <source>Hottest to coldest, peak %1</source>
+        <translation>由熱到冷，峰值 %1</translation>
+    </message>
+    <message>
+        <source>At %1 s</source>
+        <translation>第 %1 s</translation>
+    </message>
+    <message>
+        <source>At %1 s, zone %2, %3 mm</source>
+        <translation>第 %1 s，溫區 %2，%3 mm</translation>
+    </message>
+    <message>
+        <source>At %1 s, %2 mm</source>
+        <translation>第 %1 s，%2 mm</translation>
+    </message>
+</context>
+<context>
+    <name>DropFrame</name>
+    <message numerus="yes">
+        <source>Drop to read %n log(s)</source>
+        <translation>
+            <numerusform>放開以讀取 %n 個記錄</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Notice</name>
+    <message>
+        <source>Line %1, column %2: </source>
+        <translation>第 %1 列，第 %2 欄：</translation>
+    </message>
+    <message>
+        <source>Line %1: </source>
+        <translation>第 %1 列：</translation>
+    </message>
+    <message>
+        <source>found “%1”, expected %2</source>
+        <translation>讀到「%1」，應為 %2</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingChoices</name>
+    <message>
+        <source>seconds</source>
+        <translation>秒</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>毫秒</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>分鐘</translation>
+    </message>
+    <message>
+        <source>clock m:s</source>
+        <translation>時鐘 分:秒</translation>
+    </message>
+    <message>
+        <source>clock h:m:s</source>
+        <translation>時鐘 時:分:秒</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>日期和時間</translation>
+    </message>
+    <message>
+        <source>serial days</source>
+        <translation>序號日期</translation>
+    </message>
+    <message>
+        <source>seconds since 1970</source>
+        <translation>自 1970 年起的秒數</translation>
+    </message>
+    <message>
+        <source>number of the row</source>
+        <translation>資料的順序</translation>
+    </message>
+    <message>
+        <source>Comma</source>
+        <translation>逗號</translation>
+    </message>
+    <message>
+        <source>Semicolon</source>
+        <translation>分號</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>定位字元</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>直線</translation>
+    </message>
+    <message>
+        <source>Blanks</source>
+        <translation>空格</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>句點</translation>
+    </message>
+    <message>
+        <source>mV</source>
+        <translation>mV</translation>
+    </message>
+    <message>
+        <source>Day, month, year</source>
+        <translation>日、月、年</translation>
+    </message>
+    <message>
+        <source>Month, day, year</source>
+        <translation>月、日、年</translation>
+    </message>
+    <message>
+        <source>Year, month, day</source>
+        <translation>年、月、日</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>無</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>第 %1 列</translation>
+    </message>
+    <message>
+        <source>Columns %1</source>
+        <translation>第 %1 欄</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>第 %1 欄</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>Scene</name>
+    <message>
+        <source>%1 (TL)</source>
+        <comment>temperature of the liquidus</comment>
+        <translation>%1（TL）</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <translation>%1 %2，%3</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3, limit %4</source>
+        <translation>%1 %2 %3，界限 %4</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+</context>
+<context>
+    <name>SentenceStates</name>
+    <message>
+        <source>No run is open. The result will stand here as one sentence.</source>
+        <translation>尚未開啟測溫記錄。結果會以一句話顯示在這裡。</translation>
+    </message>
+    <message>
+        <source>Each part of it leads to the place on the curve, the limit and the oven zones it came from.</source>
+        <translation>句中每一部分都可連到曲線上的位置、界限和相關溫區。</translation>
+    </message>
+    <message>
+        <source>%1 rows so far</source>
+        <translation>目前 %1 列</translation>
+    </message>
+    <message>
+        <source>Reading </source>
+        <translation>正在讀取 </translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>正在讀取 %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n warning(s)</source>
+        <translation>
+            <numerusform>%n 則警告</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The unit was assumed in reading the log.</source>
+        <translation>讀取時單位為假定。</translation>
+    </message>
+    <message>
+        <source>The time was assumed in reading the log.</source>
+        <translation>讀取時時間為假定。</translation>
+    </message>
+    <message>
+        <source>The order of the date was assumed in reading the log.</source>
+        <translation>讀取時日期順序為假定。</translation>
+    </message>
+    <message>
+        <source>The decimal sign was assumed in reading the log.</source>
+        <translation>讀取時小數符號為假定。</translation>
+    </message>
+    <message>
+        <source>The type of thermocouple was assumed in reading the log.</source>
+        <translation>讀取時熱電偶類型為假定。</translation>
+    </message>
+    <message>
+        <source>The cold junction was assumed in reading the log.</source>
+        <translation>讀取時冷接點溫度為假定。</translation>
+    </message>
+    <message>
+        <source>Something was assumed in reading the log.</source>
+        <translation>讀取時有假定之處。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 rows in %n channel(s).</source>
+        <translation>
+            <numerusform>%n 個通道共 %1 列。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Times count from oven entry, %1 s after the first row.</source>
+        <translation>時間自進爐起算，即第一列之後 %1 s。</translation>
+    </message>
+    <message>
+        <source>Nothing has been changed in the file. Corrections take effect at once and can be undone.</source>
+        <translation>檔案未作任何更動。更正立即生效，也可復原。</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s（自進爐）</translation>
+    </message>
+    <message>
+        <source>s on the log&apos;s clock</source>
+        <translation>s（記錄的時鐘）</translation>
+    </message>
+    <message>
+        <source>%1, revision %2</source>
+        <translation>%1，版次 %2</translation>
+    </message>
+    <message>
+        <source>thermocouple %1</source>
+        <translation>熱電偶 %1</translation>
+    </message>
+    <message>
+        <source>%1, instrument %2, U = 2u</source>
+        <translation>%1，儀器 %2，U = 2u</translation>
+    </message>
+    <message>
+        <source>found from the curves</source>
+        <translation>由曲線找到</translation>
+    </message>
+    <message>
+        <source>given</source>
+        <translation>自行指定</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 s on the log&apos;s clock, %3</source>
+        <translation>記錄的時鐘 %1 ± %2 s，%3</translation>
+    </message>
+    <message>
+        <source>lower limit by part</source>
+        <translation>下限依零件</translation>
+    </message>
+    <message>
+        <source>upper limit by part</source>
+        <translation>上限依零件</translation>
+    </message>
+    <message>
+        <source>Guarded, w = U (ILAC-G8:09/2019)</source>
+        <translation>採用保護帶，w = U（ILAC-G8:09/2019）</translation>
+    </message>
+    <message>
+        <source>Simple: inside the limits, limits included</source>
+        <translation>簡單：在界限內即可，含界限值</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>注意事項</translation>
+    </message>
+    <message>
+        <source>A suggested or changed recipe is a prediction: a qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>建議或變更的配方屬於預測：量產前須由合格人員以實際測溫確認，且不得超出錫膏、零件、電路板與爐的額定值。</translation>
+    </message>
+    <message>
+        <source>Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>高溫表面、運轉中的輸送帶、助焊劑煙霧：現場安全規定、當地法規與原廠資料表優先於此處顯示的任何內容。</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general; the paste’s own data sheet is the authority.</source>
+        <translation>隨附的製程窗口為一般值，請以錫膏的資料表為準。</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>製程窗口</translation>
+    </message>
+    <message>
+        <source>%1, assumed</source>
+        <translation>%1，假定</translation>
+    </message>
+    <message>
+        <source>Decision rule</source>
+        <translation>判定規則</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>不確定度</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>爐</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>配方</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>電路板</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>序號</translation>
+    </message>
+    <message>
+        <source>Operator</source>
+        <translation>操作人員</translation>
+    </message>
+    <message>
+        <source>Run at</source>
+        <translation>測溫時間</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>進爐時刻</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>存檔編號</translation>
+    </message>
+    <message>
+        <source>%1, number %2 of its chain</source>
+        <translation>%1，鏈中第 %2 筆</translation>
+    </message>
+    <message>
+        <source>Chain</source>
+        <translation>存檔鏈</translation>
+    </message>
+    <message>
+        <source>%1: %2 records, head %3</source>
+        <translation>%1：%2 筆，鏈首 %3</translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation>判定者</translation>
+    </message>
+    <message>
+        <source>%1; %2 bytes</source>
+        <translation>%1；%2 位元組</translation>
+    </message>
+    <message>
+        <source>Lot %1</source>
+        <translation>批號 %1</translation>
+    </message>
+    <message>
+        <source>Thermal profile</source>
+        <translation>溫度曲線</translation>
+    </message>
+    <message>
+        <source>Thermal profile, %1</source>
+        <translation>溫度曲線，%1</translation>
+    </message>
+    <message>
+        <source>Run %1 of %2 in the log</source>
+        <translation>記錄中第 %1 次（共 %2 次）</translation>
+    </message>
+    <message>
+        <source>behind ± stands the expanded uncertainty U = 2u (about 95 %), from thermocouple, instrument, noise and sampling (JCGM 100). How a bead is attached, and how runs of the oven differ, is not in it.</source>
+        <translation>± 之後為擴充不確定度 U = 2u（約 95 %），來自熱電偶、儀器、雜訊與取樣（JCGM 100）。不含測點固定方式與各次過爐的差異。</translation>
+    </message>
+    <message>
+        <source>Guarded</source>
+        <translation>採用保護帶</translation>
+    </message>
+    <message>
+        <source>pass: clear of the limits by U or more; conditional: within U of a limit, inside (pass) or outside (fail); fail: outside by more than U.</source>
+        <translation>合格：距界限 U 以上；有條件：距界限小於 U，在內（合格）或在外（不合格）；不合格：超出界限大於 U。</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>界限</translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation>來源</translation>
+    </message>
+    <message>
+        <source>Read as</source>
+        <translation>讀取方式</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>假定</translation>
+    </message>
+    <message>
+        <source>Faults, on the log’s clock</source>
+        <translation>異常（記錄的時鐘）</translation>
+    </message>
+    <message>
+        <source>%1 may be wrong: %2</source>
+        <translation>%1 可能有誤：%2</translation>
+    </message>
+    <message>
+        <source>To note</source>
+        <translation>備註</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>記錄</translation>
+    </message>
+    <message>
+        <source>Checked by, date</source>
+        <translation>檢查者、日期</translation>
+    </message>
+    <message>
+        <source>Released by, date</source>
+        <translation>核准者、日期</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>附註</translation>
+    </message>
+    <message>
+        <source>Temperature over time</source>
+        <translation>溫度對時間</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>界限圖</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>第 %1 頁，共 %2 頁</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>熱電偶</translation>
+    </message>
+    <message>
+        <source>Smallest</source>
+        <translation>最小</translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <translation>裕度</translation>
+    </message>
+    <message>
+        <source>On the next page</source>
+        <translation>見下一頁</translation>
+    </message>
+    <message>
+        <source>Made %1 from the archive</source>
+        <translation>%1 由存檔製作</translation>
+    </message>
+    <message>
+        <source>Made %1</source>
+        <translation>%1 製作</translation>
+    </message>
+    <message>
+        <source>limit lanes</source>
+        <translation>界限圖</translation>
+    </message>
+    <message>
+        <source>results by thermocouple</source>
+        <translation>各熱電偶結果</translation>
+    </message>
+    <message>
+        <source>limits, sources and how the log was read</source>
+        <translation>界限、來源與記錄讀取方式</translation>
+    </message>
+    <message>
+        <source>%1, continued from page 1: %2</source>
+        <translation>%1，續第 1 頁：%2</translation>
+    </message>
+    <message>
+        <source>Limits, sources and how the log was read</source>
+        <translation>界限、來源與記錄讀取方式</translation>
+    </message>
+</context>
+<context>
+    <name>Sparkline</name>
+    <message>
+        <source>Course of %1</source>
+        <translation>%1 的曲線</translation>
+    </message>
+</context>
+<context>
+    <name>WindowEditor</name>
+    <message>
+        <source>“%1” is no limit: expected a number, or Tc, Tc-5</source>
+        <translation>「%1」不是界限：應為數字，或 Tc、Tc-5</translation>
+    </message>
+    <message>
+        <source>“%1” is no parameter: expected a name, = and a value</source>
+        <translation>「%1」不是參數：應為名稱、= 和值</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>量測項目</translation>
+    </message>
+    <message>
+        <source>Parameters</source>
+        <translation>參數</translation>
+    </message>
+    <message>
+        <source>Applies to</source>
+        <translation>適用於</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>板面</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>目標</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>Required</source>
+        <translation>必要</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>來源</translation>
+    </message>
+    <message>
+        <source>“%1” is no measure</source>
+        <translation>「%1」不是量測項目</translation>
+    </message>
+</context>
+<context>
+    <name>Wording</name>
+    <message>
+        <source>Top</source>
+        <translation>上</translation>
+    </message>
+    <message>
+        <source>Bottom</source>
+        <translation>下</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>溫區 %1</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>上</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>下</translation>
+    </message>
+    <message>
+        <source>no setpoint</source>
+        <translation>無設定溫度</translation>
+    </message>
+    <message>
+        <source>result %1 traces here</source>
+        <translation>結果 %1 源自這裡</translation>
+    </message>
+    <message>
+        <source>a result that is out traces here</source>
+        <translation>有超限結果源自這裡</translation>
+    </message>
+    <message>
+        <source>into the oven</source>
+        <translation>進爐方向</translation>
+    </message>
+    <message>
+        <source>%1 × %2 mm</source>
+        <translation>%1 × %2 mm</translation>
+    </message>
+    <message>
+        <source>front rail</source>
+        <translation>前軌</translation>
+    </message>
+    <message>
+        <source>by part</source>
+        <translation>依零件</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>part and its upper limit</comment>
+        <translation>%1 上限 %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <comment>part and its lower limit</comment>
+        <translation>%1 下限 %2</translation>
+    </message>
+    <message>
+        <source>Tc</source>
+        <translation>Tc</translation>
+    </message>
+    <message>
+        <source>lower limit %1</source>
+        <translation>下限 %1</translation>
+    </message>
+    <message>
+        <source>upper limit %1</source>
+        <translation>上限 %1</translation>
+    </message>
+    <message>
+        <source>informative</source>
+        <translation>僅供參考</translation>
+    </message>
+    <message>
+        <source>cannot pass as guarded</source>
+        <translation>採用保護帶時不可能合格</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>整板</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕度</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>數值</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>lower limit</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <comment>scale above the lanes</comment>
+        <translation>裕度 %1</translation>
+    </message>
+    <message>
+        <source>Smallest margin</source>
+        <translation>最小裕度</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pass</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n 項合格</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n conditional pass</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n 項有條件合格</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n conditional fail</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n 項有條件不合格</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fail</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n 項不合格</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n undetermined</source>
+        <comment>results</comment>
+        <translation>
+            <numerusform>%n 項無法判定</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Smallest margin of the other %n</source>
+        <comment>results that have a value</comment>
+        <translation>
+            <numerusform>其餘 %n 項的最小裕度</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 informative result over its limit</source>
+        <translation>1 項參考結果超出界限</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n informative results over their limits</source>
+        <translation>
+            <numerusform>%n 項參考結果超出界限</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Result %1: </source>
+        <comment>read aloud before a problem</comment>
+        <translation>結果 %1：</translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>未到達</translation>
+    </message>
+    <message>
+        <source>undetermined</source>
+        <translation>無法判定</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>最多 %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>至少 %1</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>不足 %1</translation>
+    </message>
+    <message>
+        <source>%1 too hot</source>
+        <translation>高 %1</translation>
+    </message>
+    <message>
+        <source>%1 too cold</source>
+        <translation>低 %1</translation>
+    </message>
+    <message>
+        <source>%1 too long</source>
+        <translation>長 %1</translation>
+    </message>
+    <message>
+        <source>%1 too slow</source>
+        <translation>慢 %1</translation>
+    </message>
+    <message>
+        <source>%1 too steep</source>
+        <translation>快 %1</translation>
+    </message>
+    <message>
+        <source>%1 too small</source>
+        <translation>小 %1</translation>
+    </message>
+    <message>
+        <source>%1 too large</source>
+        <translation>大 %1</translation>
+    </message>
+    <message>
+        <source>%1 too much</source>
+        <translation>多 %1</translation>
+    </message>
+    <message>
+        <source>%1 too few</source>
+        <translation>少 %1</translation>
+    </message>
+    <message>
+        <source>%1 too many</source>
+        <translation>多 %1</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>合格</translation>
+    </message>
+    <message>
+        <source>conditional pass</source>
+        <translation>有條件合格</translation>
+    </message>
+    <message>
+        <source>conditional fail</source>
+        <translation>有條件不合格</translation>
+    </message>
+    <message>
+        <source>fail</source>
+        <translation>不合格</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translation>合格</translation>
+    </message>
+    <message>
+        <source>Conditional pass</source>
+        <translation>有條件合格</translation>
+    </message>
+    <message>
+        <source>Undetermined</source>
+        <translation>無法判定</translation>
+    </message>
+    <message>
+        <source>Conditional fail</source>
+        <translation>有條件不合格</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translation>不合格</translation>
+    </message>
+    <message>
+        <source>peak</source>
+        <translation>峰值</translation>
+    </message>
+    <message>
+        <source>%1–%2 %3</source>
+        <comment>a span of temperatures</comment>
+        <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <comment>a temperature</comment>
+        <translation>自 %1</translation>
+    </message>
+    <message>
+        <source>within %1 of %2</source>
+        <translation>距 %2 在 %1 以內</translation>
+    </message>
+    <message>
+        <source>within %1</source>
+        <translation>%1 以內</translation>
+    </message>
+    <message>
+        <source>over %1 s</source>
+        <translation>每 %1 s</translation>
+    </message>
+    <message>
+        <source>at %1 s</source>
+        <translation>第 %1 s</translation>
+    </message>
+    <message>
+        <source>at %1 mm</source>
+        <translation>%1 mm 處</translation>
+    </message>
+    <message>
+        <source>end of zone %1</source>
+        <translation>溫區 %1 末端</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>requirement, placement: value</comment>
+        <translation>%1，%2：%3</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation>裕度 %1</translation>
+    </message>
+    <message>
+        <source>minus </source>
+        <comment>read aloud before a number</comment>
+        <translation>負 </translation>
+    </message>
+    <message>
+        <source>limits %1 to %2</source>
+        <translation>界限 %1 至 %2</translation>
+    </message>
+    <message>
+        <source>at least %1 allowed</source>
+        <translation>允許至少 %1</translation>
+    </message>
+    <message>
+        <source>at most %1 allowed</source>
+        <translation>允許最多 %1</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>無界限</translation>
+    </message>
+    <message>
+        <source>%1 plus or minus %2</source>
+        <translation>%1 正負 %2</translation>
+    </message>
+    <message>
+        <source>%1 percent</source>
+        <translation>百分之 %1</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>溫區</translation>
+    </message>
+    <message>
+        <source>Choose an oven and recipe to see the zones</source>
+        <translation>選擇爐和配方即可看到溫區</translation>
+    </message>
+    <message>
+        <source>Say when the board entered the oven to see the zones</source>
+        <translation>指定板子進爐的時刻即可看到溫區</translation>
+    </message>
+    <message>
+        <source>Times as met</source>
+        <translation>時間依</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <comment>the placement that meets the zones</comment>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>the board’s middle</source>
+        <translation>板子中央</translation>
+    </message>
+    <message>
+        <source>the leading edge</source>
+        <translation>板子前緣</translation>
+    </message>
+</context>
+<context>
+    <name>main</name>
+    <message>
+        <source>Shows a thermocouple log and whether it stayed inside its process window.</source>
+        <translation>顯示熱電偶記錄，以及它是否保持在製程窗口內。</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChannelsPanel</name>
+    <message>
+        <source>Joint</source>
+        <translation>焊點</translation>
+    </message>
+    <message>
+        <source>Body</source>
+        <translation>本體</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>電路板</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>空氣</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>開路</translation>
+    </message>
+    <message>
+        <source>Over range</source>
+        <translation>超出量程</translation>
+    </message>
+    <message>
+        <source>Dropout</source>
+        <translation>掉訊</translation>
+    </message>
+    <message>
+        <source>Spike</source>
+        <translation>尖峰</translation>
+    </message>
+    <message>
+        <source>Stuck</source>
+        <translation>讀數卡住</translation>
+    </message>
+    <message>
+        <source>Reversed polarity</source>
+        <translation>極性接反</translation>
+    </message>
+    <message>
+        <source>Detached, suspected</source>
+        <translation>疑似脫落</translation>
+    </message>
+    <message>
+        <source>Swapped placement, suspected</source>
+        <translation>疑似測點接錯</translation>
+    </message>
+    <message>
+        <source>Cold-junction step</source>
+        <translation>冷接點跳變</translation>
+    </message>
+    <message>
+        <source>Gap in time</source>
+        <translation>時間中斷</translation>
+    </message>
+    <message>
+        <source>Time going back</source>
+        <translation>時間倒退</translation>
+    </message>
+    <message>
+        <source>Channels</source>
+        <translation>通道</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>使用</translation>
+    </message>
+    <message>
+        <source>In the log</source>
+        <translation>記錄中</translation>
+    </message>
+    <message>
+        <source>Placement</source>
+        <translation>測點</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>類型</translation>
+    </message>
+    <message>
+        <source>Course (dotted: oven entry)</source>
+        <translation>曲線（點線：進爐）</translation>
+    </message>
+    <message>
+        <source>Range, %1</source>
+        <translation>範圍，%1</translation>
+    </message>
+    <message>
+        <source>Fault found, and what was done</source>
+        <translation>發現的異常與處理</translation>
+    </message>
+    <message>
+        <source>Use %1</source>
+        <translation>使用 %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>未使用</translation>
+    </message>
+    <message>
+        <source>Placement of %1</source>
+        <translation>%1 的測點</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>無</translation>
+    </message>
+    <message>
+        <source>Choose a board</source>
+        <translation>選擇電路板</translation>
+    </message>
+    <message>
+        <source>Choose a board for %1</source>
+        <translation>為 %1 選擇電路板</translation>
+    </message>
+    <message>
+        <source>Kind of %1</source>
+        <translation>%1 的類型</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>沒有讀數</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 至 %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2 s</source>
+        <translation>%1，第 %2 s</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3 s</source>
+        <translation>%1，第 %2 至 %3 s</translation>
+    </message>
+    <message>
+        <source>Removed</source>
+        <translation>已移除</translation>
+    </message>
+    <message>
+        <source>Flagged, values as in the file</source>
+        <translation>已標記，數值與檔案相同</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>顯示</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>保留</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>另有 %n 項</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Remove spikes again</source>
+        <translation>重新移除尖峰</translation>
+    </message>
+    <message>
+        <source>Use a channel</source>
+        <translation>使用通道</translation>
+    </message>
+    <message>
+        <source>Leave a channel out</source>
+        <translation>不用通道</translation>
+    </message>
+    <message>
+        <source>Place %1</source>
+        <translation>指定 %1 的測點</translation>
+    </message>
+    <message>
+        <source>Placements of this log</source>
+        <translation>此記錄的測點</translation>
+    </message>
+    <message>
+        <source>Keep spikes</source>
+        <translation>保留尖峰</translation>
+    </message>
+    <message>
+        <source>Remove spikes</source>
+        <translation>移除尖峰</translation>
+    </message>
+    <message>
+        <source>falls as the others rise</source>
+        <translation>在其他測點升溫時下降</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sample(s)</source>
+        <translation>
+            <numerusform>%n 個取樣點</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CheckPage</name>
+    <message>
+        <source>Each mark is a thermocouple, hottest on top. Whisker: ± U. Dotted: guard band.</source>
+        <translation>每個標記為一支熱電偶，最熱在上。橫線：± U。點區：保護帶。</translation>
+    </message>
+    <message>
+        <source>Limit &amp;lanes</source>
+        <translation>界限圖(&amp;L)</translation>
+    </message>
+    <message>
+        <source>&amp;Table</source>
+        <translation>表格(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Board</source>
+        <translation>電路板(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Limit lanes, table, board</source>
+        <translation>界限圖、表格、電路板</translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation>篩選</translation>
+    </message>
+    <message>
+        <source>Filter the table</source>
+        <translation>篩選表格</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>這個數值如何得出</translation>
+    </message>
+    <message>
+        <source>&amp;Show</source>
+        <translation>顯示(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Requirement shown on the board</source>
+        <translation>在電路板上顯示的要求</translation>
+    </message>
+    <message numerus="yes">
+        <source>Temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>溫度對時間，%n 支熱電偶</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Temperature over time</source>
+        <translation>溫度對時間</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChooserBar</name>
+    <message>
+        <source>%1, run %2 of %3</source>
+        <translation>%1，第 %2 次（共 %3 次）</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>測溫(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>測溫</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>電路板</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>製程窗口</translation>
+    </message>
+    <message>
+        <source>Oven and recipe</source>
+        <translation>爐和配方</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>&amp;Open a log…</source>
+        <translation>開啟記錄(&amp;O)…</translation>
+    </message>
+    <message>
+        <source>&amp;Close %1</source>
+        <translation>關閉 %1(&amp;C)</translation>
+    </message>
+    <message>
+        <source>None open</source>
+        <translation>未開啟</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>無</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ChooserButton</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CloseUp</name>
+    <message>
+        <source>Where on the curve</source>
+        <translation>曲線上的位置</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CurvePlot</name>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s（自進爐）</translation>
+    </message>
+    <message>
+        <source>s on the log’s clock</source>
+        <translation>s（記錄的時鐘）</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 at %4 s (%5 s on the log’s clock)</source>
+        <translation>%1：%2 %3，第 %4 s（記錄的時鐘 %5 s）</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::DerivationPanel</name>
+    <message>
+        <source>no limit on this side of the target %1</source>
+        <translation>目標 %1 的這一側沒有界限</translation>
+    </message>
+    <message>
+        <source>inside: %1</source>
+        <translation>界限內：%1</translation>
+    </message>
+    <message>
+        <source>outside: %1</source>
+        <translation>界限外：%1</translation>
+    </message>
+    <message>
+        <source>at %1 s</source>
+        <translation>第 %1 s</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 s</source>
+        <translation>第 %1 至 %2 s</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>這個數值如何得出</translation>
+    </message>
+    <message>
+        <source>Previous result</source>
+        <translation>上一個結果</translation>
+    </message>
+    <message>
+        <source>Next result</source>
+        <translation>下一個結果</translation>
+    </message>
+    <message>
+        <source>Choose a mark in the limit lanes, a part of the sentence or a row of the table: its place on the curve, its limits and its arithmetic stand here.</source>
+        <translation>請在界限圖選一個標記、句中的一部分或表格的一列：這裡會顯示它在曲線上的位置、界限和計算。</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1／%2</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>%1, board</source>
+        <translation>%1，整板</translation>
+    </message>
+    <message>
+        <source>Definition</source>
+        <translation>定義</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>界限</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 至 %2</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>至少 %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>最多 %1</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1，版次 %2</translation>
+    </message>
+    <message>
+        <source>Informative: it does not decide the verdict.</source>
+        <translation>僅供參考：不影響判定。</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕度</translation>
+    </message>
+    <message>
+        <source>Uncertainty, %1</source>
+        <translation>不確定度，%1</translation>
+    </message>
+    <message>
+        <source>Thermocouple %1</source>
+        <translation>熱電偶 %1</translation>
+    </message>
+    <message>
+        <source>Instrument %1</source>
+        <translation>儀器 %1</translation>
+    </message>
+    <message>
+        <source>Noise of this trace</source>
+        <translation>此曲線的雜訊</translation>
+    </message>
+    <message>
+        <source>Sampling</source>
+        <translation>取樣</translation>
+    </message>
+    <message>
+        <source>Combined, then U = 2u</source>
+        <translation>合成後 U = 2u</translation>
+    </message>
+    <message>
+        <source>Decision: guarded, w = U</source>
+        <translation>判定：採用保護帶，w = U</translation>
+    </message>
+    <message>
+        <source>Decision: simple</source>
+        <translation>判定：簡單</translation>
+    </message>
+    <message>
+        <source>under 0.1 %</source>
+        <translation>低於 0.1 %</translation>
+    </message>
+    <message>
+        <source>over 99.9 %</source>
+        <translation>高於 99.9 %</translation>
+    </message>
+    <message>
+        <source>Inside the limits with probability (JCGM 106)</source>
+        <translation>在界限內的機率（JCGM 106）</translation>
+    </message>
+    <message>
+        <source>What being outside risks</source>
+        <translation>超限的風險</translation>
+    </message>
+    <message>
+        <source>Which zones set this result</source>
+        <translation>哪些溫區決定此結果</translation>
+    </message>
+    <message>
+        <source>Other zones together</source>
+        <translation>其他溫區合計</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::Document</name>
+    <message>
+        <source>pasted text</source>
+        <translation>貼上的文字</translation>
+    </message>
+    <message>
+        <source>Close %1</source>
+        <translation>關閉 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::EmptyPage</name>
+    <message>
+        <source>Sketch of the result</source>
+        <translation>結果示意圖</translation>
+    </message>
+    <message>
+        <source>Curves, zone strip and limit lanes stand here once a log is read.</source>
+        <translation>讀取記錄後，這裡會顯示曲線、溫區條和界限圖。</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>曲線</translation>
+    </message>
+    <message>
+        <source>The window’s bands stand behind them; stretches that are out are marked.</source>
+        <translation>曲線後面是製程窗口的區帶；超限的部分會標出。</translation>
+    </message>
+    <message>
+        <source>Zone strip</source>
+        <translation>溫區條</translation>
+    </message>
+    <message>
+        <source>Where the board was at each moment.</source>
+        <translation>板子在每一刻的位置。</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>界限圖</translation>
+    </message>
+    <message>
+        <source>Every requirement, every thermocouple, with both limits always in the same place.</source>
+        <translation>每項要求、每支熱電偶，上下限永遠在同一位置。</translation>
+    </message>
+    <message>
+        <source>The verdict rests on the thermocouples, the window and the placement you give it: a qualified person confirms it before production. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>判定取決於您提供的熱電偶、製程窗口和測點：量產前須由合格人員確認。高溫表面、運轉中的輸送帶、助焊劑煙霧：現場安全規定、當地法規與原廠資料表優先於此處顯示的任何內容。</translation>
+    </message>
+    <message>
+        <source>Drop a thermocouple log here</source>
+        <translation>把熱電偶記錄拖放到這裡</translation>
+    </message>
+    <message>
+        <source>Any text log, workbook or HTML table: comma, semicolon, tab or fixed columns; °C or °F; decimal point or comma. The file is read as it is and never changed.</source>
+        <translation>任何文字記錄、活頁簿或 HTML 表格：逗號、分號、定位字元或固定欄寬；°C 或 °F；小數點或小數逗號。檔案照原樣讀取，絕不更動。</translation>
+    </message>
+    <message>
+        <source>Open a log…</source>
+        <translation>開啟記錄…</translation>
+    </message>
+    <message>
+        <source>Paste a log</source>
+        <translation>貼上記錄</translation>
+    </message>
+    <message>
+        <source>Look at the demo run</source>
+        <translation>看示範記錄</translation>
+    </message>
+    <message>
+        <source>It will be judged against</source>
+        <translation>判定依據</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>製程窗口</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general. The paste’s own data sheet is the authority.</source>
+        <translation>隨附的製程窗口為一般值，請以錫膏的資料表為準。</translation>
+    </message>
+    <message>
+        <source>Oven and recipe</source>
+        <translation>爐和配方</translation>
+    </message>
+    <message>
+        <source>Optional. Needed for the zone strip and for the zones behind a result.</source>
+        <translation>選用。溫區條與結果對應的溫區需要它。</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>電路板</translation>
+    </message>
+    <message>
+        <source>Optional. Says what each thermocouple sits on.</source>
+        <translation>選用。說明每支熱電偶的位置。</translation>
+    </message>
+    <message>
+        <source>None chosen</source>
+        <translation>未選擇</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FileModel</name>
+    <message numerus="yes">
+        <source>%n row(s) more</source>
+        <translation>
+            <numerusform>另有 %n 列</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>時間</translation>
+    </message>
+    <message>
+        <source>kept as such</source>
+        <translation>僅保留</translation>
+    </message>
+    <message>
+        <source>Channel %1</source>
+        <translation>通道 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FileTable</name>
+    <message>
+        <source>What stands in the file</source>
+        <translation>檔案內容</translation>
+    </message>
+    <message>
+        <source>Press a heading to take its column for something else</source>
+        <translation>按標題可改變該欄的用途</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::HelpWindow</name>
+    <message>
+        <source>Getting a log in</source>
+        <translation>載入記錄</translation>
+    </message>
+    <message>
+        <source>Drop a file anywhere in the window, open it (Ctrl+O), or paste its text (Ctrl+Shift+V). It is read by its content; what was assumed stands in the status line and under Run, How the log was read, where it can be put right. The file itself is never changed.</source>
+        <translation>把檔案拖放到視窗任何位置、開啟它（Ctrl+O）或貼上其文字（Ctrl+Shift+V）。程式依內容讀取；假定之處顯示於狀態列與「測溫 &gt; 記錄如何讀取」，可在那裡更正。檔案本身絕不更動。</translation>
+    </message>
+    <message>
+        <source>Sentence</source>
+        <translation>結論句</translation>
+    </message>
+    <message>
+        <source>The verdict first. Each underlined part leads to where it comes from: Tab goes through the parts, Enter follows one. F8 and Shift+F8 go to the next and previous result that is not a pass; Esc chooses nothing.</source>
+        <translation>先看判定。每個底線部分都連到它的出處：Tab 逐一移動，Enter 前往。F8 與 Shift+F8 前往下一個、上一個未合格的結果；Esc 取消選擇。</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>曲線</translation>
+    </message>
+    <message>
+        <source>Bands are the window’s; a stretch with a halo and barbs went out of it. The cursor reads all curves at a time and the place in the oven. Wheel zooms time, Ctrl+wheel temperature, drag moves, double click shows the whole run. Keys: left and right one sample, with Ctrl one zone, with Shift the view; up and down another thermocouple; + − 0 zoom and whole run; Alt+1 to 9 show or hide a curve, hottest first.</source>
+        <translation>區帶來自製程窗口；帶光暈與短線的部分超出了窗口。游標讀出同一時刻所有曲線與爐內位置。滾輪縮放時間，Ctrl+滾輪縮放溫度，拖曳平移，連按兩下顯示整段。按鍵：左右移一個取樣點，加 Ctrl 移一個溫區，加 Shift 平移；上下換熱電偶；+ − 0 縮放與全部；Alt+1 到 9 顯示或隱藏曲線，最熱優先。</translation>
+    </message>
+    <message>
+        <source>Zone strip</source>
+        <translation>溫區條</translation>
+    </message>
+    <message>
+        <source>Where the board was at each moment, with top and bottom setpoints. Hatched: a result outside its limits traces back here with 10 % or more.</source>
+        <translation>板子在每一刻的位置，以及上下設定溫度。斜線：超限結果有 10 % 以上源自這裡。</translation>
+    </message>
+    <message>
+        <source>Limit lanes</source>
+        <translation>界限圖</translation>
+    </message>
+    <message>
+        <source>One lane for each requirement, both limits at the same places in all of them, so that the same distance is the same margin. A mark is a thermocouple, the whisker its ± U, dots the guard band. Up and down another lane, left and right another thermocouple, Home and End hottest and coldest, Enter how the number came about, Ctrl+C the row as text, Ctrl+Shift+C the picture.</source>
+        <translation>每項要求一行，上下限位置全部對齊，因此距離相同即裕度相同。標記是熱電偶，橫線是 ± U，點區是保護帶。上下換要求，左右換熱電偶，Home 與 End 為最熱與最冷，Enter 看數值如何得出，Ctrl+C 複製文字，Ctrl+Shift+C 複製圖片。</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>表格</translation>
+    </message>
+    <message>
+        <source>A click on a heading sorts. Ctrl+F filters. Ctrl+C copies the chosen rows, or all, with headings for a spreadsheet.</source>
+        <translation>按標題可排序。Ctrl+F 篩選。Ctrl+C 將選取或全部資料連同標題複製到試算表。</translation>
+    </message>
+    <message>
+        <source>How the log was read</source>
+        <translation>記錄如何讀取</translation>
+    </message>
+    <message>
+        <source>Each line at the right was found in the file or assumed. Choose another reading and everything follows at once; Ctrl+Z takes it back. A reading can be kept for logs of the same shape.</source>
+        <translation>右側每一項都是在檔案中找到或假定的。改選其他讀法後立即生效；Ctrl+Z 復原。讀法可保留給相同格式的記錄。</translation>
+    </message>
+    <message>
+        <source>Editing a window</source>
+        <translation>編輯製程窗口</translation>
+    </message>
+    <message>
+        <source>Limits are checked while they are typed and the run is judged anew. Saving makes a new revision in a new file; nothing is overwritten.</source>
+        <translation>輸入時即檢查界限並重新判定。儲存會在新檔案建立新版次；不覆寫任何內容。</translation>
+    </message>
+    <message>
+        <source>Keys everywhere</source>
+        <translation>通用按鍵</translation>
+    </message>
+    <message>
+        <source>F6, Shift+F6 next and previous part · F9 panel at the right · Ctrl+Z, Ctrl+Shift+Z undo and redo · Ctrl+O open · Ctrl+Shift+V paste a log · Ctrl+W close the log · Ctrl+PgUp, Ctrl+PgDown previous and next run · F1 this help.</source>
+        <translation>F6、Shift+F6 下一個、上一個部分 · F9 右側面板 · Ctrl+Z、Ctrl+Shift+Z 復原與取消復原 · Ctrl+O 開啟 · Ctrl+Shift+V 貼上記錄 · Ctrl+W 關閉記錄 · Ctrl+PgUp、Ctrl+PgDown 上一次、下一次測溫 · F1 說明。</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>說明</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Analyser for reflow thermal profiles. Free software under the GNU General Public License, version 3 or later; it comes without any warranty.&lt;/p&gt;&lt;p&gt;What it shows is computed from the log, the window and the placement you give it. A qualified person confirms every change of setpoints with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here. Windows shipped with the program are general; the paste’s own data sheet is the authority.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;回焊溫度曲線分析。自由軟體，依 GNU 通用公共授權條款第 3 版或更新版本發布；不附任何擔保。&lt;/p&gt;&lt;p&gt;顯示內容由您提供的記錄、製程窗口和測點計算而得。每次變更設定溫度，量產前須由合格人員以實際測溫確認，且不得超出錫膏、零件、電路板與爐的額定值。高溫表面、運轉中的輸送帶、助焊劑煙霧：現場安全規定、當地法規與原廠資料表優先於此處顯示的任何內容。隨附的製程窗口為一般值，請以錫膏的資料表為準。&lt;/p&gt;</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ImportPage</name>
+    <message>
+        <source>What stands in the file</source>
+        <translation>檔案內容</translation>
+    </message>
+    <message>
+        <source>Channels</source>
+        <translation>通道</translation>
+    </message>
+    <message>
+        <source>Known once the log can be read</source>
+        <translation>記錄可讀取後才知道</translation>
+    </message>
+    <message>
+        <source>%1, %2 bytes, SHA-256 %3…%4</source>
+        <translation>%1，%2 位元組，SHA-256 %3…%4</translation>
+    </message>
+    <message>
+        <source>Placements come from the board %1</source>
+        <translation>測點來自電路板 %1</translation>
+    </message>
+    <message>
+        <source>Take column %1 for the time</source>
+        <translation>以第 %1 欄為時間</translation>
+    </message>
+    <message>
+        <source>Take column %1 for a thermocouple</source>
+        <translation>以第 %1 欄為熱電偶</translation>
+    </message>
+    <message>
+        <source>Do not judge column %1</source>
+        <translation>不判定第 %1 欄</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::MainWindow</name>
+    <message>
+        <source>&amp;File</source>
+        <translation>檔案(&amp;F)</translation>
+    </message>
+    <message>
+        <source>&amp;Open a log…</source>
+        <translation>開啟記錄(&amp;O)…</translation>
+    </message>
+    <message>
+        <source>&amp;Paste a log</source>
+        <translation>貼上記錄(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Recent logs</source>
+        <translation>最近的記錄(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;demo run</source>
+        <translation>看示範記錄(&amp;D)</translation>
+    </message>
+    <message>
+        <source>&amp;Close this log</source>
+        <translation>關閉此記錄(&amp;C)</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>結束(&amp;Q)</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>編輯(&amp;E)</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;table</source>
+        <translation>複製表格(&amp;T)</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;picture</source>
+        <translation>複製圖片(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Find in the table</source>
+        <translation>在表格中尋找(&amp;F)</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>檢視(&amp;V)</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>放大(&amp;I)</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>縮小(&amp;O)</translation>
+    </message>
+    <message>
+        <source>&amp;Whole run</source>
+        <translation>整段曲線(&amp;W)</translation>
+    </message>
+    <message>
+        <source>&amp;Raw samples</source>
+        <translation>原始取樣點(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;How this number came about</source>
+        <translation>這個數值如何得出(&amp;H)</translation>
+    </message>
+    <message>
+        <source>&amp;Next result that is not a pass</source>
+        <translation>下一個未合格的結果(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Previous result that is not a pass</source>
+        <translation>上一個未合格的結果(&amp;P)</translation>
+    </message>
+    <message>
+        <source>Choose nothin&amp;g</source>
+        <translation>取消選擇(&amp;G)</translation>
+    </message>
+    <message>
+        <source>Next pa&amp;rt</source>
+        <translation>下一個部分(&amp;X)</translation>
+    </message>
+    <message>
+        <source>Previous p&amp;art</source>
+        <translation>上一個部分(&amp;A)</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature in</source>
+        <translation>溫度單位(&amp;T)</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>&amp;Speed in</source>
+        <translation>速度單位(&amp;S)</translation>
+    </message>
+    <message>
+        <source>mm/min</source>
+        <translation>mm/min</translation>
+    </message>
+    <message>
+        <source>cm/min</source>
+        <translation>cm/min</translation>
+    </message>
+    <message>
+        <source>in/min</source>
+        <translation>in/min</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>語言(&amp;L)</translation>
+    </message>
+    <message>
+        <source>As the &amp;system says</source>
+        <translation>依系統(&amp;S)</translation>
+    </message>
+    <message>
+        <source>&amp;Run</source>
+        <translation>測溫(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;Next run</source>
+        <translation>下一次測溫(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Previous run</source>
+        <translation>上一次測溫(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;How the log was read</source>
+        <translation>記錄如何讀取(&amp;H)</translation>
+    </message>
+    <message>
+        <source>&amp;Edit the window</source>
+        <translation>編輯製程窗口(&amp;E)</translation>
+    </message>
+    <message>
+        <source>&amp;Oven</source>
+        <translation>爐(&amp;O)</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>說明(&amp;H)</translation>
+    </message>
+    <message>
+        <source>&amp;Help on what has the focus</source>
+        <translation>目前焦點的說明(&amp;H)</translation>
+    </message>
+    <message>
+        <source>&amp;About Ovenwright</source>
+        <translation>關於 Ovenwright(&amp;A)</translation>
+    </message>
+    <message>
+        <source>About Ovenwright</source>
+        <translation>關於 Ovenwright</translation>
+    </message>
+    <message>
+        <source>&amp;Forget these</source>
+        <translation>清除清單(&amp;F)</translation>
+    </message>
+    <message>
+        <source>Open logs</source>
+        <translation>開啟記錄</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>所有檔案 (*)</translation>
+    </message>
+    <message>
+        <source>Nothing was pasted.</source>
+        <translation>沒有貼上任何內容。</translation>
+    </message>
+    <message>
+        <source>The clipboard holds no text and no file.</source>
+        <translation>剪貼簿中沒有文字或檔案。</translation>
+    </message>
+    <message>
+        <source>The demo run cannot be opened.</source>
+        <translation>無法開啟示範記錄。</translation>
+    </message>
+    <message>
+        <source>The table is on the clipboard, with headings.</source>
+        <translation>表格連同標題已複製到剪貼簿。</translation>
+    </message>
+    <message>
+        <source>The picture is on the clipboard.</source>
+        <translation>圖片已複製到剪貼簿。</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>復原</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>取消復原</translation>
+    </message>
+    <message>
+        <source>Drop a log anywhere in this window</source>
+        <translation>把記錄拖放到視窗任何位置</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>檢查</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>工作</translation>
+    </message>
+    <message>
+        <source>Ovenwright</source>
+        <translation>Ovenwright</translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation>就緒</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 rows, every %3 s, %n channel(s)</source>
+        <translation>
+            <numerusform>%1：%2 列，每 %3 s，%n 個通道</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>oven entry found at %1 s</source>
+        <translation>找到進爐時刻 %1 s</translation>
+    </message>
+    <message>
+        <source>oven entry given at %1 s</source>
+        <translation>指定進爐時刻 %1 s</translation>
+    </message>
+    <message>
+        <source>decimal %1</source>
+        <translation>小數符號：%1</translation>
+    </message>
+    <message>
+        <source>Read as: %1</source>
+        <translation>讀取方式：%1</translation>
+    </message>
+    <message>
+        <source>Decision rule: guarded, w = U</source>
+        <translation>判定規則：採用保護帶，w = U</translation>
+    </message>
+    <message>
+        <source>Decision rule: simple</source>
+        <translation>判定規則：簡單</translation>
+    </message>
+    <message>
+        <source>Please note.</source>
+        <comment>before warnings</comment>
+        <translation>請注意。</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <translation>關閉訊息</translation>
+    </message>
+    <message>
+        <source>%1 was not read.</source>
+        <translation>%1 無法讀取。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more could not be read: %1.</source>
+        <translation>
+            <numerusform>另有 %n 個無法讀取：%1。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Read it without the board</source>
+        <translation>不用電路板檔讀取</translation>
+    </message>
+    <message>
+        <source>Read it without the oven</source>
+        <translation>不用爐讀取</translation>
+    </message>
+    <message>
+        <source>Show the line</source>
+        <translation>顯示該列</translation>
+    </message>
+    <message>
+        <source>Read it another way</source>
+        <translation>改用其他讀法</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>再試一次</translation>
+    </message>
+    <message>
+        <source>Open another log…</source>
+        <translation>開啟其他記錄…</translation>
+    </message>
+    <message>
+        <source>Not judged.</source>
+        <translation>未判定。</translation>
+    </message>
+    <message>
+        <source>Undo this change</source>
+        <translation>復原此變更</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ProfileMenus</name>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1，版次 %2</translation>
+    </message>
+    <message>
+        <source>%1, changed</source>
+        <translation>%1，已變更</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>無</translation>
+    </message>
+    <message>
+        <source>&amp;Window</source>
+        <translation>製程窗口(&amp;W)</translation>
+    </message>
+    <message>
+        <source>&amp;Board</source>
+        <translation>電路板(&amp;B)</translation>
+    </message>
+    <message>
+        <source>&amp;Oven and recipe</source>
+        <translation>爐和配方(&amp;O)</translation>
+    </message>
+    <message>
+        <source>Judge &amp;also against</source>
+        <translation>同時依據(&amp;A)</translation>
+    </message>
+    <message>
+        <source>No longer against %1</source>
+        <translation>不再依據 %1</translation>
+    </message>
+    <message>
+        <source>&amp;Edit this window</source>
+        <translation>編輯此製程窗口(&amp;E)</translation>
+    </message>
+    <message>
+        <source>Open a window &amp;file…</source>
+        <translation>開啟製程窗口檔案(&amp;F)…</translation>
+    </message>
+    <message>
+        <source>Open a window</source>
+        <translation>開啟製程窗口</translation>
+    </message>
+    <message>
+        <source>Open a board &amp;file…</source>
+        <translation>開啟電路板檔案(&amp;F)…</translation>
+    </message>
+    <message>
+        <source>Open a board</source>
+        <translation>開啟電路板</translation>
+    </message>
+    <message>
+        <source>Open a recipe &amp;file…</source>
+        <translation>開啟配方檔案(&amp;F)…</translation>
+    </message>
+    <message>
+        <source>Open a recipe</source>
+        <translation>開啟配方</translation>
+    </message>
+    <message>
+        <source>Open an oven &amp;file and a recipe…</source>
+        <translation>開啟爐檔案和配方(&amp;F)…</translation>
+    </message>
+    <message>
+        <source>Open an oven</source>
+        <translation>開啟爐</translation>
+    </message>
+    <message>
+        <source>Open a recipe of this oven</source>
+        <translation>開啟此爐的配方</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml);;All files (*)</source>
+        <translation>TOML 檔案 (*.toml);;所有檔案 (*)</translation>
+    </message>
+    <message>
+        <source>%1, line %2: </source>
+        <translation>%1，第 %2 列：</translation>
+    </message>
+    <message>
+        <source>Open the file</source>
+        <translation>開啟檔案</translation>
+    </message>
+    <message>
+        <source>Not judged anew: this window cannot be used.</source>
+        <translation>未重新判定：此製程窗口無法使用。</translation>
+    </message>
+    <message>
+        <source>Judge also against %1</source>
+        <translation>同時依據 %1</translation>
+    </message>
+    <message>
+        <source>Choose the window %1</source>
+        <translation>選擇製程窗口 %1</translation>
+    </message>
+    <message>
+        <source>No longer judge against %1</source>
+        <translation>不再依據 %1 判定</translation>
+    </message>
+    <message>
+        <source>Choose no board</source>
+        <translation>不選電路板</translation>
+    </message>
+    <message>
+        <source>This board cannot be used.</source>
+        <translation>此電路板無法使用。</translation>
+    </message>
+    <message>
+        <source>Choose the board %1</source>
+        <translation>選擇電路板 %1</translation>
+    </message>
+    <message>
+        <source>Choose no oven</source>
+        <translation>不選爐</translation>
+    </message>
+    <message>
+        <source>This oven cannot be used.</source>
+        <translation>此爐無法使用。</translation>
+    </message>
+    <message>
+        <source>This recipe cannot be used.</source>
+        <translation>此配方無法使用。</translation>
+    </message>
+    <message>
+        <source>This recipe does not fit the oven.</source>
+        <translation>此配方不適用於該爐。</translation>
+    </message>
+    <message>
+        <source>Choose the recipe %1</source>
+        <translation>選擇配方 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ReadingPanel</name>
+    <message>
+        <source>How the log was read</source>
+        <translation>記錄如何讀取</translation>
+    </message>
+    <message>
+        <source>Read logs laid out like this the same way</source>
+        <translation>相同格式的記錄都照此讀取</translation>
+    </message>
+    <message>
+        <source>Use this reading</source>
+        <translation>採用此讀法</translation>
+    </message>
+    <message>
+        <source>Back to what was found</source>
+        <translation>恢復自動判讀</translation>
+    </message>
+    <message>
+        <source>Export the layout…</source>
+        <translation>匯出版面…</translation>
+    </message>
+    <message>
+        <source>Encoding</source>
+        <translation>文字編碼</translation>
+    </message>
+    <message>
+        <source>Separator</source>
+        <translation>分隔符號</translation>
+    </message>
+    <message>
+        <source>Decimal sign</source>
+        <translation>小數符號</translation>
+    </message>
+    <message>
+        <source>Header</source>
+        <translation>標題列</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>時間</translation>
+    </message>
+    <message>
+        <source>Order of the date</source>
+        <translation>日期順序</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>單位</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>進爐時刻</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>Oven entry, seconds on the log’s clock</source>
+        <translation>進爐時刻（記錄的時鐘，秒）</translation>
+    </message>
+    <message>
+        <source>What was found and assumed</source>
+        <translation>找到與假定的內容</translation>
+    </message>
+    <message>
+        <source>Layout &amp;name</source>
+        <translation>版面名稱(&amp;N)</translation>
+    </message>
+    <message>
+        <source>Layout name</source>
+        <translation>版面名稱</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n line(s) before it are kept as notes.</source>
+        <translation>
+            <numerusform>其前 %n 列保留為附註。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 s a row.</source>
+        <translation>每列 %1 s。</translation>
+    </message>
+    <message>
+        <source>Not found. Without an oven, times stay on the log’s own clock.</source>
+        <translation>未找到。沒有爐時，時間依記錄本身的時鐘。</translation>
+    </message>
+    <message>
+        <source>Not found in this log: it can be given.</source>
+        <translation>此記錄中未找到：可自行指定。</translation>
+    </message>
+    <message>
+        <source>Given. The plot and the zone strip count from it.</source>
+        <translation>已指定。曲線與溫區條由此起算。</translation>
+    </message>
+    <message>
+        <source>Found from the curves, ± %1 s. The plot and the zone strip count from it.</source>
+        <translation>由曲線找到，± %1 s。曲線與溫區條由此起算。</translation>
+    </message>
+    <message>
+        <source>Found from the log</source>
+        <translation>從記錄找到</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation>自行指定</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>假定</translation>
+    </message>
+    <message>
+        <source>assumed; %1</source>
+        <translation>假定；%1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n cell(s) without a reading</source>
+        <translation>
+            <numerusform>%1：%n 格沒有讀數</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>changed by you</source>
+        <translation>由您變更</translation>
+    </message>
+    <message>
+        <source>Found from the content</source>
+        <translation>依內容判斷</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>尚未讀取</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>The layout was not kept.</source>
+        <translation>版面未能保留。</translation>
+    </message>
+    <message>
+        <source>Logs of this shape are read by the layout %1.</source>
+        <translation>相同格式的記錄將以版面 %1 讀取。</translation>
+    </message>
+    <message>
+        <source>Export the layout</source>
+        <translation>匯出版面</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>TOML 檔案 (*.toml)</translation>
+    </message>
+    <message>
+        <source>The layout was not exported.</source>
+        <translation>版面未能匯出。</translation>
+    </message>
+    <message>
+        <source>The layout is in %1.</source>
+        <translation>版面已存於 %1。</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ResultsModel</name>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>Placement</source>
+        <translation>測點</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>數值</translation>
+    </message>
+    <message>
+        <source>± U</source>
+        <translation>± U</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>單位</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕度</translation>
+    </message>
+    <message>
+        <source>Probability inside</source>
+        <translation>合格機率</translation>
+    </message>
+    <message>
+        <source>From, s</source>
+        <translation>起，s</translation>
+    </message>
+    <message>
+        <source>To, s</source>
+        <translation>迄，s</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>溫區</translation>
+    </message>
+    <message>
+        <source>Source of the limit</source>
+        <translation>界限的來源</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>整板</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ResultsTable</name>
+    <message>
+        <source>Results</source>
+        <translation>結果</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::Screenshot</name>
+    <message>
+        <source>a large log</source>
+        <translation>一份大型記錄</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ShareBars</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>Shares of the zones</source>
+        <translation>各溫區的比重</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>溫區 %1</translation>
+    </message>
+    <message>
+        <source>Zone %1, top</source>
+        <translation>溫區 %1，上</translation>
+    </message>
+    <message>
+        <source>Zone %1, bottom</source>
+        <translation>溫區 %1，下</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WindowModel</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>Remove a requirement</source>
+        <translation>移除要求</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1：%2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WindowPage</name>
+    <message>
+        <source>Add a requirement</source>
+        <translation>新增要求</translation>
+    </message>
+    <message>
+        <source>Remove this requirement</source>
+        <translation>移除此要求</translation>
+    </message>
+    <message>
+        <source>Save as a new revision</source>
+        <translation>儲存為新版次</translation>
+    </message>
+    <message>
+        <source>Back to the result</source>
+        <translation>返回結果</translation>
+    </message>
+    <message>
+        <source>Requirements</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>New revision</source>
+        <translation>新版次</translation>
+    </message>
+    <message>
+        <source>Re&amp;vision</source>
+        <translation>版次(&amp;V)</translation>
+    </message>
+    <message>
+        <source>simple</source>
+        <translation>簡單</translation>
+    </message>
+    <message>
+        <source>guarded, w = U</source>
+        <translation>採用保護帶，w = U</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>無</translation>
+    </message>
+    <message>
+        <source>Window being edited</source>
+        <translation>編輯中的製程窗口</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>名稱(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Alloy</source>
+        <translation>合金(&amp;A)</translation>
+    </message>
+    <message>
+        <source>&amp;Liquidus, °C</source>
+        <translation>液相線，°C(&amp;L)</translation>
+    </message>
+    <message>
+        <source>&amp;Solidus, °C</source>
+        <translation>固相線，°C(&amp;S)</translation>
+    </message>
+    <message>
+        <source>&amp;Decision rule</source>
+        <translation>判定規則(&amp;D)</translation>
+    </message>
+    <message>
+        <source>&amp;Classification for Tc</source>
+        <translation>Tc 的分級(&amp;C)</translation>
+    </message>
+    <message>
+        <source>&amp;Thermocouple</source>
+        <translation>熱電偶(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Instrument, ± °C</source>
+        <translation>儀器，± °C(&amp;I)</translation>
+    </message>
+    <message>
+        <source>Name of the window</source>
+        <translation>製程窗口名稱</translation>
+    </message>
+    <message>
+        <source>Alloy</source>
+        <translation>合金</translation>
+    </message>
+    <message>
+        <source>Liquidus</source>
+        <translation>液相線</translation>
+    </message>
+    <message>
+        <source>Solidus</source>
+        <translation>固相線</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>熱電偶</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>儀器</translation>
+    </message>
+    <message>
+        <source>Decision rule</source>
+        <translation>判定規則</translation>
+    </message>
+    <message>
+        <source>Classification for Tc</source>
+        <translation>Tc 的分級</translation>
+    </message>
+    <message>
+        <source>±%1 °C</source>
+        <translation>±%1 °C</translation>
+    </message>
+    <message>
+        <source>Every rule for windows is met.</source>
+        <translation>符合製程窗口的所有規則。</translation>
+    </message>
+    <message>
+        <source>The window was not saved.</source>
+        <translation>製程窗口未能儲存。</translation>
+    </message>
+    <message>
+        <source>Saved as revision %1: %2</source>
+        <translation>已儲存為版次 %1：%2</translation>
+    </message>
+    <message>
+        <source>Save revision %1</source>
+        <translation>儲存版次 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::BoardPicture</name>
+    <message>
+        <source>Board</source>
+        <translation>電路板</translation>
+    </message>
+    <message>
+        <source>Choose a board to see where each thermocouple sits</source>
+        <translation>選擇電路板即可看到每支熱電偶的位置</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::LimitLanes</name>
+    <message>
+        <source>Limit lanes</source>
+        <translation>界限圖</translation>
+    </message>
+    <message>
+        <source>One row for each requirement, one cell for each thermocouple.</source>
+        <translation>每項要求一列，每支熱電偶一格。</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>requirement and its note</comment>
+        <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::ZoneStrip</name>
+    <message>
+        <source>Zone strip</source>
+        <translation>溫區條</translation>
+    </message>
+    <message>
+        <source>no setpoint</source>
+        <translation>無設定溫度</translation>
+    </message>
+    <message>
+        <source>top %1, bottom %2</source>
+        <translation>上 %1，下 %2</translation>
+    </message>
+    <message>
+        <source>Zone %1: %2</source>
+        <translation>溫區 %1：%2</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3 s from oven entry, %4 to %5 s on the log</source>
+        <comment>a placement in a zone</comment>
+        <translation>%1 自進爐第 %2 至 %3 s，記錄第 %4 至 %5 s</translation>
+    </message>
+</context>
+</TS>

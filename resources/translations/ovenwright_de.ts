@@ -2,6 +2,117 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
 <context>
+    <name>ChangeNote</name>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zone %1</translation>
+    </message>
+    <message>
+        <source>Zone %1, top and bottom</source>
+        <translation>Zone %1, oben und unten</translation>
+    </message>
+    <message>
+        <source>Zone %1, top</source>
+        <translation>Zone %1, oben</translation>
+    </message>
+    <message>
+        <source>Zone %1, bottom</source>
+        <translation>Zone %1, unten</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Predicted: %1</source>
+        <translation>Vorhergesagt: %1</translation>
+    </message>
+    <message>
+        <source>smallest margin %1</source>
+        <translation>kleinste Reserve %1</translation>
+    </message>
+    <message>
+        <source>Tightest: %1.</source>
+        <translation>Am knappsten: %1.</translation>
+    </message>
+    <message>
+        <source>Changed on the oven by</source>
+        <translation>Am Ofen geändert von</translation>
+    </message>
+    <message>
+        <source>Confirmed with an instrumented run by</source>
+        <translation>Mit einem Messlauf bestätigt von</translation>
+    </message>
+    <message>
+        <source>Released by</source>
+        <translation>Freigegeben von</translation>
+    </message>
+    <message>
+        <source>Written %1 by Ovenwright %2.</source>
+        <translation>Geschrieben %1 von Ovenwright %2.</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1, Rev. %2</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Ofen</translation>
+    </message>
+    <message>
+        <source>Recipe that was run</source>
+        <translation>Gefahrenes Rezept</translation>
+    </message>
+    <message>
+        <source>Learned from the run</source>
+        <translation>Gelernt aus dem Lauf</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Process window</source>
+        <translation>Prozessfenster</translation>
+    </message>
+    <message>
+        <source>Change note</source>
+        <translation>Änderungszettel</translation>
+    </message>
+    <message>
+        <source>This recipe is not predicted to pass. It is for a test run only, not for production.</source>
+        <translation>Für dieses Rezept ist kein Bestehen vorhergesagt. Es ist nur für einen Testlauf, nicht für die Fertigung.</translation>
+    </message>
+    <message>
+        <source>Setpoint</source>
+        <translation>Sollwert</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Gemessen: %1</translation>
+    </message>
+    <message>
+        <source>Before it is used</source>
+        <translation>Bevor es benutzt wird</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+</context>
+<context>
     <name>CurvePlot</name>
     <message>
         <source>Hottest to coldest, peak %1</source>
@@ -18,6 +129,14 @@
     <message>
         <source>At %1 s, %2 mm</source>
         <translation>Bei %1 s, %2 mm</translation>
+    </message>
+    <message>
+        <source>Predicted peak, %1</source>
+        <translation>Vorhergesagte Spitze, %1</translation>
+    </message>
+    <message>
+        <source>error band, 95 %</source>
+        <translation>Fehlerband, 95 %</translation>
     </message>
 </context>
 <context>
@@ -142,6 +261,44 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>RecipeFile</name>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1, Rev. %2</translation>
+    </message>
+    <message>
+        <source>changed from %1; a prediction, to be confirmed with an instrumented run</source>
+        <translation>geändert aus %1; eine Vorhersage, mit einem Messlauf zu bestätigen</translation>
+    </message>
+</context>
+<context>
+    <name>RecipeLimits</name>
+    <message>
+        <source>The speed stays at %1 mm/min: the oven goes no faster.</source>
+        <translation>Die Geschwindigkeit bleibt bei %1 mm/min: Schneller läuft der Ofen nicht.</translation>
+    </message>
+    <message>
+        <source>The speed stays at %1 mm/min: the oven goes no slower.</source>
+        <translation>Die Geschwindigkeit bleibt bei %1 mm/min: Langsamer läuft der Ofen nicht.</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows a step of %3 °C to zone %4.</source>
+        <translation>Zone %1 bleibt bei %2 °C: Der Ofen erlaubt einen Schritt von %3 °C zu Zone %4.</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows %3 °C between top and bottom.</source>
+        <translation>Zone %1 bleibt bei %2 °C: Der Ofen erlaubt %3 °C zwischen oben und unten.</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows no more.</source>
+        <translation>Zone %1 bleibt bei %2 °C: Mehr erlaubt der Ofen nicht.</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows no less.</source>
+        <translation>Zone %1 bleibt bei %2 °C: Weniger erlaubt der Ofen nicht.</translation>
     </message>
 </context>
 <context>
@@ -509,6 +666,248 @@
     <message>
         <source>Course of %1</source>
         <translation>Verlauf von %1</translation>
+    </message>
+</context>
+<context>
+    <name>Tune</name>
+    <message>
+        <source>Predicted pass.</source>
+        <translation>Vorhergesagt: bestanden.</translation>
+    </message>
+    <message>
+        <source>Predicted conditional pass.</source>
+        <translation>Vorhergesagt: bedingt bestanden.</translation>
+    </message>
+    <message>
+        <source>Predicted undetermined.</source>
+        <translation>Vorhergesagt: unbestimmt.</translation>
+    </message>
+    <message>
+        <source>Predicted conditional fail.</source>
+        <translation>Vorhergesagt: bedingt nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>Predicted fail.</source>
+        <translation>Vorhergesagt: nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>Smallest margin</source>
+        <translation>Kleinste Reserve</translation>
+    </message>
+    <message>
+        <source>, now %1</source>
+        <translation>, jetzt %1</translation>
+    </message>
+    <message>
+        <source>The recipe is the one that was run.</source>
+        <translation>Das Rezept ist das gefahrene.</translation>
+    </message>
+    <message>
+        <source>Tune needs the oven and the recipe of this run.</source>
+        <translation>Abstimmen braucht Ofen und Rezept dieses Laufs.</translation>
+    </message>
+    <message>
+        <source>From them and the curves it learns how this board heats.</source>
+        <translation>Aus ihnen und den Kurven lernt es, wie diese Baugruppe warm wird.</translation>
+    </message>
+    <message>
+        <source>Choose an oven and recipe</source>
+        <translation>Ofen und Rezept wählen</translation>
+    </message>
+    <message>
+        <source>Tune needs the moment when the board entered the oven.</source>
+        <translation>Abstimmen braucht den Moment, in dem die Baugruppe in den Ofen kam.</translation>
+    </message>
+    <message>
+        <source>The curves do not show it.</source>
+        <translation>Die Kurven zeigen ihn nicht.</translation>
+    </message>
+    <message>
+        <source>Say when the board entered</source>
+        <translation>Angeben, wann die Baugruppe hineinkam</translation>
+    </message>
+    <message>
+        <source>Choose another oven and recipe</source>
+        <translation>Anderen Ofen und anderes Rezept wählen</translation>
+    </message>
+    <message>
+        <source>Learning how this board heats in this oven.</source>
+        <translation>Es wird gelernt, wie diese Baugruppe in diesem Ofen warm wird.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Learning was stopped.</source>
+        <translation>Das Lernen wurde angehalten.</translation>
+    </message>
+    <message>
+        <source>Learn again</source>
+        <translation>Neu lernen</translation>
+    </message>
+    <message>
+        <source>This run cannot be learned from.</source>
+        <translation>Aus diesem Lauf lässt sich nicht lernen.</translation>
+    </message>
+    <message>
+        <source>The model does not fit this run, so nothing is predicted or suggested.</source>
+        <translation>Das Modell passt nicht zu diesem Lauf, also wird nichts vorhergesagt oder vorgeschlagen.</translation>
+    </message>
+    <message>
+        <source>Predicting.</source>
+        <translation>Vorhersage läuft.</translation>
+    </message>
+    <message>
+        <source>Least change</source>
+        <translation>Kleinste Änderung</translation>
+    </message>
+    <message>
+        <source>Most margin</source>
+        <translation>Größte Reserve</translation>
+    </message>
+    <message>
+        <source>Fastest</source>
+        <translation>Am schnellsten</translation>
+    </message>
+    <message>
+        <source>Coolest</source>
+        <translation>Am kühlsten</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>two aims that come to one recipe</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Zone %1  %2</source>
+        <translation>Zone %1  %2</translation>
+    </message>
+    <message>
+        <source>Zone %1 top  %2</source>
+        <translation>Zone %1 oben  %2</translation>
+    </message>
+    <message>
+        <source>Zone %1 bottom  %2</source>
+        <translation>Zone %1 unten  %2</translation>
+    </message>
+    <message>
+        <source>Speed  %1 mm/min</source>
+        <translation>Geschwindigkeit  %1 mm/min</translation>
+    </message>
+    <message>
+        <source>Zones %1–%2  %3</source>
+        <translation>Zonen %1–%2  %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones</source>
+        <translation>
+            <numerusform>%n Zone</numerusform>
+            <numerusform>%n Zonen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>zone %1 %2</source>
+        <translation>Zone %1 %2</translation>
+    </message>
+    <message>
+        <source>speed %1</source>
+        <translation>Geschwindigkeit %1</translation>
+    </message>
+    <message>
+        <source>cooling</source>
+        <translation>Kühlung</translation>
+    </message>
+    <message>
+        <source>as it was run</source>
+        <translation>wie gefahren</translation>
+    </message>
+    <message>
+        <source>%1 more boards an hour</source>
+        <translation>%1 Baugruppen mehr je Stunde</translation>
+    </message>
+    <message>
+        <source>%1 fewer boards an hour</source>
+        <translation>%1 Baugruppen weniger je Stunde</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>placement, requirement, value</comment>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>requirement of the board, value</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>passes with over 99 %</source>
+        <translation>besteht mit über 99 %</translation>
+    </message>
+    <message>
+        <source>passes with under 1 %</source>
+        <translation>besteht mit unter 1 %</translation>
+    </message>
+    <message>
+        <source>passes with %1</source>
+        <translation>besteht mit %1</translation>
+    </message>
+    <message>
+        <source>A qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>Eine sachkundige Person bestätigt es vor der Fertigung mit einem Messlauf, innerhalb der Grenzwerte von Paste, Bauteilen, Leiterplatte und Ofen.</translation>
+    </message>
+    <message>
+        <source>Suggested setpoints are predictions: a qualified person confirms them with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>Vorgeschlagene Sollwerte sind Vorhersagen: Eine sachkundige Person bestätigt sie vor der Fertigung mit einem Messlauf, innerhalb der Grenzwerte von Paste, Bauteilen, Leiterplatte und Ofen.</translation>
+    </message>
+    <message>
+        <source>Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>Heiße Flächen, laufendes Band, Flussmitteldämpfe: Sicherheitsregeln des Betriebs, örtliche Vorschriften und die Datenblätter der Hersteller gehen allem vor, was hier steht.</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general; the paste’s own data sheet is the authority.</source>
+        <translation>Mitgelieferte Prozessfenster sind allgemein; maßgeblich ist das Datenblatt der Paste.</translation>
+    </message>
+    <message>
+        <source>The errors of one board’s traces are mostly one error: if one reads high, all may.</source>
+        <translation>Die Fehler der Kurven einer Baugruppe sind meist ein Fehler: Liegt eine zu hoch, vielleicht alle.</translation>
+    </message>
+    <message>
+        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1.</source>
+        <translation>Kein Rezept dieses Ofens hält alle Anforderungen: Die beste Reserve, die das Modell findet, ist %1.</translation>
+    </message>
+    <message>
+        <source>the board</source>
+        <translation>die Baugruppe</translation>
+    </message>
+    <message>
+        <source>%1 at %2: its upper limit alone would have to give %3</source>
+        <translation>%1 an %2: Allein die obere Grenze müsste um %3 nachgeben</translation>
+    </message>
+    <message>
+        <source>%1 at %2: its lower limit alone would have to give %3</source>
+        <translation>%1 an %2: Allein die untere Grenze müsste um %3 nachgeben</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>requirement, placement</comment>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>speed %1 mm/min</source>
+        <translation>Geschwindigkeit %1 mm/min</translation>
+    </message>
+    <message>
+        <source>zone %1 %2 °C</source>
+        <translation>Zone %1 %2 °C</translation>
+    </message>
+    <message>
+        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3 %4.</source>
+        <translation>Ein weiterer Lauf mit diesem Rezept dürfte die Unsicherheit über %1 von ± %2 auf ± %3 %4 verringern.</translation>
+    </message>
+    <message>
+        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4 %5.</source>
+        <translation>Ein Lauf mit %1 dürfte die Unsicherheit über %2 von ± %3 auf ± %4 %5 verringern.</translation>
     </message>
 </context>
 <context>
@@ -943,6 +1342,23 @@
     <message>
         <source>the leading edge</source>
         <translation>der Vorderkante</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <comment>the recipe that was run</comment>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>now %1</source>
+        <translation>jetzt %1</translation>
+    </message>
+    <message>
+        <source>measured: %1</source>
+        <translation>gemessen: %1</translation>
     </message>
 </context>
 <context>
@@ -1643,6 +2059,14 @@
         <source>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Analyser for reflow thermal profiles. Free software under the GNU General Public License, version 3 or later; it comes without any warranty.&lt;/p&gt;&lt;p&gt;What it shows is computed from the log, the window and the placement you give it. A qualified person confirms every change of setpoints with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here. Windows shipped with the program are general; the paste’s own data sheet is the authority.&lt;/p&gt;</source>
         <translation>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Auswertung von Temperaturprofilen beim Reflow-Löten. Freie Software unter der GNU General Public License, Version 3 oder später; ohne jede Gewährleistung.&lt;/p&gt;&lt;p&gt;Was es zeigt, ist aus dem Log, dem Prozessfenster und den Messstellen berechnet, die Sie angeben. Eine sachkundige Person bestätigt jede Änderung von Sollwerten vor der Fertigung mit einem Messlauf, innerhalb der Grenzwerte von Paste, Bauteilen, Leiterplatte und Ofen. Heiße Flächen, laufendes Band, Flussmitteldämpfe: Sicherheitsregeln des Betriebs, örtliche Vorschriften und die Datenblätter der Hersteller gehen allem vor, was hier steht. Mitgelieferte Prozessfenster sind allgemein; maßgeblich ist das Datenblatt der Paste.&lt;/p&gt;</translation>
     </message>
+    <message>
+        <source>Tune</source>
+        <translation>Abstimmen</translation>
+    </message>
+    <message>
+        <source>The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run.</source>
+        <translation>Das gefahrene Rezept zum Ändern: Was Kurven und Bahnen dann zeigen, ist aus dem Verhalten dieser Baugruppe in diesem Ofen vorhergesagt, mit Fehlerband. In ein Feld tippen, mit auf und ab schrittweise ändern (Bild auf, Bild ab um 5), das Rad drehen oder auf und ab ziehen; Tab, links und rechts gehen von Feld zu Feld, Entf geht zurück zum Gefahrenen, L trennt oben und unten oder koppelt sie, Strg+L hält eine Zone bei einer Suche fest. Jede Änderung lässt sich zurücknehmen. Ein Vorschlag ist eine Vorhersage: Eine sachkundige Person bestätigt ihn mit einem Messlauf.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -1744,10 +2168,6 @@
     <message>
         <source>&amp;Raw samples</source>
         <translation>&amp;Rohwerte</translation>
-    </message>
-    <message>
-        <source>&amp;How this number came about</source>
-        <translation>&amp;Wie diese Zahl zustande kam</translation>
     </message>
     <message>
         <source>&amp;Next result that is not a pass</source>
@@ -1987,6 +2407,30 @@
     <message>
         <source>Undo this change</source>
         <translation>Diese Änderung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Check</source>
+        <translation>&amp;Prüfen</translation>
+    </message>
+    <message>
+        <source>T&amp;une</source>
+        <translation>&amp;Abstimmen</translation>
+    </message>
+    <message>
+        <source>Panel at the rig&amp;ht</source>
+        <translation>Bereich &amp;rechts</translation>
+    </message>
+    <message>
+        <source>Tune</source>
+        <translation>Abstimmen</translation>
+    </message>
+    <message>
+        <source>Prediction follows each edit</source>
+        <translation>Vorhersage folgt jeder Änderung</translation>
+    </message>
+    <message>
+        <source>Nothing is predicted yet</source>
+        <translation>Noch nichts vorhergesagt</translation>
     </message>
 </context>
 <context>
@@ -2290,6 +2734,73 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::RecipeStrip</name>
+    <message>
+        <source>Recipe</source>
+        <translation>Rezept</translation>
+    </message>
+    <message>
+        <source>Type a number, or step with the up and down arrows; Delete goes back to what was run.</source>
+        <translation>Zahl tippen oder mit auf und ab schrittweise ändern; Entf geht zurück zum Gefahrenen.</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>%1 mm/min</source>
+        <translation>%1 mm/min</translation>
+    </message>
+    <message>
+        <source>was %1 mm/min</source>
+        <translation>war %1 mm/min</translation>
+    </message>
+    <message>
+        <source>top and bottom together</source>
+        <translation>oben und unten gemeinsam</translation>
+    </message>
+    <message>
+        <source>was %1 °C</source>
+        <translation>war %1 °C</translation>
+    </message>
+    <message>
+        <source>stays in a search</source>
+        <translation>bleibt bei einer Suche</translation>
+    </message>
+    <message>
+        <source>A search leaves zone %1 as it is. Press to let it move.</source>
+        <translation>Eine Suche lässt Zone %1, wie sie ist. Drücken, damit sie sich bewegen darf.</translation>
+    </message>
+    <message>
+        <source>Press to keep zone %1 as it is in a search.</source>
+        <translation>Drücken, damit Zone %1 bei einer Suche bleibt.</translation>
+    </message>
+    <message>
+        <source>Type, step with the arrows or drag up and down.</source>
+        <translation>Tippen, mit den Pfeilen ändern oder auf und ab ziehen.</translation>
+    </message>
+    <message>
+        <source>Top and bottom move together</source>
+        <translation>Oben und unten bewegen sich gemeinsam</translation>
+    </message>
+    <message>
+        <source>&amp;Type a number</source>
+        <translation>&amp;Zahl tippen</translation>
+    </message>
+    <message>
+        <source>&amp;Back to what was run: %1</source>
+        <translation>Zurück zum &amp;Gefahrenen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Keep zone %1 as it is in a search</source>
+        <translation>Zone %1 bei einer Suche &amp;halten</translation>
+    </message>
+    <message>
+        <source>Top and bottom &amp;together</source>
+        <translation>Oben und unten &amp;gemeinsam</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::ResultsModel</name>
     <message>
         <source>Verdict</source>
@@ -2387,6 +2898,326 @@
     <message>
         <source>Zone %1, bottom</source>
         <translation>Zone %1, unten</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SuggestionCard</name>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Gezeigt</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation>Reserve %1</translation>
+    </message>
+    <message>
+        <source>Tightest: %1</source>
+        <translation>Am knappsten: %1</translation>
+    </message>
+    <message>
+        <source>Takes its recipe over into the strip</source>
+        <translation>Übernimmt sein Rezept in die Leiste</translation>
+    </message>
+    <message>
+        <source>%1, shown</source>
+        <translation>%1, gezeigt</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>%1 zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SuggestionsPanel</name>
+    <message>
+        <source>Suggestions</source>
+        <translation>Vorschläge</translation>
+    </message>
+    <message>
+        <source>Search again…</source>
+        <translation>Neu suchen …</translation>
+    </message>
+    <message>
+        <source>Suggestions can be asked for once it is known how this board heats in this oven.</source>
+        <translation>Vorschläge gibt es, sobald bekannt ist, wie diese Baugruppe in diesem Ofen warm wird.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stop the search</source>
+        <translation>Suche anhalten</translation>
+    </message>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>Keep the s&amp;peed</source>
+        <translation>&amp;Geschwindigkeit halten</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, mm/min</source>
+        <translation>&amp;Mindestgeschwindigkeit, mm/min</translation>
+    </message>
+    <message>
+        <source>Least speed, mm/min</source>
+        <translation>Mindestgeschwindigkeit, mm/min</translation>
+    </message>
+    <message>
+        <source>&amp;Margin to keep, %</source>
+        <translation>&amp;Reserve, die bleiben muss, %</translation>
+    </message>
+    <message>
+        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
+        <translation>Was das schnellste und das kühlste behalten müssen; sonst die Hälfte des besten, höchstens 20 %</translation>
+    </message>
+    <message>
+        <source>Margin to keep, %</source>
+        <translation>Reserve, die bleiben muss, %</translation>
+    </message>
+    <message>
+        <source>S&amp;uggest recipes</source>
+        <translation>Rezepte &amp;vorschlagen</translation>
+    </message>
+    <message>
+        <source>Keep the speed in a search</source>
+        <translation>Geschwindigkeit bei einer Suche halten</translation>
+    </message>
+    <message>
+        <source>Let a search change the speed</source>
+        <translation>Suche darf die Geschwindigkeit ändern</translation>
+    </message>
+    <message>
+        <source>Least speed of a search</source>
+        <translation>Mindestgeschwindigkeit einer Suche</translation>
+    </message>
+    <message>
+        <source>Margin that a search keeps</source>
+        <translation>Reserve, die eine Suche einhält</translation>
+    </message>
+    <message>
+        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
+        <translation>Jede Zone darf sich bewegen; auf ihren Namen in der Leiste drücken, um sie zu halten.</translation>
+    </message>
+    <message>
+        <source>Zones that stay: %1</source>
+        <translation>Zonen, die bleiben: %1</translation>
+    </message>
+    <message>
+        <source>Undetermined: the search was stopped before it had looked everywhere.</source>
+        <translation>Unbestimmt: Die Suche wurde angehalten, bevor sie überall gesucht hatte.</translation>
+    </message>
+    <message>
+        <source>No recipe passes</source>
+        <translation>Kein Rezept besteht</translation>
+    </message>
+    <message>
+        <source>What stands against each other:</source>
+        <translation>Was einander entgegensteht:</translation>
+    </message>
+    <message>
+        <source>Show the best there is</source>
+        <translation>Das beste zeigen</translation>
+    </message>
+    <message>
+        <source>Nothing better was found: the recipe that was run can stay.</source>
+        <translation>Nichts Besseres gefunden: Das gefahrene Rezept kann bleiben.</translation>
+    </message>
+    <message>
+        <source>Show: %1</source>
+        <translation>Zeigen: %1</translation>
+    </message>
+    <message>
+        <source>The next run worth making</source>
+        <translation>Der nächste lohnende Lauf</translation>
+    </message>
+    <message>
+        <source>Show its recipe</source>
+        <translation>Sein Rezept zeigen</translation>
+    </message>
+    <message>
+        <source>Show the next run worth making</source>
+        <translation>Den nächsten lohnenden Lauf zeigen</translation>
+    </message>
+    <message>
+        <source>These are predictions.</source>
+        <translation>Dies sind Vorhersagen.</translation>
+    </message>
+    <message>
+        <source>Laid over the prediction</source>
+        <translation>Über die Vorhersage gelegt</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>Vorhersage %1 verwerfen</translation>
+    </message>
+    <message>
+        <source>The run as it was measured</source>
+        <translation>Der Lauf, wie gemessen</translation>
+    </message>
+    <message>
+        <source>%1; margin %2</source>
+        <translation>%1; Reserve %2</translation>
+    </message>
+    <message>
+        <source>Model fitted to</source>
+        <translation>Modell angepasst an</translation>
+    </message>
+    <message>
+        <source>Largest misfit</source>
+        <translation>Größte Abweichung</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TunePage</name>
+    <message>
+        <source>Top and bottom &amp;together</source>
+        <translation>Oben und unten &amp;gemeinsam</translation>
+    </message>
+    <message>
+        <source>&amp;All curves</source>
+        <translation>&amp;Alle Kurven</translation>
+    </message>
+    <message>
+        <source>a split needs a run that splits them</source>
+        <translation>Trennen braucht einen Lauf, der sie trennt</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this prediction</source>
+        <translation>Diese Vorhersage &amp;behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Back to what was run</source>
+        <translation>Zurück zum &amp;Gefahrenen</translation>
+    </message>
+    <message>
+        <source>Change &amp;note…</source>
+        <translation>Änderungs&amp;zettel …</translation>
+    </message>
+    <message>
+        <source>&amp;Save as a recipe…</source>
+        <translation>Als Rezept &amp;speichern …</translation>
+    </message>
+    <message>
+        <source>Suggestions</source>
+        <translation>Vorschläge</translation>
+    </message>
+    <message>
+        <source>Its curves stay, to be laid over others</source>
+        <translation>Ihre Kurven bleiben, um sie über andere zu legen</translation>
+    </message>
+    <message>
+        <source>Save as &amp;PDF…</source>
+        <translation>Als &amp;PDF speichern …</translation>
+    </message>
+    <message>
+        <source>Save as &amp;text…</source>
+        <translation>Als &amp;Text speichern …</translation>
+    </message>
+    <message>
+        <source>Top and bottom together</source>
+        <translation>Oben und unten gemeinsam</translation>
+    </message>
+    <message>
+        <source>Top and bottom apart</source>
+        <translation>Oben und unten getrennt</translation>
+    </message>
+    <message>
+        <source>Let a search move zone %1</source>
+        <translation>Suche darf Zone %1 bewegen</translation>
+    </message>
+    <message>
+        <source>Keep zone %1 in a search</source>
+        <translation>Zone %1 bei einer Suche halten</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>letter of a prediction, what it changes</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Predicted and measured temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>Vorhergesagte und gemessene Temperatur über der Zeit, %n Thermoelement</numerusform>
+            <numerusform>Vorhergesagte und gemessene Temperatur über der Zeit, %n Thermoelemente</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Back to rev %1</source>
+        <translation>&amp;Zurück zu Rev. %1</translation>
+    </message>
+    <message>
+        <source>Save as a recipe</source>
+        <translation>Als Rezept speichern</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>TOML-Dateien (*.toml)</translation>
+    </message>
+    <message>
+        <source>The recipe was not saved.</source>
+        <translation>Das Rezept wurde nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>Saved as %1. It is a prediction: confirm it with an instrumented run.</source>
+        <translation>Gespeichert als %1. Es ist eine Vorhersage: mit einem Messlauf bestätigen.</translation>
+    </message>
+    <message>
+        <source>Save the change note</source>
+        <translation>Änderungszettel speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Text (*.txt)</translation>
+    </message>
+    <message>
+        <source>The change note was not saved.</source>
+        <translation>Der Änderungszettel wurde nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>The change note is saved as %1.</source>
+        <translation>Der Änderungszettel ist gespeichert als %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TuneSession</name>
+    <message>
+        <source>Speed to %1 mm/min</source>
+        <translation>Geschwindigkeit auf %1 mm/min</translation>
+    </message>
+    <message>
+        <source>Zone %1 to %2 °C</source>
+        <translation>Zone %1 auf %2 °C</translation>
+    </message>
+    <message>
+        <source>Back to the recipe that was run</source>
+        <translation>Zurück zum gefahrenen Rezept</translation>
+    </message>
+    <message>
+        <source>Keep the prediction %1</source>
+        <translation>Vorhersage %1 behalten</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>Vorhersage %1 verwerfen</translation>
     </message>
 </context>
 <context>

@@ -29,6 +29,16 @@
     </message>
 </context>
 <context>
+    <name>Tune</name>
+    <message numerus="yes">
+        <source>%n zones</source>
+        <translation>
+            <numerusform>%n zone</numerusform>
+            <numerusform>%n zones</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Wording</name>
     <message numerus="yes">
         <source>%n pass</source>
@@ -154,6 +164,16 @@
         <translation>
             <numerusform>%1: %n cell without a reading</numerusform>
             <numerusform>%1: %n cells without a reading</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TunePage</name>
+    <message numerus="yes">
+        <source>Predicted and measured temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>Predicted and measured temperature over time, %n thermocouple</numerusform>
+            <numerusform>Predicted and measured temperature over time, %n thermocouples</numerusform>
         </translation>
     </message>
 </context>

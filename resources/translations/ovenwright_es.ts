@@ -2,6 +2,117 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
 <context>
+    <name>ChangeNote</name>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zona %1</translation>
+    </message>
+    <message>
+        <source>Zone %1, top and bottom</source>
+        <translation>Zona %1, superior e inferior</translation>
+    </message>
+    <message>
+        <source>Zone %1, top</source>
+        <translation>Zona %1, superior</translation>
+    </message>
+    <message>
+        <source>Zone %1, bottom</source>
+        <translation>Zona %1, inferior</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>Predicted: %1</source>
+        <translation>Previsto: %1</translation>
+    </message>
+    <message>
+        <source>smallest margin %1</source>
+        <translation>margen mínimo %1</translation>
+    </message>
+    <message>
+        <source>Tightest: %1.</source>
+        <translation>Lo más justo: %1.</translation>
+    </message>
+    <message>
+        <source>Changed on the oven by</source>
+        <translation>Cambiado en el horno por</translation>
+    </message>
+    <message>
+        <source>Confirmed with an instrumented run by</source>
+        <translation>Confirmado con una pasada instrumentada por</translation>
+    </message>
+    <message>
+        <source>Released by</source>
+        <translation>Aprobado por</translation>
+    </message>
+    <message>
+        <source>Written %1 by Ovenwright %2.</source>
+        <translation>Escrito %1 por Ovenwright %2.</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1, rev. %2</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Horno</translation>
+    </message>
+    <message>
+        <source>Recipe that was run</source>
+        <translation>Receta utilizada</translation>
+    </message>
+    <message>
+        <source>Learned from the run</source>
+        <translation>Aprendido de la pasada</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Process window</source>
+        <translation>Ventana de proceso</translation>
+    </message>
+    <message>
+        <source>Change note</source>
+        <translation>Nota de cambio</translation>
+    </message>
+    <message>
+        <source>This recipe is not predicted to pass. It is for a test run only, not for production.</source>
+        <translation>No se prevé que esta receta cumpla. Es solo para una pasada de prueba, no para producción.</translation>
+    </message>
+    <message>
+        <source>Setpoint</source>
+        <translation>Consigna</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nuevo</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>diferencia</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Medido: %1</translation>
+    </message>
+    <message>
+        <source>Before it is used</source>
+        <translation>Antes de usarla</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+</context>
+<context>
     <name>CurvePlot</name>
     <message>
         <source>Hottest to coldest, peak %1</source>
@@ -18,6 +129,14 @@
     <message>
         <source>At %1 s, %2 mm</source>
         <translation>A los %1 s, %2 mm</translation>
+    </message>
+    <message>
+        <source>Predicted peak, %1</source>
+        <translation>Pico previsto, %1</translation>
+    </message>
+    <message>
+        <source>error band, 95 %</source>
+        <translation>banda de error, 95 %</translation>
     </message>
 </context>
 <context>
@@ -142,6 +261,44 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>RecipeFile</name>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1, rev. %2</translation>
+    </message>
+    <message>
+        <source>changed from %1; a prediction, to be confirmed with an instrumented run</source>
+        <translation>modificada a partir de %1; una predicción, por confirmar con una pasada instrumentada</translation>
+    </message>
+</context>
+<context>
+    <name>RecipeLimits</name>
+    <message>
+        <source>The speed stays at %1 mm/min: the oven goes no faster.</source>
+        <translation>La velocidad se queda en %1 mm/min: el horno no va más rápido.</translation>
+    </message>
+    <message>
+        <source>The speed stays at %1 mm/min: the oven goes no slower.</source>
+        <translation>La velocidad se queda en %1 mm/min: el horno no va más lento.</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows a step of %3 °C to zone %4.</source>
+        <translation>La zona %1 se queda en %2 °C: el horno admite un salto de %3 °C a la zona %4.</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows %3 °C between top and bottom.</source>
+        <translation>La zona %1 se queda en %2 °C: el horno admite %3 °C entre superior e inferior.</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows no more.</source>
+        <translation>La zona %1 se queda en %2 °C: el horno no admite más.</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows no less.</source>
+        <translation>La zona %1 se queda en %2 °C: el horno no admite menos.</translation>
     </message>
 </context>
 <context>
@@ -509,6 +666,248 @@
     <message>
         <source>Course of %1</source>
         <translation>Curso de %1</translation>
+    </message>
+</context>
+<context>
+    <name>Tune</name>
+    <message>
+        <source>Predicted pass.</source>
+        <translation>Se prevé que cumple.</translation>
+    </message>
+    <message>
+        <source>Predicted conditional pass.</source>
+        <translation>Se prevé que cumple con reserva.</translation>
+    </message>
+    <message>
+        <source>Predicted undetermined.</source>
+        <translation>Se prevé indeterminado.</translation>
+    </message>
+    <message>
+        <source>Predicted conditional fail.</source>
+        <translation>Se prevé que no cumple con reserva.</translation>
+    </message>
+    <message>
+        <source>Predicted fail.</source>
+        <translation>Se prevé que no cumple.</translation>
+    </message>
+    <message>
+        <source>Smallest margin</source>
+        <translation>Margen mínimo</translation>
+    </message>
+    <message>
+        <source>, now %1</source>
+        <translation>, ahora %1</translation>
+    </message>
+    <message>
+        <source>The recipe is the one that was run.</source>
+        <translation>La receta es la utilizada.</translation>
+    </message>
+    <message>
+        <source>Tune needs the oven and the recipe of this run.</source>
+        <translation>Ajustar necesita el horno y la receta de esta pasada.</translation>
+    </message>
+    <message>
+        <source>From them and the curves it learns how this board heats.</source>
+        <translation>De ellos y de las curvas aprende cómo se calienta esta placa.</translation>
+    </message>
+    <message>
+        <source>Choose an oven and recipe</source>
+        <translation>Elegir un horno y una receta</translation>
+    </message>
+    <message>
+        <source>Tune needs the moment when the board entered the oven.</source>
+        <translation>Ajustar necesita el momento en que la placa entró en el horno.</translation>
+    </message>
+    <message>
+        <source>The curves do not show it.</source>
+        <translation>Las curvas no lo muestran.</translation>
+    </message>
+    <message>
+        <source>Say when the board entered</source>
+        <translation>Indicar cuándo entró la placa</translation>
+    </message>
+    <message>
+        <source>Choose another oven and recipe</source>
+        <translation>Elegir otro horno y otra receta</translation>
+    </message>
+    <message>
+        <source>Learning how this board heats in this oven.</source>
+        <translation>Aprendiendo cómo se calienta esta placa en este horno.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Learning was stopped.</source>
+        <translation>Se detuvo el aprendizaje.</translation>
+    </message>
+    <message>
+        <source>Learn again</source>
+        <translation>Aprender de nuevo</translation>
+    </message>
+    <message>
+        <source>This run cannot be learned from.</source>
+        <translation>No se puede aprender de esta pasada.</translation>
+    </message>
+    <message>
+        <source>The model does not fit this run, so nothing is predicted or suggested.</source>
+        <translation>El modelo no se ajusta a esta pasada, así que no se predice ni sugiere nada.</translation>
+    </message>
+    <message>
+        <source>Predicting.</source>
+        <translation>Prediciendo.</translation>
+    </message>
+    <message>
+        <source>Least change</source>
+        <translation>Menor cambio</translation>
+    </message>
+    <message>
+        <source>Most margin</source>
+        <translation>Mayor margen</translation>
+    </message>
+    <message>
+        <source>Fastest</source>
+        <translation>Más rápida</translation>
+    </message>
+    <message>
+        <source>Coolest</source>
+        <translation>Más fría</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>two aims that come to one recipe</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Zone %1  %2</source>
+        <translation>Zona %1  %2</translation>
+    </message>
+    <message>
+        <source>Zone %1 top  %2</source>
+        <translation>Zona %1 superior  %2</translation>
+    </message>
+    <message>
+        <source>Zone %1 bottom  %2</source>
+        <translation>Zona %1 inferior  %2</translation>
+    </message>
+    <message>
+        <source>Speed  %1 mm/min</source>
+        <translation>Velocidad  %1 mm/min</translation>
+    </message>
+    <message>
+        <source>Zones %1–%2  %3</source>
+        <translation>Zonas %1–%2  %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones</source>
+        <translation>
+            <numerusform>%n zona</numerusform>
+            <numerusform>%n zonas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>zone %1 %2</source>
+        <translation>zona %1 %2</translation>
+    </message>
+    <message>
+        <source>speed %1</source>
+        <translation>velocidad %1</translation>
+    </message>
+    <message>
+        <source>cooling</source>
+        <translation>enfriamiento</translation>
+    </message>
+    <message>
+        <source>as it was run</source>
+        <translation>como se usó</translation>
+    </message>
+    <message>
+        <source>%1 more boards an hour</source>
+        <translation>%1 placas más por hora</translation>
+    </message>
+    <message>
+        <source>%1 fewer boards an hour</source>
+        <translation>%1 placas menos por hora</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>placement, requirement, value</comment>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>requirement of the board, value</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>passes with over 99 %</source>
+        <translation>cumple con más del 99 %</translation>
+    </message>
+    <message>
+        <source>passes with under 1 %</source>
+        <translation>cumple con menos del 1 %</translation>
+    </message>
+    <message>
+        <source>passes with %1</source>
+        <translation>cumple con %1</translation>
+    </message>
+    <message>
+        <source>A qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>Una persona cualificada lo confirma con una pasada instrumentada antes de producir, dentro de los valores admisibles de la pasta, los componentes, la placa y el horno.</translation>
+    </message>
+    <message>
+        <source>Suggested setpoints are predictions: a qualified person confirms them with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>Las consignas sugeridas son predicciones: una persona cualificada las confirma con una pasada instrumentada antes de producir, dentro de los valores admisibles de la pasta, los componentes, la placa y el horno.</translation>
+    </message>
+    <message>
+        <source>Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>Superficies calientes, transportador en marcha, humos de fundente: las normas de seguridad del lugar, los códigos locales y las hojas de datos de los fabricantes prevalecen sobre todo lo que se muestra aquí.</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general; the paste’s own data sheet is the authority.</source>
+        <translation>Las ventanas incluidas son generales; la hoja de datos de la pasta es la autoridad.</translation>
+    </message>
+    <message>
+        <source>The errors of one board’s traces are mostly one error: if one reads high, all may.</source>
+        <translation>Los errores de las curvas de una placa suelen ser un mismo error: si una marca alto, quizá todas.</translation>
+    </message>
+    <message>
+        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1.</source>
+        <translation>Ninguna receta de este horno cumple todos los requisitos: el mejor margen que halla el modelo es %1.</translation>
+    </message>
+    <message>
+        <source>the board</source>
+        <translation>la placa</translation>
+    </message>
+    <message>
+        <source>%1 at %2: its upper limit alone would have to give %3</source>
+        <translation>%1 en %2: solo su límite superior tendría que ceder %3</translation>
+    </message>
+    <message>
+        <source>%1 at %2: its lower limit alone would have to give %3</source>
+        <translation>%1 en %2: solo su límite inferior tendría que ceder %3</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>requirement, placement</comment>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>speed %1 mm/min</source>
+        <translation>velocidad %1 mm/min</translation>
+    </message>
+    <message>
+        <source>zone %1 %2 °C</source>
+        <translation>zona %1 %2 °C</translation>
+    </message>
+    <message>
+        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3 %4.</source>
+        <translation>Otra pasada con esta receta debería reducir la duda sobre %1 de ± %2 a ± %3 %4.</translation>
+    </message>
+    <message>
+        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4 %5.</source>
+        <translation>Una pasada con %1 debería reducir la duda sobre %2 de ± %3 a ± %4 %5.</translation>
     </message>
 </context>
 <context>
@@ -943,6 +1342,23 @@
     <message>
         <source>the leading edge</source>
         <translation>el borde delantero</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <comment>the recipe that was run</comment>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>now %1</source>
+        <translation>ahora %1</translation>
+    </message>
+    <message>
+        <source>measured: %1</source>
+        <translation>medido: %1</translation>
     </message>
 </context>
 <context>
@@ -1643,6 +2059,14 @@
         <source>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Analyser for reflow thermal profiles. Free software under the GNU General Public License, version 3 or later; it comes without any warranty.&lt;/p&gt;&lt;p&gt;What it shows is computed from the log, the window and the placement you give it. A qualified person confirms every change of setpoints with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here. Windows shipped with the program are general; the paste’s own data sheet is the authority.&lt;/p&gt;</source>
         <translation>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Analizador de perfiles térmicos de refusión. Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior; sin ninguna garantía.&lt;/p&gt;&lt;p&gt;Lo que muestra se calcula a partir del registro, la ventana y las posiciones que usted indica. Una persona cualificada confirma cada cambio de consignas con una pasada instrumentada antes de producir, dentro de los valores admisibles de la pasta, los componentes, la placa y el horno. Superficies calientes, transportador en marcha, humos de fundente: las normas de seguridad del lugar, los códigos locales y las hojas de datos de los fabricantes prevalecen sobre todo lo que se muestra aquí. Las ventanas incluidas son generales; la hoja de datos de la pasta es la autoridad.&lt;/p&gt;</translation>
     </message>
+    <message>
+        <source>Tune</source>
+        <translation>Ajustar</translation>
+    </message>
+    <message>
+        <source>The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run.</source>
+        <translation>La receta utilizada, para cambiarla: lo que muestran curvas y carriles se predice según cómo se calienta esta placa en este horno, con su banda de error. Escriba en un campo, avance con arriba y abajo (RePág, AvPág de 5 en 5), gire la rueda o arrastre; Tab, izquierda y derecha van de campo en campo, Supr vuelve a lo utilizado, L separa o une superior e inferior, Ctrl+L deja una zona fija en una búsqueda. Todo cambio puede deshacerse. Una sugerencia es una predicción: una persona cualificada la confirma con una pasada instrumentada.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -1744,10 +2168,6 @@
     <message>
         <source>&amp;Raw samples</source>
         <translation>Muestras &amp;originales</translation>
-    </message>
-    <message>
-        <source>&amp;How this number came about</source>
-        <translation>&amp;Cómo se obtuvo este número</translation>
     </message>
     <message>
         <source>&amp;Next result that is not a pass</source>
@@ -1987,6 +2407,30 @@
     <message>
         <source>Undo this change</source>
         <translation>Deshacer este cambio</translation>
+    </message>
+    <message>
+        <source>&amp;Check</source>
+        <translation>&amp;Comprobar</translation>
+    </message>
+    <message>
+        <source>T&amp;une</source>
+        <translation>&amp;Ajustar</translation>
+    </message>
+    <message>
+        <source>Panel at the rig&amp;ht</source>
+        <translation>Panel &amp;derecho</translation>
+    </message>
+    <message>
+        <source>Tune</source>
+        <translation>Ajustar</translation>
+    </message>
+    <message>
+        <source>Prediction follows each edit</source>
+        <translation>La predicción sigue cada cambio</translation>
+    </message>
+    <message>
+        <source>Nothing is predicted yet</source>
+        <translation>Aún no se predice nada</translation>
     </message>
 </context>
 <context>
@@ -2290,6 +2734,73 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::RecipeStrip</name>
+    <message>
+        <source>Recipe</source>
+        <translation>Receta</translation>
+    </message>
+    <message>
+        <source>Type a number, or step with the up and down arrows; Delete goes back to what was run.</source>
+        <translation>Escriba un número o avance con las flechas; Supr vuelve a lo utilizado.</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>%1 mm/min</source>
+        <translation>%1 mm/min</translation>
+    </message>
+    <message>
+        <source>was %1 mm/min</source>
+        <translation>era %1 mm/min</translation>
+    </message>
+    <message>
+        <source>top and bottom together</source>
+        <translation>superior e inferior juntos</translation>
+    </message>
+    <message>
+        <source>was %1 °C</source>
+        <translation>era %1 °C</translation>
+    </message>
+    <message>
+        <source>stays in a search</source>
+        <translation>fija en una búsqueda</translation>
+    </message>
+    <message>
+        <source>A search leaves zone %1 as it is. Press to let it move.</source>
+        <translation>Una búsqueda deja la zona %1 como está. Pulse para que pueda moverse.</translation>
+    </message>
+    <message>
+        <source>Press to keep zone %1 as it is in a search.</source>
+        <translation>Pulse para dejar fija la zona %1 en una búsqueda.</translation>
+    </message>
+    <message>
+        <source>Type, step with the arrows or drag up and down.</source>
+        <translation>Escriba, use las flechas o arrastre arriba y abajo.</translation>
+    </message>
+    <message>
+        <source>Top and bottom move together</source>
+        <translation>Superior e inferior se mueven juntos</translation>
+    </message>
+    <message>
+        <source>&amp;Type a number</source>
+        <translation>&amp;Escribir un número</translation>
+    </message>
+    <message>
+        <source>&amp;Back to what was run: %1</source>
+        <translation>&amp;Volver a lo utilizado: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Keep zone %1 as it is in a search</source>
+        <translation>Dejar &amp;fija la zona %1 en una búsqueda</translation>
+    </message>
+    <message>
+        <source>Top and bottom &amp;together</source>
+        <translation>Superior e inferior &amp;juntos</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::ResultsModel</name>
     <message>
         <source>Verdict</source>
@@ -2387,6 +2898,326 @@
     <message>
         <source>Zone %1, bottom</source>
         <translation>Zona %1, inferior</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SuggestionCard</name>
+    <message>
+        <source>Show</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Mostrada</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation>margen %1</translation>
+    </message>
+    <message>
+        <source>Tightest: %1</source>
+        <translation>Lo más justo: %1</translation>
+    </message>
+    <message>
+        <source>Takes its recipe over into the strip</source>
+        <translation>Lleva su receta a la banda</translation>
+    </message>
+    <message>
+        <source>%1, shown</source>
+        <translation>%1, mostrada</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>Mostrar %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SuggestionsPanel</name>
+    <message>
+        <source>Suggestions</source>
+        <translation>Sugerencias</translation>
+    </message>
+    <message>
+        <source>Search again…</source>
+        <translation>Buscar de nuevo…</translation>
+    </message>
+    <message>
+        <source>Suggestions can be asked for once it is known how this board heats in this oven.</source>
+        <translation>Se podrán pedir sugerencias cuando se sepa cómo se calienta esta placa en este horno.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Stop the search</source>
+        <translation>Detener la búsqueda</translation>
+    </message>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Progreso de la búsqueda</translation>
+    </message>
+    <message>
+        <source>Keep the s&amp;peed</source>
+        <translation>Mantener la &amp;velocidad</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, mm/min</source>
+        <translation>Velocidad mí&amp;nima, mm/min</translation>
+    </message>
+    <message>
+        <source>Least speed, mm/min</source>
+        <translation>Velocidad mínima, mm/min</translation>
+    </message>
+    <message>
+        <source>&amp;Margin to keep, %</source>
+        <translation>&amp;Margen que conservar, %</translation>
+    </message>
+    <message>
+        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
+        <translation>Lo que deben conservar la más rápida y la más fría; si no, la mitad de la mejor, como máximo 20 %</translation>
+    </message>
+    <message>
+        <source>Margin to keep, %</source>
+        <translation>Margen que conservar, %</translation>
+    </message>
+    <message>
+        <source>S&amp;uggest recipes</source>
+        <translation>&amp;Sugerir recetas</translation>
+    </message>
+    <message>
+        <source>Keep the speed in a search</source>
+        <translation>Mantener la velocidad en una búsqueda</translation>
+    </message>
+    <message>
+        <source>Let a search change the speed</source>
+        <translation>Dejar que una búsqueda cambie la velocidad</translation>
+    </message>
+    <message>
+        <source>Least speed of a search</source>
+        <translation>Velocidad mínima de una búsqueda</translation>
+    </message>
+    <message>
+        <source>Margin that a search keeps</source>
+        <translation>Margen que conserva una búsqueda</translation>
+    </message>
+    <message>
+        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
+        <translation>Toda zona puede moverse; pulse su nombre en la banda para dejarla fija.</translation>
+    </message>
+    <message>
+        <source>Zones that stay: %1</source>
+        <translation>Zonas fijas: %1</translation>
+    </message>
+    <message>
+        <source>Undetermined: the search was stopped before it had looked everywhere.</source>
+        <translation>Indeterminado: la búsqueda se detuvo antes de mirar en todas partes.</translation>
+    </message>
+    <message>
+        <source>No recipe passes</source>
+        <translation>Ninguna receta cumple</translation>
+    </message>
+    <message>
+        <source>What stands against each other:</source>
+        <translation>Qué se opone entre sí:</translation>
+    </message>
+    <message>
+        <source>Show the best there is</source>
+        <translation>Mostrar la mejor que hay</translation>
+    </message>
+    <message>
+        <source>Nothing better was found: the recipe that was run can stay.</source>
+        <translation>No se halló nada mejor: la receta utilizada puede quedarse.</translation>
+    </message>
+    <message>
+        <source>Show: %1</source>
+        <translation>Mostrar: %1</translation>
+    </message>
+    <message>
+        <source>The next run worth making</source>
+        <translation>La siguiente pasada que conviene</translation>
+    </message>
+    <message>
+        <source>Show its recipe</source>
+        <translation>Mostrar su receta</translation>
+    </message>
+    <message>
+        <source>Show the next run worth making</source>
+        <translation>Mostrar la siguiente pasada que conviene</translation>
+    </message>
+    <message>
+        <source>These are predictions.</source>
+        <translation>Son predicciones.</translation>
+    </message>
+    <message>
+        <source>Laid over the prediction</source>
+        <translation>Superpuesto a la predicción</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>Descartar la predicción %1</translation>
+    </message>
+    <message>
+        <source>The run as it was measured</source>
+        <translation>La pasada tal como se midió</translation>
+    </message>
+    <message>
+        <source>%1; margin %2</source>
+        <translation>%1; margen %2</translation>
+    </message>
+    <message>
+        <source>Model fitted to</source>
+        <translation>Modelo ajustado a</translation>
+    </message>
+    <message>
+        <source>Largest misfit</source>
+        <translation>Mayor desajuste</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TunePage</name>
+    <message>
+        <source>Top and bottom &amp;together</source>
+        <translation>Superior e inferior &amp;juntos</translation>
+    </message>
+    <message>
+        <source>&amp;All curves</source>
+        <translation>&amp;Todas las curvas</translation>
+    </message>
+    <message>
+        <source>a split needs a run that splits them</source>
+        <translation>separarlos requiere una pasada que los separe</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this prediction</source>
+        <translation>&amp;Conservar esta predicción</translation>
+    </message>
+    <message>
+        <source>&amp;Back to what was run</source>
+        <translation>&amp;Volver a lo utilizado</translation>
+    </message>
+    <message>
+        <source>Change &amp;note…</source>
+        <translation>&amp;Nota de cambio…</translation>
+    </message>
+    <message>
+        <source>&amp;Save as a recipe…</source>
+        <translation>&amp;Guardar como receta…</translation>
+    </message>
+    <message>
+        <source>Suggestions</source>
+        <translation>Sugerencias</translation>
+    </message>
+    <message>
+        <source>Its curves stay, to be laid over others</source>
+        <translation>Sus curvas quedan para superponerlas a otras</translation>
+    </message>
+    <message>
+        <source>Save as &amp;PDF…</source>
+        <translation>Guardar como &amp;PDF…</translation>
+    </message>
+    <message>
+        <source>Save as &amp;text…</source>
+        <translation>Guardar como &amp;texto…</translation>
+    </message>
+    <message>
+        <source>Top and bottom together</source>
+        <translation>Superior e inferior juntos</translation>
+    </message>
+    <message>
+        <source>Top and bottom apart</source>
+        <translation>Superior e inferior por separado</translation>
+    </message>
+    <message>
+        <source>Let a search move zone %1</source>
+        <translation>Dejar que una búsqueda mueva la zona %1</translation>
+    </message>
+    <message>
+        <source>Keep zone %1 in a search</source>
+        <translation>Dejar fija la zona %1 en una búsqueda</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medido</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>letter of a prediction, what it changes</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Predicted and measured temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>Temperatura prevista y medida en el tiempo, %n termopar</numerusform>
+            <numerusform>Temperatura prevista y medida en el tiempo, %n termopares</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Back to rev %1</source>
+        <translation>&amp;Volver a la rev. %1</translation>
+    </message>
+    <message>
+        <source>Save as a recipe</source>
+        <translation>Guardar como receta</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>Archivos TOML (*.toml)</translation>
+    </message>
+    <message>
+        <source>The recipe was not saved.</source>
+        <translation>La receta no se guardó.</translation>
+    </message>
+    <message>
+        <source>Saved as %1. It is a prediction: confirm it with an instrumented run.</source>
+        <translation>Guardada como %1. Es una predicción: confírmela con una pasada instrumentada.</translation>
+    </message>
+    <message>
+        <source>Save the change note</source>
+        <translation>Guardar la nota de cambio</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Texto (*.txt)</translation>
+    </message>
+    <message>
+        <source>The change note was not saved.</source>
+        <translation>La nota de cambio no se guardó.</translation>
+    </message>
+    <message>
+        <source>The change note is saved as %1.</source>
+        <translation>La nota de cambio está guardada como %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TuneSession</name>
+    <message>
+        <source>Speed to %1 mm/min</source>
+        <translation>Velocidad a %1 mm/min</translation>
+    </message>
+    <message>
+        <source>Zone %1 to %2 °C</source>
+        <translation>Zona %1 a %2 °C</translation>
+    </message>
+    <message>
+        <source>Back to the recipe that was run</source>
+        <translation>Volver a la receta utilizada</translation>
+    </message>
+    <message>
+        <source>Keep the prediction %1</source>
+        <translation>Conservar la predicción %1</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>Descartar la predicción %1</translation>
     </message>
 </context>
 <context>

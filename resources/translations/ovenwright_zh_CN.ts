@@ -2,6 +2,117 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="zh_CN">
 <context>
+    <name>ChangeNote</name>
+    <message>
+        <source>Zone %1</source>
+        <translation>温区 %1</translation>
+    </message>
+    <message>
+        <source>Zone %1, top and bottom</source>
+        <translation>温区 %1，上和下</translation>
+    </message>
+    <message>
+        <source>Zone %1, top</source>
+        <translation>温区 %1，上</translation>
+    </message>
+    <message>
+        <source>Zone %1, bottom</source>
+        <translation>温区 %1，下</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>速度</translation>
+    </message>
+    <message>
+        <source>Predicted: %1</source>
+        <translation>预测：%1</translation>
+    </message>
+    <message>
+        <source>smallest margin %1</source>
+        <translation>最小裕量 %1</translation>
+    </message>
+    <message>
+        <source>Tightest: %1.</source>
+        <translation>最接近界限：%1。</translation>
+    </message>
+    <message>
+        <source>Changed on the oven by</source>
+        <translation>在炉上变更者</translation>
+    </message>
+    <message>
+        <source>Confirmed with an instrumented run by</source>
+        <translation>实际测温确认者</translation>
+    </message>
+    <message>
+        <source>Released by</source>
+        <translation>核准者</translation>
+    </message>
+    <message>
+        <source>Written %1 by Ovenwright %2.</source>
+        <translation>%1 由 Ovenwright %2 产生。</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1，版本 %2</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>炉</translation>
+    </message>
+    <message>
+        <source>Recipe that was run</source>
+        <translation>实际使用的配方</translation>
+    </message>
+    <message>
+        <source>Learned from the run</source>
+        <translation>学习所用的测温</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>电路板</translation>
+    </message>
+    <message>
+        <source>Process window</source>
+        <translation>工艺窗口</translation>
+    </message>
+    <message>
+        <source>Change note</source>
+        <translation>变更单</translation>
+    </message>
+    <message>
+        <source>This recipe is not predicted to pass. It is for a test run only, not for production.</source>
+        <translation>预测此配方不会合格。仅供测试，不可用于量产。</translation>
+    </message>
+    <message>
+        <source>Setpoint</source>
+        <translation>设定温度</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>当前</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>新</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>差</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>实测：%1</translation>
+    </message>
+    <message>
+        <source>Before it is used</source>
+        <translation>使用之前</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>日期</translation>
+    </message>
+</context>
+<context>
     <name>CurvePlot</name>
     <message>
         <source>Hottest to coldest, peak %1</source>
@@ -18,6 +129,14 @@
     <message>
         <source>At %1 s, %2 mm</source>
         <translation>第 %1 s，%2 mm</translation>
+    </message>
+    <message>
+        <source>Predicted peak, %1</source>
+        <translation>预测峰值，%1</translation>
+    </message>
+    <message>
+        <source>error band, 95 %</source>
+        <translation>误差带，95 %</translation>
     </message>
 </context>
 <context>
@@ -141,6 +260,44 @@
     <message>
         <source>%1, %2</source>
         <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>RecipeFile</name>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1，版本 %2</translation>
+    </message>
+    <message>
+        <source>changed from %1; a prediction, to be confirmed with an instrumented run</source>
+        <translation>由 %1 变更；属于预测，须以实际测温确认</translation>
+    </message>
+</context>
+<context>
+    <name>RecipeLimits</name>
+    <message>
+        <source>The speed stays at %1 mm/min: the oven goes no faster.</source>
+        <translation>速度维持 %1 mm/min：炉无法更快。</translation>
+    </message>
+    <message>
+        <source>The speed stays at %1 mm/min: the oven goes no slower.</source>
+        <translation>速度维持 %1 mm/min：炉无法更慢。</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows a step of %3 °C to zone %4.</source>
+        <translation>温区 %1 维持 %2 °C：炉允许与温区 %4 相差 %3 °C。</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows %3 °C between top and bottom.</source>
+        <translation>温区 %1 维持 %2 °C：炉允许上下相差 %3 °C。</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows no more.</source>
+        <translation>温区 %1 维持 %2 °C：炉不允许更高。</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows no less.</source>
+        <translation>温区 %1 维持 %2 °C：炉不允许更低。</translation>
     </message>
 </context>
 <context>
@@ -506,6 +663,247 @@
     <message>
         <source>Course of %1</source>
         <translation>%1 的曲线</translation>
+    </message>
+</context>
+<context>
+    <name>Tune</name>
+    <message>
+        <source>Predicted pass.</source>
+        <translation>预测合格。</translation>
+    </message>
+    <message>
+        <source>Predicted conditional pass.</source>
+        <translation>预测有条件合格。</translation>
+    </message>
+    <message>
+        <source>Predicted undetermined.</source>
+        <translation>预测无法判定。</translation>
+    </message>
+    <message>
+        <source>Predicted conditional fail.</source>
+        <translation>预测有条件不合格。</translation>
+    </message>
+    <message>
+        <source>Predicted fail.</source>
+        <translation>预测不合格。</translation>
+    </message>
+    <message>
+        <source>Smallest margin</source>
+        <translation>最小裕量</translation>
+    </message>
+    <message>
+        <source>, now %1</source>
+        <translation>，当前 %1</translation>
+    </message>
+    <message>
+        <source>The recipe is the one that was run.</source>
+        <translation>配方与实际使用的相同。</translation>
+    </message>
+    <message>
+        <source>Tune needs the oven and the recipe of this run.</source>
+        <translation>调整需要此次测温的炉和配方。</translation>
+    </message>
+    <message>
+        <source>From them and the curves it learns how this board heats.</source>
+        <translation>由此和曲线学习这块板子如何受热。</translation>
+    </message>
+    <message>
+        <source>Choose an oven and recipe</source>
+        <translation>选择炉和配方</translation>
+    </message>
+    <message>
+        <source>Tune needs the moment when the board entered the oven.</source>
+        <translation>调整需要板子进炉的时刻。</translation>
+    </message>
+    <message>
+        <source>The curves do not show it.</source>
+        <translation>曲在线看不出来。</translation>
+    </message>
+    <message>
+        <source>Say when the board entered</source>
+        <translation>指定进炉时刻</translation>
+    </message>
+    <message>
+        <source>Choose another oven and recipe</source>
+        <translation>选择其他炉和配方</translation>
+    </message>
+    <message>
+        <source>Learning how this board heats in this oven.</source>
+        <translation>正在学习这块板子在此炉中如何受热。</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Learning was stopped.</source>
+        <translation>学习已停止。</translation>
+    </message>
+    <message>
+        <source>Learn again</source>
+        <translation>重新学习</translation>
+    </message>
+    <message>
+        <source>This run cannot be learned from.</source>
+        <translation>无法由此次测温学习。</translation>
+    </message>
+    <message>
+        <source>The model does not fit this run, so nothing is predicted or suggested.</source>
+        <translation>模型与此次测温不符，因此不作预测或建议。</translation>
+    </message>
+    <message>
+        <source>Predicting.</source>
+        <translation>正在预测。</translation>
+    </message>
+    <message>
+        <source>Least change</source>
+        <translation>变更最少</translation>
+    </message>
+    <message>
+        <source>Most margin</source>
+        <translation>裕量最大</translation>
+    </message>
+    <message>
+        <source>Fastest</source>
+        <translation>最快</translation>
+    </message>
+    <message>
+        <source>Coolest</source>
+        <translation>最低温</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>two aims that come to one recipe</comment>
+        <translation>%1、%2</translation>
+    </message>
+    <message>
+        <source>Zone %1  %2</source>
+        <translation>温区 %1  %2</translation>
+    </message>
+    <message>
+        <source>Zone %1 top  %2</source>
+        <translation>温区 %1 上  %2</translation>
+    </message>
+    <message>
+        <source>Zone %1 bottom  %2</source>
+        <translation>温区 %1 下  %2</translation>
+    </message>
+    <message>
+        <source>Speed  %1 mm/min</source>
+        <translation>速度  %1 mm/min</translation>
+    </message>
+    <message>
+        <source>Zones %1–%2  %3</source>
+        <translation>温区 %1–%2  %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones</source>
+        <translation>
+            <numerusform>%n 个温区</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>zone %1 %2</source>
+        <translation>温区 %1 %2</translation>
+    </message>
+    <message>
+        <source>speed %1</source>
+        <translation>速度 %1</translation>
+    </message>
+    <message>
+        <source>cooling</source>
+        <translation>冷却</translation>
+    </message>
+    <message>
+        <source>as it was run</source>
+        <translation>与实际相同</translation>
+    </message>
+    <message>
+        <source>%1 more boards an hour</source>
+        <translation>每小时多 %1 片</translation>
+    </message>
+    <message>
+        <source>%1 fewer boards an hour</source>
+        <translation>每小时少 %1 片</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>placement, requirement, value</comment>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>requirement of the board, value</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>passes with over 99 %</source>
+        <translation>合格机率高于 99 %</translation>
+    </message>
+    <message>
+        <source>passes with under 1 %</source>
+        <translation>合格机率低于 1 %</translation>
+    </message>
+    <message>
+        <source>passes with %1</source>
+        <translation>合格机率 %1</translation>
+    </message>
+    <message>
+        <source>A qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>量产前须由合格人员以实际测温确认，且不得超出焊膏、元件、电路板与炉的额定值。</translation>
+    </message>
+    <message>
+        <source>Suggested setpoints are predictions: a qualified person confirms them with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>建议的设定温度属于预测：量产前须由合格人员以实际测温确认，且不得超出焊膏、元件、电路板与炉的额定值。</translation>
+    </message>
+    <message>
+        <source>Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>高温表面、运转中的传送带、助焊剂烟雾：现场安全规定、当地法规与原厂数据表优先于此处显示的任何内容。</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general; the paste’s own data sheet is the authority.</source>
+        <translation>随附的工艺窗口为一般值，请以焊膏的数据表为准。</translation>
+    </message>
+    <message>
+        <source>The errors of one board’s traces are mostly one error: if one reads high, all may.</source>
+        <translation>同一块板各曲线的误差多半是同一个误差：一条偏高，可能全都偏高。</translation>
+    </message>
+    <message>
+        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1.</source>
+        <translation>此炉没有配方能满足全部要求：模型找到的最佳裕量为 %1。</translation>
+    </message>
+    <message>
+        <source>the board</source>
+        <translation>整板</translation>
+    </message>
+    <message>
+        <source>%1 at %2: its upper limit alone would have to give %3</source>
+        <translation>%2 的 %1：单就上限须放宽 %3</translation>
+    </message>
+    <message>
+        <source>%1 at %2: its lower limit alone would have to give %3</source>
+        <translation>%2 的 %1：单就下限须放宽 %3</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>requirement, placement</comment>
+        <translation>%2 的 %1</translation>
+    </message>
+    <message>
+        <source>speed %1 mm/min</source>
+        <translation>速度 %1 mm/min</translation>
+    </message>
+    <message>
+        <source>zone %1 %2 °C</source>
+        <translation>温区 %1 %2 °C</translation>
+    </message>
+    <message>
+        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3 %4.</source>
+        <translation>以此配方再测一次，预期可将 %1 的不确定范围由 ± %2 缩小到 ± %3 %4。</translation>
+    </message>
+    <message>
+        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4 %5.</source>
+        <translation>以 %1 测一次，预期可将 %2 的不确定范围由 ± %3 缩小到 ± %4 %5。</translation>
     </message>
 </context>
 <context>
@@ -933,6 +1331,23 @@
     <message>
         <source>the leading edge</source>
         <translation>板子前缘</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <comment>the recipe that was run</comment>
+        <translation>当前</translation>
+    </message>
+    <message>
+        <source>now %1</source>
+        <translation>当前 %1</translation>
+    </message>
+    <message>
+        <source>measured: %1</source>
+        <translation>实测：%1</translation>
     </message>
 </context>
 <context>
@@ -1629,6 +2044,14 @@
         <source>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Analyser for reflow thermal profiles. Free software under the GNU General Public License, version 3 or later; it comes without any warranty.&lt;/p&gt;&lt;p&gt;What it shows is computed from the log, the window and the placement you give it. A qualified person confirms every change of setpoints with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here. Windows shipped with the program are general; the paste’s own data sheet is the authority.&lt;/p&gt;</source>
         <translation>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;回流焊温度曲线分析。自由软件，依 GNU 通用公共许可证第 3 版或更新版本发布；不附任何担保。&lt;/p&gt;&lt;p&gt;显示内容由您提供的记录、工艺窗口和测点计算而得。每次变更设定温度，量产前须由合格人员以实际测温确认，且不得超出焊膏、元件、电路板与炉的额定值。高温表面、运转中的传送带、助焊剂烟雾：现场安全规定、当地法规与原厂数据表优先于此处显示的任何内容。随附的工艺窗口为一般值，请以焊膏的数据表为准。&lt;/p&gt;</translation>
     </message>
+    <message>
+        <source>Tune</source>
+        <translation>调整</translation>
+    </message>
+    <message>
+        <source>The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run.</source>
+        <translation>实际使用的配方，可供变更：之后的曲线与界限图依此板在此炉中的受热情形预测，并附误差带。在字段输入、以上下键步进（PgUp、PgDn 每次 5）、转动滚轮或上下拖曳；Tab、左右键换字段，Del 回到实际使用值，L 分开或连动上下，Ctrl+L 搜寻时固定该温区。每次变更都可撤销。建议属于预测：须由合格人员以实际测温确认。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -1730,10 +2153,6 @@
     <message>
         <source>&amp;Raw samples</source>
         <translation>原始采样点(&amp;R)</translation>
-    </message>
-    <message>
-        <source>&amp;How this number came about</source>
-        <translation>这个数值如何得出(&amp;H)</translation>
     </message>
     <message>
         <source>&amp;Next result that is not a pass</source>
@@ -1971,6 +2390,30 @@
     <message>
         <source>Undo this change</source>
         <translation>撤销此变更</translation>
+    </message>
+    <message>
+        <source>&amp;Check</source>
+        <translation>检查(&amp;C)</translation>
+    </message>
+    <message>
+        <source>T&amp;une</source>
+        <translation>调整(&amp;U)</translation>
+    </message>
+    <message>
+        <source>Panel at the rig&amp;ht</source>
+        <translation>右侧面板(&amp;H)</translation>
+    </message>
+    <message>
+        <source>Tune</source>
+        <translation>调整</translation>
+    </message>
+    <message>
+        <source>Prediction follows each edit</source>
+        <translation>预测随每次变更更新</translation>
+    </message>
+    <message>
+        <source>Nothing is predicted yet</source>
+        <translation>尚无预测</translation>
     </message>
 </context>
 <context>
@@ -2272,6 +2715,73 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::RecipeStrip</name>
+    <message>
+        <source>Recipe</source>
+        <translation>配方</translation>
+    </message>
+    <message>
+        <source>Type a number, or step with the up and down arrows; Delete goes back to what was run.</source>
+        <translation>输入数字，或以上下键步进；Delete 回到实际使用值。</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>速度</translation>
+    </message>
+    <message>
+        <source>%1 mm/min</source>
+        <translation>%1 mm/min</translation>
+    </message>
+    <message>
+        <source>was %1 mm/min</source>
+        <translation>原为 %1 mm/min</translation>
+    </message>
+    <message>
+        <source>top and bottom together</source>
+        <translation>上下连动</translation>
+    </message>
+    <message>
+        <source>was %1 °C</source>
+        <translation>原为 %1 °C</translation>
+    </message>
+    <message>
+        <source>stays in a search</source>
+        <translation>搜寻时固定</translation>
+    </message>
+    <message>
+        <source>A search leaves zone %1 as it is. Press to let it move.</source>
+        <translation>搜寻时温区 %1 保持不变。按一下可让它变动。</translation>
+    </message>
+    <message>
+        <source>Press to keep zone %1 as it is in a search.</source>
+        <translation>按一下可在搜寻时固定温区 %1。</translation>
+    </message>
+    <message>
+        <source>Type, step with the arrows or drag up and down.</source>
+        <translation>输入、用方向键步进或上下拖曳。</translation>
+    </message>
+    <message>
+        <source>Top and bottom move together</source>
+        <translation>上下一起变动</translation>
+    </message>
+    <message>
+        <source>&amp;Type a number</source>
+        <translation>输入数字(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Back to what was run: %1</source>
+        <translation>回到实际使用值：%1(&amp;B)</translation>
+    </message>
+    <message>
+        <source>&amp;Keep zone %1 as it is in a search</source>
+        <translation>搜寻时固定温区 %1(&amp;K)</translation>
+    </message>
+    <message>
+        <source>Top and bottom &amp;together</source>
+        <translation>上下连动(&amp;T)</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::ResultsModel</name>
     <message>
         <source>Verdict</source>
@@ -2369,6 +2879,325 @@
     <message>
         <source>Zone %1, bottom</source>
         <translation>温区 %1，下</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SuggestionCard</name>
+    <message>
+        <source>Show</source>
+        <translation>显示</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>显示中</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation>裕量 %1</translation>
+    </message>
+    <message>
+        <source>Tightest: %1</source>
+        <translation>最接近界限：%1</translation>
+    </message>
+    <message>
+        <source>Takes its recipe over into the strip</source>
+        <translation>将其配方带入温区条</translation>
+    </message>
+    <message>
+        <source>%1, shown</source>
+        <translation>%1，显示中</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>显示 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SuggestionsPanel</name>
+    <message>
+        <source>Suggestions</source>
+        <translation>建议</translation>
+    </message>
+    <message>
+        <source>Search again…</source>
+        <translation>重新搜寻…</translation>
+    </message>
+    <message>
+        <source>Suggestions can be asked for once it is known how this board heats in this oven.</source>
+        <translation>得知这块板子在此炉中如何受热后，即可要求建议。</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Stop the search</source>
+        <translation>停止搜寻</translation>
+    </message>
+    <message>
+        <source>Progress of the search</source>
+        <translation>搜寻进度</translation>
+    </message>
+    <message>
+        <source>Keep the s&amp;peed</source>
+        <translation>保持速度(&amp;P)</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, mm/min</source>
+        <translation>最低速度，mm/min(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Least speed, mm/min</source>
+        <translation>最低速度，mm/min</translation>
+    </message>
+    <message>
+        <source>&amp;Margin to keep, %</source>
+        <translation>须保留的裕量，%(&amp;M)</translation>
+    </message>
+    <message>
+        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
+        <translation>最快与最低温方案须保留的裕量；否则为最佳值的一半，最多 20 %</translation>
+    </message>
+    <message>
+        <source>Margin to keep, %</source>
+        <translation>须保留的裕量，%</translation>
+    </message>
+    <message>
+        <source>S&amp;uggest recipes</source>
+        <translation>建议配方(&amp;U)</translation>
+    </message>
+    <message>
+        <source>Keep the speed in a search</source>
+        <translation>搜寻时保持速度</translation>
+    </message>
+    <message>
+        <source>Let a search change the speed</source>
+        <translation>允许搜寻改变速度</translation>
+    </message>
+    <message>
+        <source>Least speed of a search</source>
+        <translation>搜寻的最低速度</translation>
+    </message>
+    <message>
+        <source>Margin that a search keeps</source>
+        <translation>搜寻须保留的裕量</translation>
+    </message>
+    <message>
+        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
+        <translation>每个温区都可变动；按温区条上的名称可固定它。</translation>
+    </message>
+    <message>
+        <source>Zones that stay: %1</source>
+        <translation>固定的温区：%1</translation>
+    </message>
+    <message>
+        <source>Undetermined: the search was stopped before it had looked everywhere.</source>
+        <translation>无法判定：搜寻尚未完成即已停止。</translation>
+    </message>
+    <message>
+        <source>No recipe passes</source>
+        <translation>没有合格的配方</translation>
+    </message>
+    <message>
+        <source>What stands against each other:</source>
+        <translation>互相冲突的项目：</translation>
+    </message>
+    <message>
+        <source>Show the best there is</source>
+        <translation>显示当前最佳</translation>
+    </message>
+    <message>
+        <source>Nothing better was found: the recipe that was run can stay.</source>
+        <translation>未找到更好的：可沿用实际使用的配方。</translation>
+    </message>
+    <message>
+        <source>Show: %1</source>
+        <translation>显示：%1</translation>
+    </message>
+    <message>
+        <source>The next run worth making</source>
+        <translation>最值得进行的下一次测温</translation>
+    </message>
+    <message>
+        <source>Show its recipe</source>
+        <translation>显示其配方</translation>
+    </message>
+    <message>
+        <source>Show the next run worth making</source>
+        <translation>显示最值得进行的下一次测温</translation>
+    </message>
+    <message>
+        <source>These are predictions.</source>
+        <translation>以上皆为预测。</translation>
+    </message>
+    <message>
+        <source>Laid over the prediction</source>
+        <translation>叠加于预测之上</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>舍弃预测 %1</translation>
+    </message>
+    <message>
+        <source>The run as it was measured</source>
+        <translation>实测曲线</translation>
+    </message>
+    <message>
+        <source>%1; margin %2</source>
+        <translation>%1；裕量 %2</translation>
+    </message>
+    <message>
+        <source>Model fitted to</source>
+        <translation>模型拟合于</translation>
+    </message>
+    <message>
+        <source>Largest misfit</source>
+        <translation>最大偏差</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TunePage</name>
+    <message>
+        <source>Top and bottom &amp;together</source>
+        <translation>上下连动(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;All curves</source>
+        <translation>所有曲线(&amp;A)</translation>
+    </message>
+    <message>
+        <source>a split needs a run that splits them</source>
+        <translation>分开设定需要一次上下分开的测温</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this prediction</source>
+        <translation>保留此预测(&amp;K)</translation>
+    </message>
+    <message>
+        <source>&amp;Back to what was run</source>
+        <translation>回到实际使用值(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Change &amp;note…</source>
+        <translation>变更单(&amp;N)…</translation>
+    </message>
+    <message>
+        <source>&amp;Save as a recipe…</source>
+        <translation>保存为配方(&amp;S)…</translation>
+    </message>
+    <message>
+        <source>Suggestions</source>
+        <translation>建议</translation>
+    </message>
+    <message>
+        <source>Its curves stay, to be laid over others</source>
+        <translation>保留其曲线，以便与其他叠加</translation>
+    </message>
+    <message>
+        <source>Save as &amp;PDF…</source>
+        <translation>保存为 PDF(&amp;P)…</translation>
+    </message>
+    <message>
+        <source>Save as &amp;text…</source>
+        <translation>保存为文字(&amp;T)…</translation>
+    </message>
+    <message>
+        <source>Top and bottom together</source>
+        <translation>上下连动</translation>
+    </message>
+    <message>
+        <source>Top and bottom apart</source>
+        <translation>上下分开</translation>
+    </message>
+    <message>
+        <source>Let a search move zone %1</source>
+        <translation>允许搜寻变动温区 %1</translation>
+    </message>
+    <message>
+        <source>Keep zone %1 in a search</source>
+        <translation>搜寻时固定温区 %1</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>实测</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>letter of a prediction, what it changes</comment>
+        <translation>%1：%2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Predicted and measured temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>预测与实测温度对时间，%n 支热电偶</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Back to rev %1</source>
+        <translation>回到版本 %1(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Save as a recipe</source>
+        <translation>保存为配方</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>TOML 文件 (*.toml)</translation>
+    </message>
+    <message>
+        <source>The recipe was not saved.</source>
+        <translation>配方未能保存。</translation>
+    </message>
+    <message>
+        <source>Saved as %1. It is a prediction: confirm it with an instrumented run.</source>
+        <translation>已保存为 %1。此为预测：请以实际测温确认。</translation>
+    </message>
+    <message>
+        <source>Save the change note</source>
+        <translation>保存变更单</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>文字 (*.txt)</translation>
+    </message>
+    <message>
+        <source>The change note was not saved.</source>
+        <translation>变更单未能保存。</translation>
+    </message>
+    <message>
+        <source>The change note is saved as %1.</source>
+        <translation>变更单已保存为 %1。</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TuneSession</name>
+    <message>
+        <source>Speed to %1 mm/min</source>
+        <translation>速度设为 %1 mm/min</translation>
+    </message>
+    <message>
+        <source>Zone %1 to %2 °C</source>
+        <translation>温区 %1 设为 %2 °C</translation>
+    </message>
+    <message>
+        <source>Back to the recipe that was run</source>
+        <translation>回到实际使用的配方</translation>
+    </message>
+    <message>
+        <source>Keep the prediction %1</source>
+        <translation>保留预测 %1</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>舍弃预测 %1</translation>
     </message>
 </context>
 <context>

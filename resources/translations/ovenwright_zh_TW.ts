@@ -2,6 +2,117 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="zh_TW">
 <context>
+    <name>ChangeNote</name>
+    <message>
+        <source>Zone %1</source>
+        <translation>溫區 %1</translation>
+    </message>
+    <message>
+        <source>Zone %1, top and bottom</source>
+        <translation>溫區 %1，上和下</translation>
+    </message>
+    <message>
+        <source>Zone %1, top</source>
+        <translation>溫區 %1，上</translation>
+    </message>
+    <message>
+        <source>Zone %1, bottom</source>
+        <translation>溫區 %1，下</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>速度</translation>
+    </message>
+    <message>
+        <source>Predicted: %1</source>
+        <translation>預測：%1</translation>
+    </message>
+    <message>
+        <source>smallest margin %1</source>
+        <translation>最小裕度 %1</translation>
+    </message>
+    <message>
+        <source>Tightest: %1.</source>
+        <translation>最接近界限：%1。</translation>
+    </message>
+    <message>
+        <source>Changed on the oven by</source>
+        <translation>在爐上變更者</translation>
+    </message>
+    <message>
+        <source>Confirmed with an instrumented run by</source>
+        <translation>實際測溫確認者</translation>
+    </message>
+    <message>
+        <source>Released by</source>
+        <translation>核准者</translation>
+    </message>
+    <message>
+        <source>Written %1 by Ovenwright %2.</source>
+        <translation>%1 由 Ovenwright %2 產生。</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1，版次 %2</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>爐</translation>
+    </message>
+    <message>
+        <source>Recipe that was run</source>
+        <translation>實際使用的配方</translation>
+    </message>
+    <message>
+        <source>Learned from the run</source>
+        <translation>學習所用的測溫</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>電路板</translation>
+    </message>
+    <message>
+        <source>Process window</source>
+        <translation>製程窗口</translation>
+    </message>
+    <message>
+        <source>Change note</source>
+        <translation>變更單</translation>
+    </message>
+    <message>
+        <source>This recipe is not predicted to pass. It is for a test run only, not for production.</source>
+        <translation>預測此配方不會合格。僅供測試，不可用於量產。</translation>
+    </message>
+    <message>
+        <source>Setpoint</source>
+        <translation>設定溫度</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>目前</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>新</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>差</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>實測：%1</translation>
+    </message>
+    <message>
+        <source>Before it is used</source>
+        <translation>使用之前</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>日期</translation>
+    </message>
+</context>
+<context>
     <name>CurvePlot</name>
     <message>
         <source>Hottest to coldest, peak %1</source>
@@ -18,6 +129,14 @@
     <message>
         <source>At %1 s, %2 mm</source>
         <translation>第 %1 s，%2 mm</translation>
+    </message>
+    <message>
+        <source>Predicted peak, %1</source>
+        <translation>預測峰值，%1</translation>
+    </message>
+    <message>
+        <source>error band, 95 %</source>
+        <translation>誤差帶，95 %</translation>
     </message>
 </context>
 <context>
@@ -141,6 +260,44 @@
     <message>
         <source>%1, %2</source>
         <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>RecipeFile</name>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1，版次 %2</translation>
+    </message>
+    <message>
+        <source>changed from %1; a prediction, to be confirmed with an instrumented run</source>
+        <translation>由 %1 變更；屬於預測，須以實際測溫確認</translation>
+    </message>
+</context>
+<context>
+    <name>RecipeLimits</name>
+    <message>
+        <source>The speed stays at %1 mm/min: the oven goes no faster.</source>
+        <translation>速度維持 %1 mm/min：爐無法更快。</translation>
+    </message>
+    <message>
+        <source>The speed stays at %1 mm/min: the oven goes no slower.</source>
+        <translation>速度維持 %1 mm/min：爐無法更慢。</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows a step of %3 °C to zone %4.</source>
+        <translation>溫區 %1 維持 %2 °C：爐允許與溫區 %4 相差 %3 °C。</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows %3 °C between top and bottom.</source>
+        <translation>溫區 %1 維持 %2 °C：爐允許上下相差 %3 °C。</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows no more.</source>
+        <translation>溫區 %1 維持 %2 °C：爐不允許更高。</translation>
+    </message>
+    <message>
+        <source>Zone %1 stays at %2 °C: the oven allows no less.</source>
+        <translation>溫區 %1 維持 %2 °C：爐不允許更低。</translation>
     </message>
 </context>
 <context>
@@ -506,6 +663,247 @@
     <message>
         <source>Course of %1</source>
         <translation>%1 的曲線</translation>
+    </message>
+</context>
+<context>
+    <name>Tune</name>
+    <message>
+        <source>Predicted pass.</source>
+        <translation>預測合格。</translation>
+    </message>
+    <message>
+        <source>Predicted conditional pass.</source>
+        <translation>預測有條件合格。</translation>
+    </message>
+    <message>
+        <source>Predicted undetermined.</source>
+        <translation>預測無法判定。</translation>
+    </message>
+    <message>
+        <source>Predicted conditional fail.</source>
+        <translation>預測有條件不合格。</translation>
+    </message>
+    <message>
+        <source>Predicted fail.</source>
+        <translation>預測不合格。</translation>
+    </message>
+    <message>
+        <source>Smallest margin</source>
+        <translation>最小裕度</translation>
+    </message>
+    <message>
+        <source>, now %1</source>
+        <translation>，目前 %1</translation>
+    </message>
+    <message>
+        <source>The recipe is the one that was run.</source>
+        <translation>配方與實際使用的相同。</translation>
+    </message>
+    <message>
+        <source>Tune needs the oven and the recipe of this run.</source>
+        <translation>調整需要此次測溫的爐和配方。</translation>
+    </message>
+    <message>
+        <source>From them and the curves it learns how this board heats.</source>
+        <translation>由此和曲線學習這塊板子如何受熱。</translation>
+    </message>
+    <message>
+        <source>Choose an oven and recipe</source>
+        <translation>選擇爐和配方</translation>
+    </message>
+    <message>
+        <source>Tune needs the moment when the board entered the oven.</source>
+        <translation>調整需要板子進爐的時刻。</translation>
+    </message>
+    <message>
+        <source>The curves do not show it.</source>
+        <translation>曲線上看不出來。</translation>
+    </message>
+    <message>
+        <source>Say when the board entered</source>
+        <translation>指定進爐時刻</translation>
+    </message>
+    <message>
+        <source>Choose another oven and recipe</source>
+        <translation>選擇其他爐和配方</translation>
+    </message>
+    <message>
+        <source>Learning how this board heats in this oven.</source>
+        <translation>正在學習這塊板子在此爐中如何受熱。</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Learning was stopped.</source>
+        <translation>學習已停止。</translation>
+    </message>
+    <message>
+        <source>Learn again</source>
+        <translation>重新學習</translation>
+    </message>
+    <message>
+        <source>This run cannot be learned from.</source>
+        <translation>無法由此次測溫學習。</translation>
+    </message>
+    <message>
+        <source>The model does not fit this run, so nothing is predicted or suggested.</source>
+        <translation>模型與此次測溫不符，因此不作預測或建議。</translation>
+    </message>
+    <message>
+        <source>Predicting.</source>
+        <translation>正在預測。</translation>
+    </message>
+    <message>
+        <source>Least change</source>
+        <translation>變更最少</translation>
+    </message>
+    <message>
+        <source>Most margin</source>
+        <translation>裕度最大</translation>
+    </message>
+    <message>
+        <source>Fastest</source>
+        <translation>最快</translation>
+    </message>
+    <message>
+        <source>Coolest</source>
+        <translation>最低溫</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>two aims that come to one recipe</comment>
+        <translation>%1、%2</translation>
+    </message>
+    <message>
+        <source>Zone %1  %2</source>
+        <translation>溫區 %1  %2</translation>
+    </message>
+    <message>
+        <source>Zone %1 top  %2</source>
+        <translation>溫區 %1 上  %2</translation>
+    </message>
+    <message>
+        <source>Zone %1 bottom  %2</source>
+        <translation>溫區 %1 下  %2</translation>
+    </message>
+    <message>
+        <source>Speed  %1 mm/min</source>
+        <translation>速度  %1 mm/min</translation>
+    </message>
+    <message>
+        <source>Zones %1–%2  %3</source>
+        <translation>溫區 %1–%2  %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones</source>
+        <translation>
+            <numerusform>%n 個溫區</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>zone %1 %2</source>
+        <translation>溫區 %1 %2</translation>
+    </message>
+    <message>
+        <source>speed %1</source>
+        <translation>速度 %1</translation>
+    </message>
+    <message>
+        <source>cooling</source>
+        <translation>冷卻</translation>
+    </message>
+    <message>
+        <source>as it was run</source>
+        <translation>與實際相同</translation>
+    </message>
+    <message>
+        <source>%1 more boards an hour</source>
+        <translation>每小時多 %1 片</translation>
+    </message>
+    <message>
+        <source>%1 fewer boards an hour</source>
+        <translation>每小時少 %1 片</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>placement, requirement, value</comment>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>requirement of the board, value</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>passes with over 99 %</source>
+        <translation>合格機率高於 99 %</translation>
+    </message>
+    <message>
+        <source>passes with under 1 %</source>
+        <translation>合格機率低於 1 %</translation>
+    </message>
+    <message>
+        <source>passes with %1</source>
+        <translation>合格機率 %1</translation>
+    </message>
+    <message>
+        <source>A qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>量產前須由合格人員以實際測溫確認，且不得超出錫膏、零件、電路板與爐的額定值。</translation>
+    </message>
+    <message>
+        <source>Suggested setpoints are predictions: a qualified person confirms them with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
+        <translation>建議的設定溫度屬於預測：量產前須由合格人員以實際測溫確認，且不得超出錫膏、零件、電路板與爐的額定值。</translation>
+    </message>
+    <message>
+        <source>Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here.</source>
+        <translation>高溫表面、運轉中的輸送帶、助焊劑煙霧：現場安全規定、當地法規與原廠資料表優先於此處顯示的任何內容。</translation>
+    </message>
+    <message>
+        <source>Windows shipped with the program are general; the paste’s own data sheet is the authority.</source>
+        <translation>隨附的製程窗口為一般值，請以錫膏的資料表為準。</translation>
+    </message>
+    <message>
+        <source>The errors of one board’s traces are mostly one error: if one reads high, all may.</source>
+        <translation>同一塊板各曲線的誤差多半是同一個誤差：一條偏高，可能全都偏高。</translation>
+    </message>
+    <message>
+        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1.</source>
+        <translation>此爐沒有配方能滿足全部要求：模型找到的最佳裕度為 %1。</translation>
+    </message>
+    <message>
+        <source>the board</source>
+        <translation>整板</translation>
+    </message>
+    <message>
+        <source>%1 at %2: its upper limit alone would have to give %3</source>
+        <translation>%2 的 %1：單就上限須放寬 %3</translation>
+    </message>
+    <message>
+        <source>%1 at %2: its lower limit alone would have to give %3</source>
+        <translation>%2 的 %1：單就下限須放寬 %3</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>requirement, placement</comment>
+        <translation>%2 的 %1</translation>
+    </message>
+    <message>
+        <source>speed %1 mm/min</source>
+        <translation>速度 %1 mm/min</translation>
+    </message>
+    <message>
+        <source>zone %1 %2 °C</source>
+        <translation>溫區 %1 %2 °C</translation>
+    </message>
+    <message>
+        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3 %4.</source>
+        <translation>以此配方再測一次，預期可將 %1 的不確定範圍由 ± %2 縮小到 ± %3 %4。</translation>
+    </message>
+    <message>
+        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4 %5.</source>
+        <translation>以 %1 測一次，預期可將 %2 的不確定範圍由 ± %3 縮小到 ± %4 %5。</translation>
     </message>
 </context>
 <context>
@@ -933,6 +1331,23 @@
     <message>
         <source>the leading edge</source>
         <translation>板子前緣</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <comment>the recipe that was run</comment>
+        <translation>目前</translation>
+    </message>
+    <message>
+        <source>now %1</source>
+        <translation>目前 %1</translation>
+    </message>
+    <message>
+        <source>measured: %1</source>
+        <translation>實測：%1</translation>
     </message>
 </context>
 <context>
@@ -1629,6 +2044,14 @@
         <source>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;Analyser for reflow thermal profiles. Free software under the GNU General Public License, version 3 or later; it comes without any warranty.&lt;/p&gt;&lt;p&gt;What it shows is computed from the log, the window and the placement you give it. A qualified person confirms every change of setpoints with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven. Hot surfaces, moving conveyor, flux fumes: site safety rules, local codes and the makers’ data sheets stand above anything shown here. Windows shipped with the program are general; the paste’s own data sheet is the authority.&lt;/p&gt;</source>
         <translation>&lt;h3&gt;Ovenwright %1&lt;/h3&gt;&lt;p&gt;回焊溫度曲線分析。自由軟體，依 GNU 通用公共授權條款第 3 版或更新版本發布；不附任何擔保。&lt;/p&gt;&lt;p&gt;顯示內容由您提供的記錄、製程窗口和測點計算而得。每次變更設定溫度，量產前須由合格人員以實際測溫確認，且不得超出錫膏、零件、電路板與爐的額定值。高溫表面、運轉中的輸送帶、助焊劑煙霧：現場安全規定、當地法規與原廠資料表優先於此處顯示的任何內容。隨附的製程窗口為一般值，請以錫膏的資料表為準。&lt;/p&gt;</translation>
     </message>
+    <message>
+        <source>Tune</source>
+        <translation>調整</translation>
+    </message>
+    <message>
+        <source>The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run.</source>
+        <translation>實際使用的配方，可供變更：之後的曲線與界限圖依此板在此爐中的受熱情形預測，並附誤差帶。在欄位輸入、以上下鍵步進（PgUp、PgDn 每次 5）、轉動滾輪或上下拖曳；Tab、左右鍵換欄位，Del 回到實際使用值，L 分開或連動上下，Ctrl+L 搜尋時固定該溫區。每次變更都可復原。建議屬於預測：須由合格人員以實際測溫確認。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -1730,10 +2153,6 @@
     <message>
         <source>&amp;Raw samples</source>
         <translation>原始取樣點(&amp;R)</translation>
-    </message>
-    <message>
-        <source>&amp;How this number came about</source>
-        <translation>這個數值如何得出(&amp;H)</translation>
     </message>
     <message>
         <source>&amp;Next result that is not a pass</source>
@@ -1971,6 +2390,30 @@
     <message>
         <source>Undo this change</source>
         <translation>復原此變更</translation>
+    </message>
+    <message>
+        <source>&amp;Check</source>
+        <translation>檢查(&amp;C)</translation>
+    </message>
+    <message>
+        <source>T&amp;une</source>
+        <translation>調整(&amp;U)</translation>
+    </message>
+    <message>
+        <source>Panel at the rig&amp;ht</source>
+        <translation>右側面板(&amp;H)</translation>
+    </message>
+    <message>
+        <source>Tune</source>
+        <translation>調整</translation>
+    </message>
+    <message>
+        <source>Prediction follows each edit</source>
+        <translation>預測隨每次變更更新</translation>
+    </message>
+    <message>
+        <source>Nothing is predicted yet</source>
+        <translation>尚無預測</translation>
     </message>
 </context>
 <context>
@@ -2272,6 +2715,73 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::RecipeStrip</name>
+    <message>
+        <source>Recipe</source>
+        <translation>配方</translation>
+    </message>
+    <message>
+        <source>Type a number, or step with the up and down arrows; Delete goes back to what was run.</source>
+        <translation>輸入數字，或以上下鍵步進；Delete 回到實際使用值。</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>速度</translation>
+    </message>
+    <message>
+        <source>%1 mm/min</source>
+        <translation>%1 mm/min</translation>
+    </message>
+    <message>
+        <source>was %1 mm/min</source>
+        <translation>原為 %1 mm/min</translation>
+    </message>
+    <message>
+        <source>top and bottom together</source>
+        <translation>上下連動</translation>
+    </message>
+    <message>
+        <source>was %1 °C</source>
+        <translation>原為 %1 °C</translation>
+    </message>
+    <message>
+        <source>stays in a search</source>
+        <translation>搜尋時固定</translation>
+    </message>
+    <message>
+        <source>A search leaves zone %1 as it is. Press to let it move.</source>
+        <translation>搜尋時溫區 %1 保持不變。按一下可讓它變動。</translation>
+    </message>
+    <message>
+        <source>Press to keep zone %1 as it is in a search.</source>
+        <translation>按一下可在搜尋時固定溫區 %1。</translation>
+    </message>
+    <message>
+        <source>Type, step with the arrows or drag up and down.</source>
+        <translation>輸入、用方向鍵步進或上下拖曳。</translation>
+    </message>
+    <message>
+        <source>Top and bottom move together</source>
+        <translation>上下一起變動</translation>
+    </message>
+    <message>
+        <source>&amp;Type a number</source>
+        <translation>輸入數字(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Back to what was run: %1</source>
+        <translation>回到實際使用值：%1(&amp;B)</translation>
+    </message>
+    <message>
+        <source>&amp;Keep zone %1 as it is in a search</source>
+        <translation>搜尋時固定溫區 %1(&amp;K)</translation>
+    </message>
+    <message>
+        <source>Top and bottom &amp;together</source>
+        <translation>上下連動(&amp;T)</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::ResultsModel</name>
     <message>
         <source>Verdict</source>
@@ -2369,6 +2879,325 @@
     <message>
         <source>Zone %1, bottom</source>
         <translation>溫區 %1，下</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SuggestionCard</name>
+    <message>
+        <source>Show</source>
+        <translation>顯示</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>顯示中</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation>裕度 %1</translation>
+    </message>
+    <message>
+        <source>Tightest: %1</source>
+        <translation>最接近界限：%1</translation>
+    </message>
+    <message>
+        <source>Takes its recipe over into the strip</source>
+        <translation>將其配方帶入溫區條</translation>
+    </message>
+    <message>
+        <source>%1, shown</source>
+        <translation>%1，顯示中</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>顯示 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SuggestionsPanel</name>
+    <message>
+        <source>Suggestions</source>
+        <translation>建議</translation>
+    </message>
+    <message>
+        <source>Search again…</source>
+        <translation>重新搜尋…</translation>
+    </message>
+    <message>
+        <source>Suggestions can be asked for once it is known how this board heats in this oven.</source>
+        <translation>得知這塊板子在此爐中如何受熱後，即可要求建議。</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Stop the search</source>
+        <translation>停止搜尋</translation>
+    </message>
+    <message>
+        <source>Progress of the search</source>
+        <translation>搜尋進度</translation>
+    </message>
+    <message>
+        <source>Keep the s&amp;peed</source>
+        <translation>保持速度(&amp;P)</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, mm/min</source>
+        <translation>最低速度，mm/min(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Least speed, mm/min</source>
+        <translation>最低速度，mm/min</translation>
+    </message>
+    <message>
+        <source>&amp;Margin to keep, %</source>
+        <translation>須保留的裕度，%(&amp;M)</translation>
+    </message>
+    <message>
+        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
+        <translation>最快與最低溫方案須保留的裕度；否則為最佳值的一半，最多 20 %</translation>
+    </message>
+    <message>
+        <source>Margin to keep, %</source>
+        <translation>須保留的裕度，%</translation>
+    </message>
+    <message>
+        <source>S&amp;uggest recipes</source>
+        <translation>建議配方(&amp;U)</translation>
+    </message>
+    <message>
+        <source>Keep the speed in a search</source>
+        <translation>搜尋時保持速度</translation>
+    </message>
+    <message>
+        <source>Let a search change the speed</source>
+        <translation>允許搜尋改變速度</translation>
+    </message>
+    <message>
+        <source>Least speed of a search</source>
+        <translation>搜尋的最低速度</translation>
+    </message>
+    <message>
+        <source>Margin that a search keeps</source>
+        <translation>搜尋須保留的裕度</translation>
+    </message>
+    <message>
+        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
+        <translation>每個溫區都可變動；按溫區條上的名稱可固定它。</translation>
+    </message>
+    <message>
+        <source>Zones that stay: %1</source>
+        <translation>固定的溫區：%1</translation>
+    </message>
+    <message>
+        <source>Undetermined: the search was stopped before it had looked everywhere.</source>
+        <translation>無法判定：搜尋尚未完成即已停止。</translation>
+    </message>
+    <message>
+        <source>No recipe passes</source>
+        <translation>沒有合格的配方</translation>
+    </message>
+    <message>
+        <source>What stands against each other:</source>
+        <translation>互相衝突的項目：</translation>
+    </message>
+    <message>
+        <source>Show the best there is</source>
+        <translation>顯示目前最佳</translation>
+    </message>
+    <message>
+        <source>Nothing better was found: the recipe that was run can stay.</source>
+        <translation>未找到更好的：可沿用實際使用的配方。</translation>
+    </message>
+    <message>
+        <source>Show: %1</source>
+        <translation>顯示：%1</translation>
+    </message>
+    <message>
+        <source>The next run worth making</source>
+        <translation>最值得進行的下一次測溫</translation>
+    </message>
+    <message>
+        <source>Show its recipe</source>
+        <translation>顯示其配方</translation>
+    </message>
+    <message>
+        <source>Show the next run worth making</source>
+        <translation>顯示最值得進行的下一次測溫</translation>
+    </message>
+    <message>
+        <source>These are predictions.</source>
+        <translation>以上皆為預測。</translation>
+    </message>
+    <message>
+        <source>Laid over the prediction</source>
+        <translation>疊加於預測之上</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>捨棄預測 %1</translation>
+    </message>
+    <message>
+        <source>The run as it was measured</source>
+        <translation>實測曲線</translation>
+    </message>
+    <message>
+        <source>%1; margin %2</source>
+        <translation>%1；裕度 %2</translation>
+    </message>
+    <message>
+        <source>Model fitted to</source>
+        <translation>模型擬合於</translation>
+    </message>
+    <message>
+        <source>Largest misfit</source>
+        <translation>最大偏差</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TunePage</name>
+    <message>
+        <source>Top and bottom &amp;together</source>
+        <translation>上下連動(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;All curves</source>
+        <translation>所有曲線(&amp;A)</translation>
+    </message>
+    <message>
+        <source>a split needs a run that splits them</source>
+        <translation>分開設定需要一次上下分開的測溫</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this prediction</source>
+        <translation>保留此預測(&amp;K)</translation>
+    </message>
+    <message>
+        <source>&amp;Back to what was run</source>
+        <translation>回到實際使用值(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Change &amp;note…</source>
+        <translation>變更單(&amp;N)…</translation>
+    </message>
+    <message>
+        <source>&amp;Save as a recipe…</source>
+        <translation>儲存為配方(&amp;S)…</translation>
+    </message>
+    <message>
+        <source>Suggestions</source>
+        <translation>建議</translation>
+    </message>
+    <message>
+        <source>Its curves stay, to be laid over others</source>
+        <translation>保留其曲線，以便與其他疊加</translation>
+    </message>
+    <message>
+        <source>Save as &amp;PDF…</source>
+        <translation>儲存為 PDF(&amp;P)…</translation>
+    </message>
+    <message>
+        <source>Save as &amp;text…</source>
+        <translation>儲存為文字(&amp;T)…</translation>
+    </message>
+    <message>
+        <source>Top and bottom together</source>
+        <translation>上下連動</translation>
+    </message>
+    <message>
+        <source>Top and bottom apart</source>
+        <translation>上下分開</translation>
+    </message>
+    <message>
+        <source>Let a search move zone %1</source>
+        <translation>允許搜尋變動溫區 %1</translation>
+    </message>
+    <message>
+        <source>Keep zone %1 in a search</source>
+        <translation>搜尋時固定溫區 %1</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>實測</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>letter of a prediction, what it changes</comment>
+        <translation>%1：%2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Predicted and measured temperature over time, %n thermocouples</source>
+        <translation>
+            <numerusform>預測與實測溫度對時間，%n 支熱電偶</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Back to rev %1</source>
+        <translation>回到版次 %1(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Save as a recipe</source>
+        <translation>儲存為配方</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>TOML 檔案 (*.toml)</translation>
+    </message>
+    <message>
+        <source>The recipe was not saved.</source>
+        <translation>配方未能儲存。</translation>
+    </message>
+    <message>
+        <source>Saved as %1. It is a prediction: confirm it with an instrumented run.</source>
+        <translation>已儲存為 %1。此為預測：請以實際測溫確認。</translation>
+    </message>
+    <message>
+        <source>Save the change note</source>
+        <translation>儲存變更單</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>文字 (*.txt)</translation>
+    </message>
+    <message>
+        <source>The change note was not saved.</source>
+        <translation>變更單未能儲存。</translation>
+    </message>
+    <message>
+        <source>The change note is saved as %1.</source>
+        <translation>變更單已儲存為 %1。</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TuneSession</name>
+    <message>
+        <source>Speed to %1 mm/min</source>
+        <translation>速度設為 %1 mm/min</translation>
+    </message>
+    <message>
+        <source>Zone %1 to %2 °C</source>
+        <translation>溫區 %1 設為 %2 °C</translation>
+    </message>
+    <message>
+        <source>Back to the recipe that was run</source>
+        <translation>回到實際使用的配方</translation>
+    </message>
+    <message>
+        <source>Keep the prediction %1</source>
+        <translation>保留預測 %1</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>捨棄預測 %1</translation>
     </message>
 </context>
 <context>

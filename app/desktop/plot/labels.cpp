@@ -43,7 +43,8 @@ QSizeF sizeOf(const Key& key, const Canvas& canvas, const Scene& scene) {
   for (const auto* behind : key.behind)
     name = std::max(name, body.horizontalAdvance(behind->name) - value - theme.px(kKeyGap_px));
   if (key.errorBand)
-    name = std::max(name, body.horizontalAdvance(Words::tr("error band, 95 %")) - value - theme.px(kKeyGap_px));
+    name = std::max(name, body.horizontalAdvance(QCoreApplication::translate("CurvePlot", "error band, 95 %")) - value -
+                              theme.px(kKeyGap_px));
   name = std::min(name, theme.px(180));
   const double row = theme.px(kKeySample_px + 3 * kKeyGap_px) + name + value;
   return {std::max(row, heading.horizontalAdvance(key.heading)) + 2 * theme.px(kKeyPadding_px),
@@ -152,7 +153,7 @@ void paintKey(QPainter& painter, const Canvas& canvas, const Scene& scene, const
     painter.drawLine(QPointF(at.left(), at.center().y()), QPointF(at.right(), at.center().y()));
   }
   if (key.errorBand) {
-    const QRectF at = add(Words::tr("error band, 95 %"));
+    const QRectF at = add(QCoreApplication::translate("CurvePlot", "error band, 95 %"));
     painter.fillRect(at.adjusted(0, at.height() / 4, 0, -at.height() / 4),
                      widgets::mixed(theme.panel, theme.text, kErrorBandOpacity));
   }

@@ -44,7 +44,7 @@ judge::Judgement withPredictionError(const Prediction& prediction) {
 
 /// The one of the document: edits and what was learned outlive the page, which is made anew with another language.
 TuneSession* sessionOf(Document* document) {
-  auto* session = document->findChild<TuneSession*>(Qt::FindDirectChildrenOnly);
+  auto* session = document->findChild<TuneSession*>(QString(), Qt::FindDirectChildrenOnly);
   return session ? session : new TuneSession(document, document);
 }
 

@@ -181,9 +181,10 @@ QString tightestText(const judge::Judgement& judgement, const Format& format) {
   QStringList texts;
   const auto add = [&](const Tight& tight) {
     const auto& outcome = *tight.outcome;
-    const QString name = QString::fromStdString(outcome.requirement_name);
-    const QString value = format.valueWithUnit(*outcome.value.value, Format::quantity(outcome.measure.measure),
-                                               outcome.lower, outcome.upper);
+    const widgets::Wording wording(format);
+    const QString name = widgets::Wording::requirement(outcome.requirement_name);
+    QString value = wording.value(outcome);
+    if (const QString unit = wording.unit(outcome); !unit.isEmpty()) value += u' ' + unit;
     texts << (outcome.channel ? Words::tr("%1 %2 %3", "placement, requirement, value")
                                     .arg(QString::fromStdString(outcome.placement), name, value)
                               : Words::tr("%1 %2", "requirement of the board, value").arg(name, value));

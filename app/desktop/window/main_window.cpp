@@ -18,11 +18,9 @@
 #include "app/desktop/document/layout_memory.h"
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
-#include "app/desktop/import/reading_choices.h"
 #include "app/desktop/import/reading_panel.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
-#include "app/desktop/text/language.h"
 #include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/glyphs.h"
 #include "app/desktop/widgets/sentence.h"
@@ -33,7 +31,6 @@
 #include "app/desktop/window/empty_page.h"
 #include "app/desktop/window/hairline.h"
 #include "app/desktop/window/profile_menus.h"
-#include "app/desktop/window/sentence_states.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -64,9 +61,6 @@ class RailDelegate : public QStyledItemDelegate {
     painter->restore();
   }
 };
-
-/// A word of a list inside a sentence: nouns keep their capital in German.
-QString insideSentence(const QString& word) { return languageInUse() == u"de" ? word : word.toLower(); }
 
 QStringList localFiles(const QMimeData& data) {
   QStringList files;
@@ -287,196 +281,6 @@ void MainWindow::refreshPage() {
     title += QStringLiteral(" – ") + tr("Ovenwright");
   }
   setWindowTitle(title);
-}
-
-void MainWindow::refreshSentence() {
-  const auto activity = m_document->activity();
-  if (activity && !m_slow->isActive() && m_slow->property("running").toBool()) {
-    m_sentence->setContent(readingSentence(*activity, m_format));
-  } else if (m_notice) {
-    m_sentence->setContent(noticeSentence(*m_notice));
-  } else if (const auto view = m_document->view(); view && m_task == Task::kTune && !m_shown) {
-    m_sentence->setContent(m_tune->sentence());
-  } else if (view) {
-    auto content =
-        widgets::sentenceOf(view->judgement(), view->entry() ? std::optional(view->entry()->at_s) : std::nullopt,
-                            widgets::Wording(m_format));
-    if (m_shown == m_import && !m_import->isFailureShown()) addReading(content, *view, m_format);
-    if (const int warnings = int(this->warnings().size()); warnings > 0) addWarnings(content, warnings);
-    m_sentence->setContent(std::move(content));
-  } else if (!activity) {
-    m_sentence->setContent(emptySentence());
-  }
-}
-
-void MainWindow::refreshStatus() {
-  const auto view = m_document->view();
-  m_readAs->setVisible(view != nullptr);
-  m_rule->setVisible(view != nullptr);
-  if (!view) {
-    m_status->setText(tr("Ready"));
-    return;
-  }
-  if (m_task == Task::kTune && !m_shown) {
-    m_readAs->hide();
-    const bool ready = m_tune->session()->state() == TuneSession::State::kReady;
-    m_status->setText(ready ? tr("Prediction follows each edit") : tr("Nothing is predicted yet"));
-    showRule(*view);
-    return;
-  }
-  const auto& read_as = view->reading().read_as;
-  QString text = tr("%1: %2 rows, every %3 s, %n channel(s)", nullptr, int(view->channels().size()))
-                     .arg(m_document->current()->source.name, m_format.count(read_as.rows),
-                          m_format.locale().toString(view->run().sample_interval_s, 'g', 4));
-  if (view->entry()) {
-    const QString at = m_format.seconds(view->entry()->at_s);
-    text += QStringLiteral("; ") + (view->entry()->found_from == oven::Entry::Source::kLog
-                                        ? tr("oven entry found at %1 s").arg(at)
-                                        : tr("oven entry given at %1 s").arg(at));
-  }
-  m_status->setText(text);
-  m_status->setToolTip(text);
-  QStringList read;
-  const auto word = [&read](const Choices& choices, const std::string& value, const QString& pattern) {
-    const auto known = std::ranges::find(choices, QString::fromStdString(value), &Choices::value_type::first);
-    if (!value.empty())
-      read << pattern.arg(known == choices.end() ? QString::fromStdString(value) : insideSentence(known->second));
-  };
-  word(delimiterChoices(), read_as.delimiter, QStringLiteral("%1"));
-  word(decimalChoices(), read_as.decimal, tr("decimal %1"));
-  const auto units = unitChoices();
-  const auto unit = std::ranges::find(units, QString::fromStdString(read_as.unit), &Choices::value_type::first);
-  read << (unit == units.end() ? QString::fromStdString(read_as.unit) : unit->second);
-  const QString words = tr("Read as: %1").arg(read.join(QStringLiteral(", ")));
-  m_readAs->setText(QStringLiteral("<a href=\"#\">%1</a>").arg(words.toHtmlEscaped()));
-  m_readAs->setAccessibleName(words);
-  showRule(*view);
-}
-
-void MainWindow::showRule(const RunView& view) {
-  const auto& windows = view.judgement().windows;
-  const bool guarded = std::ranges::any_of(
-      windows, [](const auto& window) { return window.decision_rule == window::DecisionRule::kGuarded; });
-  m_rule->setText(guarded ? tr("Decision rule: guarded, w = U") : tr("Decision rule: simple"));
-}
-
-QStringList MainWindow::warnings() const {
-  QStringList all;
-  const auto view = m_document->view();
-  if (!view) return all;
-  for (const auto& warning : m_document->current()->checked->log.reading.warnings)
-    all << sentenceCase(QString::fromStdString(warning.message));
-  for (const auto& warning : view->judgement().warnings) all << sentenceCase(QString::fromStdString(warning));
-  all.removeDuplicates();
-  return all;
-}
-
-void MainWindow::followLink(const widgets::SentenceLink& link) {
-  using Link = judge::SentencePart::Link;
-  if (link.command == u"stop") {
-    m_document->stop();
-    return;
-  }
-  if (link.command.startsWith(kAbout)) {
-    m_import->readingPanel()->focusAbout(link.command.mid(kAbout.size()).replace(u' ', u'_'));
-    return;
-  }
-  if (link.command == kWarnings) {
-    showNotice({tr("Please note.", "before warnings"), warnings().join(u' '), {}});
-    return;
-  }
-  if (!link.command.isEmpty() && m_notice) {
-    const auto act = m_notice->cures.at(std::size_t(link.command.toInt())).act;
-    m_notice.reset();
-    m_document->dismissFailure();
-    refreshSentence();
-    if (act) act();
-    return;
-  }
-  if (m_task == Task::kTune && !link.command.isEmpty()) {
-    m_tune->follow(link);
-    return;
-  }
-  switch (link.kind) {
-    case Link::kWindowChooser:
-      m_choosers->showWindow();
-      return;
-    case Link::kBoardChooser:
-      m_choosers->showBoard();
-      return;
-    case Link::kOutcome:
-    case Link::kZones:
-    case Link::kFault:
-    case Link::kMore:
-    case Link::kNone:
-      break;
-  }
-  if (!link.outcomes.empty()) m_document->choose(link.outcomes.front());
-}
-
-void MainWindow::dropNotice() {
-  if (!m_document->failure()) m_notice.reset();  // a log that was not read is told of until it is dismissed
-}
-
-void MainWindow::showNotice(const Notice& notice) {
-  m_notice = notice;
-  m_notice->cures.push_back({tr("Dismiss"), {}});
-  refreshSentence();
-}
-
-Notice MainWindow::failureNotice(const Document::Failure& failure) {
-  Notice notice{tr("%1 was not read.").arg(failure.log->source.name), errorText(failure.error), {}};
-  if (!failure.others.isEmpty()) {
-    notice.text += u' ' + tr("%n more could not be read: %1.", nullptr, int(failure.others.size()))
-                              .arg(failure.others.join(QStringLiteral(", ")));
-  }
-  const auto again = [this, failure](const QString& label, check::Request setup) {
-    return Notice::Cure{label,
-                        [this, failure, setup = std::move(setup)] { m_document->open(failure.log->source, setup); }};
-  };
-  const auto& error = failure.error;
-  const auto& setup = failure.log->setup;
-  const bool about_board = setup.board && error.where.file == setup.board->identity.file && !error.where.file.empty();
-  const bool about_recipe =
-      setup.recipe && error.where.file == setup.recipe->identity.file && !error.where.file.empty();
-  if (about_board) {
-    check::Request without = setup;
-    without.board.reset();
-    notice.cures.push_back(again(tr("Read it without the board"), std::move(without)));
-  } else if (about_recipe) {
-    check::Request without = setup;
-    without.oven.reset();
-    without.recipe.reset();
-    notice.cures.push_back(again(tr("Read it without the oven"), std::move(without)));
-  } else if (error.code == ErrorCode::kParse) {
-    const auto show = [this, failure] {
-      m_import->showFailure(failure);
-      m_shown = m_import;
-      refreshPage();
-    };
-    if (error.where.line > 0) notice.cures.push_back({tr("Show the line"), show});
-    notice.cures.push_back({tr("Read it another way"), show});
-  } else {
-    notice.cures.push_back(again(tr("Try again"), setup));
-    notice.cures.push_back({tr("Open another log…"), [this] { openLogs(); }});
-  }
-  return notice;
-}
-
-void MainWindow::showFailure() {
-  const auto& failure = m_document->failure();
-  const auto* current = m_document->current();
-  if (failure) {
-    showNotice(failureNotice(*failure));
-    if (m_shown == m_import && m_import->isFailureShown()) m_import->showFailure(failure);
-  } else if (current && current->error) {
-    Notice notice{tr("Not judged."), errorText(*current->error), {}};
-    notice.cures.push_back({tr("Undo this change"), [this] { m_document->undoStack()->undo(); }});
-    showNotice(notice);
-  } else {
-    m_notice.reset();
-    refreshSentence();
-  }
 }
 
 void MainWindow::showImport() {

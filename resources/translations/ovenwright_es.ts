@@ -3077,6 +3077,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>Nothing is suggested from a model that does not fit.</source>
+        <translation>De un modelo que no se ajusta no se sugiere nada.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::TunePage</name>

@@ -3058,6 +3058,10 @@
         <source>%1, %2</source>
         <translation>%1，%2</translation>
     </message>
+    <message>
+        <source>Nothing is suggested from a model that does not fit.</source>
+        <translation>模型不符时不作任何建议。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::TunePage</name>

@@ -3058,6 +3058,10 @@
         <source>%1, %2</source>
         <translation>%1，%2</translation>
     </message>
+    <message>
+        <source>Nothing is suggested from a model that does not fit.</source>
+        <translation>模型不符時不作任何建議。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::TunePage</name>

@@ -43,16 +43,4 @@ struct Columns {
 Columns assign_columns(const Table& table, const TableHeader& header, const Facts& facts, const Layout& layout,
                        bool interval_given);
 
-/// "09.14.22" in every row: the same numbers could be dates, but they change like a clock.
-bool clock_with_full_stops(const ColumnProfile& column);
-/// Whole numbers that are all times of day written without signs: 91422 is 09:14:22.
-bool packed_clock(const ColumnProfile& column);
-
-/// Share of steps between sampled values that go up; 0 with fewer than two values.
-double share_rising(const std::vector<double>& values);
-/// A value that few others exceed, and one near the start: what a sentinel or a spike does not move. NaN without
-/// numbers.
-double robust_peak(const std::vector<double>& values);
-double robust_start(const std::vector<double>& values);
-
 }  // namespace ovenwright::log

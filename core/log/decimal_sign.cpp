@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/log/columns.h"
+#include "core/log/column_values.h"
 #include "core/log/header.h"
 #include "core/log/number.h"
 #include "core/log/table.h"

@@ -8,7 +8,7 @@
 #include <set>
 #include <vector>
 
-#include "core/log/columns.h"
+#include "core/log/column_values.h"
 #include "core/log/text.h"
 
 namespace ovenwright::log {

@@ -19,7 +19,8 @@ struct NumberText {
 /// double nearest to the decimal that stands there.
 /// @param text     a trimmed cell in plain_forms
 /// @param decimal  '.' or ','
-/// Nothing where the cell does not start with a number, or its groups are none ("1,23" with a decimal point).
+/// Nothing where the cell does not start with a number. One ends where its groups do ("1,23" with a decimal point is 1
+/// with the rest ",23").
 std::optional<NumberText> read_number(std::string_view text, char decimal);
 
 }  // namespace ovenwright::log

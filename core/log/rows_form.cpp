@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "core/log/cell.h"
-#include "core/log/columns.h"
+#include "core/log/column_values.h"
 #include "core/log/words.h"
 
 namespace ovenwright::log {

@@ -9,6 +9,7 @@
 #include <map>
 
 #include "core/emf/emf.h"
+#include "core/log/column_values.h"
 #include "core/log/text.h"
 #include "core/log/words.h"
 

@@ -8,6 +8,7 @@
 #include <cstdlib>
 #include <limits>
 
+#include "core/log/column_values.h"
 #include "core/log/text.h"
 
 namespace ovenwright::log {

@@ -63,7 +63,9 @@ std::string recipe_name(const std::optional<oven::Recipe>& recipe) {
 
 report::ComparedSide named(const Judged& judged) {
   const auto& file = judged.log.reading.file;
-  return {file.file, file.sha256, {}, recipe_name(judged.request.recipe)};
+  std::vector<std::string> warnings = judged.log.runs[0].judgement.warnings;
+  for (const auto& warning : judged.log.reading.warnings) warnings.push_back(warning.text());
+  return {file.file, file.sha256, {}, recipe_name(judged.request.recipe), std::move(warnings)};
 }
 
 ExitStatus print(const CompareOptions& options, const compare::Comparison& comparison, const report::ComparedSide& a,

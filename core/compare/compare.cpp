@@ -136,6 +136,7 @@ Comparison compare_runs(const JudgedRun& a, const JudgedRun& b, const Options& o
   const auto &of_a = a.run->judgement, &of_b = b.run->judgement;
   comparison.verdict_a = of_a.verdict;
   comparison.verdict_b = of_b.verdict;
+  comparison.window_assumed = of_a.window_assumed;
   comparison.alignment = align(*a.run, *b.run, options.align_C);
   const bool same =
       !options.different_thermocouples && same_channels(a.run->run, b.run->run) && same_board(*a.request, *b.request);

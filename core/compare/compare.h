@@ -51,6 +51,7 @@ struct Comparison {
   bool of_groups = false;
   std::size_t runs_a = 1, runs_b = 1;
   judge::Verdict verdict_a = judge::Verdict::kUndetermined, verdict_b = judge::Verdict::kUndetermined;
+  bool window_assumed = false;              ///< no window was named; never of groups
   std::optional<Alignment> alignment = {};  ///< absent for groups, and where a log does not show the moment
   bool same_thermocouples = false;          ///< errors that both share cancel in the differences
   std::vector<Difference> results = {};     ///< in A's order, then what only B has

@@ -20,6 +20,7 @@ Json side_part(const ComparedSide& side, judge::Verdict verdict, bool group) {
     part["sha256"] = text_or_null(side.sha256);
   }
   part["recipe"] = text_or_null(side.recipe);
+  if (!group) part["warnings"] = side.warnings;
   part["verdict"] = judge::verdict_name(verdict);
   return part;
 }
@@ -81,6 +82,7 @@ std::string compare_json(const compare::Comparison& comparison, const ComparedSi
   const auto& at = comparison.alignment;
   json["aligned_at"] = at ? Json(compare::alignment_name(*at)) : Json(nullptr);
   json["alignment"] = at ? Json({{"a_s", at->a_s}, {"b_s", at->b_s}}) : Json(nullptr);
+  if (!groups) json["window_assumed"] = comparison.window_assumed;
   if (!groups) json["same_thermocouples"] = comparison.same_thermocouples;
   json["results"] = results;
   json["recipes"] = {{"changes", comparison.recipes_known ? changes_part(comparison.recipe_changes) : Json(nullptr)}};

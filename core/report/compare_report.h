@@ -8,9 +8,10 @@ namespace ovenwright::report {
 
 /// What is compared, as a report names it: a log, or the archived runs of a group.
 struct ComparedSide {
-  std::string file, sha256;      ///< of a log; empty for a group
-  std::vector<std::string> ids;  ///< of a group
-  std::string recipe;            ///< its name; may be empty
+  std::string file, sha256;                ///< of a log; empty for a group
+  std::vector<std::string> ids;            ///< of a group
+  std::string recipe;                      ///< its name; may be empty
+  std::vector<std::string> warnings = {};  ///< of reading and judging a log
 };
 
 /// ovenwright.compare/1, a line of JSON.

@@ -88,7 +88,7 @@ std::string windows_text(const compare::Comparison& comparison) {
     if (std::ranges::find(names, difference.window) == names.end()) names.push_back(difference.window);
   std::string text;
   for (const auto& name : names) text += (text.empty() ? "Judged against " : " and ") + name;
-  return text.empty() ? "" : wrapped(text + ".");
+  return text.empty() ? "" : wrapped(text + (comparison.window_assumed ? " (assumed)." : "."));
 }
 
 std::string meaning(const compare::Comparison& comparison) {
@@ -117,7 +117,8 @@ std::string compare_text(const compare::Comparison& comparison, const ComparedSi
                                                judge::number_text(comparison.alignment->a_s, 1),
                                                judge::number_text(comparison.alignment->b_s, 1))
                                  : "The logs show no moment to line them up at.\n";
-  return text + differences_text(comparison) + recipes_text(comparison) + "\n" + wrapped(meaning(comparison));
+  return text + differences_text(comparison) + recipes_text(comparison) + list_of("Warnings of A:", a.warnings) +
+         list_of("Warnings of B:", b.warnings) + "\n" + wrapped(meaning(comparison));
 }
 
 }  // namespace ovenwright::report

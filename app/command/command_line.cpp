@@ -115,6 +115,20 @@ Examples
   ovenwright compare run7.csv other_board.csv --different-thermocouples --align 217 --format json
   ovenwright compare --a 7kq2mv9x-1 7kq2mv9x-2 7kq2mv9x-3 --b 7kq2mv9x-7 7kq2mv9x-8)";
 
+constexpr const char* kStartHelp = R"(
+A first recipe for a board that no thermocouple has been on yet: from its thickness, length, width, mass and heavy parts,
+and from what earlier runs of other boards tell about the oven. Little is known then, and the stated band says how
+little: one instrumented run with this recipe, then `ovenwright tune` on its log, is the way on.
+
+It is a prediction: a qualified person confirms it with an instrumented run before production, inside the ratings of the
+paste, the parts, the board and the oven.
+
+Exit status: by the predicted verdict; 5 where the board's file does not say what it weighs, or the runs carry no model.
+
+Examples
+  ovenwright start --board new_board.toml --oven line2.toml --window sac305
+  ovenwright start --board new_board.toml --oven line2.toml --window sac305 --runs runs.toml --write-recipe first.toml)";
+
 void add_learn(CLI::App& app, LearnOptions& learn) {
   auto* logs = app.add_option("LOG", learn.logs, "Logs of measured runs")->option_text(" ");
   auto* recipe =
@@ -190,6 +204,7 @@ class Parser {
     add_compare();
     add_lot();
     app_.add_subcommand("sheet", "Print or export the sheet of runs");  // another program's: pass_on.h
+    add_start();
     for (std::size_t i = 0; i < std::size(kKinds); ++i) add_list(kKinds[i], lists_[i]);
   }
 
@@ -205,6 +220,7 @@ class Parser {
     if (tune_command_->parsed()) return Command{std::move(tune_)};
     if (compare_command_->parsed()) return Command{std::move(compare_)};
     if (lot_command_->parsed()) return Command{std::move(lot_)};
+    if (start_command_->parsed()) return Command{std::move(start_)};
     for (std::size_t i = 0; i < std::size(kKinds); ++i) {
       if (list_commands_[i]->parsed()) return Command{std::move(lists_[i])};
     }
@@ -212,8 +228,8 @@ class Parser {
   }
 
  private:
-  static constexpr std::string_view kCommands[] = {"check", "measure", "predict", "tune",   "compare", "lot",
-                                                   "sheet", "windows", "ovens",   "boards", "recipes"};
+  static constexpr std::string_view kCommands[] = {"check", "measure", "predict", "tune",  "start",  "compare",
+                                                   "lot",   "sheet",   "windows", "ovens", "boards", "recipes"};
   static constexpr files::Kind kKinds[] = {files::Kind::kWindow, files::Kind::kOven, files::Kind::kBoard,
                                            files::Kind::kRecipe};
 
@@ -368,6 +384,21 @@ class Parser {
     lot_command_->footer(kLotHelp);
   }
 
+  void add_start() {
+    start_command_ = app_.add_subcommand("start", "Suggest a first recipe for a board that never ran");
+    start_command_->add_option("--board", start_.board, "Its size, mass and parts")->required()->option_text("BOARD");
+    start_command_->add_option("--oven", start_.oven, "The oven it is to run in")->required()->option_text("OVEN");
+    repeatable(start_command_->add_option("--window", start_.windows, "Process window; may be repeated")
+                   ->required()
+                   ->option_text("WINDOW"));
+    start_command_->add_option("--runs", start_.runs, "A list of earlier runs of other boards in this oven")
+        ->option_text("RUNS.toml");
+    start_command_->add_option("--write-recipe", start_.write_recipe, "Write the recipe into this file")
+        ->option_text("FILE.toml");
+    add_common(*start_command_, start_.common);
+    start_command_->footer(std::string{kStartHelp} + "\n" + kAboutStatus);
+  }
+
   void add_list(files::Kind kind, ListOptions& options) {
     auto* command = app_.add_subcommand(files::kind_folder(kind), list_about(kind));
     options.kind = kind;
@@ -400,6 +431,7 @@ class Parser {
   TuneOptions tune_;
   CompareOptions compare_;
   LotOptions lot_;
+  StartOptions start_;
   ListOptions lists_[std::size(kKinds)];
   CLI::App* check_command_ = nullptr;
   CLI::App* measure_command_ = nullptr;
@@ -407,6 +439,7 @@ class Parser {
   CLI::App* tune_command_ = nullptr;
   CLI::App* compare_command_ = nullptr;
   CLI::App* lot_command_ = nullptr;
+  CLI::App* start_command_ = nullptr;
   std::vector<CLI::App*> list_commands_;
 };
 

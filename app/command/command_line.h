@@ -93,8 +93,16 @@ struct LotOptions {
   lot::Options statistics;
 };
 
-using Command =
-    std::variant<CheckOptions, MeasureOptions, ListOptions, PredictOptions, TuneOptions, CompareOptions, LotOptions>;
+struct StartOptions {
+  Common common;
+  std::string board, oven;
+  std::vector<std::string> windows;
+  std::optional<std::string> runs;
+  std::optional<std::string> write_recipe;  ///< a file
+};
+
+using Command = std::variant<CheckOptions, MeasureOptions, ListOptions, PredictOptions, TuneOptions, StartOptions,
+                             CompareOptions, LotOptions>;
 
 /// The command that was typed; or, where help or the version was asked for or the line is wrong, the exit status after
 /// printing it. The parser's exceptions end here.

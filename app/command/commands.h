@@ -10,5 +10,6 @@ ExitStatus run(const PredictOptions& options);
 ExitStatus run(const TuneOptions& options);
 ExitStatus run(const CompareOptions& options);
 ExitStatus run(const LotOptions& options);
+ExitStatus run(const StartOptions& options);
 
 }  // namespace ovenwright::command

@@ -5,13 +5,13 @@
 #include <cmath>
 
 #include "core/heat/model.h"
+#include "core/heat/weigh.h"
 
 namespace ovenwright::heat {
 namespace {
 
 constexpr double kCorrelation = 0.95, kMisfit_C = 1.5;
-constexpr double kOdd = 3, kImpossible = 5;  // prior standard deviations
-constexpr double kMostMisfit_C = 4, kAirTau_s = 4;
+constexpr double kLeastLatent_K = -4;
 constexpr double kNotDetermined = 0.9;  // of the prior spread left
 
 /// The whitened residuals and the priors as a least-squares problem in units of the priors' standard deviations, in its
@@ -33,6 +33,12 @@ class Misfit {
   std::vector<double> theta(const double* z) const {
     std::vector<double> out(priors_.size());
     for (std::size_t i = 0; i < out.size(); ++i) out[i] = priors_[i].mean + priors_[i].sd * std::clamp(z[i], -6.0, 6.0);
+    // Far below none the heat of melting would make a heat capacity negative, and the march explode.
+    const ParameterMap map = problem_.map();
+    for (std::size_t j = 0; j < map.placements; ++j) {
+      double& latent_K = out[map.placement(j, ParameterMap::kLatent)];
+      latent_K = std::max(latent_K, kLeastLatent_K);
+    }
     return out;
   }
 
@@ -129,45 +135,6 @@ class Misfit {
   std::size_t rows_ = 0;
 };
 
-/// Whether the fit may be believed, and what in it is odd.
-void weigh(HeatModel& model) {
-  const ParameterMap map = model.problem.map();
-  const auto prior = priors(model.problem);
-  const auto pulled = [&](std::size_t i) {
-    return prior[i].sd > 0 ? (model.theta[i] - prior[i].mean) / prior[i].sd : 0;
-  };
-  FitReport& report = model.report;
-  double most = 0;
-  for (std::size_t z = 0; z < map.zones; ++z) {
-    const double offset = pulled(map.offset(z));
-    most = std::max(most, std::abs(offset));
-    if (std::abs(offset) > kOdd)
-      report.warnings.push_back("zone " + model.problem.oven.zones[z].name + " seems " +
-                                std::to_string(std::lround(std::abs(model.theta[map.offset(z)]))) + " °C " +
-                                (offset > 0 ? "hotter" : "colder") +
-                                " than its setpoint: check the recipe, the zone and its thermocouple");
-  }
-  for (std::size_t r = 0; r < map.runs; ++r) {
-    const double moved_s = model.theta[map.entry(r)] - prior[map.entry(r)].mean;
-    if (model.problem.runs[r].entry_given && std::abs(pulled(map.entry(r))) > kOdd)
-      report.warnings.push_back("the curves fit an entry " + std::to_string(std::lround(std::abs(moved_s))) + " s " +
-                                (moved_s > 0 ? "later" : "earlier") +
-                                " than the one given: check the entry, the speed and the oven's entrance");
-  }
-  for (std::size_t j = 0; j < map.placements; ++j)
-    if (model.theta[map.placement(j, ParameterMap::kTimeConstant)] < std::log(kAirTau_s))
-      report.warnings.push_back(model.problem.placements[j].name +
-                                " follows the air: its bead may be detached, or it belongs to kind \"air\"");
-  if (!std::isfinite(report.rmse_C)) {
-    report.message = "no model fits this log";
-  } else if (report.rmse_C > kMostMisfit_C || most > kImpossible) {
-    report.message = "the log does not follow this oven and recipe (misfit " +
-                     std::to_string(std::lround(report.rmse_C)) +
-                     " °C): check that recipe, speed, oven and entry belong to this log";
-  }
-  report.usable = report.message.empty();
-}
-
 std::vector<double> inverse(const std::vector<double>& information, std::size_t size) {
   const auto P = static_cast<Eigen::Index>(size);
   const Eigen::Map<const Eigen::MatrixXd> matrix(information.data(), P, P);
@@ -225,6 +192,9 @@ Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& p
     count += n[j];
   }
   out.report.rmse_C = std::sqrt(sum / static_cast<double>(count));
+  std::vector<double> at_best(misfit.residuals());
+  misfit(fit.x.data(), at_best.data(), nullptr);
+  out.report.cost = at_best.front() * at_best.front() / 2;
   out.report.iterations = fit.iterations;
   out.report.termination = fit.termination;
   weigh(out);

@@ -21,6 +21,7 @@ struct FitReport {
   std::string termination;  ///< "converged", "stopped after N iterations", …
   int iterations = 0;
   double rmse_C = 0;
+  double cost = 0;                          ///< half the sum of squares that was minimised, priors included
   std::vector<std::string> not_determined;  ///< parameters whose spread the log narrowed by less than a tenth
   std::vector<std::string> warnings;
   std::vector<PlacementFit> placements;

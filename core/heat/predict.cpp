@@ -12,6 +12,9 @@ namespace {
 // runs at one speed cannot tell.
 constexpr double kCovariance = 1.4, kFloor_C = 0.22, kChange = 0.03, kClock_s = 0.19, kBelt = 0.12, kCoverage = 1.96;
 constexpr double kBandStep_s = 2;
+// Of a run that is only imagined, from priors and other boards' runs: 1.96 √(σ_θ² + kModelAlone_C² + (kClock_s
+// |dT/dt|)²), σ_θ of the curve itself. The priors are as wide as they are; the misfit is that of the fit's residuals.
+constexpr double kModelAlone_C = 1.5;
 
 Drive drive_of(const ModelRun& run, std::size_t index, const oven::Recipe& recipe, double end_s) {
   return {&recipe, run.board, index, run.start_s, end_s, run.ambient_C, run.start_C};
@@ -49,7 +52,7 @@ std::vector<double> Predictor::spread(std::size_t k, const March& after, const s
   for (std::size_t i = 0; i < time_s.size(); ++i) {
     before_.gradient_at(k, then_s[i], {was.data(), before_.columns.width()});
     after.gradient_at(k, time_s[i], {is.data(), before_.columns.width()});
-    is -= was;
+    if (!model_.problem.runs[run_].imagined) is -= was;
     was.noalias() = covariance * is;
     out[i] = std::max(0.0, is.dot(was));
   }
@@ -85,7 +88,7 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
                                      (then_s - measured_s[below]) / (measured_s[below + 1] - measured_s[below]));
       predicted.time_s[i] = time_s;
       change_C[i] = after.at(k, time_s) - before_.at(k, then_s);
-      predicted.temperature_C[i] = was_C + change_C[i];
+      predicted.temperature_C[i] = run.imagined ? after.at(k, time_s) : was_C + change_C[i];
     }
     if (with_band) {
       // The parameters' part changes slowly: every kBandStep_s, linear between.
@@ -97,7 +100,7 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
       }
       auto variance = spread(k, after, time_s, then_s);
       std::vector<double> row(after.columns.width());
-      for (std::size_t i = 0; i < time_s.size(); ++i) {
+      for (std::size_t i = 0; i < time_s.size() && !run.imagined; ++i) {
         after.gradient_at(k, time_s[i], row);
         const double by_belt = belt * row[after.columns.own(ParameterMap::kTimeConstant)];
         variance[i] = kCovariance * kCovariance * variance[i] + by_belt * by_belt;
@@ -108,9 +111,9 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
         const std::size_t left = std::min(static_cast<std::size_t>(at), variance.size() - 2);
         const double theta = std::lerp(variance[left], variance[left + 1], at - static_cast<double>(left));
         const double slope = (after.at(k, predicted.time_s[i] + 1) - after.at(k, predicted.time_s[i] - 1)) / 2;
-        predicted.band_C[i] =
-            kCoverage * std::sqrt(theta + kFloor_C * kFloor_C + kChange * kChange * change_C[i] * change_C[i] +
-                                  kClock_s * kClock_s * slope * slope);
+        const double lacking = run.imagined ? kModelAlone_C * kModelAlone_C
+                                            : kFloor_C * kFloor_C + kChange * kChange * change_C[i] * change_C[i];
+        predicted.band_C[i] = kCoverage * std::sqrt(theta + lacking + kClock_s * kClock_s * slope * slope);
       }
     }
     out.push_back(std::move(predicted));

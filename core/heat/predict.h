@@ -18,6 +18,9 @@ struct PredictedTrace {
 /// at the same place of the board in the oven, so what the model does not know about this board and oven is carried
 /// along. Before the entry and after the log's end the first run's clock is kept, stretched by the ratio of speeds.
 ///
+/// A run that is only imagined (ModelRun::imagined) has nothing to carry along: the prediction is M(new), its traces
+/// give the clock alone.
+///
 /// The band combines the parameters' covariance (of the change, not of the curve) with what the model lacks; its
 /// constants come from simulated ovens of several kinds (docs/heat_model.md).
 class Predictor {

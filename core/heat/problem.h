@@ -24,6 +24,7 @@ struct ModelRun {
   double ambient_C = 25;
   oven::Entry entry;
   bool entry_given = false;
+  bool imagined = false;        ///< has not run: a prediction stands on the model alone
   std::vector<double> start_C;  ///< by placement of the problem; NaN for placements of other boards
   std::vector<std::vector<double>>
       mean_C;  ///< by placement: means over bins of kBin_s from start_s; NaN where there is none

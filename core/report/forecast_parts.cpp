@@ -52,7 +52,8 @@ std::string forecast_summary(const tune::Forecast& forecast) {
   if (forecast.judgement.margin)
     out += ", smallest margin " + margin_text(forecast.judgement.margin, forecast.judgement.margin_bound);
   if (forecast.judgement.margin && forecast.margin_uncertainty)
-    out += fmt::format(" ± {:.0f} %", 100 * *forecast.margin_uncertainty);
+    out += *forecast.margin_uncertainty > 1 ? std::string{" ± more than 100 %"}
+                                            : fmt::format(" ± {:.0f} %", 100 * *forecast.margin_uncertainty);
   if (forecast.pass_probability) out += ", passes with a probability " + probability_text(*forecast.pass_probability);
   return out;
 }

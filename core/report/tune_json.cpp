@@ -168,6 +168,18 @@ std::string tune_json(const tune::Learned& learned, const judge::Judgement& now,
   return dumped(out) + "\n";
 }
 
+std::string start_json(const tune::Start& start) {
+  return dumped({{"schema", "ovenwright.start/1"},
+                 {"program", std::string{"ovenwright "} + kVersion},
+                 {"recipe", recipe_part(start.recipe)},
+                 {"predicted", forecast_part(start.predicted)},
+                 {"learned_from", start.learned_from},
+                 {"warnings", start.warnings},
+                 {"sentence", start.sentence},
+                 {"caution", start.caution}}) +
+         "\n";
+}
+
 std::string traces_csv(const tune::Forecast& forecast) {
   std::string out = "Time (s)";
   std::vector<std::size_t> channels;

@@ -81,4 +81,11 @@ std::string tune_text(const tune::Learned& learned, const judge::Judgement& now,
   return out + list_of("Notes:", report.notes) + fit_text(learned.model.report) + "\n" + wrapped(tune::kCaution);
 }
 
+std::string start_text(const tune::Start& start) {
+  return wrapped(start.sentence) + "\n" + recipe_lines(start.recipe) + "\n" +
+         wrapped(titled(forecast_summary(start.predicted)) + ".") + "\n" + forecast_table(start.predicted, Rows::kAll) +
+         "\n" + list_of("Learned from:", start.learned_from) + list_of("Warnings:", start.warnings) + "\n" +
+         wrapped(start.caution);
+}
+
 }  // namespace ovenwright::report

@@ -1,12 +1,18 @@
 #include "core/tune/learn.h"
+#include "core/tune/belt.h"
+
+#include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/check/passes.h"
 #include "core/oven/entry.h"
 
 namespace ovenwright::tune {
 namespace {
+
+constexpr double kMostBeltError = 0.08;  // a suggestion for such a belt would be one for another line
 
 /// Reads and cleans the log of a source.
 Result<MeasuredRun> read_run(const oven::Oven& oven, RunSource source) {
@@ -28,6 +34,39 @@ Result<MeasuredRun> read_run(const oven::Oven& oven, RunSource source) {
 
 std::string name_of_board(const MeasuredRun& run) {
   return run.source.board ? run.source.board->identity.name : std::string{};
+}
+
+/// The first board that is longer than a zone; empty where none is.
+std::string long_board(const Learned& learned) {
+  for (const auto& run : learned.runs) {
+    if (!run.source.board || !run.source.board->length_mm) continue;
+    for (const auto& zone : learned.model.problem.oven.zones)
+      if (*run.source.board->length_mm > zone.length_mm)
+        return fmt::format(
+            "{} is {:.0f} mm long, so it lies in several zones at once (zone {} has {:.0f} mm): each of its "
+            "places is predicted by itself, and the confirming run has to show them all",
+            run.source.board->identity.name, *run.source.board->length_mm, zone.name, zone.length_mm);
+  }
+  return {};
+}
+
+/// Names what oven, recipes and boards say that the curves do not bear out.
+void hold_against_files(Learned& learned) {
+  heat::FitReport& report = learned.model.report;
+  if (auto board = long_board(learned); !board.empty()) report.warnings.push_back(std::move(board));
+  const auto belt = belt_error(learned.model);
+  if (!belt || !belt->named()) return;
+  const double speed = learned.runs.back().source.recipe.speed_mm_per_min;
+  const auto text = fmt::format(
+      "the curves fit a belt {:.0f} % ± {:.0f} % {} than the recipe's {:g} mm/min, or zones so much {}: check the "
+      "speed, "
+      "the belt and the zone lengths in the oven's file",
+      100 * std::abs(belt->faster), 100 * belt->uncertainty, belt->faster > 0 ? "faster" : "slower", speed,
+      belt->faster > 0 ? "shorter" : "longer");
+  report.warnings.insert(report.warnings.begin(), text);  // what zones seem to be off by may follow from it
+  if (std::abs(belt->faster) < kMostBeltError) return;
+  report.message = text;  // more telling than what follows from it
+  report.usable = false;
 }
 
 }  // namespace
@@ -53,6 +92,16 @@ std::string Learned::board_name(std::size_t board_index) const {
 Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source, run::Run run) {
   MeasuredRun out;
   out.run = std::move(run);
+  if (std::ranges::none_of(out.run.channels, [&](const run::Channel& channel) {
+        const auto* placement = source.board ? source.board->placement(channel.name, channel.number) : nullptr;
+        return channel.trace && (!placement || placement->kind != board::Kind::kAir);
+      }))
+    return Error{
+        ErrorCode::kUndetermined,
+        "has no thermocouple on the board with a trace: all are faulty, or placed in the air by the board's file",
+        {source.log, 0, 0},
+        {},
+        {}};
   if (source.entry_s) {
     out.entry = {*source.entry_s, 0.3, oven::Entry::Source::kGiven};
   } else {
@@ -109,6 +158,7 @@ Result<Learned> learn_from(const oven::Oven& oven, std::vector<MeasuredRun> runs
   auto model = heat::identify(std::move(built.problem), progress);
   if (!model) return model.error();
   out.model = *std::move(model);
+  hold_against_files(out);
   out.traces = std::move(built.traces);
   return out;
 }

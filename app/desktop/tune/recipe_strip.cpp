@@ -179,13 +179,13 @@ void RecipeStrip::mousePressEvent(QMouseEvent* event) {
     m_repeat.start(kHold_ms);
     return;
   }
-  m_pressed = event->position();
+  m_pressed = event->globalPosition();  // the strip may move while the sentence above it grows
   m_pressedValue = valueOf(m_table.edited, *field);
 }
 
 void RecipeStrip::mouseMoveEvent(QMouseEvent* event) {
   if (m_pressed && m_state.current && event->buttons().testFlag(Qt::LeftButton)) {
-    const double moved = m_pressed->y() - event->position().y();
+    const double moved = m_pressed->y() - event->globalPosition().y();
     if (!m_dragging && std::abs(moved) < m_theme.px(kDrag_px)) return;
     m_dragging = true;
     const double per = m_state.current->kind == Kind::kSpeed ? kSpeedDrag : 1;

@@ -137,22 +137,24 @@ class StripPainter {
   void paintNow(const QRectF& above, const QRectF& below, const RecipeField& first,
                 const std::optional<RecipeField>& second) {
     const Wording wording;
-    const bool split =
-        second && (now(first) != now(*second) || edited(first) - now(first) != edited(*second) - now(*second));
-    const auto both = [&](const QString& a, const QString& b) { return split ? a + QStringLiteral(" / ") + b : a; };
+    const bool now_split = second && now(first) != now(*second);
+    const bool by_split = second && edited(first) - now(first) != edited(*second) - now(*second);
+    const auto both = [](bool split, const QString& a, const QString& b) {
+      return split ? a + QStringLiteral(" / ") + b : a;
+    };
     const auto difference = [&](const RecipeField& field) {
       const double by = edited(field) - now(field);
       return by == 0 ? QStringLiteral("0") : (by > 0 ? QStringLiteral("+") : QString()) + wording.limit(by);
     };
-    m_painter.setFont(m_theme.font(split ? 10 : 12));
+    m_painter.setFont(m_theme.font(now_split ? 10 : 12));
     m_painter.setPen(m_theme.secondary);
     m_painter.drawText(above, Qt::AlignCenter | Qt::TextDontClip,
-                       both(wording.limit(now(first)), second ? wording.limit(now(*second)) : QString()));
+                       both(now_split, wording.limit(now(first)), second ? wording.limit(now(*second)) : QString()));
     if (edited(first) == now(first) && (!second || edited(*second) == now(*second))) return;
-    m_painter.setFont(m_theme.font(split ? 10 : 12, true));
+    m_painter.setFont(m_theme.font(by_split ? 10 : 12, true));
     m_painter.setPen(m_theme.accent);
     m_painter.drawText(below, Qt::AlignCenter | Qt::TextDontClip,
-                       both(difference(first), second ? difference(*second) : QString()));
+                       both(by_split, difference(first), second ? difference(*second) : QString()));
   }
 
   void paintSpeed() {

@@ -61,7 +61,7 @@ TunePage::TunePage(Document* document, Settings* settings, QWidget* parent)
       m_panel(new SuggestionsPanel(m_session)),
       m_together(new QCheckBox(tr("Top and bottom &together"))),
       m_allCurves(new QCheckBox(tr("&All curves"))),
-      m_togetherNote(new QLabel(tr("a split needs a run that splits them"))),
+      m_togetherNote(new QLabel),
       m_keep(new QPushButton(tr("&Keep this prediction"))),
       m_back(new QPushButton(tr("&Back to what was run"))),
       m_note(new QPushButton(tr("Change &note…"))),
@@ -295,7 +295,7 @@ void TunePage::refreshTools() {
     m_together->setChecked(!bench || bench->edit.together);
   }
   m_together->setEnabled(ready);
-  m_togetherNote->setVisible(m_together->isChecked() && m_together->isEnabled() && !isNarrow());
+  refreshNote();
   m_allCurves->setEnabled(bench != nullptr);
   m_keep->setEnabled(ready && m_session->isSettled());
   m_back->setEnabled(ready && changed);
@@ -304,6 +304,16 @@ void TunePage::refreshTools() {
   const auto revision = bench ? bench->measured.identity.revision : std::nullopt;
   m_back->setText(revision ? tr("&Back to rev %1").arg(QString::fromStdString(*revision))
                            : tr("&Back to what was run"));
+}
+
+void TunePage::refreshNote() {
+  const auto* bench = m_session->bench();
+  const bool alike = bench && bench->measured.top_C == bench->measured.bottom_C;
+  const bool together = m_together->isChecked();
+  m_togetherNote->setText(together ? tr("a split needs a run that splits them")
+                                   : tr("the run had both sides alike: what each does alone is not known"));
+  // What is not known is said wherever the sides are apart, the hint where there is room.
+  m_togetherNote->setVisible(m_together->isEnabled() && alike && (!together || !isNarrow()));
 }
 
 void TunePage::refresh() {
@@ -375,7 +385,7 @@ void TunePage::placePanel() {
   m_panel->setMaximumWidth(int(theme.px(kPanelMost_px)));
   m_panel->setAutoFillBackground(true);
   m_panelLink->setVisible(narrow || !m_panelWanted);
-  m_togetherNote->setVisible(m_together->isChecked() && m_together->isEnabled() && !narrow);
+  refreshNote();
   if (narrow) {
     if (m_panel->parentWidget() != this) m_panel->setParent(this);
     const QPoint corner = m_lanes->mapTo(this, QPoint(m_lanes->width() - wanted, 0));

@@ -74,6 +74,7 @@ class TunePage : public QWidget {
   void refreshLanes();
   void refreshStrip();
   void refreshTools();
+  void refreshNote();
   void syncStrip();
   void placePanel();
   void style();

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "app/desktop/widgets/wording.h"
+#include "app/desktop/tune/field_format.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -106,11 +106,11 @@ RecipeLimits::Range RecipeLimits::range(const oven::Recipe& recipe, const Recipe
 }
 
 RecipeLimits::Result RecipeLimits::set(const oven::Recipe& recipe, const RecipeField& field, double value,
-                                       bool together) const {
+                                       bool together, const Format& format) const {
   const Range range = this->range(recipe, field, together);
   Result result{recipe, {}};
-  if (value < range.least.value) result.hit = sentence(field, range.least, false);
-  if (value > range.most.value) result.hit = sentence(field, range.most, true);
+  if (value < range.least.value) result.hit = sentence(field, range.least, false, format);
+  if (value > range.most.value) result.hit = sentence(field, range.most, true, format);
   value = std::clamp(value, range.least.value, range.most.value);
   const double by = value - valueOf(recipe, field);
   valueOf(result.recipe, field) = value;
@@ -118,26 +118,28 @@ RecipeLimits::Result RecipeLimits::set(const oven::Recipe& recipe, const RecipeF
   return result;
 }
 
-QString RecipeLimits::sentence(const RecipeField& field, const Bound& bound, bool most) const {
-  const widgets::Wording wording;
-  const QString value = wording.limit(bound.value), zone = zoneName(field);
-  const auto& limits = m_oven.limits;
+QString RecipeLimits::sentence(const RecipeField& field, const Bound& bound, bool most, const Format& format) const {
+  const QString value = FieldFormat(format).withUnit(field, bound.value), zone = zoneName(field);
+  const auto difference = [&](const std::optional<double>& limit_C) {
+    return format.limit(limit_C.value_or(0), Format::Quantity::kDifference) + u' ' +
+           format.unit(Format::Quantity::kDifference);
+  };
   switch (bound.because) {
     case Because::kSpeed:
-      return most ? Words::tr("The speed stays at %1 mm/min: the oven goes no faster.").arg(value)
-                  : Words::tr("The speed stays at %1 mm/min: the oven goes no slower.").arg(value);
+      return most ? Words::tr("The speed stays at %1: the oven goes no faster.").arg(value)
+                  : Words::tr("The speed stays at %1: the oven goes no slower.").arg(value);
     case Because::kStep:
-      return Words::tr("Zone %1 stays at %2 °C: the oven allows a step of %3 °C to zone %4.")
-          .arg(zone, value, wording.limit(limits.step_between_zones_C.value_or(0)),
+      return Words::tr("Zone %1 stays at %2: the oven allows a step of %3 to zone %4.")
+          .arg(zone, value, difference(m_oven.limits.step_between_zones_C),
                QString::fromStdString(m_heating[bound.neighbour]));
     case Because::kSides:
-      return Words::tr("Zone %1 stays at %2 °C: the oven allows %3 °C between top and bottom.")
-          .arg(zone, value, wording.limit(limits.top_bottom_difference_C.value_or(0)));
+      return Words::tr("Zone %1 stays at %2: the oven allows %3 between top and bottom.")
+          .arg(zone, value, difference(m_oven.limits.top_bottom_difference_C));
     case Because::kSetpoint:
       break;
   }
-  return most ? Words::tr("Zone %1 stays at %2 °C: the oven allows no more.").arg(zone, value)
-              : Words::tr("Zone %1 stays at %2 °C: the oven allows no less.").arg(zone, value);
+  return most ? Words::tr("Zone %1 stays at %2: the oven allows no more.").arg(zone, value)
+              : Words::tr("Zone %1 stays at %2: the oven allows no less.").arg(zone, value);
 }
 
 }  // namespace ovenwright::desktop

@@ -2,6 +2,7 @@
 #include <QString>
 #include <vector>
 
+#include "app/desktop/text/format.h"
 #include "core/oven/oven.h"
 #include "core/tune/recipe_space.h"
 
@@ -42,14 +43,15 @@ class RecipeLimits {
     QString hit;  ///< the limit that stopped it, as a sentence; empty where none did
   };
   /// Puts a number in; one beyond the limits stops at them.
-  Result set(const oven::Recipe& recipe, const RecipeField& field, double value, bool together) const;
+  Result set(const oven::Recipe& recipe, const RecipeField& field, double value, bool together,
+             const Format& format = Format::inDefaultLocale()) const;
 
   /// "8", "C1"; empty for the speed.
   QString zoneName(const RecipeField& field) const;
 
  private:
   Range alone(const oven::Recipe& recipe, const RecipeField& field, bool sidesCount) const;
-  QString sentence(const RecipeField& field, const Bound& bound, bool most) const;
+  QString sentence(const RecipeField& field, const Bound& bound, bool most, const Format& format) const;
 
   const oven::Oven m_oven;
   tune::RecipeSpace m_space;

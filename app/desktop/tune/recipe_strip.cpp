@@ -2,8 +2,8 @@
 
 #include <QAccessible>
 #include <QContextMenuEvent>
+#include <QDoubleValidator>
 #include <QHelpEvent>
-#include <QIntValidator>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMouseEvent>
@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/tune/field_format.h"
 #include "app/desktop/tune/recipe_strip_accessible.h"
 #include "app/desktop/widgets/wording.h"
 
@@ -22,8 +23,8 @@ namespace {
 using Kind = RecipeField::Kind;
 using widgets::Wording;
 
-constexpr double kDrag_px = 3;    // of the mouse for 1 °C
-constexpr double kSpeedDrag = 2;  // mm/min where a setpoint moves by 1 °C
+constexpr double kDrag_px = 3;    // of the mouse for one step
+constexpr double kSpeedDrag = 2;  // steps of the speed where a setpoint moves by one
 constexpr int kHold_ms = 350, kRepeat_ms = 60;
 constexpr double kWheelNotch = 120;
 constexpr double kLargeStep = 5;
@@ -38,7 +39,9 @@ RecipeStrip::RecipeStrip(QWidget* parent)
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   setAccessibleName(tr("Recipe"));
   setAccessibleDescription(tr("Type a number, or step with the up and down arrows; Delete goes back to what was run."));
-  m_editor->setValidator(new QIntValidator(0, 99999, m_editor));
+  auto* validator = new QDoubleValidator(0, 99999, 2, m_editor);
+  validator->setNotation(QDoubleValidator::StandardNotation);
+  m_editor->setValidator(validator);
   m_editor->setAlignment(Qt::AlignCenter);
   m_editor->setTextMargins(0, 0, 0, 0);
   m_editor->setFrame(false);
@@ -85,22 +88,21 @@ const StripColumn* RecipeStrip::columnOf(const RecipeField& field) const {
 }
 
 QString RecipeStrip::spoken(const RecipeField& field) const {
-  const Wording wording;
+  const FieldFormat format(m_table.format);
   const double value = valueOf(m_table.edited, field), now = valueOf(m_table.measured, field);
   QStringList parts;
-  if (field.kind == Kind::kSpeed) {
-    parts << tr("Speed") << tr("%1 mm/min").arg(wording.limit(value));
-    if (value != now) parts << tr("was %1 mm/min").arg(wording.limit(now));
-    return parts.join(QStringLiteral(", "));
-  }
   const StripColumn* column = columnOf(field);
-  parts << Wording::tr("Zone %1").arg(column ? column->name : QString());
-  if (field.kind != Kind::kCooling)
-    parts << (m_table.together           ? tr("top and bottom together")
-              : field.kind == Kind::kTop ? Wording::tr("top")
-                                         : Wording::tr("bottom"));
-  parts << Wording::tr("%1 °C").arg(wording.limit(value));
-  if (value != now) parts << tr("was %1 °C").arg(wording.limit(now));
+  if (field.kind == Kind::kSpeed) {
+    parts << tr("Speed");
+  } else {
+    parts << Wording::tr("Zone %1").arg(column ? column->name : QString());
+    if (field.kind != Kind::kCooling)
+      parts << (m_table.together           ? tr("top and bottom together")
+                : field.kind == Kind::kTop ? Wording::tr("top")
+                                           : Wording::tr("bottom"));
+  }
+  parts << format.withUnit(field, value);
+  if (value != now) parts << tr("was %1", "a setpoint or the speed").arg(format.withUnit(field, now));
   if (column && column->locked) parts << tr("stays in a search");
   return parts.join(QStringLiteral(", "));
 }
@@ -120,9 +122,7 @@ void RecipeStrip::setCurrent(const RecipeField& field) {
 
 void RecipeStrip::step(const RecipeField& field, double by) {
   if (!m_table.enabled) return;
-  const double value = valueOf(m_table.edited, field);
-  // From a number between two steps to the next whole one.
-  emit edited(field, by > 0 ? std::floor(value) + by : std::ceil(value) + by, m_gesture);
+  emit edited(field, FieldFormat(m_table.format).stepped(field, valueOf(m_table.edited, field), by), m_gesture);
   announce();
 }
 
@@ -189,7 +189,9 @@ void RecipeStrip::mouseMoveEvent(QMouseEvent* event) {
     if (!m_dragging && std::abs(moved) < m_theme.px(kDrag_px)) return;
     m_dragging = true;
     const double per = m_state.current->kind == Kind::kSpeed ? kSpeedDrag : 1;
-    const double value = std::round(m_pressedValue + per * std::round(moved / m_theme.px(kDrag_px)));
+    const double steps = per * std::round(moved / m_theme.px(kDrag_px));
+    const double value =
+        steps == 0 ? m_pressedValue : FieldFormat(m_table.format).stepped(*m_state.current, m_pressedValue, steps);
     if (value != valueOf(m_table.edited, *m_state.current)) emit edited(*m_state.current, value, m_gesture);
     return;
   }
@@ -330,7 +332,8 @@ void RecipeStrip::contextMenuEvent(QContextMenuEvent* event) {
   menu->setAttribute(Qt::WA_DeleteOnClose);
   connect(menu->addAction(tr("&Type a number")), &QAction::triggered, this, [this] { startTyping({}); });
   QAction* back =
-      menu->addAction(tr("&Back to what was run: %1").arg(Wording().limit(valueOf(m_table.measured, *field))));
+      menu->addAction(tr("&Back to what was run: %1")
+                          .arg(FieldFormat(m_table.format).withUnit(*field, valueOf(m_table.measured, *field))));
   back->setEnabled(valueOf(m_table.measured, *field) != valueOf(m_table.edited, *field));
   connect(back, &QAction::triggered, this, [this, field] { emit backWanted(*field); });
   if (const auto* column = columnOf(*field); column && !column->cooling) {
@@ -358,7 +361,9 @@ void RecipeStrip::startTyping(const QString& first) {
   m_editor->setGeometry(where);
   m_editor->setFont(m_theme.font(layoutNow().fontSize_px(), true));
   m_editor->setAccessibleName(spoken(*m_state.current));
-  m_editor->setText(first.isEmpty() ? Wording().limit(valueOf(m_table.edited, *m_state.current)) : first);
+  m_editor->setText(
+      first.isEmpty() ? FieldFormat(m_table.format).number(*m_state.current, valueOf(m_table.edited, *m_state.current))
+                      : first);
   if (first.isEmpty()) m_editor->selectAll();
   m_editor->show();
   m_editor->setFocus();
@@ -370,9 +375,10 @@ void RecipeStrip::finishTyping(bool keep) {
   const bool had_focus = m_editor->hasFocus();
   m_editor->hide();
   if (had_focus) setFocus();
-  bool whole = false;
-  const int value = text.toInt(&whole);
-  if (keep && whole && m_state.current) emit edited(*m_state.current, value, m_gesture);
+  bool number = false;
+  const double typed = m_table.format.locale().toDouble(text, &number);
+  if (keep && number && m_state.current)
+    emit edited(*m_state.current, FieldFormat(m_table.format).fromShown(*m_state.current, typed), m_gesture);
   ++m_gesture;
 }
 

@@ -25,6 +25,7 @@ struct RecipeStripTable {
   std::vector<StripColumn> columns;
   oven::Recipe measured, edited;
   bool together = true;
+  Format format;         ///< units of setpoints and speed
   bool enabled = false;  ///< else the numbers stand there and cannot be edited
 };
 

@@ -1,5 +1,6 @@
 #include <QPainter>
 
+#include "app/desktop/tune/field_format.h"
 #include "app/desktop/tune/recipe_strip_layout.h"
 #include "app/desktop/widgets/glyphs.h"
 #include "app/desktop/widgets/wording.h"
@@ -15,11 +16,13 @@ class StripPainter {
  public:
   StripPainter(QPainter& painter, const RecipeStripTable& table, const Theme& theme, const RecipeStripLayout& layout,
                const RecipeStripState& state)
-      : m_painter(painter), m_table(table), m_theme(theme), m_layout(layout), m_state(state) {}
+      : m_painter(painter), m_table(table), m_theme(theme), m_layout(layout), m_state(state), m_field(table.format) {}
 
   void paint() {
-    const QStringList rows{Wording::tr("Zone"), Wording::tr("Top"), Wording::tr("Bottom"),
-                           Wording::tr("now", "the recipe that was run")};
+    QStringList rows{Wording::tr("Zone"), Wording::tr("Top"), Wording::tr("Bottom"),
+                     Wording::tr("now", "the recipe that was run")};
+    if (m_table.format.temperatureUnit() == TemperatureUnit::kFahrenheit)
+      rows.back() += QStringLiteral(", °F");  // the scale that an oven's screen seldom has is said
     m_painter.setFont(m_theme.font(12));
     m_painter.setPen(m_theme.secondary);
     for (int row = 0; row < rows.size(); ++row)
@@ -115,7 +118,7 @@ class StripPainter {
     }
     m_painter.setFont(m_theme.font(font_px, changed));
     m_painter.setPen(m_table.enabled ? m_theme.text : m_theme.quiet);
-    m_painter.drawText(text, Qt::AlignCenter, Wording().limit(edited(which)));
+    m_painter.drawText(text, Qt::AlignCenter, m_field.number(which, edited(which)));
     if (m_state.focused && m_state.current == which)
       widgets::paintFocusFrame(m_painter, rect.adjusted(-m_theme.px(1), -m_theme.px(1), m_theme.px(1), m_theme.px(1)),
                                m_theme);
@@ -136,20 +139,19 @@ class StripPainter {
   /// What was run, and what the edit adds to it; both sides where they differ.
   void paintNow(const QRectF& above, const QRectF& below, const RecipeField& first,
                 const std::optional<RecipeField>& second) {
-    const Wording wording;
     const bool now_split = second && now(first) != now(*second);
     const bool by_split = second && edited(first) - now(first) != edited(*second) - now(*second);
     const auto both = [](bool split, const QString& a, const QString& b) {
       return split ? a + QStringLiteral(" / ") + b : a;
     };
     const auto difference = [&](const RecipeField& field) {
-      const double by = edited(field) - now(field);
-      return by == 0 ? QStringLiteral("0") : (by > 0 ? QStringLiteral("+") : QString()) + wording.limit(by);
+      return m_field.difference(field, edited(field) - now(field));
     };
     m_painter.setFont(m_theme.font(now_split ? 10 : 12));
     m_painter.setPen(m_theme.secondary);
-    m_painter.drawText(above, Qt::AlignCenter | Qt::TextDontClip,
-                       both(now_split, wording.limit(now(first)), second ? wording.limit(now(*second)) : QString()));
+    m_painter.drawText(
+        above, Qt::AlignCenter | Qt::TextDontClip,
+        both(now_split, m_field.number(first, now(first)), second ? m_field.number(*second, now(*second)) : QString()));
     if (edited(first) == now(first) && (!second || edited(*second) == now(*second))) return;
     m_painter.setFont(m_theme.font(by_split ? 10 : 12, true));
     m_painter.setPen(m_theme.accent);
@@ -159,22 +161,21 @@ class StripPainter {
 
   void paintSpeed() {
     const RecipeField speed{Kind::kSpeed, 0};
-    const Wording wording;
     m_painter.setFont(m_theme.font(12, true));
     m_painter.setPen(m_theme.text);
-    m_painter.drawText(m_layout.speedName(), Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("mm/min"));
+    m_painter.drawText(m_layout.speedName(), Qt::AlignLeft | Qt::AlignVCenter, m_field.unit(speed));
     paintField(speed, 13);
     const double by = edited(speed) - now(speed);
     const qreal inset = m_theme.px(8);
     m_painter.setFont(m_theme.font(12));
     m_painter.setPen(m_theme.secondary);
     m_painter.drawText(m_layout.speedNow().adjusted(inset, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
-                       Wording::tr("now %1").arg(wording.limit(now(speed))));
+                       Wording::tr("now %1").arg(m_field.number(speed, now(speed))));
     if (by == 0) return;
     m_painter.setFont(m_theme.font(12, true));
     m_painter.setPen(m_theme.accent);
     m_painter.drawText(m_layout.speedDifference().adjusted(inset, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
-                       (by > 0 ? QStringLiteral("+") : QString()) + wording.limit(by));
+                       m_field.difference(speed, by));
   }
 
   QPainter& m_painter;
@@ -182,6 +183,7 @@ class StripPainter {
   const Theme& m_theme;
   const RecipeStripLayout& m_layout;
   const RecipeStripState& m_state;
+  const FieldFormat m_field;
 };
 
 }  // namespace

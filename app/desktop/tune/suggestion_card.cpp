@@ -66,7 +66,8 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
   layout->setSpacing(int(m_theme.px(2)));
   layout->addLayout(head);
   layout->addLayout(verdict);
-  layout->addWidget(label(changesOnCard(bench.oven, bench.measured, suggestion.recipe), 13, false, m_theme.text));
+  layout->addWidget(
+      label(changesOnCard(bench.oven, bench.measured, suggestion.recipe, format), 13, false, m_theme.text));
   layout->addWidget(label(reasons.join(u'\n'), 12, false, m_theme.secondary));
   connect(m_show, &QPushButton::clicked, this, &SuggestionCard::showWanted);
   setShown(false);

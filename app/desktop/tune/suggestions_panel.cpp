@@ -16,6 +16,7 @@
 #include "app/desktop/tune/suggestion_card.h"
 #include "app/desktop/tune/tune_words.h"
 #include "app/desktop/window/hairline.h"
+#include "app/desktop/window/notice.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -108,11 +109,8 @@ SuggestionsPanel::~SuggestionsPanel() = default;
 QWidget* SuggestionsPanel::buildSettings() {
   auto* settings = new QWidget(this);
   m_keepSpeed = new QCheckBox(tr("Keep the s&peed"), settings);
-  m_useLeastSpeed = new QCheckBox(tr("Lea&st speed, mm/min"), settings);
-  m_leastSpeed = new QSpinBox(settings);
-  m_leastSpeed->setRange(1, 9999);
-  m_leastSpeed->setSingleStep(10);
-  m_leastSpeed->setAccessibleName(tr("Least speed, mm/min"));
+  m_useLeastSpeed = new QCheckBox(settings);
+  m_leastSpeed = new QDoubleSpinBox(settings);
   m_useMargin = new QCheckBox(tr("&Margin to keep, %"), settings);
   m_useMargin->setToolTip(tr("What the fastest and the coolest must keep; else half of the best, at most 20 %"));
   m_margin = new QSpinBox(settings);
@@ -140,13 +138,14 @@ QWidget* SuggestionsPanel::buildSettings() {
     change(
         tr("Least speed of a search"),
         [this](TuneEdit& edit) {
-          edit.leastSpeed_mm_per_min =
-              m_useLeastSpeed->isChecked() ? std::optional<double>(m_leastSpeed->value()) : std::nullopt;
+          edit.leastSpeed_mm_per_min = m_useLeastSpeed->isChecked()
+                                           ? std::optional<double>(m_format.fromShownSpeed(m_leastSpeed->value()))
+                                           : std::nullopt;
         },
         key);
   };
   connect(m_useLeastSpeed, &QCheckBox::toggled, this, [set_speed] { set_speed(-1); });
-  connect(m_leastSpeed, &QSpinBox::valueChanged, this, [set_speed] { set_speed(kMergeKeys + kLeastSpeedKey); });
+  connect(m_leastSpeed, &QDoubleSpinBox::valueChanged, this, [set_speed] { set_speed(kMergeKeys + kLeastSpeedKey); });
   const auto set_margin = [this](int key) {
     change(
         tr("Margin that a search keeps"),
@@ -171,6 +170,14 @@ void SuggestionsPanel::change(const QString& text, const std::function<void(Tune
 
 void SuggestionsPanel::setFormat(const Format& format) {
   m_format = format;
+  constexpr double kMostSpeed_mm_per_min = 9999;
+  const bool millimetres = format.shownSpeed(1) == 1;
+  const QSignalBlocker quiet(m_leastSpeed);
+  m_leastSpeed->setDecimals(millimetres ? 0 : 1);
+  m_leastSpeed->setRange(0, format.shownSpeed(kMostSpeed_mm_per_min));
+  m_leastSpeed->setSingleStep(millimetres ? 10 : 1);
+  m_useLeastSpeed->setText(tr("Lea&st speed, %1").arg(format.speedUnitText()));
+  m_leastSpeed->setAccessibleName(tr("Least speed, %1").arg(format.speedUnitText()));
   m_shownReport.reset();
   m_shownBench = m_overlaysBench = nullptr;
   m_shownModel.reset();
@@ -212,7 +219,7 @@ void SuggestionsPanel::refreshSettings() {
   m_useLeastSpeed->setChecked(edit.leastSpeed_mm_per_min.has_value());
   m_useLeastSpeed->setEnabled(!edit.keepSpeed);
   m_leastSpeed->setEnabled(!edit.keepSpeed && edit.leastSpeed_mm_per_min);
-  m_leastSpeed->setValue(int(std::lround(edit.leastSpeed_mm_per_min.value_or(bench->measured.speed_mm_per_min))));
+  m_leastSpeed->setValue(m_format.shownSpeed(edit.leastSpeed_mm_per_min.value_or(bench->measured.speed_mm_per_min)));
   m_useMargin->setChecked(edit.marginToKeep.has_value());
   m_margin->setEnabled(edit.marginToKeep.has_value());
   constexpr int kUsualMargin = 20;
@@ -342,7 +349,8 @@ void SuggestionsPanel::fillOverlays() {
   add(0, tr("The run as it was measured"), {});
   for (const auto& kept : bench->edit.kept) {
     const QString margin = marginText(kept.prediction->judgement(), kept.prediction->forecast, m_format);
-    add(kept.number, kept.tag(), margin.isEmpty() ? kept.name : tr("%1; margin %2").arg(kept.name, margin));
+    const QString changes = changesInShort(bench->oven, bench->measured, kept.prediction->recipe, m_format);
+    add(kept.number, kept.tag(), margin.isEmpty() ? changes : tr("%1; margin %2").arg(changes, margin));
   }
 }
 
@@ -371,7 +379,8 @@ void SuggestionsPanel::fillModel() {
         tr("%1, %2").arg(m_format.valueWithUnit(worst->max_error_C, Format::Quantity::kDifference),
                          QString::fromStdString(worst->name)));
   for (const auto& warning : fit.warnings)
-    layout->addWidget(themedLabel(theme, QString::fromStdString(warning), 12, false, theme.text, m_model));
+    layout->addWidget(
+        themedLabel(theme, sentenceCase(QString::fromStdString(warning)), 12, false, theme.text, m_model));
 }
 
 void SuggestionsPanel::style() {

@@ -6,6 +6,7 @@
 #include "app/desktop/tune/tune_session.h"
 
 class QCheckBox;
+class QDoubleSpinBox;
 class QLabel;
 class QProgressBar;
 class QPushButton;
@@ -52,7 +53,8 @@ class SuggestionsPanel : public QWidget {
   QScrollArea* m_scroll;
   QWidget* m_settings;
   QCheckBox *m_keepSpeed, *m_useLeastSpeed, *m_useMargin;
-  QSpinBox *m_leastSpeed, *m_margin;
+  QDoubleSpinBox* m_leastSpeed;
+  QSpinBox* m_margin;
   QLabel* m_locked;
   QPushButton *m_suggest, *m_stop;
   QLabel* m_waiting;

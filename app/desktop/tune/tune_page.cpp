@@ -223,9 +223,11 @@ Scene TunePage::scene() const {
   if (m_session->isShown(0)) scene.behind.push_back({measured, tr("measured"), {}});
   for (const auto& kept : bench->edit.kept)
     if (m_session->isShown(kept.number))
-      scene.behind.push_back({{kept.prediction, kept.prediction->view.get()},
-                              tr("%1: %2", "letter of a prediction, what it changes").arg(kept.tag(), kept.name),
-                              kept.tag()});
+      scene.behind.push_back(
+          {{kept.prediction, kept.prediction->view.get()},
+           tr("%1: %2", "letter of a prediction, what it changes")
+               .arg(kept.tag(), changesInShort(bench->oven, bench->measured, kept.prediction->recipe, m_format)),
+           kept.tag()});
   return scene;
 }
 
@@ -252,9 +254,10 @@ void TunePage::refreshLanes() {
   const auto view = m_document->view();
   if (bench && bench->prediction && view && m_session->state() == TuneSession::State::kReady) {
     m_lanes->setTable(widgets::predictedLaneTable(withPredictionError(*bench->prediction), view->judgement(),
-                                                  bench->prediction->view->looks()));
+                                                  bench->prediction->view->looks(), widgets::Wording(m_format)));
   } else {
-    m_lanes->setTable(view ? widgets::laneTable(view->judgement(), view->looks()) : widgets::LaneTable{});
+    m_lanes->setTable(view ? widgets::laneTable(view->judgement(), view->looks(), widgets::Wording(m_format))
+                           : widgets::LaneTable{});
   }
   m_lanes->setChosenOutcome(m_document->chosen());
 }
@@ -267,10 +270,11 @@ void TunePage::refreshStrip() {
     table.measured = bench->measured;
     table.edited = bench->edit.recipe;
     table.together = bench->edit.together;
+    table.format = m_format;
     table.enabled = m_session->state() == TuneSession::State::kReady;
     const auto channel = m_document->chosenChannel();
-    const auto zones =
-        widgets::zoneTable(&bench->oven, &bench->edit.recipe, view->entry(), {view->x_mm(channel), {}}, nullptr);
+    const auto zones = widgets::zoneTable(&bench->oven, &bench->edit.recipe, view->entry(), {view->x_mm(channel), {}},
+                                          nullptr, m_format);
     std::size_t heating = 0, cooling = 0;
     for (const auto& cell : zones.cells) {
       StripColumn column{cell.id,     cell.name, cell.cooling, true, cell.cooling ? cooling++ : heating++,
@@ -337,6 +341,7 @@ void TunePage::setFormat(const Format& format) {
   m_format = format;
   m_plot->setFormat(format);
   m_panel->setFormat(format);
+  m_session->setFormat(format);
   if (!isVisible()) return;
   refresh();
   m_plot->showWhole();

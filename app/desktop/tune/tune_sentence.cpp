@@ -60,7 +60,8 @@ SentenceContent predicted(const TuneSession& session, const Format& format) {
   const auto& prediction = *bench.prediction;
   const auto& judgement = prediction.judgement();
   const auto& entry = prediction.checked.entry;
-  SentenceContent content = widgets::sentenceOf(judgement, entry ? std::optional(entry->at_s) : std::nullopt);
+  SentenceContent content =
+      widgets::sentenceOf(judgement, entry ? std::optional(entry->at_s) : std::nullopt, widgets::Wording(format));
   const QString word = predictedWord(judgement.verdict);
   const auto strong = std::ranges::find_if(content.first, &SentenceRun::strong);
   QString before;
@@ -127,7 +128,7 @@ SentenceContent tuneSentence(const TuneSession& session, const Format& format) {
     case State::kNotUsable: {
       const auto& fit = bench->model->fit();
       content = told(Words::tr("The model does not fit this run, so nothing is predicted or suggested."),
-                     QString::fromStdString(fit.message));
+                     sentenceCase(QString::fromStdString(fit.message)));
       addCommand(content, Words::tr("Choose another oven and recipe"), "oven");
       addCommand(content, Words::tr("Say when the board entered"), "entry");
       break;

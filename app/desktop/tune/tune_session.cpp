@@ -2,9 +2,8 @@
 
 #include <algorithm>
 
+#include "app/desktop/tune/field_format.h"
 #include "app/desktop/tune/tune_command.h"
-#include "app/desktop/tune/tune_words.h"
-#include "app/desktop/widgets/wording.h"
 
 namespace ovenwright::desktop {
 
@@ -164,16 +163,15 @@ void TuneSession::change(const QString& text, TuneEdit edit, int mergeKey) {
 
 void TuneSession::setField(const RecipeField& field, double value, int gesture) {
   if (!m_bench) return;
-  const auto result = m_bench->limits->set(m_bench->edit.recipe, field, value, m_bench->edit.together);
+  const auto result = m_bench->limits->set(m_bench->edit.recipe, field, value, m_bench->edit.together, m_format);
   emit limitHit(result.hit);
   if (sameNumbers(result.recipe, m_bench->edit.recipe)) return;
   TuneEdit edit = m_bench->edit;
   edit.recipe = result.recipe;
-  const widgets::Wording wording;
-  const QString number = wording.limit(valueOf(edit.recipe, field));
+  const QString number = FieldFormat(m_format).withUnit(field, valueOf(edit.recipe, field));
   const QString text = field.kind == RecipeField::Kind::kSpeed
-                           ? tr("Speed to %1 mm/min").arg(number)
-                           : tr("Zone %1 to %2 °C").arg(m_bench->limits->zoneName(field), number);
+                           ? tr("Speed to %1").arg(number)
+                           : tr("Zone %1 to %2").arg(m_bench->limits->zoneName(field), number);
   change(text, std::move(edit), gesture);
 }
 
@@ -197,8 +195,7 @@ void TuneSession::takeOver(const QString& text, const oven::Recipe& recipe) {
 void TuneSession::keepPrediction() {
   if (!m_bench || !isSettled()) return;
   TuneEdit edit = m_bench->edit;
-  KeptPrediction kept{++m_bench->keptSoFar, changesInShort(m_bench->oven, m_bench->measured, edit.recipe),
-                      m_bench->prediction};
+  KeptPrediction kept{++m_bench->keptSoFar, m_bench->prediction};
   const QString text = tr("Keep the prediction %1").arg(kept.tag());
   edit.kept.push_back(std::move(kept));
   change(text, std::move(edit));

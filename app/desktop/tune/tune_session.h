@@ -13,7 +13,6 @@ namespace ovenwright::desktop {
 /// A prediction that was kept to be held against others.
 struct KeptPrediction {
   int number = 0;  ///< from 1: its letter is A, B, …
-  QString name;    ///< what it changes
   std::shared_ptr<const Prediction> prediction;
   QString tag() const { return QString(QChar(u'A' + (number - 1) % 26)); }
 };
@@ -58,7 +57,8 @@ class TuneSession : public QObject {
   ~TuneSession() override;
 
   Document* document() const { return m_document; }
-  void setActive(bool active);  ///< whether Tune is looked at
+  void setActive(bool active);                                 ///< whether Tune is looked at
+  void setFormat(const Format& format) { m_format = format; }  ///< of what is said about edits
   State state() const;
   double learningDone() const { return m_learningDone; }
   /// The bench of the run that is shown; null in kNothing, kNeedsOven and kNeedsEntry.
@@ -105,6 +105,7 @@ class TuneSession : public QObject {
   std::shared_ptr<TuneBench> benchOf(const Document::LogPointer& log, std::size_t run);
 
   Document* m_document;
+  Format m_format = Format::inDefaultLocale();
   bool m_active = false;
   std::vector<std::shared_ptr<TuneBench>> m_benches;
   std::shared_ptr<TuneBench> m_bench, m_learningFor, m_searchingFor;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/tune/field_format.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/judge/decide.h"
 
@@ -16,7 +17,22 @@ struct Words {
 
 using widgets::Wording;
 
-QString signedNumber(double value) { return (value > 0 ? QStringLiteral("+") : QString()) + Wording().limit(value); }
+constexpr RecipeField kSetpoint{RecipeField::Kind::kTop, 0}, kSpeed{RecipeField::Kind::kSpeed, 0};
+
+QString moved(const FieldFormat& format, const RecipeField& field, double from, double to) {
+  return format.number(field, from) + QStringLiteral(" → ") + format.number(field, to);
+}
+
+/// A difference of measured values with its unit: "2.7 °C".
+QString differenceText(double value, Unit unit, const Format& format) {
+  using Quantity = Format::Quantity;
+  Quantity quantity = Quantity::kDifference;
+  if (unit == Unit::kSecond) quantity = Quantity::kTime;
+  if (unit == Unit::kCelsiusPerSecond) quantity = Quantity::kRate;
+  if (unit == Unit::kCelsiusSecond) quantity = Quantity::kArea;
+  if (unit == Unit::kCount) quantity = Quantity::kCount;
+  return format.distance(value, quantity, quantity == Quantity::kRate ? 2 : 1) + u' ' + format.unit(quantity);
+}
 
 /// A zone's changes; both sides that move alike are one.
 struct ZoneChange {
@@ -60,39 +76,32 @@ QString aimTitle(const tune::Suggestion& suggestion) {
   return title;
 }
 
-QStringList changeTexts(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to) {
-  const Wording wording;
+QStringList changeTexts(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to,
+                        const Format& format) {
+  const FieldFormat number(format);
   const auto changes = tune::changes(oven, from, to);
   QStringList texts;
-  const auto move = [&](const tune::Change& change) {
-    return wording.limit(change.from) + QStringLiteral(" → ") + wording.limit(change.to);
-  };
+  const auto setpoint = [&](const tune::Change& change) { return moved(number, kSetpoint, change.from, change.to); };
   for (const auto& zone : byZone(changes)) {
     const QString name = QString::fromStdString(zone.zone);
     if (!zone.sides) {
-      texts << Words::tr("Zone %1  %2").arg(name, move(*zone.top));
+      texts << Words::tr("Zone %1  %2").arg(name, setpoint(*zone.top));
       continue;
     }
-    if (zone.top) texts << Words::tr("Zone %1 top  %2").arg(name, move(*zone.top));
-    if (zone.bottom) texts << Words::tr("Zone %1 bottom  %2").arg(name, move(*zone.bottom));
+    if (zone.top) texts << Words::tr("Zone %1 top  %2").arg(name, setpoint(*zone.top));
+    if (zone.bottom) texts << Words::tr("Zone %1 bottom  %2").arg(name, setpoint(*zone.bottom));
   }
-  std::size_t cooling = 0;
-  for (const auto& zone : oven.zones) {
-    if (zone.kind != oven::ZoneKind::kCool) continue;
-    if (cooling < from.cooling_C.size() && cooling < to.cooling_C.size() &&
-        from.cooling_C[cooling] != to.cooling_C[cooling])
-      texts << Words::tr("Zone %1  %2")
-                   .arg(QString::fromStdString(zone.name), wording.limit(from.cooling_C[cooling]) +
-                                                               QStringLiteral(" → ") +
-                                                               wording.limit(to.cooling_C[cooling]));
-    ++cooling;
+  for (const auto& change : changes) {
+    if (change.side) continue;
+    texts << (change.zone.empty()
+                  ? Words::tr("Speed  %1 %2", "from and to, unit")
+                        .arg(moved(number, kSpeed, change.from, change.to), number.unit(kSpeed))
+                  : Words::tr("Zone %1  %2").arg(QString::fromStdString(change.zone), setpoint(change)));
   }
-  for (const auto& change : changes)
-    if (change.zone.empty()) texts << Words::tr("Speed  %1 mm/min").arg(move(change));
   return texts;
 }
 
-QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to) {
+QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to, const Format& format) {
   constexpr std::size_t kMostEach = 3;
   constexpr QChar kHard(0x00A0);  // a change is not broken over two lines
   const QString gap = QStringLiteral("   ");
@@ -100,11 +109,11 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
   const auto zones = byZone(changes);
   const bool sides = std::ranges::any_of(zones, &ZoneChange::sides);
   if (zones.size() <= kMostEach || sides || from.cooling_C != to.cooling_C) {
-    QStringList texts = changeTexts(oven, from, to);
+    QStringList texts = changeTexts(oven, from, to, format);
     for (QString& text : texts) text.replace(u' ', kHard);
     return texts.join(gap);
   }
-  const Wording wording;
+  const FieldFormat number(format);
   // Runs of neighbours that change.
   struct Stretch {
     std::size_t first, last;
@@ -118,7 +127,7 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
     if (from.top_C[z] == to.top_C[z]) continue;
     if (stretches.empty() || stretches.back().last + 1 != z) stretches.push_back({z, z, {}});
     stretches.back().last = z;
-    stretches.back().setpoints << wording.limit(to.top_C[z]);
+    stretches.back().setpoints << number.number(kSetpoint, to.top_C[z]);
   }
   QStringList texts;
   for (const auto& stretch : stretches) {
@@ -128,8 +137,8 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
                   : Words::tr("Zones %1–%2  %3").arg(names[stretch.first], names[stretch.last], setpoints));
   }
   if (from.speed_mm_per_min != to.speed_mm_per_min)
-    texts << Words::tr("Speed  %1 mm/min")
-                 .arg(wording.limit(from.speed_mm_per_min) + QStringLiteral(" → ") + wording.limit(to.speed_mm_per_min))
+    texts << Words::tr("Speed  %1 %2", "from and to, unit")
+                 .arg(moved(number, kSpeed, from.speed_mm_per_min, to.speed_mm_per_min), number.unit(kSpeed))
                  .replace(u' ', kHard);
   // Neither a unit nor a range is broken over two lines.
   constexpr QChar kJoiner(0x2060);
@@ -138,7 +147,8 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
   return text.replace(u'–', QString(kJoiner) + u'–' + kJoiner);
 }
 
-QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to) {
+QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to, const Format& format) {
+  const FieldFormat number(format);
   constexpr std::size_t kMostZones = 3;
   const auto changes = tune::changes(oven, from, to);
   const auto zones = byZone(changes);
@@ -148,11 +158,12 @@ QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const o
   } else {
     for (const auto& zone : zones) {
       const auto& change = zone.top ? *zone.top : *zone.bottom;
-      texts << Words::tr("zone %1 %2").arg(QString::fromStdString(zone.zone), signedNumber(change.to - change.from));
+      texts << Words::tr("zone %1 %2")
+                   .arg(QString::fromStdString(zone.zone), number.difference(kSetpoint, change.to - change.from));
     }
   }
   for (const auto& change : changes)
-    if (change.zone.empty()) texts << Words::tr("speed %1").arg(signedNumber(change.to - change.from));
+    if (change.zone.empty()) texts << Words::tr("speed %1").arg(number.difference(kSpeed, change.to - change.from));
   if (texts.isEmpty() && from.cooling_C != to.cooling_C) texts << Words::tr("cooling");
   return texts.isEmpty() ? Words::tr("as it was run") : texts.join(QStringLiteral(", "));
 }
@@ -237,10 +248,9 @@ QString infeasibleText(const tune::Infeasible& infeasible, const Format& format)
 QStringList conflictTexts(const tune::Infeasible& infeasible, const Format& format) {
   QStringList texts;
   for (const auto& conflict : infeasible.conflicts) {
-    const QString name = QString::fromStdString(conflict.requirement);
+    const QString name = Wording::requirement(conflict.requirement);
     const QString where = conflict.trace.empty() ? Words::tr("the board") : QString::fromStdString(conflict.trace);
-    const QString give =
-        format.number(conflict.give, conflict.give < 1 ? 2 : 1) + u' ' + QString::fromUtf8(unit_symbol(conflict.unit));
+    const QString give = differenceText(conflict.give, conflict.unit, format);
     texts << (conflict.upper
                   ? Words::tr("%1 at %2: its upper limit alone would have to give %3").arg(name, where, give)
                   : Words::tr("%1 at %2: its lower limit alone would have to give %3").arg(name, where, give));
@@ -249,28 +259,30 @@ QStringList conflictTexts(const tune::Infeasible& infeasible, const Format& form
 }
 
 QString nextRunText(const tune::NextRun& next, const Format& format) {
-  const QString name = QString::fromStdString(next.requirement);
+  const FieldFormat number(format);
+  const QString name = Wording::requirement(next.requirement);
   const QString what =
       next.trace.empty()
           ? name
           : Words::tr("%1 at %2", "requirement, placement").arg(name, QString::fromStdString(next.trace));
-  const QString unit = QString::fromUtf8(unit_symbol(next.unit));
-  const int digits = next.unit == Unit::kCelsiusPerSecond ? 2 : 1;
   QStringList moves;
   for (const auto& change : next.changes) {
-    const QString by = signedNumber(change.to - change.from);
+    const double by = change.to - change.from;
     if (change.zone.empty()) {
-      moves << Words::tr("speed %1 mm/min").arg(by);
+      moves << Words::tr("speed %1").arg(number.difference(kSpeed, by) + u' ' + number.unit(kSpeed));
     } else if (change.side != board::Side::kBottom) {
-      moves << Words::tr("zone %1 %2 °C").arg(QString::fromStdString(change.zone), by);
+      moves << Words::tr("zone %1 %2")
+                   .arg(QString::fromStdString(change.zone),
+                        number.difference(kSetpoint, by) + u' ' + number.unit(kSetpoint));
     }
   }
-  const QString doubt = format.number(next.half_width, digits), then = format.number(next.half_width_then, digits);
+  const QString doubt = differenceText(next.half_width, next.unit, format);
+  const QString then = differenceText(next.half_width_then, next.unit, format);
   if (moves.isEmpty())
-    return Words::tr("Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3 %4.")
-        .arg(what, doubt, then, unit);
-  return Words::tr("A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4 %5.")
-      .arg(moves.join(QStringLiteral(", ")), what, doubt, then, unit);
+    return Words::tr("Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3.")
+        .arg(what, doubt, then);
+  return Words::tr("A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4.")
+      .arg(moves.join(QStringLiteral(", ")), what, doubt, then);
 }
 
 }  // namespace ovenwright::desktop

@@ -12,11 +12,11 @@ QString aimTitle(tune::Aim aim);                       ///< "Least change"
 QString aimTitle(const tune::Suggestion& suggestion);  ///< "Least change, coolest" where both come to one recipe
 
 /// "Zone 8 234 → 244", "Speed 810 → 772 mm/min": each change; both sides of a zone that move alike are one.
-QStringList changeTexts(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to);
+QStringList changeTexts(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to, const Format& format);
 /// The same in little room: of many zones only the new setpoints, "Zones 1–8  132 129 152 162 189 180 208 240".
-QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to);
+QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to, const Format& format);
 /// "zone 8 +10, speed −38", "9 zones and speed": to tell predictions apart.
-QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to);
+QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to, const Format& format);
 /// "5 % fewer boards an hour"; empty where the speed stays.
 QString throughputText(const oven::Recipe& from, const oven::Recipe& to, const Format& format);
 /// "U12 centre peak 235.4 °C, R118 peak 249.4 °C": the required results of smallest margin on each side.

@@ -310,9 +310,8 @@ LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels,
 }
 
 LaneTable predictedLaneTable(const judge::Judgement& predicted, const judge::Judgement& measured,
-                             const Channels& channels) {
-  LaneTable table = laneTable(predicted, channels);
-  const Wording wording;
+                             const Channels& channels, const Wording& wording) {
+  LaneTable table = laneTable(predicted, channels, wording);
   for (Lane& lane : table.lanes)
     for (LaneMark& mark : lane.marks) {
       const judge::Outcome& now = predicted.all(mark.outcome);

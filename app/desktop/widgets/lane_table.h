@@ -77,6 +77,6 @@ LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels,
 /// Lanes of a prediction: each mark is tied to what was measured on the same thermocouple, and tells it.
 /// @param measured  judged by the same windows
 LaneTable predictedLaneTable(const judge::Judgement& predicted, const judge::Judgement& measured,
-                             const Channels& channels);
+                             const Channels& channels, const Wording& wording = Wording());
 
 }  // namespace ovenwright::widgets

@@ -35,6 +35,7 @@
 namespace ovenwright::desktop {
 namespace {
 
+constexpr double kTwoLines_px = 88;
 constexpr int kSlow_ms = 200, kNote_ms = 5000;
 constexpr double kRailWidth_px = 104, kRailInset_px = 36;
 
@@ -310,6 +311,9 @@ void MainWindow::showTask(Task task) {
   if (m_task == task && !m_shown) return;
   m_task = task;
   m_shown = nullptr;
+  // Room for two lines, so that the strip stays under the mouse while the sentence changes.
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  m_sentence->setMinimumHeight(task == Task::kTune ? int(theme.px(kTwoLines_px)) : 0);
   refreshPage();
   refreshSentence();
   refreshStatus();

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "app/desktop/tune/field_format.h"
+
 #include "core/oven/oven_file.h"
 
 namespace ovenwright::desktop {
@@ -61,6 +63,19 @@ TEST_F(RecipeEdit, TheDifferenceBetweenTheSidesStopsOneSide) {
 TEST_F(RecipeEdit, TheSpeedStaysInsideTheOvens) {
   EXPECT_EQ(m_limits->set(m_recipe, {Kind::kSpeed, 0}, 9999, true).recipe.speed_mm_per_min, 1500);
   EXPECT_EQ(m_limits->set(m_recipe, {Kind::kSpeed, 0}, 1, true).recipe.speed_mm_per_min, 400);
+}
+
+TEST_F(RecipeEdit, NumbersStandAndStepInTheUnitsThatWereChosen) {
+  const RecipeField setpoint{Kind::kTop, 7}, speed{Kind::kSpeed, 0};
+  const Format format(TemperatureUnit::kFahrenheit, SpeedUnit::kInchesPerMinute, QLocale::c());
+  const FieldFormat field(format);
+  // Source: definition of the degree Fahrenheit; the international inch, 25.4 mm.
+  EXPECT_EQ(field.withUnit(setpoint, 250), QStringLiteral("482 °F"));
+  EXPECT_EQ(field.difference(setpoint, 10), QStringLiteral("+18"));
+  EXPECT_NEAR(field.stepped(setpoint, 250, 1), (483 - 32) / 1.8, 1e-9);
+  EXPECT_EQ(field.withUnit(speed, 812.8), QStringLiteral("32 in/min"));
+  EXPECT_NEAR(field.stepped(speed, 812.8, -1), 31.9 * 25.4, 1e-9);
+  EXPECT_NEAR(field.stepped(speed, 810, 1), 31.9 * 25.4, 1e-9);  // 31.89 to the next tenth
 }
 
 TEST_F(RecipeEdit, WhatWasRunBeyondTheLimitsMayGoBackAndNoFurther) {

@@ -116,6 +116,15 @@ TEST_F(TuneTest, LanesOfATypedSetpointAreThoseOfTheCommand) {
   EXPECT_EQ(report["judged"]["verdict"], judge::verdict_name(m_window->sentence()->content().verdict));
 }
 
+TEST_F(TuneTest, ASetpointTypedInFahrenheitIsThatTemperature) {
+  openTune();
+  page()->setFormat(Format(TemperatureUnit::kFahrenheit, SpeedUnit::kInchesPerMinute, QLocale::c()));
+  type({Kind::kTop, 7}, "482");
+  EXPECT_NEAR(edited().top_C[7], 250, 1e-9);  // source: definition of the degree Fahrenheit
+  EXPECT_TRUE(strip()->spoken({Kind::kTop, 7}).contains(QStringLiteral("482 °F")));
+  wait();
+}
+
 TEST_F(TuneTest, StepsKeysAndUndo) {
   openTune();
   const double before = edited().top_C[8];

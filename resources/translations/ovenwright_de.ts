@@ -277,28 +277,28 @@
 <context>
     <name>RecipeLimits</name>
     <message>
-        <source>The speed stays at %1 mm/min: the oven goes no faster.</source>
-        <translation>Die Geschwindigkeit bleibt bei %1 mm/min: Schneller läuft der Ofen nicht.</translation>
+        <source>The speed stays at %1: the oven goes no faster.</source>
+        <translation>Die Geschwindigkeit bleibt bei %1: Schneller läuft der Ofen nicht.</translation>
     </message>
     <message>
-        <source>The speed stays at %1 mm/min: the oven goes no slower.</source>
-        <translation>Die Geschwindigkeit bleibt bei %1 mm/min: Langsamer läuft der Ofen nicht.</translation>
+        <source>The speed stays at %1: the oven goes no slower.</source>
+        <translation>Die Geschwindigkeit bleibt bei %1: Langsamer läuft der Ofen nicht.</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows a step of %3 °C to zone %4.</source>
-        <translation>Zone %1 bleibt bei %2 °C: Der Ofen erlaubt einen Schritt von %3 °C zu Zone %4.</translation>
+        <source>Zone %1 stays at %2: the oven allows a step of %3 to zone %4.</source>
+        <translation>Zone %1 bleibt bei %2: Der Ofen erlaubt einen Schritt von %3 zu Zone %4.</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows %3 °C between top and bottom.</source>
-        <translation>Zone %1 bleibt bei %2 °C: Der Ofen erlaubt %3 °C zwischen oben und unten.</translation>
+        <source>Zone %1 stays at %2: the oven allows %3 between top and bottom.</source>
+        <translation>Zone %1 bleibt bei %2: Der Ofen erlaubt %3 zwischen oben und unten.</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows no more.</source>
-        <translation>Zone %1 bleibt bei %2 °C: Mehr erlaubt der Ofen nicht.</translation>
+        <source>Zone %1 stays at %2: the oven allows no more.</source>
+        <translation>Zone %1 bleibt bei %2: Mehr erlaubt der Ofen nicht.</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows no less.</source>
-        <translation>Zone %1 bleibt bei %2 °C: Weniger erlaubt der Ofen nicht.</translation>
+        <source>Zone %1 stays at %2: the oven allows no less.</source>
+        <translation>Zone %1 bleibt bei %2: Weniger erlaubt der Ofen nicht.</translation>
     </message>
 </context>
 <context>
@@ -792,10 +792,6 @@
         <translation>Zone %1 unten  %2</translation>
     </message>
     <message>
-        <source>Speed  %1 mm/min</source>
-        <translation>Geschwindigkeit  %1 mm/min</translation>
-    </message>
-    <message>
         <source>Zones %1–%2  %3</source>
         <translation>Zonen %1–%2  %3</translation>
     </message>
@@ -894,20 +890,17 @@
         <translation>%1 an %2</translation>
     </message>
     <message>
-        <source>speed %1 mm/min</source>
-        <translation>Geschwindigkeit %1 mm/min</translation>
+        <source>Speed  %1 %2</source>
+        <comment>from and to, unit</comment>
+        <translation>Geschwindigkeit  %1 %2</translation>
     </message>
     <message>
-        <source>zone %1 %2 °C</source>
-        <translation>Zone %1 %2 °C</translation>
+        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3.</source>
+        <translation>Ein weiterer Lauf mit diesem Rezept dürfte die Unsicherheit über %1 von ± %2 auf ± %3 verringern.</translation>
     </message>
     <message>
-        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3 %4.</source>
-        <translation>Ein weiterer Lauf mit diesem Rezept dürfte die Unsicherheit über %1 von ± %2 auf ± %3 %4 verringern.</translation>
-    </message>
-    <message>
-        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4 %5.</source>
-        <translation>Ein Lauf mit %1 dürfte die Unsicherheit über %2 von ± %3 auf ± %4 %5 verringern.</translation>
+        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4.</source>
+        <translation>Ein Lauf mit %1 dürfte die Unsicherheit über %2 von ± %3 auf ± %4 verringern.</translation>
     </message>
 </context>
 <context>
@@ -1342,10 +1335,6 @@
     <message>
         <source>the leading edge</source>
         <translation>der Vorderkante</translation>
-    </message>
-    <message>
-        <source>%1 °C</source>
-        <translation>%1 °C</translation>
     </message>
     <message>
         <source>now</source>
@@ -2748,20 +2737,8 @@
         <translation>Geschwindigkeit</translation>
     </message>
     <message>
-        <source>%1 mm/min</source>
-        <translation>%1 mm/min</translation>
-    </message>
-    <message>
-        <source>was %1 mm/min</source>
-        <translation>war %1 mm/min</translation>
-    </message>
-    <message>
         <source>top and bottom together</source>
         <translation>oben und unten gemeinsam</translation>
-    </message>
-    <message>
-        <source>was %1 °C</source>
-        <translation>war %1 °C</translation>
     </message>
     <message>
         <source>stays in a search</source>
@@ -2798,6 +2775,11 @@
     <message>
         <source>Top and bottom &amp;together</source>
         <translation>Oben und unten &amp;gemeinsam</translation>
+    </message>
+    <message>
+        <source>was %1</source>
+        <comment>a setpoint or the speed</comment>
+        <translation>war %1</translation>
     </message>
 </context>
 <context>
@@ -2962,14 +2944,6 @@
         <translation>&amp;Geschwindigkeit halten</translation>
     </message>
     <message>
-        <source>Lea&amp;st speed, mm/min</source>
-        <translation>&amp;Mindestgeschwindigkeit, mm/min</translation>
-    </message>
-    <message>
-        <source>Least speed, mm/min</source>
-        <translation>Mindestgeschwindigkeit, mm/min</translation>
-    </message>
-    <message>
         <source>&amp;Margin to keep, %</source>
         <translation>&amp;Reserve, die bleiben muss, %</translation>
     </message>
@@ -3080,6 +3054,14 @@
     <message>
         <source>Nothing is suggested from a model that does not fit.</source>
         <translation>Aus einem Modell, das nicht passt, wird nichts vorgeschlagen.</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, %1</source>
+        <translation>&amp;Mindestgeschwindigkeit, %1</translation>
+    </message>
+    <message>
+        <source>Least speed, %1</source>
+        <translation>Mindestgeschwindigkeit, %1</translation>
     </message>
 </context>
 <context>
@@ -3200,17 +3182,13 @@
         <source>The change note is saved as %1.</source>
         <translation>Der Änderungszettel ist gespeichert als %1.</translation>
     </message>
+    <message>
+        <source>the run had both sides alike: what each does alone is not known</source>
+        <translation>Im Lauf waren beide Seiten gleich: Was jede allein bewirkt, ist nicht bekannt</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::TuneSession</name>
-    <message>
-        <source>Speed to %1 mm/min</source>
-        <translation>Geschwindigkeit auf %1 mm/min</translation>
-    </message>
-    <message>
-        <source>Zone %1 to %2 °C</source>
-        <translation>Zone %1 auf %2 °C</translation>
-    </message>
     <message>
         <source>Back to the recipe that was run</source>
         <translation>Zurück zum gefahrenen Rezept</translation>
@@ -3222,6 +3200,14 @@
     <message>
         <source>Drop the prediction %1</source>
         <translation>Vorhersage %1 verwerfen</translation>
+    </message>
+    <message>
+        <source>Speed to %1</source>
+        <translation>Geschwindigkeit auf %1</translation>
+    </message>
+    <message>
+        <source>Zone %1 to %2</source>
+        <translation>Zone %1 auf %2</translation>
     </message>
 </context>
 <context>

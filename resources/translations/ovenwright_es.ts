@@ -277,28 +277,28 @@
 <context>
     <name>RecipeLimits</name>
     <message>
-        <source>The speed stays at %1 mm/min: the oven goes no faster.</source>
-        <translation>La velocidad se queda en %1 mm/min: el horno no va más rápido.</translation>
+        <source>The speed stays at %1: the oven goes no faster.</source>
+        <translation>La velocidad se queda en %1: el horno no va más rápido.</translation>
     </message>
     <message>
-        <source>The speed stays at %1 mm/min: the oven goes no slower.</source>
-        <translation>La velocidad se queda en %1 mm/min: el horno no va más lento.</translation>
+        <source>The speed stays at %1: the oven goes no slower.</source>
+        <translation>La velocidad se queda en %1: el horno no va más lento.</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows a step of %3 °C to zone %4.</source>
-        <translation>La zona %1 se queda en %2 °C: el horno admite un salto de %3 °C a la zona %4.</translation>
+        <source>Zone %1 stays at %2: the oven allows a step of %3 to zone %4.</source>
+        <translation>La zona %1 se queda en %2: el horno admite un salto de %3 a la zona %4.</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows %3 °C between top and bottom.</source>
-        <translation>La zona %1 se queda en %2 °C: el horno admite %3 °C entre superior e inferior.</translation>
+        <source>Zone %1 stays at %2: the oven allows %3 between top and bottom.</source>
+        <translation>La zona %1 se queda en %2: el horno admite %3 entre superior e inferior.</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows no more.</source>
-        <translation>La zona %1 se queda en %2 °C: el horno no admite más.</translation>
+        <source>Zone %1 stays at %2: the oven allows no more.</source>
+        <translation>La zona %1 se queda en %2: el horno no admite más.</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows no less.</source>
-        <translation>La zona %1 se queda en %2 °C: el horno no admite menos.</translation>
+        <source>Zone %1 stays at %2: the oven allows no less.</source>
+        <translation>La zona %1 se queda en %2: el horno no admite menos.</translation>
     </message>
 </context>
 <context>
@@ -792,10 +792,6 @@
         <translation>Zona %1 inferior  %2</translation>
     </message>
     <message>
-        <source>Speed  %1 mm/min</source>
-        <translation>Velocidad  %1 mm/min</translation>
-    </message>
-    <message>
         <source>Zones %1–%2  %3</source>
         <translation>Zonas %1–%2  %3</translation>
     </message>
@@ -894,20 +890,17 @@
         <translation>%1 en %2</translation>
     </message>
     <message>
-        <source>speed %1 mm/min</source>
-        <translation>velocidad %1 mm/min</translation>
+        <source>Speed  %1 %2</source>
+        <comment>from and to, unit</comment>
+        <translation>Velocidad  %1 %2</translation>
     </message>
     <message>
-        <source>zone %1 %2 °C</source>
-        <translation>zona %1 %2 °C</translation>
+        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3.</source>
+        <translation>Otra pasada con esta receta debería reducir la duda sobre %1 de ± %2 a ± %3.</translation>
     </message>
     <message>
-        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3 %4.</source>
-        <translation>Otra pasada con esta receta debería reducir la duda sobre %1 de ± %2 a ± %3 %4.</translation>
-    </message>
-    <message>
-        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4 %5.</source>
-        <translation>Una pasada con %1 debería reducir la duda sobre %2 de ± %3 a ± %4 %5.</translation>
+        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4.</source>
+        <translation>Una pasada con %1 debería reducir la duda sobre %2 de ± %3 a ± %4.</translation>
     </message>
 </context>
 <context>
@@ -1342,10 +1335,6 @@
     <message>
         <source>the leading edge</source>
         <translation>el borde delantero</translation>
-    </message>
-    <message>
-        <source>%1 °C</source>
-        <translation>%1 °C</translation>
     </message>
     <message>
         <source>now</source>
@@ -2748,20 +2737,8 @@
         <translation>Velocidad</translation>
     </message>
     <message>
-        <source>%1 mm/min</source>
-        <translation>%1 mm/min</translation>
-    </message>
-    <message>
-        <source>was %1 mm/min</source>
-        <translation>era %1 mm/min</translation>
-    </message>
-    <message>
         <source>top and bottom together</source>
         <translation>superior e inferior juntos</translation>
-    </message>
-    <message>
-        <source>was %1 °C</source>
-        <translation>era %1 °C</translation>
     </message>
     <message>
         <source>stays in a search</source>
@@ -2798,6 +2775,11 @@
     <message>
         <source>Top and bottom &amp;together</source>
         <translation>Superior e inferior &amp;juntos</translation>
+    </message>
+    <message>
+        <source>was %1</source>
+        <comment>a setpoint or the speed</comment>
+        <translation>era %1</translation>
     </message>
 </context>
 <context>
@@ -2962,14 +2944,6 @@
         <translation>Mantener la &amp;velocidad</translation>
     </message>
     <message>
-        <source>Lea&amp;st speed, mm/min</source>
-        <translation>Velocidad mí&amp;nima, mm/min</translation>
-    </message>
-    <message>
-        <source>Least speed, mm/min</source>
-        <translation>Velocidad mínima, mm/min</translation>
-    </message>
-    <message>
         <source>&amp;Margin to keep, %</source>
         <translation>&amp;Margen que conservar, %</translation>
     </message>
@@ -3080,6 +3054,14 @@
     <message>
         <source>Nothing is suggested from a model that does not fit.</source>
         <translation>De un modelo que no se ajusta no se sugiere nada.</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, %1</source>
+        <translation>Velocidad mí&amp;nima, %1</translation>
+    </message>
+    <message>
+        <source>Least speed, %1</source>
+        <translation>Velocidad mínima, %1</translation>
     </message>
 </context>
 <context>
@@ -3200,17 +3182,13 @@
         <source>The change note is saved as %1.</source>
         <translation>La nota de cambio está guardada como %1.</translation>
     </message>
+    <message>
+        <source>the run had both sides alike: what each does alone is not known</source>
+        <translation>la pasada tenía ambos lados iguales: no se sabe qué hace cada uno por separado</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::TuneSession</name>
-    <message>
-        <source>Speed to %1 mm/min</source>
-        <translation>Velocidad a %1 mm/min</translation>
-    </message>
-    <message>
-        <source>Zone %1 to %2 °C</source>
-        <translation>Zona %1 a %2 °C</translation>
-    </message>
     <message>
         <source>Back to the recipe that was run</source>
         <translation>Volver a la receta utilizada</translation>
@@ -3222,6 +3200,14 @@
     <message>
         <source>Drop the prediction %1</source>
         <translation>Descartar la predicción %1</translation>
+    </message>
+    <message>
+        <source>Speed to %1</source>
+        <translation>Velocidad a %1</translation>
+    </message>
+    <message>
+        <source>Zone %1 to %2</source>
+        <translation>Zona %1 a %2</translation>
     </message>
 </context>
 <context>

@@ -276,28 +276,28 @@
 <context>
     <name>RecipeLimits</name>
     <message>
-        <source>The speed stays at %1 mm/min: the oven goes no faster.</source>
-        <translation>速度维持 %1 mm/min：炉无法更快。</translation>
+        <source>The speed stays at %1: the oven goes no faster.</source>
+        <translation>速度维持 %1：炉无法更快。</translation>
     </message>
     <message>
-        <source>The speed stays at %1 mm/min: the oven goes no slower.</source>
-        <translation>速度维持 %1 mm/min：炉无法更慢。</translation>
+        <source>The speed stays at %1: the oven goes no slower.</source>
+        <translation>速度维持 %1：炉无法更慢。</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows a step of %3 °C to zone %4.</source>
-        <translation>温区 %1 维持 %2 °C：炉允许与温区 %4 相差 %3 °C。</translation>
+        <source>Zone %1 stays at %2: the oven allows a step of %3 to zone %4.</source>
+        <translation>温区 %1 维持 %2：炉允许与温区 %4 相差 %3。</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows %3 °C between top and bottom.</source>
-        <translation>温区 %1 维持 %2 °C：炉允许上下相差 %3 °C。</translation>
+        <source>Zone %1 stays at %2: the oven allows %3 between top and bottom.</source>
+        <translation>温区 %1 维持 %2：炉允许上下相差 %3。</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows no more.</source>
-        <translation>温区 %1 维持 %2 °C：炉不允许更高。</translation>
+        <source>Zone %1 stays at %2: the oven allows no more.</source>
+        <translation>温区 %1 维持 %2：炉不允许更高。</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows no less.</source>
-        <translation>温区 %1 维持 %2 °C：炉不允许更低。</translation>
+        <source>Zone %1 stays at %2: the oven allows no less.</source>
+        <translation>温区 %1 维持 %2：炉不允许更低。</translation>
     </message>
 </context>
 <context>
@@ -789,10 +789,6 @@
         <translation>温区 %1 下  %2</translation>
     </message>
     <message>
-        <source>Speed  %1 mm/min</source>
-        <translation>速度  %1 mm/min</translation>
-    </message>
-    <message>
         <source>Zones %1–%2  %3</source>
         <translation>温区 %1–%2  %3</translation>
     </message>
@@ -890,20 +886,17 @@
         <translation>%2 的 %1</translation>
     </message>
     <message>
-        <source>speed %1 mm/min</source>
-        <translation>速度 %1 mm/min</translation>
+        <source>Speed  %1 %2</source>
+        <comment>from and to, unit</comment>
+        <translation>速度  %1 %2</translation>
     </message>
     <message>
-        <source>zone %1 %2 °C</source>
-        <translation>温区 %1 %2 °C</translation>
+        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3.</source>
+        <translation>以此配方再测一次，预期可将 %1 的不确定范围由 ± %2 缩小到 ± %3。</translation>
     </message>
     <message>
-        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3 %4.</source>
-        <translation>以此配方再测一次，预期可将 %1 的不确定范围由 ± %2 缩小到 ± %3 %4。</translation>
-    </message>
-    <message>
-        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4 %5.</source>
-        <translation>以 %1 测一次，预期可将 %2 的不确定范围由 ± %3 缩小到 ± %4 %5。</translation>
+        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4.</source>
+        <translation>以 %1 测一次，预期可将 %2 的不确定范围由 ± %3 缩小到 ± %4。</translation>
     </message>
 </context>
 <context>
@@ -1331,10 +1324,6 @@
     <message>
         <source>the leading edge</source>
         <translation>板子前缘</translation>
-    </message>
-    <message>
-        <source>%1 °C</source>
-        <translation>%1 °C</translation>
     </message>
     <message>
         <source>now</source>
@@ -2729,20 +2718,8 @@
         <translation>速度</translation>
     </message>
     <message>
-        <source>%1 mm/min</source>
-        <translation>%1 mm/min</translation>
-    </message>
-    <message>
-        <source>was %1 mm/min</source>
-        <translation>原为 %1 mm/min</translation>
-    </message>
-    <message>
         <source>top and bottom together</source>
         <translation>上下连动</translation>
-    </message>
-    <message>
-        <source>was %1 °C</source>
-        <translation>原为 %1 °C</translation>
     </message>
     <message>
         <source>stays in a search</source>
@@ -2779,6 +2756,11 @@
     <message>
         <source>Top and bottom &amp;together</source>
         <translation>上下连动(&amp;T)</translation>
+    </message>
+    <message>
+        <source>was %1</source>
+        <comment>a setpoint or the speed</comment>
+        <translation>原为 %1</translation>
     </message>
 </context>
 <context>
@@ -2943,14 +2925,6 @@
         <translation>保持速度(&amp;P)</translation>
     </message>
     <message>
-        <source>Lea&amp;st speed, mm/min</source>
-        <translation>最低速度，mm/min(&amp;S)</translation>
-    </message>
-    <message>
-        <source>Least speed, mm/min</source>
-        <translation>最低速度，mm/min</translation>
-    </message>
-    <message>
         <source>&amp;Margin to keep, %</source>
         <translation>须保留的裕量，%(&amp;M)</translation>
     </message>
@@ -3061,6 +3035,14 @@
     <message>
         <source>Nothing is suggested from a model that does not fit.</source>
         <translation>模型不符时不作任何建议。</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, %1</source>
+        <translation>最低速度，%1(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Least speed, %1</source>
+        <translation>最低速度，%1</translation>
     </message>
 </context>
 <context>
@@ -3180,17 +3162,13 @@
         <source>The change note is saved as %1.</source>
         <translation>变更单已保存为 %1。</translation>
     </message>
+    <message>
+        <source>the run had both sides alike: what each does alone is not known</source>
+        <translation>该次测量上下温区相同：单侧的效果无从得知</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::TuneSession</name>
-    <message>
-        <source>Speed to %1 mm/min</source>
-        <translation>速度设为 %1 mm/min</translation>
-    </message>
-    <message>
-        <source>Zone %1 to %2 °C</source>
-        <translation>温区 %1 设为 %2 °C</translation>
-    </message>
     <message>
         <source>Back to the recipe that was run</source>
         <translation>回到实际使用的配方</translation>
@@ -3202,6 +3180,14 @@
     <message>
         <source>Drop the prediction %1</source>
         <translation>舍弃预测 %1</translation>
+    </message>
+    <message>
+        <source>Speed to %1</source>
+        <translation>速度设为 %1</translation>
+    </message>
+    <message>
+        <source>Zone %1 to %2</source>
+        <translation>温区 %1 设为 %2</translation>
     </message>
 </context>
 <context>

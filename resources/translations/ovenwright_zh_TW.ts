@@ -276,28 +276,28 @@
 <context>
     <name>RecipeLimits</name>
     <message>
-        <source>The speed stays at %1 mm/min: the oven goes no faster.</source>
-        <translation>速度維持 %1 mm/min：爐無法更快。</translation>
+        <source>The speed stays at %1: the oven goes no faster.</source>
+        <translation>速度維持 %1：爐無法更快。</translation>
     </message>
     <message>
-        <source>The speed stays at %1 mm/min: the oven goes no slower.</source>
-        <translation>速度維持 %1 mm/min：爐無法更慢。</translation>
+        <source>The speed stays at %1: the oven goes no slower.</source>
+        <translation>速度維持 %1：爐無法更慢。</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows a step of %3 °C to zone %4.</source>
-        <translation>溫區 %1 維持 %2 °C：爐允許與溫區 %4 相差 %3 °C。</translation>
+        <source>Zone %1 stays at %2: the oven allows a step of %3 to zone %4.</source>
+        <translation>溫區 %1 維持 %2：爐允許與溫區 %4 相差 %3。</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows %3 °C between top and bottom.</source>
-        <translation>溫區 %1 維持 %2 °C：爐允許上下相差 %3 °C。</translation>
+        <source>Zone %1 stays at %2: the oven allows %3 between top and bottom.</source>
+        <translation>溫區 %1 維持 %2：爐允許上下相差 %3。</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows no more.</source>
-        <translation>溫區 %1 維持 %2 °C：爐不允許更高。</translation>
+        <source>Zone %1 stays at %2: the oven allows no more.</source>
+        <translation>溫區 %1 維持 %2：爐不允許更高。</translation>
     </message>
     <message>
-        <source>Zone %1 stays at %2 °C: the oven allows no less.</source>
-        <translation>溫區 %1 維持 %2 °C：爐不允許更低。</translation>
+        <source>Zone %1 stays at %2: the oven allows no less.</source>
+        <translation>溫區 %1 維持 %2：爐不允許更低。</translation>
     </message>
 </context>
 <context>
@@ -789,10 +789,6 @@
         <translation>溫區 %1 下  %2</translation>
     </message>
     <message>
-        <source>Speed  %1 mm/min</source>
-        <translation>速度  %1 mm/min</translation>
-    </message>
-    <message>
         <source>Zones %1–%2  %3</source>
         <translation>溫區 %1–%2  %3</translation>
     </message>
@@ -890,20 +886,17 @@
         <translation>%2 的 %1</translation>
     </message>
     <message>
-        <source>speed %1 mm/min</source>
-        <translation>速度 %1 mm/min</translation>
+        <source>Speed  %1 %2</source>
+        <comment>from and to, unit</comment>
+        <translation>速度  %1 %2</translation>
     </message>
     <message>
-        <source>zone %1 %2 °C</source>
-        <translation>溫區 %1 %2 °C</translation>
+        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3.</source>
+        <translation>以此配方再測一次，預期可將 %1 的不確定範圍由 ± %2 縮小到 ± %3。</translation>
     </message>
     <message>
-        <source>Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3 %4.</source>
-        <translation>以此配方再測一次，預期可將 %1 的不確定範圍由 ± %2 縮小到 ± %3 %4。</translation>
-    </message>
-    <message>
-        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4 %5.</source>
-        <translation>以 %1 測一次，預期可將 %2 的不確定範圍由 ± %3 縮小到 ± %4 %5。</translation>
+        <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4.</source>
+        <translation>以 %1 測一次，預期可將 %2 的不確定範圍由 ± %3 縮小到 ± %4。</translation>
     </message>
 </context>
 <context>
@@ -1331,10 +1324,6 @@
     <message>
         <source>the leading edge</source>
         <translation>板子前緣</translation>
-    </message>
-    <message>
-        <source>%1 °C</source>
-        <translation>%1 °C</translation>
     </message>
     <message>
         <source>now</source>
@@ -2729,20 +2718,8 @@
         <translation>速度</translation>
     </message>
     <message>
-        <source>%1 mm/min</source>
-        <translation>%1 mm/min</translation>
-    </message>
-    <message>
-        <source>was %1 mm/min</source>
-        <translation>原為 %1 mm/min</translation>
-    </message>
-    <message>
         <source>top and bottom together</source>
         <translation>上下連動</translation>
-    </message>
-    <message>
-        <source>was %1 °C</source>
-        <translation>原為 %1 °C</translation>
     </message>
     <message>
         <source>stays in a search</source>
@@ -2779,6 +2756,11 @@
     <message>
         <source>Top and bottom &amp;together</source>
         <translation>上下連動(&amp;T)</translation>
+    </message>
+    <message>
+        <source>was %1</source>
+        <comment>a setpoint or the speed</comment>
+        <translation>原為 %1</translation>
     </message>
 </context>
 <context>
@@ -2943,14 +2925,6 @@
         <translation>保持速度(&amp;P)</translation>
     </message>
     <message>
-        <source>Lea&amp;st speed, mm/min</source>
-        <translation>最低速度，mm/min(&amp;S)</translation>
-    </message>
-    <message>
-        <source>Least speed, mm/min</source>
-        <translation>最低速度，mm/min</translation>
-    </message>
-    <message>
         <source>&amp;Margin to keep, %</source>
         <translation>須保留的裕度，%(&amp;M)</translation>
     </message>
@@ -3061,6 +3035,14 @@
     <message>
         <source>Nothing is suggested from a model that does not fit.</source>
         <translation>模型不符時不作任何建議。</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, %1</source>
+        <translation>最低速度，%1(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Least speed, %1</source>
+        <translation>最低速度，%1</translation>
     </message>
 </context>
 <context>
@@ -3180,17 +3162,13 @@
         <source>The change note is saved as %1.</source>
         <translation>變更單已儲存為 %1。</translation>
     </message>
+    <message>
+        <source>the run had both sides alike: what each does alone is not known</source>
+        <translation>該次量測上下溫區相同：單側的效果無從得知</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::TuneSession</name>
-    <message>
-        <source>Speed to %1 mm/min</source>
-        <translation>速度設為 %1 mm/min</translation>
-    </message>
-    <message>
-        <source>Zone %1 to %2 °C</source>
-        <translation>溫區 %1 設為 %2 °C</translation>
-    </message>
     <message>
         <source>Back to the recipe that was run</source>
         <translation>回到實際使用的配方</translation>
@@ -3202,6 +3180,14 @@
     <message>
         <source>Drop the prediction %1</source>
         <translation>捨棄預測 %1</translation>
+    </message>
+    <message>
+        <source>Speed to %1</source>
+        <translation>速度設為 %1</translation>
+    </message>
+    <message>
+        <source>Zone %1 to %2</source>
+        <translation>溫區 %1 設為 %2</translation>
     </message>
 </context>
 <context>

@@ -902,6 +902,10 @@
         <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4.</source>
         <translation>Ein Lauf mit %1 dürfte die Unsicherheit über %2 von ± %3 auf ± %4 verringern.</translation>
     </message>
+    <message>
+        <source>The peaks of %1 and %2 are %3 apart at the best recipe, and the window leaves %4: that is more than setpoints and speed can bring together.</source>
+        <translation>Die Spitzen von %1 und %2 liegen beim besten Rezept %3 auseinander, das Fenster lässt %4 zu: mehr, als Sollwerte und Geschwindigkeit zusammenbringen.</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

@@ -902,6 +902,10 @@
         <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4.</source>
         <translation>Una pasada con %1 debería reducir la duda sobre %2 de ± %3 a ± %4.</translation>
     </message>
+    <message>
+        <source>The peaks of %1 and %2 are %3 apart at the best recipe, and the window leaves %4: that is more than setpoints and speed can bring together.</source>
+        <translation>Los picos de %1 y %2 distan %3 con la mejor receta, y la ventana deja %4: más de lo que consignas y velocidad pueden acercar.</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

@@ -898,6 +898,10 @@
         <source>A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4.</source>
         <translation>以 %1 测一次，预期可将 %2 的不确定范围由 ± %3 缩小到 ± %4。</translation>
     </message>
+    <message>
+        <source>The peaks of %1 and %2 are %3 apart at the best recipe, and the window leaves %4: that is more than setpoints and speed can bring together.</source>
+        <translation>在最佳配方下，%1 与 %2 的峰值相差 %3，而窗口只容 %4：设定温度与速度无法拉近到这个程度。</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

@@ -241,8 +241,25 @@ QStringList cautionsInFull() {
 }
 
 QString infeasibleText(const tune::Infeasible& infeasible, const Format& format) {
-  return Words::tr("No recipe of this oven holds every requirement: the best margin that the model finds is %1.")
-      .arg(format.percent(infeasible.best_margin));
+  const QString text =
+      Words::tr("No recipe of this oven holds every requirement: the best margin that the model finds is %1.")
+          .arg(format.percent(infeasible.best_margin));
+  // Two placements whose peaks lie further apart than the window leaves room.
+  const auto& conflicts = infeasible.conflicts;
+  const auto peak = [&](bool upper) {
+    return std::ranges::find_if(conflicts,
+                                [upper](const auto& c) { return c.peak && c.upper == upper && c.value.has_value(); });
+  };
+  const auto low = peak(false), high = peak(true);
+  if (low == conflicts.end() || high == conflicts.end() || low->trace == high->trace) return text;
+  const double apart_C = *high->value - *low->value, room_C = high->limit - low->limit;
+  if (apart_C <= room_C) return text;
+  return text + u' ' +
+         Words::tr(
+             "The peaks of %1 and %2 are %3 apart at the best recipe, and the window leaves %4: that is more than "
+             "setpoints and speed can bring together.")
+             .arg(QString::fromStdString(low->trace), QString::fromStdString(high->trace),
+                  differenceText(apart_C, Unit::kCelsius, format), differenceText(room_C, Unit::kCelsius, format));
 }
 
 QStringList conflictTexts(const tune::Infeasible& infeasible, const Format& format) {

@@ -278,6 +278,7 @@ TEST_F(TuneTest, WhatNoRecipeCanHoldIsAFinding) {
   const QString all = said.join(u' ');
   EXPECT_TRUE(all.contains(QStringLiteral("No recipe passes"))) << all.toStdString();
   EXPECT_TRUE(all.contains(QStringLiteral("peak at U12 centre: its lower limit"))) << all.toStdString();
+  EXPECT_TRUE(all.contains(QStringLiteral("The peaks of U12 centre and R118 are"))) << all.toStdString();
   EXPECT_TRUE(all.contains(QStringLiteral("peak at R118: its upper limit"))) << all.toStdString();
   QStringList arguments = demoArguments(QStringLiteral("tune"));
   arguments[3] = window;

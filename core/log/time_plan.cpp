@@ -204,6 +204,7 @@ class Planner {
     auto unit = column.unit;
     if (!unit && !profile.unit_seen.empty()) unit = parse_unit(profile.unit_seen);
     if (!unit && column.ending) unit = column.ending;
+    if (!unit) unit = parse_unit(column.name);  // a column called "s" and nothing else
     if (unit && unit->quantity != Quantity::kTime) unit.reset();
     if (!unit) unit = unit_of_words(column);
     const bool days = low > 20000 && high < 80000 && span < 30 && profile.most_decimals >= 3 && step < 0.01;

@@ -2027,7 +2027,7 @@
     </message>
     <message>
         <source>F6, Shift+F6 next and previous part · F9 panel at the right · Ctrl+Z, Ctrl+Shift+Z undo and redo · Ctrl+O open · Ctrl+Shift+V paste a log · Ctrl+W close the log · Ctrl+PgUp, Ctrl+PgDown previous and next run · F1 this help.</source>
-        <translation>F6、Shift+F6 下一个、上一个部分 · F9 右侧面板 · Ctrl+Z、Ctrl+Shift+Z 撤销与取消撤销 · Ctrl+O 打开 · Ctrl+Shift+V 粘贴记录 · Ctrl+W 关闭记录 · Ctrl+PgUp、Ctrl+PgDown 上一次、下一次测温 · F1 说明。</translation>
+        <translation>F6、Shift+F6 下一个、上一个部分 · F9 右侧面板 · Ctrl+Z、Ctrl+Shift+Z 撤销与重做 · Ctrl+O 打开 · Ctrl+Shift+V 粘贴记录 · Ctrl+W 关闭记录 · Ctrl+PgUp、Ctrl+PgDown 上一次、下一次测温 · F1 说明。</translation>
     </message>
     <message>
         <source>Help</source>
@@ -2281,7 +2281,7 @@
     </message>
     <message>
         <source>Redo</source>
-        <translation>取消撤销</translation>
+        <translation>重做</translation>
     </message>
     <message>
         <source>Drop a log anywhere in this window</source>

@@ -157,14 +157,17 @@ QWidget* WindowPage::head() {
   grid->setHorizontalSpacing(int(theme.px(10)));
   m_rule->addItems({tr("simple"), tr("guarded, w = U")});
   m_classification->addItems({tr("none"), QStringLiteral("Pb-free"), QStringLiteral("SnPb")});
+  grid->setVerticalSpacing(int(theme.px(4)));
+  constexpr int kFieldsInRow = 5;
   int at = 0;
   const auto add = [&](const QString& title, QWidget* field) {
     auto* label = new QLabel(title);
     label->setBuddy(field);
     QString name = title;
     field->setAccessibleName(name.remove(u'&'));
-    grid->addWidget(label, at / 5, 2 * (at % 5));
-    grid->addWidget(field, at / 5, 2 * (at % 5) + 1);
+    // Each title over its field: so they fit a narrow window in every language.
+    grid->addWidget(label, 2 * (at / kFieldsInRow), at % kFieldsInRow);
+    grid->addWidget(field, 2 * (at / kFieldsInRow) + 1, at % kFieldsInRow);
     ++at;
   };
   add(tr("Window being edited"), m_which);

@@ -82,7 +82,6 @@ ChannelsPanel::ChannelsPanel(Document* document, QWidget* parent)
   auto* scroll = new QScrollArea(this);
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setAccessibleName(tr("Channels"));
   scroll->setObjectName(QStringLiteral("scroll"));
   layout->addWidget(scroll);
@@ -118,6 +117,7 @@ void ChannelsPanel::refresh(const widgets::Theme& theme, const Format& format) {
     for (int column = 0; column < headings.size(); ++column) {
       auto* heading = new QLabel(headings[column]);
       heading->setFont(theme.font(12));
+      heading->setWordWrap(true);
       Appearance::ink(heading, theme.secondary);
       m_grid->addWidget(heading, 0, column);
     }
@@ -173,7 +173,7 @@ void ChannelsPanel::addRow(int row, const log::Layout::ChannelColumn* column, st
       places->addItem(QString::fromStdString(other.label.value_or(other.channel)));
     // A long name does not push the faults out of sight: the list that opens is as wide as it needs.
     places->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    places->setMinimumContentsLength(12);
+    places->setMinimumContentsLength(9);
     places->setCurrentIndex(placement ? int(placement - board->placements.data()) + 1 : 0);
     connect(places, &QComboBox::activated, this, [this, c = *channel](int index) { place(c, index - 1); });
     m_grid->addWidget(places, row, 2);
@@ -232,8 +232,10 @@ void ChannelsPanel::addFaults(int row, std::size_t channel) {
     lines->addWidget(what);
     auto* done = new QHBoxLayout;
     done->setSpacing(int(m_theme.px(12)));
-    done->addWidget(
-        new QLabel(fault.action == run::FaultAction::kRemoved ? tr("Removed") : tr("Flagged, values as in the file")));
+    auto* action =
+        new QLabel(fault.action == run::FaultAction::kRemoved ? tr("Removed") : tr("Flagged, values as in the file"));
+    action->setWordWrap(true);
+    done->addWidget(action, 1);
     auto* show = link(tr("Show"), text);
     connect(show, &QLabel::linkActivated, this,
             [this, channel, fault] { emit showWanted(channel, fault.from_s, fault.to_s); });
@@ -243,7 +245,6 @@ void ChannelsPanel::addFaults(int row, std::size_t channel) {
       connect(keep, &QLabel::linkActivated, this, [this, number = cleaned.number] { keepSpikes(number, true); });
       done->addWidget(keep);
     }
-    done->addStretch(1);
     lines->addLayout(done);
   }
   if (cleaned.faults.size() > kMostShown) {

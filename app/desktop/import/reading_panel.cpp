@@ -129,7 +129,10 @@ ReadingPanel::Row& ReadingPanel::addRow(const QString& about, const QString& tit
   auto* name = new QLabel(title);
   auto* choices = new QComboBox;
   choices->setAccessibleName(title);
-  choices->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  // As wide as the panel allows; the list that opens is as wide as it needs.
+  choices->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  choices->setMinimumContentsLength(8);
+  choices->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   name->setBuddy(choices);
   line->addWidget(name, 2);
   line->addWidget(choices, 3);

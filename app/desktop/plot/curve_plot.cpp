@@ -16,6 +16,7 @@ namespace {
 
 constexpr double kLeft_px = 58, kRight_px = 122, kMostRight_px = 190, kTop_px = 8, kBottom_px = 26;
 constexpr double kYStep_C = 25, kYStep_F = 50;
+constexpr int kRest_ms = 120;
 constexpr double kNarrowest_s = 0.5;
 constexpr double kNear_px = 12;  // marks and curves are hit within this
 
@@ -24,6 +25,7 @@ constexpr double kNear_px = 12;  // marks and curves are hit within this
 CurvePlot::CurvePlot(QWidget* parent)
     : QWidget(parent),
       m_plot(new QCustomPlot(this)),
+      m_rest(new QTimer(this)),
       m_theme(std::make_unique<widgets::Theme>(widgets::Theme::fromPalette(palette(), font()))) {
   installChartAccessibility();
   setFocusPolicy(Qt::StrongFocus);
@@ -43,6 +45,9 @@ CurvePlot::CurvePlot(QWidget* parent)
   time_ticker->setTickCount(7);
   m_plot->xAxis->setTicker(time_ticker);
   m_plot->yAxis->ticker()->setTickCount(6);
+  m_rest->setSingleShot(true);
+  m_rest->setInterval(kRest_ms);
+  connect(m_rest, &QTimer::timeout, this, &CurvePlot::replot);
   buildLayers();
   styleAxes();
   const auto range_changed = [this](const QCPRange& now, const QCPRange& before) {
@@ -218,14 +223,18 @@ void CurvePlot::setCursor_s(std::optional<double> time_s) {
   QAccessible::updateAccessibility(&event);
 }
 
+void CurvePlot::startMoving() { m_rest->start(); }
+
 void CurvePlot::zoomBy(double factor, std::optional<double> around_s) {
   if (!m_scene.view) return;
+  startMoving();
   const double center = around_s ? *around_s - m_scene.view->origin_s() : m_plot->xAxis->range().center();
   m_plot->xAxis->scaleRange(1 / factor, center);
   replot();
 }
 
 void CurvePlot::panBy(double fraction) {
+  startMoving();
   m_plot->xAxis->moveRange(fraction * m_plot->xAxis->range().size());
   replot();
 }
@@ -282,6 +291,7 @@ Canvas CurvePlot::canvas() const {
   canvas.area = m_plot->axisRect()->rect();
   canvas.theme = m_theme.get();
   canvas.format = &m_format;
+  canvas.moving = m_rest->isActive();
   canvas.room_right = m_plot->width() - canvas.area.right();
   const auto& x = *m_plot->xAxis;
   const auto& y = *m_plot->yAxis;
@@ -317,6 +327,7 @@ bool CurvePlot::eventFilter(QObject* object, QEvent* event) {
       showWhole();
       return true;
     case QEvent::MouseMove: {
+      if (static_cast<QMouseEvent*>(event)->buttons() & Qt::LeftButton) startMoving();
       const QPointF at = static_cast<QMouseEvent*>(event)->position();
       const Canvas now = canvas();
       m_cursorByKeys = false;
@@ -327,6 +338,7 @@ bool CurvePlot::eventFilter(QObject* object, QEvent* event) {
       if (!m_cursorByKeys) setCursor_s(std::nullopt);
       break;
     case QEvent::Wheel: {
+      startMoving();
       const bool temperature = static_cast<QWheelEvent*>(event)->modifiers().testFlag(Qt::ControlModifier);
       m_plot->axisRect()->setRangeZoom(temperature ? Qt::Vertical : Qt::Horizontal);
       break;

@@ -8,6 +8,7 @@
 #include "app/desktop/widgets/theme.h"
 
 class QCustomPlot;
+class QTimer;
 
 namespace ovenwright::desktop {
 
@@ -71,6 +72,7 @@ class CurvePlot : public QWidget {
   class Axis;
   void buildLayers();
   void styleAxes();
+  void startMoving();          ///< the view is being moved: drawn plainly until it rests
   double lastTickEnd() const;  ///< where the text of the last time ends, px
   void replot();
   Canvas canvas() const;
@@ -82,6 +84,7 @@ class CurvePlot : public QWidget {
   std::optional<std::size_t> channelNear(const QPointF& at) const;
 
   QCustomPlot* m_plot;
+  QTimer* m_rest;  ///< runs while the view is being moved
   std::unique_ptr<widgets::Theme> m_theme;
   Format m_format;
   Scene m_scene;

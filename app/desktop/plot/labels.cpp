@@ -165,6 +165,13 @@ std::vector<PlacedCallOut> placeCallOuts(const Canvas& canvas, const Scene& scen
   const QFontMetricsF metrics(theme.font(12));
   const double disc = theme.px(kDisc_px), gap = theme.px(4);
   std::vector<QRectF> occupied{taken};
+  if (scene.chosen) {
+    // Its time stands on the axis.
+    const double middle = canvas.mapping.x((scene.chosen->from_s + scene.chosen->to_s) / 2);
+    const double half = metrics.horizontalAdvance(scene.chosen->label) / 2 + theme.px(8);
+    const double height = metrics.height() + theme.px(10);
+    occupied.emplace_back(middle - half, canvas.area.bottom() - height, 2 * half, height);
+  }
   std::vector<PlacedCallOut> all;
   for (const auto& callOut : scene.callOuts) {
     PlacedCallOut placed{&callOut, {canvas.mapping.x(callOut.time_s), canvas.mapping.y(callOut.temperature_C)}, {}, {}};

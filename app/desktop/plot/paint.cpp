@@ -134,15 +134,26 @@ void paintHalos(QPainter& painter, const Canvas& canvas, const Scene& scene) {
   painter.restore();
 }
 
+/// One pixel wide, its dashes as long as before.
+void makeThin(QPen& pen) {
+  QList<qreal> dashes = pen.dashPattern();
+  for (qreal& dash : dashes) dash *= pen.widthF();
+  pen.setWidth(1);
+  pen.setCosmetic(true);
+  if (pen.style() == Qt::CustomDashLine) pen.setDashPattern(dashes);
+}
+
 void paintCurves(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden) {
   const auto& theme = *canvas.theme;
   painter.save();
   painter.setClipRect(canvas.area);
+  if (canvas.moving) painter.setRenderHint(QPainter::Antialiasing, false);
   for (const std::size_t channel : coldestFirst(scene)) {
     if (channel < hidden.size() && hidden[channel]) continue;
     const auto& shown = scene.view->channels()[channel];
     QPen pen = theme.curvePen(shown.look.style);
     pen.setColor(faded(pen.color(), strength(scene, channel)));
+    if (canvas.moving) makeThin(pen);
     painter.setPen(pen);
     const double end_s = shown.trace->time_s().back();
     double from_s = shown.trace->time_s().front();

@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QProxyStyle>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QStyleOption>
 #include <QToolTip>
 
@@ -62,6 +63,13 @@ void Appearance::followSystem() {
 }
 
 void Appearance::giveRoom() { QApplication::setStyle(new RoomyStyle); }
+
+void Appearance::shrinkHiddenPages(QStackedWidget* pages, const QWidget* shown) {
+  for (int i = 0; i < pages->count(); ++i) {
+    const auto policy = pages->widget(i) == shown ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+    pages->widget(i)->setSizePolicy(policy, policy);
+  }
+}
 
 void Appearance::force(widgets::Theme::Kind kind) {
   forced() = kind;

@@ -5,6 +5,7 @@
 #include "app/desktop/widgets/theme.h"
 
 class QPushButton;
+class QStackedWidget;
 class QWidget;
 
 namespace ovenwright::desktop {
@@ -17,6 +18,8 @@ class Appearance {
   /// The system's style with controls that are high enough to be hit: 28 px for buttons, 26 for fields, at a 13 px
   /// font.
   static void giveRoom();
+  /// A page that is not shown does not keep the window wide or high. To be called when another page is shown.
+  static void shrinkHiddenPages(QStackedWidget* pages, const QWidget* shown);
   /// For pictures of a theme that is not the system's.
   static void force(widgets::Theme::Kind kind);
   /// Text of a label or button in a colour of its own, whatever ground it stands on.

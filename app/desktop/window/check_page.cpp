@@ -97,6 +97,7 @@ void CheckPage::connectParts() {
   connect(m_panel, &DerivationPanel::stepped, this, &CheckPage::stepResult);
   connect(m_panel, &DerivationPanel::windowWanted, this, &CheckPage::windowWanted);
   connect(m_tabs, &QTabBar::currentChanged, this, [this](int index) {
+    Appearance::shrinkHiddenPages(m_pages, m_pages->widget(index));
     m_pages->setCurrentIndex(index);
     showCorner();
   });

@@ -99,6 +99,7 @@ void CheckPage::build() {
   layout->addWidget(m_columns);
   if (const QByteArray state = m_settings->checkSplitter(); !state.isEmpty()) m_rows->restoreState(state);
   m_tabs->setCurrentIndex(std::clamp(m_settings->checkTab(), 0, m_tabs->count() - 1));
+  Appearance::shrinkHiddenPages(m_pages, m_pages->widget(m_tabs->currentIndex()));
   m_pages->setCurrentIndex(m_tabs->currentIndex());
 }
 

@@ -272,6 +272,10 @@ void MainWindow::refreshPage() {
   QWidget* page = m_empty;
   if (m_document->current()) page = m_task == Task::kTune ? static_cast<QWidget*>(m_tune) : m_check;
   if (m_shown) page = m_shown;
+  Appearance::shrinkHiddenPages(m_pages, page);
+  // What had the focus is going away: the verdict has it then, without a frame until the keyboard is used.
+  const QWidget* going = m_pages->currentWidget();
+  if (going != page && going->isAncestorOf(QApplication::focusWidget())) m_sentence->setFocus(Qt::OtherFocusReason);
   m_pages->setCurrentWidget(page);
   const auto* log = m_document->current();
   QString title = tr("Ovenwright");

@@ -113,7 +113,7 @@ std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<
   out.unit = outcome.value.unit;
   out.half_width = limit->half_width;
   out.half_width_then = narrowest;
-  out.sentence = next_run_sentence(model.problem.oven, out, outcome.value.value, *chosen == best.x);
+  out.sentence = next_run_sentence(model.problem.oven, out, outcome.value.value, *chosen == best.x, best.margin < 0);
   return out;
 }
 

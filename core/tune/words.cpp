@@ -168,16 +168,16 @@ std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<
 }
 
 std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, std::optional<double> value,
-                              bool is_best) {
+                              bool is_best, bool fails) {
   const char* unit = unit_symbol(next_run.unit);
   const int digits = next_run.unit == Unit::kCelsiusPerSecond ? 2 : 1;
   std::string what = what_changes(oven, next_run.changes);
   if (!what.empty()) what[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(what[0])));
   return fmt::format(
-      "The prediction is not sharp enough to promise a pass: {}{} is {}± {:.{}f} {} at the best recipe. An "
+      "The prediction is not sharp enough to {} a pass: {}{} is {}± {:.{}f} {} at the best recipe. An "
       "instrumented "
       "run of {} is expected to narrow that to ± {:.{}f} {}.",
-      next_run.requirement, next_run.trace.empty() ? "" : " of " + next_run.trace,
+      fails ? "rule out" : "promise", next_run.requirement, next_run.trace.empty() ? "" : " of " + next_run.trace,
       value ? fmt::format("{:.{}f} ", *value, digits) : "", next_run.half_width, digits, unit,
       is_best ? "that recipe itself" : "the present recipe with " + what, next_run.half_width_then, digits, unit);
 }

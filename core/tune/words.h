@@ -19,8 +19,9 @@ std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& sugges
 std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<std::string>& names);
 /// "A run of the best recipe itself (zones 8 and 9 up 7 °C) is expected to narrow the peak of U1 from 236 ± 3.1 °C to ±
 /// 1.2 °C.": `value`: predicted at the best recipe; `is_best`: the run is of that recipe.
+/// `fails`: even the best recipe is predicted outside.
 std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, std::optional<double> value,
-                              bool is_best);
+                              bool is_best, bool fails);
 /// "Fastest: no recipe keeps a margin of 40 %, the most is 22 %."
 std::string missed_margin_note(Aim aim, double margin, double best);
 /// "Coolest: the present recipe is that already."

@@ -216,6 +216,60 @@ TEST(Tune, ADoubtfulPassNamesTheNextRun) {
     EXPECT_LE(*std::ranges::max_element(trace), 252 + 1.5);
 }
 
+// Source: algebra. Curves moved up or down as a whole keep their slopes, and the two crossings of a steady rise move
+// alike; the errors of slopes and of times between levels are not that small.
+TEST(Forecast, SlopesAndTimesBetweenLevelsHaveTheirOwnError) {
+  const Line line({kHeavy});
+  auto window = window::parse("window.toml",
+                              "name = \"x\"\nliquidus_C = 217\n[[requirement]]\nname = \"rise\"\nmeasure = "
+                              "\"steepest rise\"\nover = 5\nupper = 3\n[[requirement]]\nname = \"soak\"\nmeasure = "
+                              "\"time between on rise\"\nT1 = 150\nT2 = 200\nlower = 40\nupper = 120\n");
+  ASSERT_TRUE(window) << window.error().text();
+  const Forecaster forecaster(line.model, line.subjects({*window})[0]);
+  auto recipe = first_recipe();
+  recipe.speed_mm_per_min = 560;
+  const auto forecast = forecaster.forecast(recipe, true);
+  double band_C = 0;
+  for (const auto& band : forecast.band_C)
+    for (const double b : band) band_C = std::max(band_C, b);
+  for (std::size_t i = 0; i < forecast.judgement.all_size(); ++i) {
+    const auto& outcome = forecast.judgement.all(i);
+    ASSERT_TRUE(outcome.value.value);
+    const bool slope = outcome.value.unit == Unit::kCelsiusPerSecond;
+    // At most: both crossings off by the widest band at half the mean slope of the soak.
+    EXPECT_GT(forecast.half_width[i], slope ? 0.05 * *outcome.value.value : 0.3);
+    EXPECT_LT(forecast.half_width[i], slope ? 0.2 * *outcome.value.value : 4 * band_C * *outcome.value.value / 50);
+  }
+  // The values alone are the same, and the same as judged.
+  const auto values = forecaster.forecast(recipe, Detail::kValues);
+  const auto judged = forecaster.forecast(recipe, Detail::kJudged);
+  ASSERT_EQ(values.judgement.all_size(), judged.judgement.all_size());
+  for (std::size_t i = 0; i < values.judgement.all_size(); ++i) {
+    EXPECT_EQ(values.judgement.all(i).value.value, judged.judgement.all(i).value.value);
+    EXPECT_EQ(values.judgement.all(i).margin, judged.judgement.all(i).margin);
+  }
+  EXPECT_EQ(values.judgement.margin, judged.judgement.margin);
+}
+
+// Source: information adds. A further run leaves no parameter less certain (Loewner order of the normal equations).
+TEST(ExpectedAfter, LeavesNothingLessCertain) {
+  const Line line({kHeavy});
+  auto recipe = first_recipe();
+  recipe.speed_mm_per_min = 560;
+  const auto after = heat::expected_after(line.model, 0, recipe);
+  const std::size_t P = line.model.theta.size(), entry = line.model.problem.map().entry(1);
+  ASSERT_EQ(after.theta.size(), P + 1);
+  bool less = false;
+  for (std::size_t p = 0; p < P; ++p) {
+    const std::size_t q = p < entry ? p : p + 1;
+    EXPECT_EQ(after.theta[q], line.model.theta[p]);
+    const double then = after.covariance[q * (P + 1) + q], now = line.model.covariance[p * P + p];
+    EXPECT_LE(then, now * (1 + 1e-6) + 1e-12) << p;
+    less = less || then < 0.8 * now;
+  }
+  EXPECT_TRUE(less);
+}
+
 TEST(Tune, AMarginThatNoRecipeKeepsIsSaid) {
   const Line line({kHeavy});
   Request request;

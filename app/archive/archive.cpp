@@ -35,15 +35,17 @@ Result<std::unique_ptr<Database>> openArchiveFile(const std::string& path, const
   const QString name = QFile::decodeName(path.c_str());
   if (path == defaultArchive() || path == options.outbox) QDir().mkpath(QFileInfo(name).absolutePath());
   const bool reads = options.access == Access::kReadOnly;
-  auto database =
-      Database::openFile(path, reads ? Database::Mode::kReadOnly : Database::Mode::kCreate, options.busyTimeout_ms);
+  const auto mode = reads ? Database::Mode::kReadOnly : Database::Mode::kCreate;
+  auto database = Database::openFile(path, mode, options.busyTimeout_ms);
   if (!database) return database.error();
   const auto version = schemaVersion(**database);
   if (!version) return version.error();
   if (reads && *version == newestSchema()) return database;
-  if (reads) {
-    return (*database)->error(*version == 0 ? "the file is empty, no archive"
-                                            : "the archive is of an older version: open it for writing once");
+  if (reads && *version == 0) return (*database)->error("the file is empty, no archive");
+  if (reads) {  // bringing it forward writes
+    *database = nullptr;
+    database = Database::openFile(path, Database::Mode::kReadWrite, options.busyTimeout_ms);
+    if (!database) return database.error();
   }
   if (auto error = (*database)->useWriteAheadLog()) return *error;
   if (auto error = bringForward(**database)) return *error;
@@ -87,10 +89,16 @@ std::optional<Error> Archive::Data::connect() {
   const auto version = schemaVersion(**opened);
   if (!version) return version.error();
   if (*version < newestSchema()) {
-    if (options.access == Access::kReadOnly)
-      return (*opened)->error(*version == 0 ? "there is no archive in the database yet"
-                                            : "the archive is of an older version: open it for writing once");
+    if (options.access == Access::kReadOnly && *version == 0)
+      return (*opened)->error("there is no archive in the database yet");
     if (auto error = bringForward(**opened)) return error;
+  }
+  if (options.access == Access::kReadWrite) {
+    const auto adds =
+        (*opened)->value(QStringLiteral("select has_table_privilege('ovenwright.record', 'insert') or "
+                                        "has_table_privilege('ovenwright.released_window', 'insert')"));
+    if (!adds) return adds.error();
+    if (!adds->toBool()) return (*opened)->error("the server refuses: this user may only read the archive");
   }
   server = *std::move(opened);
   message.clear();

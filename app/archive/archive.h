@@ -58,7 +58,7 @@ class Archive {
  public:
   /// @param where  a path, or postgresql://user@host:port/database (no password: libpq's password and service files
   ///               serve). A missing file is made, with Access::kReadOnly it is an error. A schema of an older version
-  ///               is brought forward, after a backup beside it.
+  ///               is brought forward either way, after a backup.
   /// Errors: kIo: no archive, damaged, of a newer version, cannot be opened or written, in use for longer than the
   /// timeout, refused by the server. A server that is away is no error with kReadWrite: see state().
   static Result<Archive> open(const std::string& where, const Options& options = {});
@@ -99,6 +99,12 @@ class Archive {
   /// is. May be stopped and started again at any moment. Returns how many were moved.
   /// Errors: kIo; kBadArgument where the other archive has another record of the same id.
   Result<std::size_t> moveTo(Archive& other, const std::function<bool(double done)>& progress = {});
+
+  /// Notes that lots may be judged by a window. On a server this takes the role that may release windows, and the
+  /// server itself: there is no outbox for it. Errors: kIo.
+  Result<ReleasedWindow> release(const NewFile& window, const std::string& by);
+  /// All releases, the newest first.
+  Result<std::vector<ReleasedWindow>> releasedWindows();
 
   State state() const;
   /// Sends what waits in the outbox, in order, connecting again where the server was away; to be called now and then

@@ -112,7 +112,8 @@ std::optional<Error> removeMoved(Database& outbox, Database& to, const std::stri
   if (!*own || there->toULongLong() <= (*own)->moved) return std::nullopt;
   const QVariantList moved{storable(chain), *there};
   for (const char* sql :
-       {"delete from run where chain = ? and number <= ?", "delete from record where chain = ? and number <= ?"}) {
+       {"delete from search where chain = ? and number <= ?", "delete from run where chain = ? and number <= ?",
+        "delete from record where chain = ? and number <= ?"}) {
     if (auto error = outbox.run(QLatin1String(sql), moved)) return error;
   }
   // An outbox holds what waits and no more: bytes that no waiting record may need go when it is empty.

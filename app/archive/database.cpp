@@ -2,6 +2,7 @@
 
 #include <QDeadlineTimer>
 #include <QFile>
+#include <QFileInfo>
 #include <QThread>
 #include <QUrl>
 #include <QUrlQuery>
@@ -107,11 +108,28 @@ Result<std::unique_ptr<Database>> Database::openFile(const std::string& path, Mo
   connection.setDatabaseName(QFile::decodeName(path.c_str()));
   if (mode != Mode::kCreate && !QFile::exists(connection.databaseName())) return database->error("there is no archive");
   if (!connection.open()) return database->failed(connection.lastError());
-  const char* settings[] = {"pragma trusted_schema=off", "pragma foreign_keys=on", "pragma synchronous=full",
-                            "pragma cell_size_check=on"};
-  for (const char* setting : settings) {
-    if (auto error = database->execute(QLatin1String(setting))) return *error;
-  }
+  const auto prepare = [&database]() -> std::optional<Error> {
+    for (const char* setting : {"pragma trusted_schema=off", "pragma foreign_keys=on", "pragma synchronous=full",
+                                "pragma cell_size_check=on"}) {
+      if (auto error = database->execute(QLatin1String(setting))) return error;
+    }
+    return database->run(QStringLiteral("select 1 from sqlite_master limit 1"));  // reads the file for the first time
+  };
+  auto error = prepare();
+  if (!error) return database;
+  // Where not even the files beside it can be written, such as on a read-only disk, it is read as one that nobody
+  // changes: right as long as nothing waits in its write-ahead log.
+  const QString name = connection.databaseName();
+  if (mode != Mode::kReadOnly || database->m_trouble == Trouble::kDamaged ||
+      QFileInfo(name + QStringLiteral("-wal")).size() > 0)
+    return *error;
+  database->m_prepared.clear();
+  connection.close();
+  connection.setConnectOptions(options + QStringLiteral(";QSQLITE_OPEN_URI"));
+  connection.setDatabaseName(QString::fromLatin1(QUrl::fromLocalFile(QFileInfo(name).absoluteFilePath()).toEncoded()) +
+                             QStringLiteral("?immutable=1"));
+  if (!connection.open()) return database->failed(connection.lastError());
+  if (prepare()) return *error;
   return database;
 }
 

@@ -11,6 +11,7 @@ namespace ovenwright::archive {
 /// Which records are meant; an absent field lets all pass. Names match whole and exactly.
 struct Filter {
   std::optional<std::string> lot, serial, board, oven, recipe, window;
+  std::optional<std::string> logSha256;
   std::vector<judge::Verdict> verdicts;  ///< any of these; empty: all
   std::optional<Moment> from, to;        ///< time of run: from <= it < to
   /// Words that must all be found, each anywhere, whatever the case, in lot, serial, board, oven, recipe, window,

@@ -1,3 +1,5 @@
+#include <QRegularExpression>
+
 #include "app/archive/archive_data.h"
 #include "app/archive/rows.h"
 #include "app/archive/store.h"
@@ -13,24 +15,38 @@ QVariant milliseconds(Moment moment) {
 struct Conditions {
   QStringList all;
   QVariantList values;
+  QString from = QStringLiteral(" from run");
+  QString order = QStringLiteral("run");  ///< the table whose order lists have
 
   void add(const QString& condition, const QVariantList& given) {
     all.append(condition);
     values += given;
   }
-  QString where() const {
-    return all.isEmpty() ? QString() : QStringLiteral(" where ") + all.join(QStringLiteral(" and "));
+  QString fromWhere() const {
+    return all.isEmpty() ? from : from + QStringLiteral(" where ") + all.join(QStringLiteral(" and "));
   }
 };
 
-Conditions conditions(const Filter& filter) {
+Conditions conditions(const Filter& filter, bool server) {
   Conditions result;
+  const auto words =
+      storable(folded(filter.text)).split(QRegularExpression(QStringLiteral("\\s+")), Qt::SkipEmptyParts);
+  if (!words.isEmpty()) {
+    // In this order: SQLite takes a cross join as it stands, and the words are many times smaller than the runs.
+    result.from = QStringLiteral(" from search cross join run");
+    result.order = QStringLiteral("search");
+    result.add(QStringLiteral("run.chain = search.chain and run.number = search.number"), {});
+    const auto contains =
+        server ? QStringLiteral("strpos(search.words, ?) > 0") : QStringLiteral("instr(search.words, ?) > 0");
+    for (const auto& word : words) result.add(contains, {word});
+  }
   const std::pair<const char*, const std::optional<std::string>*> names[] = {
       {"run.lot = ?", &filter.lot},   {"run.serial = ?", &filter.serial}, {"run.board = ?", &filter.board},
       {"run.oven = ?", &filter.oven}, {"run.recipe = ?", &filter.recipe}, {"run.window_name = ?", &filter.window}};
   for (const auto& [condition, name] : names) {
     if (*name) result.add(QLatin1String(condition), {column(**name)});
   }
+  if (filter.logSha256) result.add(QStringLiteral("run.log = ?"), {digestBytes(*filter.logSha256)});
   if (!filter.verdicts.empty()) {
     QStringList marks;
     QVariantList verdicts;
@@ -40,8 +56,8 @@ Conditions conditions(const Filter& filter) {
     }
     result.add(QStringLiteral("run.verdict in (") + marks.join(QLatin1Char(',')) + QLatin1Char(')'), verdicts);
   }
-  if (filter.from) result.add(QStringLiteral("run.run_at >= ?"), {milliseconds(*filter.from)});
-  if (filter.to) result.add(QStringLiteral("run.run_at < ?"), {milliseconds(*filter.to)});
+  if (filter.from) result.add(result.order + QStringLiteral(".run_at >= ?"), {milliseconds(*filter.from)});
+  if (filter.to) result.add(result.order + QStringLiteral(".run_at < ?"), {milliseconds(*filter.to)});
   if (filter.latestOnly) {
     result.add(QStringLiteral("not exists (select 1 from run later where later.origin = run.origin and "
                               "(later.added_at, later.chain, later.number) > (run.added_at, run.chain, run.number))"),
@@ -55,15 +71,15 @@ Conditions conditions(const Filter& filter) {
 Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::optional<Cursor>& after, Order order) {
   const auto database = m_data->reading();
   if (!database) return database.error();
-  auto wanted = conditions(filter);
+  auto wanted = conditions(filter, (*database)->isServer());
   const bool newest = order == Order::kNewestFirst;
   if (after) {
-    wanted.add(newest ? QStringLiteral("(run.run_at, run.chain, run.number) < (?, ?, ?)")
-                      : QStringLiteral("(run.run_at, run.chain, run.number) > (?, ?, ?)"),
+    wanted.add(QStringLiteral("(%1.run_at, %1.chain, %1.number) %2 (?, ?, ?)")
+                   .arg(wanted.order, QLatin1String(newest ? "<" : ">")),
                {milliseconds(after->runAt), storable(after->chain),
                 QVariant::fromValue(static_cast<qlonglong>(after->number))});
   }
-  const QString sql = QStringLiteral("select ") + summaryColumns() + QStringLiteral(" from run") + wanted.where() +
+  const QString sql = QStringLiteral("select ") + summaryColumns() + wanted.fromWhere() +
                       (newest ? QStringLiteral(" order by run.run_at desc, run.chain desc, run.number desc limit ?")
                               : QStringLiteral(" order by run.run_at, run.chain, run.number limit ?"));
   Page page;
@@ -92,8 +108,8 @@ Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::o
 Result<std::size_t> Archive::count(const Filter& filter) {
   const auto database = m_data->reading();
   if (!database) return database.error();
-  const auto wanted = conditions(filter);
-  const auto count = (*database)->value(QStringLiteral("select count(*) from run") + wanted.where(), wanted.values);
+  const auto wanted = conditions(filter, (*database)->isServer());
+  const auto count = (*database)->value(QStringLiteral("select count(*)") + wanted.fromWhere(), wanted.values);
   if (count) return static_cast<std::size_t>(count->toULongLong());
   m_data->noteServer();
   return count.error();
@@ -102,7 +118,7 @@ Result<std::size_t> Archive::count(const Filter& filter) {
 Result<std::vector<LotSummary>> Archive::lots(const Filter& filter) {
   const auto database = m_data->reading();
   if (!database) return database.error();
-  auto wanted = conditions(filter);
+  auto wanted = conditions(filter, (*database)->isServer());
   wanted.add(QStringLiteral("run.lot <> ''"), {});
   QString sql = QStringLiteral("select run.lot, count(*), min(run.run_at), max(run.run_at)");
   for (const auto verdict : {judge::Verdict::kPass, judge::Verdict::kConditionalPass, judge::Verdict::kUndetermined,
@@ -110,7 +126,7 @@ Result<std::vector<LotSummary>> Archive::lots(const Filter& filter) {
     sql += QStringLiteral(", cast(sum(case when run.verdict = '%1' then 1 else 0 end) as bigint)")
                .arg(QLatin1String(judge::verdict_name(verdict)));
   }
-  sql += QStringLiteral(" from run") + wanted.where() + QStringLiteral(" group by run.lot order by 4 desc, 1");
+  sql += wanted.fromWhere() + QStringLiteral(" group by run.lot order by 4 desc, 1");
   std::vector<LotSummary> lots;
   auto error = (*database)->run(sql, wanted.values, [&](const QSqlQuery& row) {
     const auto number = [&row](int at) { return static_cast<std::size_t>(row.value(at).toULongLong()); };

@@ -66,6 +66,11 @@ std::string fileName(const std::string& path) {
 
 }  // namespace
 
+NewFile windowFile(const window::ProcessWindow& window, std::span<const NewFile> known) {
+  const auto written = [](const window::ProcessWindow& value) { return window::window_text(value); };
+  return profile(window, written, known);
+}
+
 Result<std::vector<NewRun>> keep(const std::string& path, const check::Request& request, const check::CheckedLog& log,
                                  const Labels& labels) {
   auto file = readFile(path, fileName(path));
@@ -87,10 +92,7 @@ Result<std::vector<NewRun>> keep(NewFile log, Moment fileTime, const check::Requ
   run.entry_s = request.entry_s;
   run.keepSpikes = request.keep_spikes;
   run.program = std::string{"ovenwright "} + kVersion;
-  for (const auto& window : request.windows) {
-    run.windows.push_back(profile(
-        window, [](const auto& value) { return window::window_text(value); }, known));
-  }
+  for (const auto& window : request.windows) run.windows.push_back(windowFile(window, known));
   if (request.recipe) run.recipe = profile(*request.recipe, oven::recipe_text, known);
   run.layout =
       newFile(checked.reading.layout.name.value_or(""), std::nullopt, log::layout_text(checked.reading.layout));

@@ -18,6 +18,9 @@ Result<std::vector<NewRun>> keep(NewFile log, Moment fileTime, const check::Requ
                                  const check::CheckedLog& checked, const Labels& labels,
                                  std::span<const NewFile> known = {});
 
+/// A window with its bytes: those of its file where they are still what it was read from, else its text written anew.
+NewFile windowFile(const window::ProcessWindow& window, std::span<const NewFile> known = {});
+
 class Archive;
 /// A kept run judged anew from its own bytes, as a record to be added beside the old one: against the windows it had,
 /// or against others.

@@ -87,6 +87,13 @@ struct Record {
   std::string digest;          ///< SHA-256 of `previous`, a line feed, and the record's body
 };
 
+/// A window that lots may be judged by.
+struct ReleasedWindow {
+  KeptFile window;
+  Moment releasedAt{};
+  std::string releasedBy;
+};
+
 /// The end of one chain: what a sheet prints, so that a cut tail shows against paper.
 struct Head {
   std::string chain, station;

@@ -3,9 +3,12 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <array>
+#include <iterator>
+#include <span>
 #include <string>
 
+#include "app/archive/body.h"
+#include "app/archive/store.h"
 #include "core/files/text_file.h"
 
 namespace ovenwright::archive {
@@ -13,7 +16,7 @@ namespace {
 
 constexpr int kApplicationId = 0x4f76656e;  // "Oven", in the header of an SQLite file
 
-// {blob}, {integer} and {real} stand for the types of the database at hand.
+// {blob}, {integer}, {real} and {clustered} stand for the words of the database at hand.
 constexpr const char* kVersion1[] = {
     R"(create table archive(name text primary key, value text not null))",
     // Bytes by their SHA-256, each once: logs, windows, ovens, recipes, boards, layouts, pictures.
@@ -43,28 +46,73 @@ constexpr const char* kVersion1[] = {
     R"(create index run_by_origin on run(origin, chain, number))",
 };
 
+// The words of each run in one row, in the order of lists: a text search reads this and nothing else.
+constexpr const char* kVersion2[] = {
+    R"(create table search(run_at {integer} not null, chain text not null, number {integer} not null, words text not null,
+        primary key(run_at, chain, number)){clustered})",
+};
+
+// Windows that lots may be judged by, with who said so and when; a release is never taken back, a newer one follows it.
+constexpr const char* kVersion3[] = {
+    R"(create table released_window(sha256 {blob} not null references content(sha256), name text not null,
+        revision text not null, released_at {integer} not null, released_by text not null,
+        primary key(sha256, released_at)))",
+    // The last judgement of each run without looking at its row.
+    R"(drop index run_by_origin)",
+    R"(create index run_by_origin on run(origin, added_at, chain, number))",
+};
+
 QString typed(const char* sql, bool server) {
   QString text = QLatin1String(sql);
   text.replace(QLatin1String("{blob}"), QLatin1String(server ? "bytea" : "blob"));
   text.replace(QLatin1String("{integer}"), QLatin1String(server ? "bigint" : "integer"));
   text.replace(QLatin1String("{real}"), QLatin1String(server ? "double precision" : "real"));
+  text.replace(QLatin1String("{clustered}"), QLatin1String(server ? "" : " without rowid"));
   return text;
 }
 
-std::optional<Error> step(Database& database, int version) {
-  if (version != 1) return database.error("there is no step to version " + std::to_string(version));
-  for (const char* sql : kVersion1) {
+std::optional<Error> execute(Database& database, std::span<const char* const> statements) {
+  for (const char* sql : statements) {
     if (auto error = database.execute(typed(sql, database.isServer()))) return error;
   }
+  return std::nullopt;
+}
+
+std::optional<Error> toVersion1(Database& database) {
+  if (auto error = execute(database, kVersion1)) return error;
+  if (!database.isServer()) return std::nullopt;
   // Packed bytes do not pack again.
-  if (database.isServer()) {
-    for (const char* sql : {"alter table content alter column packed set storage external",
-                            "alter table record alter column packed set storage external"}) {
-      if (auto error = database.execute(QLatin1String(sql))) return error;
+  constexpr const char* kStorage[] = {"alter table content alter column packed set storage external",
+                                      "alter table record alter column packed set storage external"};
+  return execute(database, kStorage);
+}
+
+std::optional<Error> toVersion2(Database& database) {
+  if (auto error = execute(database, kVersion2)) return error;
+  const auto all = chains(database);
+  if (!all) return all.error();
+  constexpr int kAtOnce = 500;
+  for (const auto& chain : *all) {
+    for (std::uint64_t last = chain.moved; last < chain.count;) {
+      const auto records = recordsAfter(database, chain.id, last, kAtOnce);
+      if (!records) return records.error();
+      if (records->empty()) break;  // a cut tail: verify() tells of it
+      for (const auto& stored : *records) {
+        const auto parcel = unpackedParcel(stored.parcel);
+        const auto record = parcel ? parseBody(parcel->body) : Result<Record>(parcel.error());
+        if (!record) return database.error(recordId(chain.id, stored.number) + " is damaged");
+        if (auto error = insertWords(database, *record)) return error;
+      }
+      last = records->back().number;
     }
   }
   return std::nullopt;
 }
+
+std::optional<Error> toVersion3(Database& database) { return execute(database, kVersion3); }
+
+using Step = std::optional<Error> (*)(Database& database);
+constexpr Step kSteps[] = {toVersion1, toVersion2, toVersion3};
 
 Error foreign(const Database& database) { return database.error("it is a database of another program, no archive"); }
 
@@ -105,16 +153,15 @@ std::optional<Error> backUp(Database& database, int from) {
 
 }  // namespace
 
-int newestSchema() { return 1; }
+int newestSchema() { return static_cast<int>(std::size(kSteps)); }
 
 Result<int> schemaVersion(Database& database) {
   if (database.isServer()) {
-    const auto there = database.value(QStringLiteral("select to_regclass('ovenwright.archive') is not null"));
+    // Not to_regclass(): that may remember from before another process made the table.
+    const auto there = database.value(QStringLiteral(
+        "select count(*) from pg_catalog.pg_tables where schemaname = 'ovenwright' and tablename = 'archive'"));
     if (!there) return there.error();
-    if (there->toBool()) return storedVersion(database);
-    const auto used = database.value(QStringLiteral("select count(*) from pg_namespace where nspname = 'ovenwright'"));
-    if (!used) return used.error();
-    return 0;
+    return there->toInt() > 0 ? storedVersion(database) : Result<int>(0);
   }
   const auto id = database.value(QStringLiteral("pragma application_id"));
   if (!id) return id.error();
@@ -151,7 +198,7 @@ std::optional<Error> bringForward(Database& database, int to) {
     return error;
   }
   for (int next = *version + 1; next <= to; ++next) {
-    if (auto error = step(database, next)) return error;
+    if (auto error = kSteps[next - 1](database)) return error;
   }
   const auto upsert = QStringLiteral(
       "insert into archive(name, value) values('schema', ?) on conflict(name) do update set value = excluded.value");

@@ -114,6 +114,7 @@ std::optional<Error> insertRecord(Database& database, const Record& record, cons
   const auto& summary = record.summary;
   auto error = database.run(QStringLiteral("insert into record(chain, number, digest, packed) values(?,?,?,?)"),
                             {text(record.chain), number(record.number), text(record.digest), parcel});
+  if (!error) error = insertWords(database, record);
   if (error) return error;
   return database.run(
       QStringLiteral("insert into run(chain, number, run_at, added_at, lot, serial, board, oven, recipe, window_name, "
@@ -139,6 +140,12 @@ std::optional<Error> insertRecord(Database& database, const Record& record, cons
        column(summary.operatorName),
        text(summary.judgedFrom),
        text(summary.origin)});
+}
+
+std::optional<Error> insertWords(Database& database, const Record& record) {
+  return database.run(QStringLiteral("insert into search(run_at, chain, number, words) values(?,?,?,?)"),
+                      {milliseconds(record.summary.runAt), text(record.chain), number(record.number),
+                       text(searchText(record.summary))});
 }
 
 Result<bool> hasContent(Database& database, const std::string& sha256) {
@@ -185,7 +192,7 @@ std::vector<std::string> contentsOf(const Record& record) {
     if (*file) all.push_back((*file)->sha256);
   }
   std::ranges::sort(all);
-  all.erase(std::ranges::unique(all).begin(), all.end());
+  all.erase(std::unique(all.begin(), all.end()), all.end());
   return all;
 }
 

@@ -41,8 +41,10 @@ std::optional<Error> setChainEnd(Database& database, const Chain& chain);  ///< 
 Result<std::vector<StoredRecord>> recordsAfter(Database& database, const std::string& chain, std::uint64_t after,
                                                int limit);
 Result<std::optional<StoredRecord>> storedRecord(Database& database, const std::string& chain, std::uint64_t number);
-/// Writes the record and the row that lists use.
+/// Writes the record and the rows that lists and searches use.
 std::optional<Error> insertRecord(Database& database, const Record& record, const QByteArray& parcel);
+
+std::optional<Error> insertWords(Database& database, const Record& record);
 
 Result<bool> hasContent(Database& database, const std::string& sha256);
 struct PackedContent {

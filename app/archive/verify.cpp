@@ -26,7 +26,8 @@ class Verifier {
       if (!found.holds()) return std::nullopt;
       found.heads.push_back({chain.id, chain.station, chain.count, chain.head});
     }
-    return strangers(found);
+    if (auto error = strangers(found)) return error;
+    return found.holds() ? checkFile(found) : std::nullopt;
   }
 
   bool headSeen() const { return m_headSeen; }
@@ -99,18 +100,23 @@ class Verifier {
   }
 
   std::optional<Error> checkRow(const Record& record, std::string& reason) {
+    const QVariantList key{storable(record.chain), QVariant::fromValue(static_cast<qlonglong>(record.number))};
     std::optional<Summary> row;
     auto error = m_database.run(QStringLiteral("select ") + summaryColumns() +
                                     QStringLiteral(" from run where run.chain = ? and run.number = ?"),
-                                {storable(record.chain), QVariant::fromValue(static_cast<qlonglong>(record.number))},
-                                [&](const QSqlQuery& at) {
+                                key, [&](const QSqlQuery& at) {
                                   row = summaryOf(at);
                                   return false;
                                 });
     if (error) return error;
-    if (!row) {
+    const auto words = m_database.value(
+        QStringLiteral("select words from search where run_at = ? and chain = ? and number = ?"),
+        QVariantList{QVariant::fromValue(static_cast<qlonglong>(record.summary.runAt.time_since_epoch().count()))} +
+            key);
+    if (!words) return words.error();
+    if (!row || words->isNull()) {
       reason = "it is missing in the lists";
-    } else if (!agrees(*row, record.summary)) {
+    } else if (!agrees(*row, record.summary) || words->toString() != storable(searchText(record.summary))) {
       reason = "the lists say something else of it";
     }
     return std::nullopt;
@@ -129,6 +135,16 @@ class Verifier {
       }
       m_held.insert(sha256);
     }
+    return std::nullopt;
+  }
+
+  /// The indexes of a file, which no record stands in but every list comes from.
+  std::optional<Error> checkFile(Verification& found) {
+    if (m_database.isServer()) return std::nullopt;
+    const auto said = m_database.value(QStringLiteral("pragma integrity_check(1)"));
+    if (!said) return said.error();
+    if (said->toString() != QLatin1String("ok"))
+      found.reason = "the file is damaged: " + said->toString().toStdString();
     return std::nullopt;
   }
 

@@ -13,6 +13,8 @@ void need_application() {
   static char name[] = "ovenwright";
   static char* arguments[] = {name, nullptr};
   static const QCoreApplication application(count, arguments);
+  // What drivers print when a server goes away; the errors of the archive say it.
+  qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
   std::setlocale(LC_ALL, "C");  // Qt takes the user's locale; files and JSON are written in this one
 }
 

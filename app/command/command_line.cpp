@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <iostream>
 
+#include "app/command/archive_line.h"
 #include "app/command/arguments.h"
 #include "core/files/nearest.h"
 #include "core/units/version.h"
@@ -29,6 +30,7 @@ Examples
   ovenwright check lot/*.csv --window sac305 --window jstd020_body_pb_free --board tern.toml
   ovenwright check run7.csv --window tern_rev3.toml --oven line2.toml --recipe rev7.toml --format json -o run7.json
   ovenwright measure run7.csv --measure peak --measure 'time above, level=217'
+  ovenwright archive add lot/*.csv --lot QM-2201 --window tern_rev3.toml
   ovenwright windows sac305 > my_window.toml
 
 `ovenwright COMMAND --help` tells more of each.
@@ -205,6 +207,7 @@ class Parser {
     add_lot();
     app_.add_subcommand("sheet", "Print or export the sheet of runs");  // another program's: pass_on.h
     add_start();
+    archive_.add_to(app_);
     for (std::size_t i = 0; i < std::size(kKinds); ++i) add_list(kKinds[i], lists_[i]);
   }
 
@@ -221,6 +224,7 @@ class Parser {
     if (compare_command_->parsed()) return Command{std::move(compare_)};
     if (lot_command_->parsed()) return Command{std::move(lot_)};
     if (start_command_->parsed()) return Command{std::move(start_)};
+    if (auto command = archive_.parsed()) return *std::move(command);
     for (std::size_t i = 0; i < std::size(kKinds); ++i) {
       if (list_commands_[i]->parsed()) return Command{std::move(lists_[i])};
     }
@@ -228,8 +232,9 @@ class Parser {
   }
 
  private:
-  static constexpr std::string_view kCommands[] = {"check", "measure", "predict", "tune",  "start",  "compare",
-                                                   "lot",   "sheet",   "windows", "ovens", "boards", "recipes"};
+  static constexpr std::string_view kCommands[] = {"check",   "measure", "predict", "tune",    "start",
+                                                   "compare", "lot",     "sheet",   "archive", "watch",
+                                                   "windows", "ovens",   "boards",  "recipes"};
   static constexpr files::Kind kKinds[] = {files::Kind::kWindow, files::Kind::kOven, files::Kind::kBoard,
                                            files::Kind::kRecipe};
 
@@ -410,7 +415,11 @@ class Parser {
 
   ExitStatus explained(const CLI::ParseError& error) {
     const CLI::App* at = &app_;
-    for (const auto* command : app_.get_subcommands()) at = command;
+    std::string name = "ovenwright";
+    while (!at->get_subcommands().empty()) {
+      at = at->get_subcommands().front();
+      name += " " + at->get_name();
+    }
     if (error.get_exit_code() == 0) return app_.exit(error) == 0 ? ExitStatus::kDone : ExitStatus::kUsage;
     const auto unknown = app_.remaining();
     std::string message = error.what();
@@ -420,7 +429,7 @@ class Parser {
       message += meant_option(*at, message);
     }
     std::cerr << "ovenwright: " << message << "\n"
-              << "Run `" << (at == &app_ ? "ovenwright" : "ovenwright " + at->get_name()) << " --help` for help.\n";
+              << "Run `" << name << " --help` for help.\n";
     return ExitStatus::kUsage;
   }
 
@@ -432,6 +441,7 @@ class Parser {
   CompareOptions compare_;
   LotOptions lot_;
   StartOptions start_;
+  ArchiveLine archive_;
   ListOptions lists_[std::size(kKinds)];
   CLI::App* check_command_ = nullptr;
   CLI::App* measure_command_ = nullptr;

@@ -101,8 +101,67 @@ struct StartOptions {
   std::optional<std::string> write_recipe;  ///< a file
 };
 
-using Command = std::variant<CheckOptions, MeasureOptions, ListOptions, PredictOptions, TuneOptions, StartOptions,
-                             CompareOptions, LotOptions>;
+struct ArchiveAddOptions {
+  Common common;
+  std::optional<std::string> archive;  ///< a file or a URL; else the user's own
+  std::vector<std::string> logs, windows;
+  LogOptions log;
+  std::string lot, serial, operator_name;
+  std::optional<std::string> run_at;
+};
+
+struct ArchiveListOptions {
+  Common common;
+  std::optional<std::string> archive, lot, board, oven, recipe, verdict, from, to, text;
+};
+
+struct ArchiveShowOptions {
+  Common common;
+  std::optional<std::string> archive;
+  std::string id;
+};
+
+struct ArchiveJudgeOptions {
+  Common common;
+  std::optional<std::string> archive;
+  std::vector<std::string> ids, windows;
+};
+
+struct ArchiveExportOptions {
+  Common common;  ///< the output is a folder
+  std::optional<std::string> archive;
+  std::vector<std::string> ids;
+};
+
+struct ArchiveVerifyOptions {
+  Common common;
+  std::optional<std::string> archive, head;
+};
+
+struct ArchiveMoveOptions {
+  Common common;
+  std::optional<std::string> archive;
+  std::string to;
+};
+
+struct ArchiveReleaseOptions {
+  Common common;
+  std::optional<std::string> archive;
+  std::vector<std::string> windows;  ///< none: list what was released
+  std::string by;
+};
+
+struct WatchOptions {
+  Common common;
+  std::optional<std::string> archive;
+  std::string folder, rules;
+  bool once = false;
+};
+
+using Command =
+    std::variant<CheckOptions, MeasureOptions, ListOptions, PredictOptions, TuneOptions, StartOptions, CompareOptions,
+                 LotOptions, ArchiveAddOptions, ArchiveListOptions, ArchiveShowOptions, ArchiveJudgeOptions,
+                 ArchiveExportOptions, ArchiveVerifyOptions, ArchiveMoveOptions, ArchiveReleaseOptions, WatchOptions>;
 
 /// The command that was typed; or, where help or the version was asked for or the line is wrong, the exit status after
 /// printing it. The parser's exceptions end here.

@@ -51,9 +51,6 @@ std::vector<std::string> warnings_of(const log::Reading& reading, const judge::J
   return warnings;
 }
 
-Json or_null(int number) { return number > 0 ? Json(number) : Json(nullptr); }
-Json or_null(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
-
 }  // namespace
 
 std::string check_run_json(const log::Reading& reading, const check::CheckedRun& run, const check::Request& request) {
@@ -90,14 +87,7 @@ std::string check_json(std::span<const std::string> runs, std::span<const Error>
   lines.list("runs", runs);
   if (!errors.empty()) {
     std::vector<std::string> parts;
-    for (const auto& error : errors) {
-      parts.push_back(dumped({{"file", or_null(error.where.file)},
-                              {"line", or_null(error.where.line)},
-                              {"column", or_null(error.where.column)},
-                              {"found", or_null(error.found)},
-                              {"expected", or_null(error.expected)},
-                              {"message", error.message}}));
-    }
+    for (const auto& error : errors) parts.push_back(dumped(error_part(error)));
     lines.list("errors", parts);
   }
   return lines.take() + "\n";

@@ -139,6 +139,13 @@ Json changes_part(const std::vector<tune::Change>& changes) {
   return all;
 }
 
+Json error_part(const Error& error) {
+  const auto number = [](int value) { return value > 0 ? Json(value) : Json(nullptr); };
+  return {{"file", text_or_null(error.where.file)},   {"line", number(error.where.line)},
+          {"column", number(error.where.column)},     {"found", text_or_null(error.found)},
+          {"expected", text_or_null(error.expected)}, {"message", error.message}};
+}
+
 std::string dumped(const Json& json) { return json.dump(-1, ' ', false, Json::error_handler_t::replace); }
 
 Json outcome_part(const judge::Outcome& outcome, const judge::Judgement& judgement) {

@@ -32,6 +32,8 @@ const char* margin_bound_name(judge::MarginBound bound);
 nlohmann::ordered_json outcome_part(const judge::Outcome& outcome, const judge::Judgement& judgement);
 /// [{"zone", "side", "from_C", "to_C"}, …, {"speed_from_mm_per_min", "speed_to_mm_per_min"}]
 nlohmann::ordered_json changes_part(const std::vector<tune::Change>& changes);
+/// One entry of `errors`.
+nlohmann::ordered_json error_part(const Error& error);
 /// One line of JSON; bytes that are no UTF-8, as file names may have, become U+FFFD.
 std::string dumped(const nlohmann::ordered_json& json);
 

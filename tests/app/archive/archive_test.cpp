@@ -150,6 +150,41 @@ TEST_P(ArchiveIn, FindsByEveryField) {
             5U);  // 1, 5, 7, 11, 13
 }
 
+TEST_P(ArchiveIn, FindsWordsAnywhere) {
+  auto archive = place.open();
+  auto runs = madeUpRuns(1, 6);
+  runs[1].board->name = "STRASSE Öl 100%_ off";
+  runs[2].labels.serial = "焊接爐 三號";
+  runs[3].labels.lot = std::string(9'000, 'x') + " needle";
+  ASSERT_TRUE(archive.add(runs));
+  const auto found = [&](const std::string& text) {
+    Filter filter;
+    filter.text = text;
+    const auto page = archive.find(filter, 10, std::nullopt, Order::kOldestFirst);
+    EXPECT_TRUE(page) << page.error().text();
+    EXPECT_EQ(page->runs.size(), *archive.count(filter));
+    std::string numbers;
+    for (const auto& run : page->runs) numbers += run.logName.at(3);
+    return numbers;
+  };
+  EXPECT_EQ(found("qm-100"), "12356");
+  EXPECT_EQ(found("  QM-1001 Dunlin "), "36");
+  EXPECT_EQ(found("strasse öl"), "2");
+  EXPECT_EQ(found("100%_"), "2");
+  EXPECT_EQ(found("%"), "2");
+  EXPECT_EQ(found("接爐"), "3");
+  EXPECT_EQ(found("needle"), "4");
+  EXPECT_EQ(found("run5.csv quill"), "5");
+  EXPECT_EQ(found("run5.csv nobody"), "");
+  EXPECT_EQ(found("' or 1=1 --"), "");
+  Filter filter;
+  filter.text = "qm dunlin";
+  filter.verdicts = {judge::Verdict::kPass};
+  EXPECT_EQ(serials(*archive.find(filter, 1)), (std::vector<std::string>{"S6"}));
+  EXPECT_EQ(serials(*archive.find(filter, 9, archive.find(filter, 1)->next)),
+            (std::vector<std::string>{"焊接爐 三號"}));
+}
+
 TEST_P(ArchiveIn, ListsLots) {
   auto archive = place.open();
   ASSERT_TRUE(archive.add(madeUpRuns(1, 12)));

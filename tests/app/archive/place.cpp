@@ -56,7 +56,8 @@ void withConnection(bool isServer, const std::string& name, const std::function<
       database.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=30000"));
     }
     ASSERT_TRUE(database.open()) << database.lastError().text().toStdString();
-    if (isServer) QSqlQuery(database).exec(QStringLiteral("set search_path=ovenwright"));
+    if (isServer)
+      QSqlQuery(database).exec(QStringLiteral("set search_path=ovenwright; set client_min_messages=warning"));
     use(database);
     database.close();
   }

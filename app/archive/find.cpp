@@ -108,7 +108,13 @@ Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::o
 Result<std::size_t> Archive::count(const Filter& filter) {
   const auto database = m_data->reading();
   if (!database) return database.error();
-  const auto wanted = conditions(filter, (*database)->isServer());
+  auto wanted = conditions(filter, (*database)->isServer());
+  Filter rest = filter;
+  rest.text.clear();
+  if (wanted.order == QLatin1String("search") && conditions(rest, (*database)->isServer()).all.isEmpty()) {
+    wanted.from = QStringLiteral(" from search");  // words alone: the runs need not be looked at
+    wanted.all.removeFirst();                      // what joined them
+  }
   const auto count = (*database)->value(QStringLiteral("select count(*)") + wanted.fromWhere(), wanted.values);
   if (count) return static_cast<std::size_t>(count->toULongLong());
   m_data->noteServer();

@@ -166,7 +166,37 @@ QList<Fact> factsOf(const RunRecord& record, const QLocale& locale) {
     add(Words::tr("Record"), Words::tr("%1, number %2 of its chain").arg(place.id, locale.toString(place.number)));
     add(Words::tr("Chain"), Words::tr("%1: %2 records, head %3")
                                 .arg(place.station, locale.toString(place.records), shortDigest(place.headDigest)));
-    if (place.program != programText()) add(Words::tr("Judged by"), place.program);
+    if (place.program.compare(programText(), Qt::CaseInsensitive) != 0) add(Words::tr("Recorded by"), place.program);
+    if (place.verdict != judgement.verdict)
+      add(Words::tr("Recorded verdict"),
+          Words::tr("%1; this sheet was judged anew").arg(widgets::Wording::verdict(place.verdict)));
+  }
+  return facts;
+}
+
+QList<Fact> sharedFacts(std::span<const RunRecord> runs, const QLocale& locale) {
+  // What belongs to one run alone stands in the table of runs.
+  const QStringList own{Words::tr("Serial number"), Words::tr("Run at"), Words::tr("Oven entry"), Words::tr("Record")};
+  QStringList labels;
+  QList<QStringList> values;
+  for (const RunRecord& record : runs) {
+    for (const Fact& fact : factsOf(record, locale)) {
+      if (own.contains(fact.label)) continue;
+      auto at = labels.indexOf(fact.label);
+      if (at < 0) {
+        at = labels.size();
+        labels << fact.label;
+        values << QStringList{};
+      }
+      if (!values[at].contains(fact.value)) values[at] << fact.value;
+    }
+  }
+  constexpr qsizetype kMostNamed = 3;
+  QList<Fact> facts;
+  for (qsizetype i = 0; i < labels.size(); ++i) {
+    const QString value = values[i].size() <= kMostNamed ? values[i].join(QStringLiteral("; "))
+                                                         : Words::tr("%n different", nullptr, int(values[i].size()));
+    facts << Fact{labels[i], value};
   }
   return facts;
 }

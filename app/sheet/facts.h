@@ -1,6 +1,7 @@
 #pragma once
 #include <QList>
 #include <QString>
+#include <span>
 
 #include "app/sheet/record.h"
 
@@ -29,6 +30,9 @@ QStringList asidesOf(const RunRecord& record, const QLocale& locale);
 /// The paragraphs in small print: what U and the decision rule mean, limits that differ by part, where limits come
 /// from, how the log was read, what was assumed, faults and warnings.
 QList<Fact> notesOf(const RunRecord& record, const QLocale& locale);
+
+/// The facts that all runs share once, those in which they differ with every value there is, up to three.
+QList<Fact> sharedFacts(std::span<const RunRecord> runs, const QLocale& locale);
 
 /// All cautions, each a paragraph; they stand on every sheet in every form.
 QStringList cautions();

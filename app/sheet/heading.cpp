@@ -225,4 +225,23 @@ Block signatureBlock(const widgets::Theme& theme) {
   return block;
 }
 
+void addFoot(Document& document, Flow& flow, const widgets::Theme& theme,
+             std::function<void(QPainter&, const QRectF&)> picture) {
+  const QRectF area = contentArea(document.paper);
+  const Block signature = signatureBlock(theme);
+  const Block caution = cautionsBlock(theme, area.width(), std::move(picture));
+  auto& blocks = document.pages.back().blocks;
+  qreal y = area.bottom() - signature.height;
+  blocks.push_back({QRectF(area.left(), y, area.width(), signature.height), signature.paint});
+  y -= caution.height;
+  blocks.push_back({QRectF(area.left(), y, area.width(), caution.height), caution.paint});
+  flow.reserve(area.bottom() - y + caution.before);
+}
+
+QString madeText(const Style& style, bool fromArchive) {
+  if (!style.printedAt.isValid()) return {};
+  const QString when = style.locale.toString(style.printedAt, QStringLiteral("d MMMM yyyy HH:mm"));
+  return fromArchive ? Words::tr("Made %1 from the archive").arg(when) : Words::tr("Made %1").arg(when);
+}
+
 }  // namespace ovenwright::sheet

@@ -22,5 +22,11 @@ Block cautionsBlock(const widgets::Theme& theme, qreal width,
                     std::function<void(QPainter&, const QRectF&)> picture = {});
 /// Lines to sign on.
 Block signatureBlock(const widgets::Theme& theme);
+/// Cautions and signatures at the foot of the page that the flow is on, which is the one that is signed; the flow keeps
+/// off them.
+void addFoot(Document& document, Flow& flow, const widgets::Theme& theme,
+             std::function<void(QPainter&, const QRectF&)> picture);
+/// "Made 12 March 2026 10:42 from the archive"
+QString madeText(const Style& style, bool fromArchive);
 
 }  // namespace ovenwright::sheet

@@ -66,10 +66,11 @@ Flow::Flow(Document& document, qreal top) : m_document(document), m_area(content
 void Flow::newPage() {
   m_document.pages.emplace_back();
   m_top = m_area.top();
+  m_reserved = 0;
   m_atTop = true;
 }
 
-qreal Flow::room() const { return m_area.bottom() - m_top; }
+qreal Flow::room() const { return m_area.bottom() - m_reserved - m_top; }
 
 void Flow::add(const Block& block) {
   if (!m_atTop && block.before + block.height > room()) newPage();

@@ -58,13 +58,15 @@ class Flow {
   Flow(Document& document, qreal top);
   void add(const Block& block);
   qreal room() const;  ///< left on this page
+  /// Keeps room at the foot of this page, the ones behind it are whole.
+  void reserve(qreal height) { m_reserved = height; }
   qreal top() const { return m_top; }
   void newPage();
 
  private:
   Document& m_document;
   QRectF m_area;
-  qreal m_top;
+  qreal m_top, m_reserved = 0;
   bool m_atTop = false;
 };
 

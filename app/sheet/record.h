@@ -31,11 +31,12 @@ struct Labels {
 /// Where a run's record stands in the archive: what is printed here shows a lost tail or a rewritten chain.
 struct ArchivePlace {
   QString id;
-  qint64 number = 0;   ///< of the record in its chain, from 1
-  QString station;     ///< the chain's place of origin
-  QString headDigest;  ///< of the chain when the sheet was made
-  qint64 records = 0;  ///< in the chain then
-  QString program;     ///< the version that judged it
+  qint64 number = 0;                                       ///< of the record in its chain, from 1
+  QString station;                                         ///< the chain's place of origin
+  QString headDigest;                                      ///< of the chain when the sheet was made
+  qint64 records = 0;                                      ///< in the chain then
+  QString program;                                         ///< the version that judged it
+  judge::Verdict verdict = judge::Verdict::kUndetermined;  ///< as it was recorded
 };
 
 /// One judged run with everything a sheet says about it.

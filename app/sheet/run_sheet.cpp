@@ -41,8 +41,8 @@ class RunSheet {
     m_document.paper = m_style.paper;
     m_document.title = titleOf(record);
     m_document.subject = subjectOf(record);
-    m_document.footerLeft = programText();
-    m_document.footerMiddle = footer();
+    m_document.footerLeft = m_document.title + QStringLiteral(", ") + programText();
+    m_document.footerMiddle = madeText(m_style, record.archive.has_value());
     m_document.pages.emplace_back();
 
     Flow flow(m_document, m_area.top());
@@ -51,36 +51,20 @@ class RunSheet {
     flow.add(sentenceBlock(widgets::sentenceOf(record.checked().judgement, m_content->entry_s()), m_theme, width()));
     flow.add(factsBlock(factsOf(record, m_style.locale), {logFactOf(record, m_style.locale)}, m_theme, width()));
 
-    const Block signature = signatureBlock(m_theme);
-    const Block caution = cautionsBlock(m_theme, width(), boardPicture());
-    const qreal foot = caution.height + signature.height + caution.before;
-    const qreal room = flow.room() - foot;
+    addFoot(m_document, flow, m_theme, boardPicture());
     chooseLanesTheme();
-    plan(room);
+    plan(flow.room());
     flow.add(curveBlock());
-    if (m_lanesHere) addLanes(flow, foot);
+    if (m_lanesHere) addLanes(flow);
     if (m_tableHere) addTable(flow, m_table, m_theme, width());
     if (m_notesHere) addNotes(flow);
     if (!furtherText().isEmpty()) flow.add(noteBlock({Words::tr("On the next page"), furtherText()}, m_theme, width()));
-    // Cautions and signatures stand at the foot of the first page, which is the one that is signed.
-    auto& blocks = m_document.pages.front().blocks;
-    qreal y = m_area.bottom() - signature.height;
-    blocks.push_back({QRectF(m_area.left(), y, width(), signature.height), signature.paint});
-    y -= caution.height;
-    blocks.push_back({QRectF(m_area.left(), y, width(), caution.height), caution.paint});
-
     if (!furtherText().isEmpty()) addFurther(flow);
     return std::move(m_document);
   }
 
  private:
   qreal width() const { return m_area.width(); }
-
-  QString footer() const {
-    if (!m_style.printedAt.isValid()) return {};
-    const QString when = m_style.locale.toString(m_style.printedAt, QStringLiteral("d MMMM yyyy HH:mm"));
-    return m_content->record.archive ? Words::tr("Made %1 from the archive").arg(when) : Words::tr("Made %1").arg(when);
-  }
 
   std::function<void(QPainter&, const QRectF&)> boardPicture() const {
     auto table = m_content->board();
@@ -160,7 +144,7 @@ class RunSheet {
   }
 
   /// The lanes, as many on each page as there is room for.
-  void addLanes(Flow& flow, qreal reserved) const {
+  void addLanes(Flow& flow) const {
     const auto& all = m_content->lanes;
     for (std::size_t from = 0; from < all.lanes.size();) {
       widgets::LaneTable part;
@@ -171,7 +155,7 @@ class RunSheet {
         part.lanes.push_back(all.lanes[to]);
         const widgets::LanesLayout layout(part, m_lanesTheme, lanesWidth(), m_squeezed ? 0 : kNatural, {});
         const qreal height = layout.headerHeight() + layout.contentHeight();
-        if (part.lanes.size() > 1 && height + block.before > flow.room() - reserved) {
+        if (part.lanes.size() > 1 && height + block.before > flow.room()) {
           part.lanes.pop_back();
           break;
         }
@@ -187,7 +171,6 @@ class RunSheet {
       };
       flow.add(block);
       if (from < all.lanes.size()) flow.newPage();
-      reserved = 0;
     }
   }
 
@@ -207,7 +190,7 @@ class RunSheet {
     flow.newPage();
     const QString title = Words::tr("%1, continued from page 1: %2").arg(m_document.title, furtherText());
     flow.add(captionBlock(title, m_theme));
-    if (!m_lanesHere) addLanes(flow, 0);
+    if (!m_lanesHere) addLanes(flow);
     if (!m_tableHere) addTable(flow, m_table, m_theme, width());
     if (!m_notesHere) {
       flow.add(captionBlock(Words::tr("Limits, sources and how the log was read"), m_theme));

@@ -525,10 +525,6 @@
         <translation>%1: %2 Datensätze, Kopf %3</translation>
     </message>
     <message>
-        <source>Judged by</source>
-        <translation>Beurteilt von</translation>
-    </message>
-    <message>
         <source>%1; %2 bytes</source>
         <translation>%1; %2 Bytes</translation>
     </message>
@@ -659,6 +655,156 @@
     <message>
         <source>Limits, sources and how the log was read</source>
         <translation>Grenzen, Quellen und wie das Log gelesen wurde</translation>
+    </message>
+    <message>
+        <source>%1 upper</source>
+        <translation>%1 obere</translation>
+    </message>
+    <message>
+        <source>%1 centre</source>
+        <translation>%1 Mitte</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 untere</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>Grenze %1</translation>
+    </message>
+    <message>
+        <source>Recorded by</source>
+        <translation>Aufgezeichnet von</translation>
+    </message>
+    <message>
+        <source>Recorded verdict</source>
+        <translation>Aufgezeichnetes Urteil</translation>
+    </message>
+    <message>
+        <source>%1; this sheet was judged anew</source>
+        <translation>%1; dieses Blatt wurde neu beurteilt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n different</source>
+        <translation>
+            <numerusform>%n verschiedener</numerusform>
+            <numerusform>%n verschiedene</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n runs pass.</source>
+        <comment>of a lot</comment>
+        <translation>
+            <numerusform>Der Lauf besteht.</numerusform>
+            <numerusform>Alle %n Läufe bestehen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n runs pass.</source>
+        <comment>of a lot</comment>
+        <translation>
+            <numerusform>%1 von %n Lauf besteht.</numerusform>
+            <numerusform>%1 von %n Läufen bestehen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Smallest margin %1</source>
+        <translation>Kleinste Reserve %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n Lauf</numerusform>
+            <numerusform>%n Läufe</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: run by run, the least capable of all</source>
+        <translation>%1: Lauf für Lauf, das am wenigsten fähige von allen</translation>
+    </message>
+    <message>
+        <source>Statistics</source>
+        <translation>Statistik</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Läufe</translation>
+    </message>
+    <message>
+        <source>Statistics by requirement and placement</source>
+        <translation>Statistik nach Anforderung und Messstelle</translation>
+    </message>
+    <message>
+        <source>Logs</source>
+        <translation>Protokolle</translation>
+    </message>
+    <message>
+        <source>Limits, sources and how the first log was read</source>
+        <translation>Grenzen, Quellen und wie das erste Protokoll gelesen wurde</translation>
+    </message>
+    <message>
+        <source>%1, run %2</source>
+        <translation>%1, Lauf %2</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Lauf</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>Smallest margin at</source>
+        <translation>Kleinste Reserve bei</translation>
+    </message>
+    <message>
+        <source>SHA-256</source>
+        <translation>SHA-256</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>Anforderung</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Mittelwert</translation>
+    </message>
+    <message>
+        <source>St. dev.</source>
+        <translation>Std.-Abw.</translation>
+    </message>
+    <message>
+        <source>Smallest, largest</source>
+        <translation>Kleinster, größter</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>95-%-Intervall</translation>
+    </message>
+    <message>
+        <source>95 % of runs</source>
+        <translation>95 % der Läufe</translation>
+    </message>
+    <message>
+        <source>95 % confidence</source>
+        <translation>95 % Vertrauen</translation>
+    </message>
+    <message>
+        <source>Signals</source>
+        <translation>Signale</translation>
     </message>
 </context>
 <context>

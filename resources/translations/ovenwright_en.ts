@@ -29,6 +29,39 @@
     </message>
 </context>
 <context>
+    <name>Sheet</name>
+    <message numerus="yes">
+        <source>%n different</source>
+        <translation>
+            <numerusform>%n different</numerusform>
+            <numerusform>%n different</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n runs pass.</source>
+        <comment>of a lot</comment>
+        <translation>
+            <numerusform>The run passes.</numerusform>
+            <numerusform>All %n runs pass.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n runs pass.</source>
+        <comment>of a lot</comment>
+        <translation>
+            <numerusform>%1 of %n run passes.</numerusform>
+            <numerusform>%1 of %n runs pass.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n run</numerusform>
+            <numerusform>%n runs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Tune</name>
     <message numerus="yes">
         <source>%n zones</source>

@@ -525,10 +525,6 @@
         <translation>%1: %2 registros, cabeza %3</translation>
     </message>
     <message>
-        <source>Judged by</source>
-        <translation>Juzgado por</translation>
-    </message>
-    <message>
         <source>%1; %2 bytes</source>
         <translation>%1; %2 bytes</translation>
     </message>
@@ -659,6 +655,156 @@
     <message>
         <source>Limits, sources and how the log was read</source>
         <translation>Límites, fuentes y cómo se leyó el registro</translation>
+    </message>
+    <message>
+        <source>%1 upper</source>
+        <translation>%1 superior</translation>
+    </message>
+    <message>
+        <source>%1 centre</source>
+        <translation>%1 central</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 inferior</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>límite %1</translation>
+    </message>
+    <message>
+        <source>Recorded by</source>
+        <translation>Registrado por</translation>
+    </message>
+    <message>
+        <source>Recorded verdict</source>
+        <translation>Veredicto registrado</translation>
+    </message>
+    <message>
+        <source>%1; this sheet was judged anew</source>
+        <translation>%1; esta hoja se ha juzgado de nuevo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n different</source>
+        <translation>
+            <numerusform>%n distinto</numerusform>
+            <numerusform>%n distintos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n runs pass.</source>
+        <comment>of a lot</comment>
+        <translation>
+            <numerusform>La pasada cumple.</numerusform>
+            <numerusform>Las %n pasadas cumplen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n runs pass.</source>
+        <comment>of a lot</comment>
+        <translation>
+            <numerusform>%1 de %n pasada cumple.</numerusform>
+            <numerusform>%1 de %n pasadas cumplen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Smallest margin %1</source>
+        <translation>Margen mínimo %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n pasada</numerusform>
+            <numerusform>%n pasadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: run by run, the least capable of all</source>
+        <translation>%1: pasada a pasada, lo menos capaz de todo</translation>
+    </message>
+    <message>
+        <source>Statistics</source>
+        <translation>Estadística</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Pasadas</translation>
+    </message>
+    <message>
+        <source>Statistics by requirement and placement</source>
+        <translation>Estadística por requisito y punto de medida</translation>
+    </message>
+    <message>
+        <source>Logs</source>
+        <translation>Registros</translation>
+    </message>
+    <message>
+        <source>Limits, sources and how the first log was read</source>
+        <translation>Límites, fuentes y cómo se leyó el primer registro</translation>
+    </message>
+    <message>
+        <source>%1, run %2</source>
+        <translation>%1, pasada %2</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Pasada</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Margen</translation>
+    </message>
+    <message>
+        <source>Smallest margin at</source>
+        <translation>Margen mínimo en</translation>
+    </message>
+    <message>
+        <source>SHA-256</source>
+        <translation>SHA-256</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>como mínimo %1</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>Requisito</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Media</translation>
+    </message>
+    <message>
+        <source>St. dev.</source>
+        <translation>Desv. est.</translation>
+    </message>
+    <message>
+        <source>Smallest, largest</source>
+        <translation>Menor, mayor</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>intervalo del 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of runs</source>
+        <translation>95 % de las pasadas</translation>
+    </message>
+    <message>
+        <source>95 % confidence</source>
+        <translation>95 % de confianza</translation>
+    </message>
+    <message>
+        <source>Signals</source>
+        <translation>Señales</translation>
     </message>
 </context>
 <context>

@@ -522,10 +522,6 @@
         <translation>%1：%2 笔，链首 %3</translation>
     </message>
     <message>
-        <source>Judged by</source>
-        <translation>判定者</translation>
-    </message>
-    <message>
         <source>%1; %2 bytes</source>
         <translation>%1；%2 位元组</translation>
     </message>
@@ -656,6 +652,152 @@
     <message>
         <source>Limits, sources and how the log was read</source>
         <translation>界限、来源与记录读取方式</translation>
+    </message>
+    <message>
+        <source>%1 upper</source>
+        <translation>%1 上限</translation>
+    </message>
+    <message>
+        <source>%1 centre</source>
+        <translation>%1 中线</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 下限</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>界限 %1</translation>
+    </message>
+    <message>
+        <source>Recorded by</source>
+        <translation>记录程序</translation>
+    </message>
+    <message>
+        <source>Recorded verdict</source>
+        <translation>记录的判定</translation>
+    </message>
+    <message>
+        <source>%1; this sheet was judged anew</source>
+        <translation>%1；本表为重新判定</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n different</source>
+        <translation>
+            <numerusform>%n 个不同值</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n runs pass.</source>
+        <comment>of a lot</comment>
+        <translation>
+            <numerusform>全部 %n 次测温合格。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n runs pass.</source>
+        <comment>of a lot</comment>
+        <translation>
+            <numerusform>%n 次测温中 %1 次合格。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Smallest margin %1</source>
+        <translation>最小裕量 %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n 次测温</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: run by run, the least capable of all</source>
+        <translation>%1：逐次测温，能力最低的一项</translation>
+    </message>
+    <message>
+        <source>Statistics</source>
+        <translation>统计</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>测温</translation>
+    </message>
+    <message>
+        <source>Statistics by requirement and placement</source>
+        <translation>按要求与测点的统计</translation>
+    </message>
+    <message>
+        <source>Logs</source>
+        <translation>记录文件</translation>
+    </message>
+    <message>
+        <source>Limits, sources and how the first log was read</source>
+        <translation>界限、来源与第一个记录文件的读取方式</translation>
+    </message>
+    <message>
+        <source>%1, run %2</source>
+        <translation>%1，第 %2 次</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>测温</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕量</translation>
+    </message>
+    <message>
+        <source>Smallest margin at</source>
+        <translation>最小裕量所在</translation>
+    </message>
+    <message>
+        <source>SHA-256</source>
+        <translation>SHA-256</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>至多 %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>至少 %1</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>平均</translation>
+    </message>
+    <message>
+        <source>St. dev.</source>
+        <translation>标准差</translation>
+    </message>
+    <message>
+        <source>Smallest, largest</source>
+        <translation>最小、最大</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>95 % 区间</translation>
+    </message>
+    <message>
+        <source>95 % of runs</source>
+        <translation>95 % 的测温</translation>
+    </message>
+    <message>
+        <source>95 % confidence</source>
+        <translation>95 % 置信</translation>
+    </message>
+    <message>
+        <source>Signals</source>
+        <translation>信号</translation>
     </message>
 </context>
 <context>

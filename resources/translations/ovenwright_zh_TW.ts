@@ -522,10 +522,6 @@
         <translation>%1：%2 筆，鏈首 %3</translation>
     </message>
     <message>
-        <source>Judged by</source>
-        <translation>判定者</translation>
-    </message>
-    <message>
         <source>%1; %2 bytes</source>
         <translation>%1；%2 位元組</translation>
     </message>
@@ -656,6 +652,152 @@
     <message>
         <source>Limits, sources and how the log was read</source>
         <translation>界限、來源與記錄讀取方式</translation>
+    </message>
+    <message>
+        <source>%1 upper</source>
+        <translation>%1 上限</translation>
+    </message>
+    <message>
+        <source>%1 centre</source>
+        <translation>%1 中線</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 下限</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>界限 %1</translation>
+    </message>
+    <message>
+        <source>Recorded by</source>
+        <translation>記錄程式</translation>
+    </message>
+    <message>
+        <source>Recorded verdict</source>
+        <translation>記錄的判定</translation>
+    </message>
+    <message>
+        <source>%1; this sheet was judged anew</source>
+        <translation>%1；本表為重新判定</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n different</source>
+        <translation>
+            <numerusform>%n 個不同值</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n runs pass.</source>
+        <comment>of a lot</comment>
+        <translation>
+            <numerusform>全部 %n 次測溫合格。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n runs pass.</source>
+        <comment>of a lot</comment>
+        <translation>
+            <numerusform>%n 次測溫中 %1 次合格。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Smallest margin %1</source>
+        <translation>最小裕度 %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n 次測溫</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: run by run, the least capable of all</source>
+        <translation>%1：逐次測溫，能力最低的一項</translation>
+    </message>
+    <message>
+        <source>Statistics</source>
+        <translation>統計</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>測溫</translation>
+    </message>
+    <message>
+        <source>Statistics by requirement and placement</source>
+        <translation>依要求與測點的統計</translation>
+    </message>
+    <message>
+        <source>Logs</source>
+        <translation>記錄檔</translation>
+    </message>
+    <message>
+        <source>Limits, sources and how the first log was read</source>
+        <translation>界限、來源與第一個記錄檔的讀取方式</translation>
+    </message>
+    <message>
+        <source>%1, run %2</source>
+        <translation>%1，第 %2 次</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>測溫</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕度</translation>
+    </message>
+    <message>
+        <source>Smallest margin at</source>
+        <translation>最小裕度所在</translation>
+    </message>
+    <message>
+        <source>SHA-256</source>
+        <translation>SHA-256</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>至多 %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>至少 %1</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>平均</translation>
+    </message>
+    <message>
+        <source>St. dev.</source>
+        <translation>標準差</translation>
+    </message>
+    <message>
+        <source>Smallest, largest</source>
+        <translation>最小、最大</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>95 % 區間</translation>
+    </message>
+    <message>
+        <source>95 % of runs</source>
+        <translation>95 % 的測溫</translation>
+    </message>
+    <message>
+        <source>95 % confidence</source>
+        <translation>95 % 信賴</translation>
+    </message>
+    <message>
+        <source>Signals</source>
+        <translation>訊號</translation>
     </message>
 </context>
 <context>

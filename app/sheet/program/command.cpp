@@ -1,15 +1,14 @@
 #include "app/sheet/program/command.h"
 
-#include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
-#include <QTranslator>
 #include <cstdio>
 #include <filesystem>
 #include <set>
 
 #include "app/command/inputs.h"
 #include "app/command/output.h"
+#include "app/desktop/text/language.h"
 #include "app/sheet/export.h"
 #include "app/sheet/sheet.h"
 #include "core/files/text_file.h"
@@ -21,17 +20,6 @@ using command::ExitStatus;
 
 Error usage(const std::string& message, const std::string& file = {}) {
   return {ErrorCode::kBadArgument, message, {file, 0, 0}, "", ""};
-}
-
-/// The words of the pages, installed for the whole program; numbers and dates by the same language.
-QLocale speak(const std::string& language) {
-  const QLocale locale =
-      language == "en" ? QLocale(QLocale::English, QLocale::UnitedKingdom) : QLocale(QString::fromStdString(language));
-  QLocale::setDefault(locale);
-  static QTranslator words;
-  const QString file = QStringLiteral(":/i18n/ovenwright_") + QString::fromStdString(language);
-  if (words.load(file)) QCoreApplication::installTranslator(&words);
-  return locale;
 }
 
 Result<QByteArray> readLogo(const std::string& path) {
@@ -51,15 +39,14 @@ struct Output {
 Result<std::string> kindOf(const std::string& path) {
   const std::string kind = QFileInfo(QString::fromStdString(path)).suffix().toLower().toStdString();
   if (kind == "pdf" || kind == "html" || kind == "csv" || kind == "json") return kind;
-  return Error{ErrorCode::kBadArgument, "", {path, 0, 0}, "." + kind, ".pdf, .html, .csv or .json"};
+  return usage("found the ending \"." + kind + "\", expected .pdf, .html, .csv or .json", path);
 }
 
 std::string written(const std::vector<RunRecord>& runs, const Style& style, const std::string& kind, bool each) {
   if (kind == "csv") return toCsv(runs);
   if (kind == "json") return toJson(runs, style) + "\n";
   if (kind == "html") return toHtml(runs, style);
-  (void)each;
-  return toPdf(runSheet(runs.front(), style)).toStdString();
+  return toPdf(lotSheet(runs, style, each)).toStdString();
 }
 
 class Sheets {
@@ -77,12 +64,16 @@ class Sheets {
 
  private:
   std::optional<Error> prepare() {
-    m_style.locale = speak(m_options.language);
+    desktop::useLanguage(QString::fromStdString(m_options.language));
+    m_style.locale = QLocale();
     m_style.company = QString::fromStdString(m_options.company);
     m_style.paper = QString::fromStdString(m_options.paper).compare(QStringLiteral("Letter"), Qt::CaseInsensitive) == 0
                         ? Paper::kLetter
                         : Paper::kA4;
-    m_style.printedAt = QDateTime::currentDateTime();
+    // A build that is to be the same twice fixes the time: https://reproducible-builds.org/specs/source-date-epoch/
+    bool fixed = false;
+    const qint64 epoch_s = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&fixed);
+    m_style.printedAt = fixed ? QDateTime::fromSecsSinceEpoch(epoch_s, Qt::UTC) : QDateTime::currentDateTime();
     m_labels.lot = QString::fromStdString(m_options.lot);
     m_labels.serial = QString::fromStdString(m_options.serial);
     m_labels.operatorName = QString::fromStdString(m_options.operatorName);

@@ -1,0 +1,130 @@
+#include <QCoreApplication>
+#include <QPainter>
+#include <memory>
+
+#include "app/desktop/widgets/wording.h"
+#include "app/sheet/control_chart.h"
+#include "app/sheet/heading.h"
+#include "app/sheet/legible.h"
+#include "app/sheet/lot_tables.h"
+#include "app/sheet/paragraph.h"
+#include "app/sheet/sheet.h"
+#include "core/lot/lot.h"
+
+namespace ovenwright::sheet {
+namespace {
+
+using widgets::SentenceContent;
+using widgets::SentenceRun;
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Sheet)
+};
+
+SentenceRun textRun(const QString& text, bool strong = false, bool signal = false) {
+  SentenceRun run;
+  run.text = text;
+  run.strong = strong;
+  run.signal = signal;
+  return run;
+}
+
+/// "Conditional pass. 8 of 10 runs pass." and the smallest margin.
+SentenceContent sentenceOf(const lot::Lot& lot) {
+  SentenceContent content;
+  content.signKind = SentenceContent::Sign::kVerdict;
+  content.verdict = lot.verdict;
+  const int all = int(lot.ids.size());
+  content.first << textRun(widgets::Wording::verdictTitle(lot.verdict) + u'.', true, judge::is_out(lot.verdict));
+  content.first << textRun(u' ' + (lot.pass == lot.ids.size()
+                                       ? Words::tr("All %n runs pass.", "of a lot", all)
+                                       : Words::tr("%1 of %n runs pass.", "of a lot", all).arg(lot.pass)));
+  QStringList counts;
+  const auto count = [&](std::size_t n, judge::Verdict verdict) {
+    if (n > 0) counts << QString::number(n) + u' ' + widgets::Wording::verdict(verdict);
+  };
+  count(lot.fail, judge::Verdict::kFail);
+  count(lot.conditional_fail, judge::Verdict::kConditionalFail);
+  count(lot.undetermined, judge::Verdict::kUndetermined);
+  count(lot.conditional_pass, judge::Verdict::kConditionalPass);
+  count(lot.pass, judge::Verdict::kPass);
+  if (lot.margin)
+    content.second << textRun(Words::tr("Smallest margin %1").arg(widgets::Wording().percent(*lot.margin)) +
+                              QStringLiteral("    "));
+  content.second << textRun(counts.join(QStringLiteral(", ")));
+  content.secondShort = content.second;
+  return content;
+}
+
+QStringList asides(std::span<const RunRecord> runs, const QLocale& locale) {
+  QStringList texts{Words::tr("%n runs", nullptr, int(runs.size()))};
+  const QDateTime first = runs.front().labels.runAt, last = runs.back().labels.runAt;
+  const auto date = [&](const QDateTime& moment) {
+    return locale.toString(moment.date(), QStringLiteral("d MMMM yyyy"));
+  };
+  if (first.isValid() && last.isValid())
+    texts << (first.date() == last.date() ? date(first) : date(first) + QStringLiteral(" – ") + date(last));
+  return texts;
+}
+
+Block chartBlock(const lot::Series& series, const widgets::Theme& theme) {
+  constexpr qreal kHeight = 130;
+  Block block;
+  block.before = 4;
+  block.height = kHeight;
+  block.paint = [series, theme](QPainter& painter, const QRectF& rect) {
+    paintControlChart(painter, rect, series, theme);
+  };
+  return block;
+}
+
+QString chartTitle(const lot::Series& series) {
+  QString name = widgets::Wording::title(series.requirement);
+  if (!series.trace.empty()) name += QStringLiteral(", ") + QString::fromStdString(series.trace);
+  return Words::tr("%1: run by run, the least capable of all").arg(name);
+}
+
+}  // namespace
+
+Document lotSheet(std::span<const RunRecord> runs, const Style& style, bool each) {
+  if (runs.size() == 1) return runSheet(runs.front(), style);
+  const auto theme = paperTheme();
+  const lot::Lot lot = statisticsOf(runs);
+  const RunRecord first = legible(runs.front());
+  const QRectF area = contentArea(style.paper);
+  const qreal width = area.width();
+  Document document;
+  document.paper = style.paper;
+  document.title = first.labels.lot.isEmpty() ? Words::tr("%n runs", nullptr, int(runs.size())) : titleOf(first);
+  document.subject = subjectOf(first);
+  document.footerLeft = document.title + QStringLiteral(", ") + programText();
+  document.footerMiddle = madeText(style, runs.front().archive.has_value());
+  document.pages.emplace_back();
+
+  Flow flow(document, area.top());
+  flow.add(headingBlock(style, document.title, document.subject, asides(runs, style.locale), theme, width));
+  flow.add(sentenceBlock(sentenceOf(lot), theme, width));
+  flow.add(factsBlock(sharedFacts(runs, style.locale), {}, theme, width));
+  addFoot(document, flow, theme, {});
+  if (lot.weakest && lot.series[*lot.weakest].control) {
+    flow.add(captionBlock(chartTitle(lot.series[*lot.weakest]), theme));
+    flow.add(chartBlock(lot.series[*lot.weakest], theme));
+  }
+  if (!lot.sentence.empty())
+    flow.add(noteBlock({Words::tr("Statistics"), legible(QString::fromStdString(lot.sentence), 2000)}, theme, width));
+  flow.add(captionBlock(Words::tr("Runs"), theme));
+  addTable(flow, runsTable(runs, style.locale), theme, width);
+  flow.add(captionBlock(Words::tr("Statistics by requirement and placement"), theme));
+  addTable(flow, statisticsTable(lot, style.locale), theme, width);
+  flow.add(captionBlock(Words::tr("Logs"), theme));
+  addTable(flow, logsTable(runs, style.locale), theme, width);
+  flow.add(captionBlock(Words::tr("Limits, sources and how the first log was read"), theme));
+  for (const Fact& note : notesOf(first, style.locale)) flow.add(noteBlock(note, theme, width));
+  for (const RunRecord& record : runs) {
+    if (!each) break;
+    for (Page& page : runSheet(record, style).pages) document.pages.push_back(std::move(page));
+  }
+  return document;
+}
+
+}  // namespace ovenwright::sheet

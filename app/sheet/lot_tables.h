@@ -1,0 +1,22 @@
+#pragma once
+#include <span>
+
+#include "app/sheet/record.h"
+#include "app/sheet/table.h"
+
+namespace ovenwright::lot {
+struct Lot;
+}
+
+namespace ovenwright::sheet {
+
+/// A row for each run: verdict, margin, the result that decides, and what tells the run apart.
+Table runsTable(std::span<const RunRecord> runs, const QLocale& locale);
+/// Each log with its size and its whole SHA-256.
+Table logsTable(std::span<const RunRecord> runs, const QLocale& locale);
+/// Mean, standard deviation, Ppk and the rest of each requirement on each placement.
+Table statisticsTable(const lot::Lot& lot, const QLocale& locale);
+/// The lot's statistics over the runs.
+lot::Lot statisticsOf(std::span<const RunRecord> runs);
+
+}  // namespace ovenwright::sheet

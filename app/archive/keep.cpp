@@ -120,22 +120,22 @@ Result<std::vector<NewRun>> keep(NewFile log, Moment fileTime, const check::Requ
   return runs;
 }
 
-Result<NewRun> judgeAgain(Archive& archive, const std::string& id, const std::vector<window::ProcessWindow>& windows) {
-  const auto record = archive.load(id);
-  if (!record) return record.error();
-  std::vector<NewFile> known;
+Result<JudgedWith> judgedWith(Archive& archive, const Record& record,
+                              const std::vector<window::ProcessWindow>& windows) {
+  JudgedWith with;
   const auto fetch = [&](const KeptFile& file) -> Result<NewFile> {
     auto bytes = archive.content(file.sha256);
     if (!bytes) return bytes.error();
-    known.push_back(newFile(file.name, file.revision, *std::move(bytes)));
-    return known.back();
+    with.known.push_back(newFile(file.name, file.revision, *std::move(bytes)));
+    return with.known.back();
   };
-  auto log = fetch(record->log);
+  auto log = fetch(record.log);
   if (!log) return log.error();
-  check::Request request;
-  request.entry_s = record->entry_s;
-  request.keep_spikes = record->keepSpikes;
-  if (record->summary.parts > 1) request.run = record->summary.part;
+  with.log = *std::move(log);
+  check::Request& request = with.request;
+  request.entry_s = record.entry_s;
+  request.keep_spikes = record.keepSpikes;
+  if (record.summary.parts > 1) request.run = record.summary.part;
   // A file as it was, parsed; its name stands in messages.
   const auto take = [&fetch](const auto& file, auto parse, auto& into) -> std::optional<Error> {
     const auto kept = fetch(file);
@@ -146,39 +146,46 @@ Result<NewRun> judgeAgain(Archive& archive, const std::string& id, const std::ve
     return std::nullopt;
   };
   request.windows = windows;
-  request.window_assumed = windows.empty() && record->windowAssumed;
-  for (const auto& window : windows.empty() ? record->windows : std::vector<KeptFile>{}) {
+  request.window_assumed = windows.empty() && record.windowAssumed;
+  for (const auto& window : windows.empty() ? record.windows : std::vector<KeptFile>{}) {
     window::ProcessWindow parsed;
     if (auto error = take(window, window::parse, parsed)) return *error;
     request.windows.push_back(std::move(parsed));
   }
   std::optional<Error> error;
-  if (record->oven) error = take(*record->oven, oven::parse_oven, request.oven);
-  if (!error && record->recipe) error = take(*record->recipe, oven::parse_recipe, request.recipe);
-  if (!error && record->board) error = take(*record->board, board::parse, request.board);
-  if (!error && record->layout) error = take(*record->layout, log::parse_layout, request.log.layout);
+  if (record.oven) error = take(*record.oven, oven::parse_oven, request.oven);
+  if (!error && record.recipe) error = take(*record.recipe, oven::parse_recipe, request.recipe);
+  if (!error && record.board) error = take(*record.board, board::parse, request.board);
+  if (!error && record.layout) error = take(*record.layout, log::parse_layout, request.log.layout);
   if (error) return *error;
   if (request.board) request.board->picture.reset();  // the picture is kept under its digest
-  std::vector<NewFile> attachments;
-  for (const auto& file : record->attachments) {
+  for (const auto& file : record.attachments) {
     auto kept = fetch(file);
     if (!kept) return kept.error();
-    attachments.push_back(*std::move(kept));
+    with.attachments.push_back(*std::move(kept));
   }
-  auto reading = log::read_bytes(log->name, *log->bytes, request.log);
+  return with;
+}
+
+Result<NewRun> judgeAgain(Archive& archive, const std::string& id, const std::vector<window::ProcessWindow>& windows) {
+  const auto record = archive.load(id);
+  if (!record) return record.error();
+  auto with = judgedWith(archive, *record, windows);
+  if (!with) return with.error();
+  auto reading = log::read_bytes(with->log.name, *with->log.bytes, with->request.log);
   if (!reading) return reading.error();
-  const auto checked = check::check(*std::move(reading), request);
+  const auto checked = check::check(*std::move(reading), with->request);
   if (!checked) return checked.error();
   const auto& summary = record->summary;
   Labels labels{summary.lot, summary.serial, summary.operatorName, std::nullopt};
   if (record->runAtGiven) labels.runAt = summary.runAt;
-  auto runs = keep(*std::move(log), summary.runAt, request, *checked, labels, known);
+  auto runs = keep(std::move(with->log), summary.runAt, with->request, *checked, labels, with->known);
   if (!runs) return runs.error();
   if (runs->size() != 1)
     return Error{ErrorCode::kUndetermined, "the log is no longer read as one run", {id, 0, 0}, {}, {}};
   auto run = std::move(runs->front());
   run.judgedFrom = id;
-  run.attachments = std::move(attachments);
+  run.attachments = std::move(with->attachments);
   return run;
 }
 

@@ -22,6 +22,19 @@ Result<std::vector<NewRun>> keep(NewFile log, Moment fileTime, const check::Requ
 NewFile windowFile(const window::ProcessWindow& window, std::span<const NewFile> known = {});
 
 class Archive;
+
+/// What a kept run was judged with, from the bytes that its record names.
+struct JudgedWith {
+  NewFile log;
+  check::Request request;
+  std::vector<NewFile> known;        ///< every file that was fetched
+  std::vector<NewFile> attachments;  ///< such as the board's picture
+};
+/// With `windows` in place of its own where there are some.
+/// Errors: those of Archive::content(); of the parsers where a kept file is no longer understood.
+Result<JudgedWith> judgedWith(Archive& archive, const Record& record,
+                              const std::vector<window::ProcessWindow>& windows);
+
 /// A kept run judged anew from its own bytes, as a record to be added beside the old one: against the windows it had,
 /// or against others.
 /// Errors: those of Archive::load() and content(); of the parsers where a kept file is no longer understood.

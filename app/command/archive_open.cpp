@@ -9,6 +9,7 @@ namespace ovenwright::command {
 namespace {
 
 void need_application() {
+  if (QCoreApplication::instance() != nullptr) return;  // `sheet` has one that draws
   static int count = 1;
   static char name[] = "ovenwright";
   static char* arguments[] = {name, nullptr};

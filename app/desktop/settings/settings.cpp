@@ -20,6 +20,8 @@ const Key<QByteArray> kCheckSplitter{"check/splitter", {}};
 const Key<int> kPanelWidth{"check/panel_width", 352};  // px at a 13 px font
 const Key<bool> kPanelShown{"check/panel_shown", true};
 const Key<int> kCheckTab{"check/tab", 0};
+const Key<QString> kCompany{"sheet/company", {}};
+const Key<QString> kLogo{"sheet/logo", {}};                 // path
 constexpr const char* kLayoutOfShape = "layout_of_shape/";  // + shape: path of the layout's file
 
 template <class T>
@@ -86,6 +88,11 @@ bool Settings::panelShown() const { return read(m_file, kPanelShown); }
 void Settings::setPanelShown(bool shown) { write(m_file, kPanelShown, shown); }
 int Settings::checkTab() const { return read(m_file, kCheckTab); }
 void Settings::setCheckTab(int index) { write(m_file, kCheckTab, index); }
+
+QString Settings::company() const { return read(m_file, kCompany); }
+void Settings::setCompany(const QString& name) { write(m_file, kCompany, name); }
+QString Settings::logo() const { return read(m_file, kLogo); }
+void Settings::setLogo(const QString& path) { write(m_file, kLogo, path); }
 
 QString Settings::layoutOfShape(const QString& shape) const {
   return m_file.value(QLatin1String(kLayoutOfShape) + shape).toString();

@@ -40,6 +40,11 @@ class Settings {
   int checkTab() const;
   void setCheckTab(int index);
 
+  QString company() const;  ///< at the head of sheets; empty: none
+  void setCompany(const QString& name);
+  QString logo() const;  ///< path of a picture at the head of sheets; empty: none
+  void setLogo(const QString& path);
+
   /// The file of the layout that logs of a shape are read with (see LayoutMemory); empty where none is kept.
   QString layoutOfShape(const QString& shape) const;
   void setLayoutOfShape(const QString& shape, const QString& path);  ///< empty: no longer

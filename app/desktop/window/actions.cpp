@@ -22,6 +22,7 @@
 #include "app/desktop/window/help_window.h"
 #include "app/desktop/window/main_window.h"
 #include "app/desktop/window/profile_menus.h"
+#include "app/desktop/window/sheet_menu.h"
 #include "core/board/board_file.h"
 #include "core/files/profiles.h"
 #include "core/oven/oven_file.h"
@@ -44,6 +45,11 @@ void MainWindow::buildActions() {
   m_recent = file->addMenu(tr("&Recent logs"));
   connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
   addAction(file, tr("Look at the &demo run"), {}, [this] { openDemo(); });
+  file->addSeparator();
+  auto* sheets = new SheetMenu(m_document, m_settings, this);
+  sheets->addTo(file);
+  connect(sheets, &SheetMenu::done, this, &MainWindow::note);
+  connect(sheets, &SheetMenu::failed, this, &MainWindow::note);
   file->addSeparator();
   QAction* close_log = addAction(file, tr("&Close this log"), QKeySequence::Close, [this] {
     if (m_document->current()) m_document->close(m_document->currentPointer());

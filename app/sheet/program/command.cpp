@@ -4,12 +4,14 @@
 #include <QFileInfo>
 #include <cstdio>
 #include <filesystem>
+#include <functional>
 #include <set>
 
 #include "app/command/inputs.h"
 #include "app/command/output.h"
 #include "app/desktop/text/language.h"
 #include "app/sheet/export.h"
+#include "app/sheet/program/archived.h"
 #include "app/sheet/sheet.h"
 #include "core/files/text_file.h"
 
@@ -74,7 +76,7 @@ class Sheets {
     bool fixed = false;
     const qint64 epoch_s = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&fixed);
     m_style.printedAt = fixed ? QDateTime::fromSecsSinceEpoch(epoch_s, Qt::UTC) : QDateTime::currentDateTime();
-    m_labels.lot = QString::fromStdString(m_options.lot);
+    if (!m_options.lots.empty()) m_labels.lot = QString::fromStdString(m_options.lots.front());
     m_labels.serial = QString::fromStdString(m_options.serial);
     m_labels.operatorName = QString::fromStdString(m_options.operatorName);
     if (m_options.runAt) {
@@ -126,10 +128,46 @@ class Sheets {
 
   ExitStatus status() const { return m_unread ? ExitStatus::kUnreadable : command::exit_status(m_worst); }
 
+  /// Runs of the archive; nothing, after saying why, where they cannot be had.
+  std::vector<RunRecord> kept(const std::vector<std::string>& ids) {
+    auto runs = archivedRuns(m_options, ids);
+    if (!runs) {
+      command::report_error(runs.error());
+      m_unread = true;
+      return {};
+    }
+    for (const RunRecord& run : *runs) m_worst = std::max(m_worst, run.checked().judgement.verdict);
+    return *std::move(runs);
+  }
+
+  std::vector<RunRecord> lot(const std::string& name) {
+    const auto ids = runsOfLot(m_options, name);
+    if (ids) return kept(*ids);
+    command::report_error(ids.error());
+    m_unread = true;
+    return {};
+  }
+
+  /// What sheets are made of, one after the other: each log, or each run and each lot of the archive.
+  struct Part {
+    std::string name;  ///< of a file of its own
+    std::function<std::vector<RunRecord>()> runs;
+  };
+  std::vector<Part> parts() {
+    std::vector<Part> all;
+    for (const auto& log : m_options.logs)
+      all.push_back({QFileInfo(QString::fromStdString(log)).completeBaseName().toStdString(),
+                     [this, log] { return judged(log); }});
+    if (!all.empty()) return all;
+    for (const auto& id : m_options.ids) all.push_back({id, [this, id] { return kept({id}); }});
+    for (const auto& name : m_options.lots) all.push_back({name, [this, name] { return lot(name); }});
+    return all;
+  }
+
   ExitStatus together() {
     std::vector<RunRecord> runs;
-    for (std::size_t i = 0; i < m_options.logs.size(); ++i) {
-      auto more = judged(m_options.logs[i]);
+    for (const Part& part : parts()) {
+      auto more = part.runs();
       runs.insert(runs.end(), more.begin(), more.end());
     }
     if (runs.empty()) return ExitStatus::kUnreadable;
@@ -146,18 +184,18 @@ class Sheets {
     }
     std::set<std::string> names;
     bool unwritten = false;
-    for (std::size_t i = 0; i < m_options.logs.size(); ++i) {
-      const auto runs = judged(m_options.logs[i]);
+    const auto all = parts();
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      const auto runs = all[i].runs();
       if (runs.empty()) continue;
-      const std::string stem =
-          safeFileName(QFileInfo(QString::fromStdString(m_options.logs[i])).completeBaseName()).toStdString();
+      const std::string stem = safeFileName(QString::fromStdString(all[i].name)).toStdString();
       std::string name = stem;
       for (int n = 2; !names.insert(name).second; ++n) name = stem + "-" + std::to_string(n);
       command::Common common = m_options.common;
       common.output = (folder / (name + "." + m_kind)).string();
-      unwritten |=
-          command::write_output(common, written(runs, m_style, m_kind, true), ExitStatus::kDone) != ExitStatus::kDone;
-      if (!common.quiet) std::fprintf(stderr, "%zu of %zu: %s\n", i + 1, m_options.logs.size(), common.output->c_str());
+      const auto done = command::write_output(common, written(runs, m_style, m_kind, true), ExitStatus::kDone);
+      unwritten |= done != ExitStatus::kDone;
+      if (!common.quiet) std::fprintf(stderr, "%zu of %zu: %s\n", i + 1, all.size(), common.output->c_str());
     }
     return unwritten ? ExitStatus::kUnwritable : status();
   }

@@ -12,11 +12,14 @@ struct SheetOptions {
   command::Common common;  ///< its output is required
   std::vector<std::string> logs, windows;
   command::LogOptions log;
-  std::string lot, serial, operatorName, company;
+  std::vector<std::string> lots;       ///< with logs: the one they belong to; else lots of the archive
+  std::vector<std::string> ids;        ///< of runs in the archive
+  std::optional<std::string> archive;  ///< a file or a URL; else the user's own
+  std::string serial, operatorName, company;
   std::optional<std::string> runAt, logo;
   std::string paper = "A4", language = "en";
   bool each = false;                 ///< a page for each run behind the one that sums them up
-  std::optional<std::string> apart;  ///< a sheet for each log, into this folder; the kind of file
+  std::optional<std::string> apart;  ///< a sheet for each log, run or lot, into a folder; the kind of file
 };
 
 /// The options; or, where help was asked for or the line is wrong, the exit status after printing it.

@@ -1,0 +1,71 @@
+#include "app/sheet/program/archived.h"
+
+#include <algorithm>
+
+#include "app/archive/keep.h"
+#include "app/command/archive_open.h"
+#include "core/log/reading.h"
+
+namespace ovenwright::sheet {
+namespace {
+
+QString q(const std::string& text) { return QString::fromStdString(text); }
+
+QDateTime moment(archive::Moment at) { return QDateTime::fromMSecsSinceEpoch(at.time_since_epoch().count(), Qt::UTC); }
+
+Result<RunRecord> archivedRun(archive::Archive& archive, const std::vector<archive::Head>& heads,
+                              const std::string& id) {
+  const auto record = archive.load(id);
+  if (!record) return record.error();
+  auto with = archive::judgedWith(archive, *record, {});
+  if (!with) return with.error();
+  auto reading = log::read_bytes(with->log.name, *with->log.bytes, with->request.log);
+  if (!reading) return reading.error();
+  auto checked = check::check(*std::move(reading), with->request);
+  if (!checked) return checked.error();
+  if (checked->runs.size() != 1)
+    return Error{ErrorCode::kUndetermined, "the log is no longer read as one run", {id, 0, 0}, "", ""};
+  RunRecord run;
+  run.log = std::make_shared<const check::CheckedLog>(*std::move(checked));
+  run.request = std::make_shared<const check::Request>(std::move(with->request));
+  const auto& summary = record->summary;
+  run.labels = {q(summary.lot), q(summary.serial), q(summary.operatorName), moment(summary.runAt)};
+  ArchivePlace place{q(summary.id),      qint64(record->number), q(record->station), {}, 0,
+                     q(record->program), summary.verdict};
+  const auto head = std::ranges::find(heads, record->chain, &archive::Head::chain);
+  if (head != heads.end()) {
+    place.headDigest = q(head->digest);
+    place.records = qint64(head->count);
+  }
+  run.archive = std::move(place);
+  return run;
+}
+
+}  // namespace
+
+Result<std::vector<RunRecord>> archivedRuns(const SheetOptions& options, const std::vector<std::string>& ids) {
+  auto archive = command::open_archive(options.archive, archive::Access::kReadOnly);
+  if (!archive) return archive.error();
+  const auto heads = archive->heads();
+  if (!heads) return heads.error();
+  std::vector<RunRecord> runs;
+  for (const auto& id : ids) {
+    auto run = archivedRun(*archive, *heads, id);
+    if (!run) return run.error();
+    runs.push_back(*std::move(run));
+  }
+  return runs;
+}
+
+Result<std::vector<std::string>> runsOfLot(const SheetOptions& options, const std::string& lot) {
+  auto archive = command::open_archive(options.archive, archive::Access::kReadOnly);
+  if (!archive) return archive.error();
+  const auto runs = archive->runsOfLot(lot);
+  if (!runs) return runs.error();
+  if (runs->empty()) return Error{ErrorCode::kBadArgument, "no run of the lot is in the archive", {lot, 0, 0}, "", ""};
+  std::vector<std::string> ids;
+  for (const auto& run : *runs) ids.push_back(run.id);
+  return ids;
+}
+
+}  // namespace ovenwright::sheet

@@ -3033,6 +3033,65 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SheetMenu</name>
+    <message>
+        <source>Pr&amp;int the sheet…</source>
+        <translation>Blatt &amp;drucken…</translation>
+    </message>
+    <message>
+        <source>Print pre&amp;view…</source>
+        <translation>Druck&amp;vorschau…</translation>
+    </message>
+    <message>
+        <source>&amp;Export the sheet…</source>
+        <translation>Blatt &amp;exportieren…</translation>
+    </message>
+    <message>
+        <source>Company &amp;name on sheets…</source>
+        <translation>&amp;Firmenname auf Blättern…</translation>
+    </message>
+    <message>
+        <source>Lo&amp;go on sheets…</source>
+        <translation>Lo&amp;go auf Blättern…</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer</source>
+        <translation>Das Blatt wurde an den Drucker gesendet</translation>
+    </message>
+    <message>
+        <source>Export the sheet</source>
+        <translation>Blatt exportieren</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;One HTML file (*.html);;Table (*.csv);;JSON (*.json)</source>
+        <translation>PDF (*.pdf);;Eine HTML-Datei (*.html);;Tabelle (*.csv);;JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>%1: a sheet is written as .pdf, .html, .csv or .json</source>
+        <translation>%1: ein Blatt wird als .pdf, .html, .csv oder .json geschrieben</translation>
+    </message>
+    <message>
+        <source>The sheet stands in %1</source>
+        <translation>Das Blatt steht in %1</translation>
+    </message>
+    <message>
+        <source>Company name</source>
+        <translation>Firmenname</translation>
+    </message>
+    <message>
+        <source>Stands at the head of each sheet:</source>
+        <translation>Steht am Kopf jedes Blattes:</translation>
+    </message>
+    <message>
+        <source>Logo at the head of each sheet</source>
+        <translation>Logo am Kopf jedes Blattes</translation>
+    </message>
+    <message>
+        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
+        <translation>Bilder (*.svg *.png *.jpg *.jpeg)</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SuggestionCard</name>
     <message>
         <source>Show</source>

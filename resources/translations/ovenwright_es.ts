@@ -3033,6 +3033,65 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SheetMenu</name>
+    <message>
+        <source>Pr&amp;int the sheet…</source>
+        <translation>&amp;Imprimir la hoja…</translation>
+    </message>
+    <message>
+        <source>Print pre&amp;view…</source>
+        <translation>&amp;Vista previa de impresión…</translation>
+    </message>
+    <message>
+        <source>&amp;Export the sheet…</source>
+        <translation>&amp;Exportar la hoja…</translation>
+    </message>
+    <message>
+        <source>Company &amp;name on sheets…</source>
+        <translation>&amp;Nombre de la empresa en las hojas…</translation>
+    </message>
+    <message>
+        <source>Lo&amp;go on sheets…</source>
+        <translation>Lo&amp;gotipo en las hojas…</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer</source>
+        <translation>La hoja se ha enviado a la impresora</translation>
+    </message>
+    <message>
+        <source>Export the sheet</source>
+        <translation>Exportar la hoja</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;One HTML file (*.html);;Table (*.csv);;JSON (*.json)</source>
+        <translation>PDF (*.pdf);;Un archivo HTML (*.html);;Tabla (*.csv);;JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>%1: a sheet is written as .pdf, .html, .csv or .json</source>
+        <translation>%1: una hoja se escribe como .pdf, .html, .csv o .json</translation>
+    </message>
+    <message>
+        <source>The sheet stands in %1</source>
+        <translation>La hoja está en %1</translation>
+    </message>
+    <message>
+        <source>Company name</source>
+        <translation>Nombre de la empresa</translation>
+    </message>
+    <message>
+        <source>Stands at the head of each sheet:</source>
+        <translation>Figura en la cabecera de cada hoja:</translation>
+    </message>
+    <message>
+        <source>Logo at the head of each sheet</source>
+        <translation>Logotipo en la cabecera de cada hoja</translation>
+    </message>
+    <message>
+        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
+        <translation>Imágenes (*.svg *.png *.jpg *.jpeg)</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SuggestionCard</name>
     <message>
         <source>Show</source>

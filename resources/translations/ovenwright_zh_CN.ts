@@ -3010,6 +3010,65 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SheetMenu</name>
+    <message>
+        <source>Pr&amp;int the sheet…</source>
+        <translation>打印报告单(&amp;P)…</translation>
+    </message>
+    <message>
+        <source>Print pre&amp;view…</source>
+        <translation>打印预览(&amp;V)…</translation>
+    </message>
+    <message>
+        <source>&amp;Export the sheet…</source>
+        <translation>导出报告单(&amp;E)…</translation>
+    </message>
+    <message>
+        <source>Company &amp;name on sheets…</source>
+        <translation>报告单上的公司名称(&amp;N)…</translation>
+    </message>
+    <message>
+        <source>Lo&amp;go on sheets…</source>
+        <translation>报告单上的标志(&amp;G)…</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer</source>
+        <translation>报告单已发送到打印机</translation>
+    </message>
+    <message>
+        <source>Export the sheet</source>
+        <translation>导出报告单</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;One HTML file (*.html);;Table (*.csv);;JSON (*.json)</source>
+        <translation>PDF (*.pdf);;单个 HTML 文件 (*.html);;表格 (*.csv);;JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>%1: a sheet is written as .pdf, .html, .csv or .json</source>
+        <translation>%1：报告单只能写成 .pdf、.html、.csv 或 .json</translation>
+    </message>
+    <message>
+        <source>The sheet stands in %1</source>
+        <translation>报告单已保存在 %1</translation>
+    </message>
+    <message>
+        <source>Company name</source>
+        <translation>公司名称</translation>
+    </message>
+    <message>
+        <source>Stands at the head of each sheet:</source>
+        <translation>显示在每张报告单的页首：</translation>
+    </message>
+    <message>
+        <source>Logo at the head of each sheet</source>
+        <translation>每张报告单页首的标志</translation>
+    </message>
+    <message>
+        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
+        <translation>图片 (*.svg *.png *.jpg *.jpeg)</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SuggestionCard</name>
     <message>
         <source>Show</source>

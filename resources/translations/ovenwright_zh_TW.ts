@@ -3010,6 +3010,65 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SheetMenu</name>
+    <message>
+        <source>Pr&amp;int the sheet…</source>
+        <translation>列印報告單(&amp;P)…</translation>
+    </message>
+    <message>
+        <source>Print pre&amp;view…</source>
+        <translation>預覽列印(&amp;V)…</translation>
+    </message>
+    <message>
+        <source>&amp;Export the sheet…</source>
+        <translation>匯出報告單(&amp;E)…</translation>
+    </message>
+    <message>
+        <source>Company &amp;name on sheets…</source>
+        <translation>報告單上的公司名稱(&amp;N)…</translation>
+    </message>
+    <message>
+        <source>Lo&amp;go on sheets…</source>
+        <translation>報告單上的標誌(&amp;G)…</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer</source>
+        <translation>報告單已送至印表機</translation>
+    </message>
+    <message>
+        <source>Export the sheet</source>
+        <translation>匯出報告單</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;One HTML file (*.html);;Table (*.csv);;JSON (*.json)</source>
+        <translation>PDF (*.pdf);;單一 HTML 檔 (*.html);;表格 (*.csv);;JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>%1: a sheet is written as .pdf, .html, .csv or .json</source>
+        <translation>%1：報告單只能寫成 .pdf、.html、.csv 或 .json</translation>
+    </message>
+    <message>
+        <source>The sheet stands in %1</source>
+        <translation>報告單已存於 %1</translation>
+    </message>
+    <message>
+        <source>Company name</source>
+        <translation>公司名稱</translation>
+    </message>
+    <message>
+        <source>Stands at the head of each sheet:</source>
+        <translation>顯示在每張報告單的頁首：</translation>
+    </message>
+    <message>
+        <source>Logo at the head of each sheet</source>
+        <translation>每張報告單頁首的標誌</translation>
+    </message>
+    <message>
+        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
+        <translation>圖片 (*.svg *.png *.jpg *.jpeg)</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SuggestionCard</name>
     <message>
         <source>Show</source>

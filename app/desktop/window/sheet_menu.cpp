@@ -28,7 +28,7 @@ void SheetMenu::addTo(QMenu* file) {
     connect(action, &QAction::triggered, this, act);
     return action;
   };
-  QAction* print = add(tr("&Print the sheet…"), QKeySequence::Print, &SheetMenu::print);
+  QAction* print = add(tr("Pr&int the sheet…"), QKeySequence::Print, &SheetMenu::print);
   QAction* preview = add(tr("Print pre&view…"), {}, &SheetMenu::preview);
   QAction* exported = add(tr("&Export the sheet…"), {}, &SheetMenu::askExport);
   add(tr("Company &name on sheets…"), {}, &SheetMenu::askCompany);

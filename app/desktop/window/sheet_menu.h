@@ -1,6 +1,5 @@
 #pragma once
 #include <QObject>
-#include <functional>
 #include <optional>
 
 #include "app/sheet/sheet.h"

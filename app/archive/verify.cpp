@@ -170,6 +170,15 @@ class Verifier {
   bool m_headSeen = false;
 };
 
+/// A digest as it is stored, from one typed off a sheet: in groups, in capitals.
+std::string typedDigest(std::string text) {
+  std::erase_if(text, [](char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n'; });
+  for (char& c : text) {
+    if (c >= 'A' && c <= 'F') c = static_cast<char>(c - 'A' + 'a');
+  }
+  return text;
+}
+
 }  // namespace
 
 Result<Verification> Archive::verify(const std::optional<std::string>& head,
@@ -177,8 +186,9 @@ Result<Verification> Archive::verify(const std::optional<std::string>& head,
   if (const auto database = m_data->reading(); !database) return database.error();
   Verification found;
   bool headSeen = false;
+  const auto wanted = head ? std::optional{typedDigest(*head)} : std::nullopt;
   for (Database* database : m_data->places()) {
-    Verifier verifier(*database, head, progress);
+    Verifier verifier(*database, wanted, progress);
     Verification part;
     if (auto error = verifier.walk(part)) return *error;
     headSeen = headSeen || verifier.headSeen();
@@ -188,8 +198,8 @@ Result<Verification> Archive::verify(const std::optional<std::string>& head,
     if (database == m_data->places().front()) found.heads = part.heads;
     if (!part.holds()) return found;
   }
-  if (head && !headSeen) {
-    found.reason = "no record has the digest " + *head +
+  if (wanted && !headSeen) {
+    found.reason = "no record has the digest " + *wanted +
                    ": records that the sheet was printed from are missing, or the whole was written anew";
   }
   return found;

@@ -99,7 +99,7 @@ std::vector<Watched> FolderWatch::take(const fs::path& path, const WatchRule& ru
   std::vector<Watched> watched;
   const auto before = keptBefore(m_archive, checked->reading.file.sha256);
   if (!before && m_archive.state().kind != State::Kind::kServerAway) return archiveFailure(before.error());
-  if (before && !before->empty()) {
+  if (before && before->size() >= checked->runs.size()) {  // else add() leaves out the passes that are kept
     for (const auto& run : *before) watched.push_back({file, std::nullopt, run.id, true, run.verdict, run.margin});
     return watched;
   }

@@ -145,6 +145,7 @@ void add_learn(CLI::App& app, LearnOptions& learn) {
       ->check(CLI::PositiveNumber.description(""))
       ->option_text("N");
   app.add_option("--entry", learn.entry_s, "When the leading edge passed the oven's mouth, s on the log's clock")
+      ->check(finite())
       ->option_text("SECONDS");
   app.add_option("--runs", learn.runs, "A list of runs, in place of LOG, --recipe and --board")
       ->option_text("RUNS.toml")
@@ -282,6 +283,8 @@ class Parser {
     tune_command_->add_flag("--keep-speed", tune_.keep_speed, "Leave the conveyor's speed");
     tune_command_
         ->add_option("--min-speed", tune_.min_speed_mm_per_min, "The slowest conveyor that keeps the line's takt")
+        ->check(finite())
+        ->check(CLI::PositiveNumber.description(""))
         ->option_text("MM_PER_MIN");
     repeatable(tune_command_->add_option("--lock", tune_.locked_zones, "Leave this zone's setpoints; may be repeated")
                    ->option_text("ZONE"));
@@ -316,17 +319,21 @@ class Parser {
     ids_a->needs(ids_b);
     ids_b->needs(ids_a);
     add_archive(*compare_command_, compare_.archive)->needs(ids_a);
-    repeatable(compare_command_->add_option("--window", compare_.windows, "Process window; may be repeated")
-                   ->option_text("WINDOW"));
-    compare_command_->add_option("--board", compare_.board, "What the thermocouples sit on")->option_text("BOARD");
+    auto* window = compare_command_->add_option("--window", compare_.windows, "Process window; may be repeated")
+                       ->option_text("WINDOW");
+    repeatable(window);
+    auto* board =
+        compare_command_->add_option("--board", compare_.board, "What the thermocouples sit on")->option_text("BOARD");
     auto* oven = compare_command_->add_option("--oven", compare_.oven, "The oven the logs come from; needs --recipe")
                      ->option_text("OVEN");
     auto* recipe = compare_command_->add_option("--recipe", compare_.recipes, "The recipe of both, or of A and of B")
                        ->option_text("RECIPE");
     oven->needs(recipe);
     recipe->needs(oven);
-    compare_command_->add_option("--layout", compare_.layout, "How to read the logs, where finding out by itself fails")
-        ->option_text("LAYOUT");
+    auto* layout =
+        compare_command_
+            ->add_option("--layout", compare_.layout, "How to read the logs, where finding out by itself fails")
+            ->option_text("LAYOUT");
     auto* run = compare_command_->add_option("--run", compare_.runs, "Of logs with several passes, which, from 1")
                     ->check(CLI::PositiveNumber.description(""))
                     ->option_text("N");
@@ -336,13 +343,15 @@ class Parser {
                       ->check(finite())
                       ->option_text("SECONDS");
     for (auto* option : {recipe, run, entry}) repeatable(option);
-    compare_command_
-        ->add_option("--align", compare_.align_C,
-                     "Line up where the first trace rises above this, °C, not at the entry")
-        ->check(finite())
-        ->option_text("LEVEL");
-    compare_command_->add_flag("--different-thermocouples", compare_.different_thermocouples,
-                               "Though channels and board have the same names");
+    auto* align = compare_command_
+                      ->add_option("--align", compare_.align_C,
+                                   "Line up where the first trace rises above this, °C, not at the entry")
+                      ->check(finite())
+                      ->option_text("LEVEL");
+    auto* different = compare_command_->add_flag("--different-thermocouples", compare_.different_thermocouples,
+                                                 "Though channels and board have the same names");
+    // Groups were judged when they were archived, and keep what they were judged with.
+    for (auto* option : {window, board, oven, recipe, layout, run, entry, align, different}) option->excludes(ids_a);
     add_common(*compare_command_, compare_.common);
     compare_command_->footer(kCompareHelp);
     compare_command_->final_callback([this] {

@@ -99,6 +99,14 @@ ExitStatus compare_logs(const CompareOptions& options) {
 ExitStatus compare_groups(const CompareOptions& options) {
   auto archive = open_archive(options.archive, archive::Access::kReadOnly);
   if (!archive) return fail(archive.error());
+  auto ids = options.ids_a;
+  ids.insert(ids.end(), options.ids_b.begin(), options.ids_b.end());
+  const auto repeated = repeated_run(*archive, ids);
+  if (!repeated) return fail(repeated.error());
+  if (*repeated) {
+    report_error(**repeated);
+    return ExitStatus::kUsage;
+  }
   const auto a = kept_group(*archive, options.ids_a), b = kept_group(*archive, options.ids_b);
   if (!a) return fail(a.error());
   if (!b) return fail(b.error());

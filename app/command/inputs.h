@@ -8,6 +8,7 @@
 #include "core/check/check.h"
 #include "core/log/layout_file.h"
 #include "core/oven/oven_file.h"
+#include "core/tune/learn.h"
 #include "core/window/window_file.h"
 
 namespace ovenwright::command {
@@ -42,6 +43,30 @@ inline std::optional<Error> read_windows(const std::vector<std::string>& names, 
     if (!window) return window.error();
     request.windows.push_back(*std::move(window));
   }
+  return std::nullopt;
+}
+
+/// The files that runs to learn from were read from; names of what is shipped, and empty ones, may be among them.
+inline std::vector<std::string> input_files(const tune::RunList& list) {
+  std::vector<std::string> files{list.oven.identity.file};
+  for (const auto& run : list.runs) {
+    files.insert(files.end(), {run.log, run.recipe.identity.file});
+    if (run.board) files.push_back(run.board->identity.file);
+    for (const auto& window : run.windows) files.push_back(window.identity.file);
+  }
+  return files;
+}
+
+/// Refuses windows of a wave; `command` names who does. Empty where all are of an oven.
+inline std::optional<Error> refused_wave(const std::vector<window::ProcessWindow>& windows,
+                                         const std::string& command) {
+  for (const auto& window : windows)
+    if (window.process == window::Process::kWave)
+      return Error{ErrorCode::kBadArgument,
+                   "is a window of a wave: " + command + " knows ovens, not waves",
+                   {window.identity.file, 0, 0},
+                   "",
+                   ""};
   return std::nullopt;
 }
 

@@ -1,5 +1,8 @@
 #include "app/command/kept_runs.h"
 
+#include <map>
+#include <utility>
+
 #include "core/oven/oven_file.h"
 #include "core/report/kept_run.h"
 
@@ -62,6 +65,23 @@ Result<KeptGroup> kept_group(archive::Archive& archive, const std::vector<std::s
   if (auto error = read_kept(archive, common_file(records, &archive::Record::recipe), oven::parse_recipe, group.recipe))
     return *error;
   return group;
+}
+
+Result<std::optional<Error>> repeated_run(archive::Archive& archive, const std::vector<std::string>& ids) {
+  std::map<std::pair<std::string, int>, std::string> known;  // id by log and pass
+  for (const auto& id : ids) {
+    const auto record = archive.load(id);
+    if (!record) return record.error();
+    const auto [other, is_new] = known.emplace(std::pair{record->summary.logSha256, record->summary.part}, id);
+    if (is_new) continue;
+    return std::optional(Error{ErrorCode::kBadArgument,
+                               other->second == id ? "is given twice: a run counts once"
+                                                   : "is the same run as " + other->second + ": a run counts once",
+                               {id, 0, 0},
+                               "",
+                               ""});
+  }
+  return std::optional<Error>{};
 }
 
 }  // namespace ovenwright::command

@@ -23,4 +23,9 @@ struct KeptGroup {
 /// longer understood.
 Result<KeptGroup> kept_group(archive::Archive& archive, const std::vector<std::string>& ids);
 
+/// The complaint where two of the records are of one run, which would count twice: the same id, or the same pass of the
+/// same log. Empty where each is a run of its own.
+/// Errors: those of Archive::load().
+Result<std::optional<Error>> repeated_run(archive::Archive& archive, const std::vector<std::string>& ids);
+
 }  // namespace ovenwright::command

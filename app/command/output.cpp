@@ -10,6 +10,14 @@
 #include "core/files/text_file.h"
 
 namespace ovenwright::command {
+namespace {
+
+bool same_file(const std::string& a, const std::string& b) {
+  std::error_code failed;
+  return std::filesystem::equivalent(a, b, failed);
+}
+
+}  // namespace
 
 ExitStatus write_output(const Common& common, std::string_view text, ExitStatus status) {
   if (common.output) {
@@ -34,10 +42,8 @@ void report_error(const Error& error) {
 }
 
 bool output_is_a_log(const Common& common, std::span<const std::string> logs) {
-  const bool is_one = common.output && std::ranges::any_of(logs, [&](const std::string& log) {
-                        std::error_code failed;
-                        return std::filesystem::equivalent(log, *common.output, failed);
-                      });
+  const bool is_one = common.output &&
+                      std::ranges::any_of(logs, [&](const std::string& log) { return same_file(log, *common.output); });
   if (is_one)
     report_error({ErrorCode::kBadArgument,
                   "is one of the logs: an output never takes a log's place",
@@ -45,6 +51,19 @@ bool output_is_a_log(const Common& common, std::span<const std::string> logs) {
                   "",
                   ""});
   return is_one;
+}
+
+bool output_is_an_input(std::span<const std::string> outputs, std::span<const std::string> inputs) {
+  const auto taken = std::ranges::find_if(outputs, [&](const std::string& output) {
+    return std::ranges::any_of(inputs, [&](const std::string& input) { return same_file(input, output); });
+  });
+  if (taken == outputs.end()) return false;
+  report_error({ErrorCode::kBadArgument,
+                "is one of the inputs: an output never takes an input's place",
+                {*taken, 0, 0},
+                "",
+                ""});
+  return true;
 }
 
 ExitStatus exit_status(const Error& error) {

@@ -19,6 +19,10 @@ void report_error(const Error& error);
 /// judged would destroy the record.
 bool output_is_a_log(const Common& common, std::span<const std::string> logs);
 
+/// Whether one of the outputs, files or none, is one of the files that a command reads, after saying so on standard
+/// error. Inputs that are no file count for nothing.
+bool output_is_an_input(std::span<const std::string> outputs, std::span<const std::string> inputs);
+
 /// The exit status of an error that ended the command.
 ExitStatus exit_status(const Error& error);
 

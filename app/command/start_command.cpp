@@ -1,7 +1,7 @@
 #include "core/tune/start.h"
 
 #include "app/command/commands.h"
-#include "app/command/learn_inputs.h"
+#include "app/command/inputs.h"
 #include "app/command/output.h"
 #include "core/board/board_file.h"
 #include "core/files/text_file.h"
@@ -17,7 +17,7 @@ struct Inputs {
   oven::Oven oven;
   board::Board board;
   std::vector<window::ProcessWindow> windows;
-  std::optional<tune::Learned> learned;
+  std::optional<tune::RunList> runs;  ///< earlier ones
 };
 
 Result<Inputs> read(const StartOptions& options) {
@@ -36,10 +36,21 @@ Result<Inputs> read(const StartOptions& options) {
   if (!options.runs) return out;
   auto list = tune::load_runs(*options.runs);
   if (!list) return list.error();
-  auto learned = tune::learn(list->oven, std::move(list->runs));
-  if (!learned) return learned.error();
-  out.learned = *std::move(learned);
+  out.runs = *std::move(list);
   return out;
+}
+
+/// Whether what is to be written would take the place of what was read.
+bool overwrites(const StartOptions& options, const Inputs& inputs) {
+  std::vector<std::string> files{inputs.oven.identity.file, inputs.board.identity.file};
+  for (const auto& window : inputs.windows) files.push_back(window.identity.file);
+  if (options.runs) files.push_back(*options.runs);
+  if (inputs.runs)
+    for (auto& file : input_files(*inputs.runs)) files.push_back(std::move(file));
+  std::vector<std::string> outputs;
+  for (const auto& name : {options.common.output, options.write_recipe})
+    if (name) outputs.push_back(*name);
+  return output_is_an_input(outputs, files);
 }
 
 }  // namespace
@@ -51,8 +62,19 @@ ExitStatus run(const StartOptions& options) {
   };
   auto inputs = read(options);
   if (!inputs) return fail(inputs.error());
-  const auto start = tune::start(inputs->oven, inputs->board, std::move(inputs->windows),
-                                 inputs->learned ? &*inputs->learned : nullptr);
+  if (overwrites(options, *inputs)) return ExitStatus::kUsage;
+  if (const auto refused = refused_wave(inputs->windows, "start")) {
+    report_error(*refused);
+    return ExitStatus::kUsage;
+  }
+  std::optional<tune::Learned> learned;
+  if (inputs->runs) {
+    auto known = tune::learn(inputs->runs->oven, std::move(inputs->runs->runs));
+    if (!known) return fail(known.error());
+    learned = *std::move(known);
+  }
+  const auto start =
+      tune::start(inputs->oven, inputs->board, std::move(inputs->windows), learned ? &*learned : nullptr);
   if (!start) return fail(start.error());
   if (options.write_recipe) {
     const auto written =

@@ -3,8 +3,11 @@
 #include <algorithm>
 #include <cmath>
 #include <filesystem>
+#include <limits>
+#include <utility>
 
 #include "app/command/commands.h"
+#include "app/command/inputs.h"
 #include "app/command/learn_inputs.h"
 #include "app/command/output.h"
 #include "core/files/text_file.h"
@@ -19,7 +22,8 @@ namespace {
 
 constexpr double kSidesApart_C = 5;
 
-/// The measured verdict of the boards' last runs: the worst of them.
+/// The measured verdict of the boards' last runs: the worst of them; of like verdicts the one with the least margin,
+/// or none.
 judge::Judgement judged_now(const tune::Learned& learned, const oven::Oven& oven) {
   std::optional<judge::Judgement> worst;
   for (std::size_t b = 0; b < learned.boards; ++b) {
@@ -27,26 +31,58 @@ judge::Judgement judged_now(const tune::Learned& learned, const oven::Oven& oven
     const auto& run = learned.runs[subject.model_run];
     auto judgement = judge::judge(*subject.run, subject.windows, false, subject.board,
                                   measure::Place{&oven, &run.source.recipe, run.entry});
-    if (!worst || judgement.verdict > worst->verdict) worst = std::move(judgement);
+    const auto key = [](const judge::Judgement& one) {
+      return std::pair{one.verdict, -one.margin.value_or(-std::numeric_limits<double>::infinity())};
+    };
+    if (!worst || key(judgement) > key(*worst)) worst = std::move(judgement);
   }
   return *std::move(worst);
+}
+
+/// The file of a recipe, by what it is suggested for.
+std::string recipe_path(const std::string& folder, std::string stem) {
+  std::ranges::replace(stem, ' ', '_');
+  return (std::filesystem::path(folder) / (stem + ".toml")).string();
+}
+
+std::string group_stem(std::size_t index) { return "group " + std::to_string(index + 1); }
+
+constexpr const char* kNextRunStem = "next run";
+
+/// Whether what may be written would take the place of what was read.
+bool overwrites(const TuneOptions& options, const tune::RunList& list) {
+  auto inputs = input_files(list);
+  for (const auto& name : {options.learn.runs, options.learn.layout})
+    if (name) inputs.push_back(*name);
+  std::vector<std::string> outputs;
+  for (const auto& name : {options.common.output, options.note})
+    if (name) outputs.push_back(*name);
+  if (options.write_recipes) {
+    using enum tune::Aim;
+    const auto& folder = *options.write_recipes;
+    outputs.push_back(folder);
+    for (const auto aim : {kLeastChange, kMostMargin, kFastest, kCoolest})
+      outputs.push_back(recipe_path(folder, tune::aim_name(aim)));
+    for (std::size_t i = 0; i < list.runs.size(); ++i) outputs.push_back(recipe_path(folder, group_stem(i)));
+    outputs.push_back(recipe_path(folder, kNextRunStem));
+  }
+  return output_is_an_input(outputs, inputs);
 }
 
 std::optional<Error> write_recipes(const std::string& folder, const tune::Report& report) {
   std::error_code failed;
   std::filesystem::create_directories(folder, failed);
-  const auto write = [&](std::string stem, const oven::Recipe& recipe) -> std::optional<Error> {
-    std::ranges::replace(stem, ' ', '_');
-    const auto path = (std::filesystem::path(folder) / (stem + ".toml")).string();
-    const auto written = files::write_file(path, oven::recipe_text(recipe), files::Existing::kReplace);
+  const auto write = [&](const std::string& stem, const oven::Recipe& recipe) -> std::optional<Error> {
+    const auto written =
+        files::write_file(recipe_path(folder, stem), oven::recipe_text(recipe), files::Existing::kReplace);
     return written ? std::nullopt : std::optional(written.error());
   };
   for (const auto& suggestion : report.suggestions)
     if (auto error = write(tune::aim_name(suggestion.aim), suggestion.recipe)) return error;
   for (std::size_t i = 0; i < report.groups.size(); ++i)
-    if (auto error = write("group " + std::to_string(i + 1), report.groups[i].recipe)) return error;
+    if (auto error = write(group_stem(i), report.groups[i].recipe)) return error;
   if (report.next_run)
-    if (auto error = write("next run", report.next_run->recipe)) return error;
+    if (auto error = write(kNextRunStem, report.next_run->recipe)) return error;
   return std::nullopt;
 }
 
@@ -126,6 +162,12 @@ ExitStatus run(const TuneOptions& options) {
         {ErrorCode::kBadArgument, "tune needs a window: --window, or one for each run in the list", {}, {}, {}});
     return ExitStatus::kUsage;
   }
+  if (overwrites(options, *list)) return ExitStatus::kUsage;
+  for (const auto& run : list->runs)
+    if (const auto refused = refused_wave(run.windows, "tune")) {
+      report_error(*refused);
+      return ExitStatus::kUsage;
+    }
   for (const auto& name : options.locked_zones)
     if (std::ranges::find(list->oven.zones, name, &oven::Zone::name) == list->oven.zones.end()) {
       report_error({ErrorCode::kBadArgument, "--lock: the oven has no zone \"" + name + "\"", {}, {}, {}});
@@ -160,7 +202,7 @@ ExitStatus run(const TuneOptions& options) {
       return f.judgement.verdict <= judge::Verdict::kConditionalPass;
     });
   };
-  if (!learned->model.report.usable || report.cut_short)
+  if (!learned->model.report.usable || report.cut_short || report.nothing_judged)
     status = ExitStatus::kUndetermined;
   else if (std::ranges::any_of(report.suggestions, passes) ||
            (!report.infeasible && report.suggestions.empty() && !judge::is_out(now.verdict) &&

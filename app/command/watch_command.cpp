@@ -14,10 +14,13 @@ ExitStatus run(const WatchOptions& options) {
     report_error(error);
     return status;
   };
-  auto archive = open_archive(options.archive, archive::Access::kReadWrite);
-  if (!archive) return fail(archive.error(), ExitStatus::kUnwritable);
+  if (options.common.output && !options.once)
+    return fail({ErrorCode::kBadArgument, "-o needs --once: without it there is no end to write at", {}, "", ""},
+                ExitStatus::kUsage);
   auto rules = archive::loadWatchRules(options.rules);
   if (!rules) return fail(rules.error(), ExitStatus::kUnreadable);
+  auto archive = open_archive(options.archive, archive::Access::kReadWrite);
+  if (!archive) return fail(archive.error(), ExitStatus::kUnwritable);
   archive::FolderWatch watch(options.folder, *std::move(rules), *archive);
   Common lines = options.common;
   lines.output.reset();

@@ -103,6 +103,13 @@ QString sourcesText(const judge::Judgement& judgement) {
   return texts.join(QStringLiteral(". "));
 }
 
+/// A digest in groups that can be read and typed.
+QString grouped(QString digest) {
+  constexpr qsizetype kGroup = 16;
+  for (qsizetype at = kGroup; at < digest.size(); at += kGroup + 1) digest.insert(at, u' ');
+  return digest;
+}
+
 QString joined(const std::vector<std::string>& items) {
   QStringList texts;
   for (const auto& item : items) texts << q(item);
@@ -165,7 +172,7 @@ QList<Fact> factsOf(const RunRecord& record, const QLocale& locale) {
     const auto& place = *record.archive;
     add(Words::tr("Record"), Words::tr("%1, number %2 of its chain").arg(place.id, locale.toString(place.number)));
     add(Words::tr("Chain"), Words::tr("%1: %2 records, head %3")
-                                .arg(place.station, locale.toString(place.records), shortDigest(place.headDigest)));
+                                .arg(place.station, locale.toString(place.records), grouped(place.headDigest)));
     if (place.program.compare(programText(), Qt::CaseInsensitive) != 0) add(Words::tr("Recorded by"), place.program);
     if (place.verdict != judgement.verdict)
       add(Words::tr("Recorded verdict"),
@@ -205,10 +212,7 @@ LogFact logFactOf(const RunRecord& record, const QLocale& locale) {
   const auto& file = record.reading().file;
   QString name = QFileInfo(q(file.file)).fileName();
   if (!file.member.empty()) name += QStringLiteral(" (") + q(file.member) + u')';
-  QString digest = q(file.sha256);
-  constexpr qsizetype kGroup = 16;
-  for (qsizetype at = kGroup; at < digest.size(); at += kGroup + 1) digest.insert(at, u' ');
-  return {Words::tr("%1; %2 bytes").arg(name, locale.toString(qulonglong(file.bytes))), digest};
+  return {Words::tr("%1; %2 bytes").arg(name, locale.toString(qulonglong(file.bytes))), grouped(q(file.sha256))};
 }
 
 QString titleOf(const RunRecord& record) {

@@ -73,8 +73,9 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
     PredictedTrace predicted;
     predicted.placement = before_.placements[k];
     const double step_s = trace->median_interval_s(), from_s = trace->time_s().front(), to_s = trace->time_s().back();
-    const auto count =
-        static_cast<std::size_t>(std::floor((entry_s_ + (to_s - entry_s_) * stretch - from_s) / step_s + 1e-9)) + 1;
+    const double steps = std::floor((entry_s_ + (to_s - entry_s_) * stretch - from_s) / step_s + 1e-9);
+    if (!(steps >= 1 && entry_s_ < to_s)) continue;  // the log ends before the board enters
+    const auto count = static_cast<std::size_t>(steps) + 1;
     predicted.time_s.resize(count);
     predicted.temperature_C.resize(count);
     const auto then = [&](double time_s) { return std::clamp(entry_s_ + (time_s - entry_s_) / stretch, from_s, to_s); };

@@ -40,6 +40,7 @@ std::optional<double> pass_probability(const judge::Judgement& judgement, const 
     if (outcome.upper) above = std::min(above, (*outcome.upper - *outcome.value.value) / u);
     if (outcome.lower) below = std::min(below, (*outcome.value.value - *outcome.lower) / u);
   }
+  if (std::isinf(above) && std::isinf(below)) return std::nullopt;  // nothing required was judged
   return std::max(0.0, normal_probability(above) + normal_probability(below) - 1);
 }
 

@@ -136,6 +136,13 @@ class Tuning {
   }
 
   Report report() && {
+    for (std::size_t b = 0; b < all_.size(); ++b) {
+      if (judges(*all_[b])) continue;
+      report_.nothing_judged = true;
+      report_.notes.push_back("No suggestion: the window requires nothing that can be predicted for " +
+                              (all_.size() > 1 ? board_names()[b] : "this board") + ".");
+      return std::move(report_);
+    }
     const Search search(all_, space_, go_on());
     const Found best = most_margin(search, all_);
     if (stopped_) return cut_short();
@@ -155,6 +162,17 @@ class Tuning {
   }
 
  private:
+  /// Whether a required limit of a board is held against something: a value, or a level that is not reached.
+  bool judges(const Forecaster& board) const {
+    const auto judgement = board.forecast(now_, Detail::kValues).judgement;
+    for (std::size_t i = 0; i < judgement.all_size(); ++i) {
+      const auto& outcome = judgement.all(i);
+      const bool known = outcome.value.value || outcome.value.no_value == measure::NoValue::kNotReached;
+      if (known && outcome.required && (outcome.lower || outcome.upper)) return true;
+    }
+    return false;
+  }
+
   std::function<bool()> go_on() {
     return [this] { return !(stopped_ = stopped_ || (request_.progress && !request_.progress(done_))); };
   }

@@ -78,6 +78,7 @@ struct Report {
   std::vector<Group> groups;        ///< several boards and no recipe for all: the fewest recipes that hold them
   bool fewest_groups = true;        ///< false: more than kExactBoards boards, groups found one board after the other
   std::string groups_sentence;      ///< empty without groups
+  bool nothing_judged = false;      ///< a board of which no required result can be predicted: a note says so, no more
   bool cut_short = false;
 };
 

@@ -133,11 +133,11 @@ std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& sugges
         if (margin < smallest[upper]) smallest[upper] = margin, tightest[upper] = &outcome;
       }
     }
-  std::string out = what_changes(oven, suggestion.changes) + ":";
+  std::string out = what_changes(oven, suggestion.changes);
   bool first = true;
   for (int upper = 0; upper < 2; ++upper)
     if (tightest[upper]) {
-      out += (first ? " " : "; ") + held(*tightest[upper], upper != 0);
+      out += (first ? ": " : "; ") + held(*tightest[upper], upper != 0);
       first = false;
     }
   out += ".";

@@ -3090,6 +3090,18 @@
         <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
         <translation>Bilder (*.svg *.png *.jpg *.jpeg)</translation>
     </message>
+    <message>
+        <source>No logo on sheets</source>
+        <translation>Kein Logo auf Blättern</translation>
+    </message>
+    <message>
+        <source>The sheet could not be printed</source>
+        <translation>Das Blatt konnte nicht gedruckt werden</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 ist ein geöffnetes Log: ein Blatt tritt nie an die Stelle eines Logs</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::SuggestionCard</name>

@@ -3090,6 +3090,18 @@
         <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
         <translation>Imágenes (*.svg *.png *.jpg *.jpeg)</translation>
     </message>
+    <message>
+        <source>No logo on sheets</source>
+        <translation>Sin logotipo en las hojas</translation>
+    </message>
+    <message>
+        <source>The sheet could not be printed</source>
+        <translation>No se ha podido imprimir la hoja</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 es un registro abierto: una hoja nunca ocupa el lugar de un registro</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::SuggestionCard</name>

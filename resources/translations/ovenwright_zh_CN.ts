@@ -3067,6 +3067,18 @@
         <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
         <translation>图片 (*.svg *.png *.jpg *.jpeg)</translation>
     </message>
+    <message>
+        <source>No logo on sheets</source>
+        <translation>报告单上不放标志</translation>
+    </message>
+    <message>
+        <source>The sheet could not be printed</source>
+        <translation>无法打印报告单</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 是已打开的记录：报告单绝不会取代记录</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::SuggestionCard</name>

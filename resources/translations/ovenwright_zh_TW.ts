@@ -3067,6 +3067,18 @@
         <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
         <translation>圖片 (*.svg *.png *.jpg *.jpeg)</translation>
     </message>
+    <message>
+        <source>No logo on sheets</source>
+        <translation>報告單上不放標誌</translation>
+    </message>
+    <message>
+        <source>The sheet could not be printed</source>
+        <translation>無法列印報告單</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 是已開啟的記錄：報告單絕不會取代記錄</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::SuggestionCard</name>

@@ -198,5 +198,13 @@ TEST_F(ArchiveCommand, WatchTakesWhatIsThere) {
   EXPECT_EQ(list.at("runs").at(0).at("operator"), "R. Quill");
 }
 
+TEST_F(ArchiveCommand, ARunCountsOnceInGroups) {
+  const auto a = added(kRun1), b = added(kRun2);
+  EXPECT_EQ(run({"compare", "--a", a, "--b", b}).status, 0);
+  const auto twice = run({"compare", "--a", a, b, "--b", b});
+  EXPECT_EQ(twice.status, 2);
+  EXPECT_THAT(twice.err, HasSubstr("a run counts once"));
+}
+
 }  // namespace
 }  // namespace ovenwright

@@ -80,6 +80,15 @@ TEST(Compare, NamesWhatIsWrong) {
   EXPECT_EQ(ovenwright_program({"compare", kWarm, kCold, "--run", "1", "--run", "1", "--run", "1"}).status, 2);
   EXPECT_EQ(ovenwright_program({"compare", kWarm, "no such file"}).status, 3);
   EXPECT_EQ(ovenwright_program({"compare", kWarm, kCold, "--window", "no such window"}).status, 3);
+  for (const std::vector<std::string>& more : std::vector<std::vector<std::string>>{{"--window", "sac305"},
+                                                                                    {"--board", "b"},
+                                                                                    {"--run", "1"},
+                                                                                    {"--align", "217"},
+                                                                                    {"--different-thermocouples"}}) {
+    std::vector<std::string> groups{"compare", "--a", "x-1", "--b", "x-2"};
+    groups.insert(groups.end(), more.begin(), more.end());
+    EXPECT_EQ(ovenwright_program(groups).status, 2) << more.front();
+  }
   const auto run = ovenwright_program({"compare", kWarm, kCold, "--run", "2"});
   EXPECT_EQ(run.status, 3);
   const auto over = ovenwright_program({"compare", kWarm, kCold, "-o", kCold});

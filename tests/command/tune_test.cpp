@@ -203,5 +203,71 @@ TEST(Tune, NeedsAWindowAndARecipeForEachLog) {
             2);
 }
 
+class Learning : public testing::Test {
+ protected:
+  Learning() {
+    for (const char* name :
+         {"tern_run1.csv", "recipe.toml", "recipe_rev8.toml", "oven.toml", "board.toml", "window.toml"})
+      std::ofstream(folder_.path(name)) << contents(std::string{OVENWRIGHT_SOURCE} + "/profiles/demo/" + name);
+    std::ofstream(folder_.path("runs.toml")) << "oven = \"oven.toml\"\n[[run]]\nlog = \"tern_run1.csv\"\n"
+                                                "recipe = \"recipe.toml\"\nboard = \"board.toml\"\n"
+                                                "window = \"window.toml\"\n";
+  }
+  void refuses_to_write_over(const std::string& name, const std::vector<std::string>& arguments) {
+    const auto before = contents(folder_.path(name));
+    const auto done = ovenwright_program(arguments);
+    EXPECT_EQ(done.status, 2) << name << done.err;
+    EXPECT_NE(done.err.find("is one of the inputs"), std::string::npos) << done.err;
+    EXPECT_EQ(contents(folder_.path(name)), before);
+  }
+  Folder folder_;
+};
+
+TEST_F(Learning, NoOutputTakesAnInputsPlace) {
+  const auto runs = folder_.path("runs.toml"), new_recipe = folder_.path("recipe_rev8.toml");
+  for (const char* name : {"runs.toml", "tern_run1.csv", "recipe.toml", "oven.toml", "board.toml", "window.toml"}) {
+    const auto file = folder_.path(name);
+    for (const char* option : {"-o", "--note"}) refuses_to_write_over(name, {"tune", "--runs", runs, option, file});
+    for (const char* option : {"-o", "--traces"})
+      refuses_to_write_over(name, {"predict", "--runs", runs, "--new-recipe", new_recipe, option, file});
+    for (const char* option : {"-o", "--write-recipe"})
+      refuses_to_write_over(name, {"start", "--runs", runs, "--board", folder_.path("board.toml"), "--oven",
+                                   folder_.path("oven.toml"), "--window", folder_.path("window.toml"), option, file});
+  }
+  refuses_to_write_over("recipe_rev8.toml",
+                        {"predict", "--runs", runs, "--new-recipe", new_recipe, "--traces", new_recipe});
+}
+
+TEST(Tune, SuggestsNothingWhereNothingIsJudged) {
+  const auto tuned =
+      ovenwright_program({"tune", "profiles/demo/tern_run1.csv", "--oven", "profiles/demo/oven.toml", "--recipe",
+                          "profiles/demo/recipe.toml", "--window", "jstd020_body_pb_free", "--format", "json"});
+  EXPECT_EQ(tuned.status, 5) << tuned.err;
+  const auto report = Json::parse(tuned.out);
+  EXPECT_TRUE(report["suggestions"].empty());
+  EXPECT_NE(tuned.out.find("requires nothing that can be predicted"), std::string::npos) << tuned.out;
+}
+
+TEST(Tune, RefusesAWaveAndNumbersThatAreNone) {
+  const std::vector<std::string> tune{"tune", "profiles/demo/tern_run1.csv", "--window"};
+  const auto ends_with = [&](std::vector<std::string> more) {
+    more.insert(more.begin(), tune.begin(), tune.end());
+    return ovenwright_program(demo(more)).status;
+  };
+  EXPECT_EQ(ends_with({"wave_sac305"}), 2);
+  EXPECT_EQ(ends_with({"sac305", "--min-speed", "inf"}), 2);
+  EXPECT_EQ(ends_with({"sac305", "--min-speed", "0"}), 2);
+  EXPECT_EQ(ends_with({"sac305", "--entry", "nan"}), 2);
+}
+
+// 33262 s and 5000 s lie after the end of the log.
+TEST(Predict, AnEntryAfterTheLogIsUndetermined) {
+  for (const char* entry : {"33262", "5000", "1e300"}) {
+    const auto done = ovenwright_program(demo({"predict", "profiles/demo/tern_run1.csv", "--new-recipe",
+                                               "profiles/demo/recipe_rev8.toml", "--entry", entry}));
+    EXPECT_EQ(done.status, 5) << entry << done.err;
+  }
+}
+
 }  // namespace
 }  // namespace ovenwright

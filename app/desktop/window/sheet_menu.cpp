@@ -1,5 +1,6 @@
 #include "app/desktop/window/sheet_menu.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -10,6 +11,9 @@
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
+#include <algorithm>
+#include <filesystem>
+#include <system_error>
 
 #include "app/desktop/document/document.h"
 #include "app/desktop/settings/settings.h"
@@ -33,16 +37,22 @@ void SheetMenu::addTo(QMenu* file) {
   QAction* exported = add(tr("&Export the sheet…"), {}, &SheetMenu::askExport);
   add(tr("Company &name on sheets…"), {}, &SheetMenu::askCompany);
   add(tr("Lo&go on sheets…"), {}, &SheetMenu::askLogo);
+  QAction* noLogo = file->addAction(tr("No logo on sheets"), this, [this] { m_settings->setLogo({}); });
+  const auto offerNoLogo = [this, noLogo] { noLogo->setVisible(!m_settings->logo().isEmpty()); };
+  connect(file, &QMenu::aboutToShow, this, offerNoLogo);
+  offerNoLogo();
   const auto enable = [this, print, preview, exported] {
-    for (QAction* action : {print, preview, exported}) action->setEnabled(m_document->view() != nullptr);
+    for (QAction* action : {print, preview, exported}) action->setEnabled(record().has_value());
   };
-  connect(m_document, &Document::currentChanged, this, enable);
+  for (const auto changed :
+       {&Document::currentChanged, &Document::setupChanged, &Document::failureChanged, &Document::activityChanged})
+    connect(m_document, changed, this, enable);
   enable();
 }
 
 std::optional<sheet::RunRecord> SheetMenu::record() const {
   const OpenLog* log = m_document->current();
-  if (!log || !log->view()) return std::nullopt;
+  if (!log || !log->settled || log->error || !log->view()) return std::nullopt;
   sheet::RunRecord record;
   record.log = std::shared_ptr<const check::CheckedLog>(log->checked, &log->checked->log);
   record.run = log->run;
@@ -61,23 +71,32 @@ sheet::Style SheetMenu::style() const {
   return style;
 }
 
-void SheetMenu::paint(QPrinter& printer) const {
+bool SheetMenu::paint(QPrinter& printer) const {
   const auto shown = record();
-  if (!shown) return;
+  if (!shown) return false;
   auto how = style();
-  const bool letter = printer.pageLayout().pageSize().id() == QPageSize::Letter;
+  const auto paper = printer.pageLayout().pageSize().id();
+  const bool letter = paper == QPageSize::Letter;
   how.paper = letter ? sheet::Paper::kLetter : sheet::Paper::kA4;
   const auto document = sheet::runSheet(*shown, how);
   printer.setDocName(document.title);
   printer.setFullPage(true);  // the sheet has margins of its own
   QPainter painter(&printer);
-  painter.scale(printer.logicalDpiX() / sheet::kUnitsPerInch, printer.logicalDpiY() / sheet::kUnitsPerInch);
+  if (!painter.isActive()) return false;
+  if (letter || paper == QPageSize::A4) {
+    painter.scale(printer.logicalDpiX() / sheet::kUnitsPerInch, printer.logicalDpiY() / sheet::kUnitsPerInch);
+  } else {
+    const QSizeF whole = sheet::paperSize(sheet::Paper::kA4);
+    const qreal fit = std::min(printer.width() / whole.width(), printer.height() / whole.height());
+    painter.scale(fit, fit);
+  }
   const int first = std::max(1, printer.fromPage()), pages = int(document.pages.size());
   const int last = printer.toPage() > 0 ? std::min(printer.toPage(), pages) : pages;
   for (int page = first; page <= last; ++page) {
-    if (page > first) printer.newPage();
+    if (page > first && !printer.newPage()) return false;
     sheet::paintPage(painter, document, std::size_t(page - 1));
   }
+  return painter.end();
 }
 
 void SheetMenu::print() {
@@ -86,8 +105,11 @@ void SheetMenu::print() {
   auto* dialog = new QPrintDialog(printer.get(), m_window);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   connect(dialog, qOverload<QPrinter*>(&QPrintDialog::accepted), this, [this, printer] {
-    paint(*printer);
-    emit done(tr("The sheet was sent to the printer"));
+    if (paint(*printer)) {
+      emit done(tr("The sheet was sent to the printer"));
+    } else {
+      emit failed(tr("The sheet could not be printed"));
+    }
   });
   dialog->open();
 }
@@ -97,7 +119,9 @@ void SheetMenu::preview() {
   printer->setPageSize(QPageSize(style().paper == sheet::Paper::kLetter ? QPageSize::Letter : QPageSize::A4));
   auto* dialog = new QPrintPreviewDialog(printer.get(), m_window);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
-  connect(dialog, &QPrintPreviewDialog::paintRequested, this, [this, printer](QPrinter* onto) { paint(*onto); });
+  connect(dialog, &QPrintPreviewDialog::paintRequested, this, [this, printer](QPrinter* onto) {
+    if (!paint(*onto)) emit failed(tr("The sheet could not be printed"));
+  });
   dialog->open();
 }
 
@@ -106,19 +130,33 @@ void SheetMenu::askExport() {
   if (!shown) return;
   const QString name = QFileInfo(QString::fromStdString(shown->reading().file.file)).completeBaseName();
   const QString folder = m_settings->openFolder();
-  QString chosen;
-  QString path = QFileDialog::getSaveFileName(
-      m_window, tr("Export the sheet"), folder + u'/' + sheet::safeFileName(name) + QStringLiteral(".pdf"),
-      tr("PDF (*.pdf);;One HTML file (*.html);;Table (*.csv);;JSON (*.json)"), &chosen);
-  if (path.isEmpty()) return;
-  if (QFileInfo(path).suffix().isEmpty())
-    path += chosen.mid(chosen.indexOf(u'.'), chosen.indexOf(u')') - chosen.indexOf(u'.'));
-  exportTo(path);
+  QFileDialog dialog(m_window, tr("Export the sheet"), folder.isEmpty() ? QDir::homePath() : folder,
+                     tr("PDF (*.pdf);;One HTML file (*.html);;Table (*.csv);;JSON (*.json)"));
+  dialog.setAcceptMode(QFileDialog::AcceptSave);
+  dialog.setDefaultSuffix(QStringLiteral("pdf"));  // by the dialog, so that it asks before a file is replaced
+  connect(&dialog, &QFileDialog::filterSelected, &dialog, [&dialog](const QString& chosen) {
+    const auto dot = chosen.lastIndexOf(u'.') + 1;
+    dialog.setDefaultSuffix(chosen.mid(dot, chosen.lastIndexOf(u')') - dot));
+  });
+  dialog.selectFile(sheet::safeFileName(name) + QStringLiteral(".pdf"));
+  if (dialog.exec() == QDialog::Accepted) exportTo(dialog.selectedFiles().constFirst());
+}
+
+bool SheetMenu::isOpenLog(const QString& path) const {
+  return std::ranges::any_of(m_document->logs(), [&](const Document::LogPointer& log) {
+    std::error_code failed;
+    return std::filesystem::equivalent(QFile::encodeName(log->source.path).toStdString(),
+                                       QFile::encodeName(path).toStdString(), failed);
+  });
 }
 
 bool SheetMenu::exportTo(const QString& path) {
   const auto shown = record();
   if (!shown) return false;
+  if (isOpenLog(path)) {
+    emit failed(tr("%1 is an open log: a sheet never takes a log’s place").arg(path));
+    return false;
+  }
   const QString ending = QFileInfo(path).suffix().toLower();
   const std::span<const sheet::RunRecord> one(&*shown, 1);
   std::string bytes;

@@ -20,10 +20,11 @@ class SheetMenu : public QObject {
   SheetMenu(Document* document, Settings* settings, QWidget* window);
 
   void addTo(QMenu* file);
-  /// The sheet of the run that is shown for the printer's paper, onto it; nothing where no run is open.
-  void paint(QPrinter& printer) const;
-  /// Writes the sheet of the run that is shown; the ending says what: .pdf, .html, .csv, .json. False: failed() says
-  /// why.
+  /// The sheet of the run that is shown for the printer's paper, onto it. False: no result to show, or the printer
+  /// took no more pages.
+  bool paint(QPrinter& printer) const;
+  /// Writes the sheet of the run that is shown; the ending says what: .pdf, .html, .csv, .json. Never over an open log.
+  /// False: failed() says why, unless there is no result to show.
   bool exportTo(const QString& path);
 
  signals:
@@ -31,7 +32,9 @@ class SheetMenu : public QObject {
   void failed(const QString& text);  ///< one sentence
 
  private:
+  /// Nothing while the result for the present setup is not known.
   std::optional<sheet::RunRecord> record() const;
+  bool isOpenLog(const QString& path) const;
   sheet::Style style() const;
   void print();
   void preview();

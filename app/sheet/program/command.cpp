@@ -7,6 +7,7 @@
 #include <functional>
 #include <set>
 
+#include "app/archive/moment.h"
 #include "app/command/inputs.h"
 #include "app/command/output.h"
 #include "app/desktop/text/language.h"
@@ -80,9 +81,9 @@ class Sheets {
     m_labels.serial = QString::fromStdString(m_options.serial);
     m_labels.operatorName = QString::fromStdString(m_options.operatorName);
     if (m_options.runAt) {
-      m_labels.runAt = QDateTime::fromString(QString::fromStdString(*m_options.runAt), Qt::ISODate);
-      if (!m_labels.runAt.isValid())
-        return usage("--run-at: found \"" + *m_options.runAt + "\", expected a moment such as 2026-03-11T13:22");
+      const auto moment = archive::parseMoment(*m_options.runAt);
+      if (!moment) return usage("--run-at: " + moment.error().message);
+      m_labels.runAt = QDateTime::fromMSecsSinceEpoch(moment->time_since_epoch().count(), Qt::UTC);
     }
     if (!m_options.apart) {
       const auto kind = kindOf(*m_options.common.output);
@@ -174,6 +175,19 @@ class Sheets {
     return command::write_output(m_options.common, written(runs, m_style, m_kind, m_options.each), status());
   }
 
+  /// The file of each part, no two the same.
+  std::vector<std::string> targetsOf(const std::vector<Part>& all, const std::filesystem::path& folder) const {
+    std::set<std::string> names;
+    std::vector<std::string> targets;
+    for (const Part& part : all) {
+      const std::string stem = safeFileName(QString::fromStdString(part.name)).toStdString();
+      std::string name = stem;
+      for (int n = 2; !names.insert(name).second; ++n) name = stem + "-" + std::to_string(n);
+      targets.push_back((folder / (name + "." + m_kind)).string());
+    }
+    return targets;
+  }
+
   ExitStatus apart() {
     std::error_code failed;
     const std::filesystem::path folder = *m_options.common.output;
@@ -182,17 +196,18 @@ class Sheets {
       command::report_error({ErrorCode::kIo, "cannot be made: " + failed.message(), {folder.string(), 0, 0}, "", ""});
       return ExitStatus::kUnwritable;
     }
-    std::set<std::string> names;
     bool unwritten = false;
     const auto all = parts();
+    command::Common common = m_options.common;
+    const auto targets = targetsOf(all, folder);
+    for (const auto& target : targets) {
+      common.output = target;
+      if (command::output_is_a_log(common, m_options.logs)) return ExitStatus::kUsage;
+    }
     for (std::size_t i = 0; i < all.size(); ++i) {
       const auto runs = all[i].runs();
       if (runs.empty()) continue;
-      const std::string stem = safeFileName(QString::fromStdString(all[i].name)).toStdString();
-      std::string name = stem;
-      for (int n = 2; !names.insert(name).second; ++n) name = stem + "-" + std::to_string(n);
-      command::Common common = m_options.common;
-      common.output = (folder / (name + "." + m_kind)).string();
+      common.output = targets[i];
       const auto done = command::write_output(common, written(runs, m_style, m_kind, true), ExitStatus::kDone);
       unwritten |= done != ExitStatus::kDone;
       if (!common.quiet) std::fprintf(stderr, "%zu of %zu: %s\n", i + 1, all.size(), common.output->c_str());

@@ -53,7 +53,8 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
   };
   text("--serial", options.serial, "The board's serial number");
   text("--operator", options.operatorName, "Who made the run");
-  sheet->add_option("--run-at", options.runAt, "When the run was made, ISO 8601")->option_text("TIME");
+  sheet->add_option("--run-at", options.runAt, "When the run was made, ISO 8601; without a zone in UTC")
+      ->option_text("TIME");
   text("--company", options.company, "Name at the head of each page");
   sheet->add_option("--logo", options.logo, "Picture at the head of each page: SVG, PNG or JPEG")->option_text("FILE");
   sheet->add_option("--paper", options.paper, "Size of the pages")
@@ -70,10 +71,16 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
   command::add_common(*sheet, options.common);
   sheet->get_option("--output")->required();
   sheet->footer(kHelp);
-  sheet->final_callback([&options] {
+  sheet->final_callback([&options, sheet] {
     if (options.logs.empty() && options.ids.empty() && options.lots.empty())
       throw CLI::RequiredError("LOG, --run or --lot");
-    if (options.logs.empty()) return;
+    if (options.logs.empty()) {
+      for (const char* name :
+           {"--window", "--oven", "--recipe", "--board", "--serial", "--operator", "--run-at", "--layout", "--entry"}) {
+        if (sheet->count(name) > 0) throw CLI::ValidationError(name, "needs LOG: a run of the archive has its own");
+      }
+      return;
+    }
     if (options.lots.size() > 1) throw CLI::ValidationError("--lot", "found several for logs of one");
     if (options.ids.empty()) return;
     int run = 0;

@@ -9,6 +9,7 @@
 #include "app/archive/database.h"
 #include "app/archive/pack.h"
 #include "core/files/digest.h"
+#include "core/judge/verdict_named.h"
 
 namespace ovenwright::archive {
 namespace {
@@ -45,14 +46,6 @@ std::vector<KeptFile> files(const Json& parts) {
   return all;
 }
 
-std::optional<judge::Verdict> verdict(const std::string& name) {
-  for (const auto one : {judge::Verdict::kPass, judge::Verdict::kConditionalPass, judge::Verdict::kUndetermined,
-                         judge::Verdict::kConditionalFail, judge::Verdict::kFail}) {
-    if (name == judge::verdict_name(one)) return one;
-  }
-  return std::nullopt;
-}
-
 std::string joined(const std::vector<KeptFile>& windows, bool revisions) {
   std::string all;
   for (const auto& window : windows) {
@@ -76,7 +69,7 @@ std::optional<Record> record(const Json& body) {
   record.program = body.at("program").get<std::string>();
   const auto added = parseMoment(body.at("added_at").get<std::string>());
   const auto run = parseMoment(body.at("run_at").get<std::string>());
-  const auto judged = verdict(body.at("verdict").get<std::string>());
+  const auto judged = judge::verdict_named(body.at("verdict").get<std::string>());
   if (!added || !run || !judged) return std::nullopt;
   summary.addedAt = *added;
   summary.runAt = *run;

@@ -4,6 +4,7 @@
 
 #include "app/archive/body.h"
 #include "app/archive/store.h"
+#include "core/judge/verdict_named.h"
 
 namespace ovenwright::archive {
 namespace {
@@ -16,14 +17,6 @@ std::array<std::string Summary::*, 9> names() {
 
 Moment moment(const QVariant& value) { return Moment{std::chrono::milliseconds{value.toLongLong()}}; }
 std::string text(const QVariant& value) { return value.toString().toStdString(); }
-
-judge::Verdict verdict(const std::string& name) {
-  for (const auto one : {judge::Verdict::kPass, judge::Verdict::kConditionalPass, judge::Verdict::kConditionalFail,
-                         judge::Verdict::kFail}) {
-    if (name == judge::verdict_name(one)) return one;
-  }
-  return judge::Verdict::kUndetermined;
-}
 
 }  // namespace
 
@@ -46,7 +39,7 @@ Summary summaryOf(const QSqlQuery& row) {
   summary.recipe = text(row.value(8));
   summary.window = text(row.value(9));
   summary.windowRevision = text(row.value(10));
-  summary.verdict = verdict(text(row.value(11)));
+  summary.verdict = judge::verdict_named(text(row.value(11))).value_or(judge::Verdict::kUndetermined);
   if (!row.value(12).isNull()) summary.margin = row.value(12).toDouble();
   summary.logSha256 = digestHex(row.value(13).toByteArray());
   summary.logName = text(row.value(14));

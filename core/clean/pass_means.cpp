@@ -20,7 +20,7 @@ struct Interval {
 Interval warm_time(const run::Trace& trace) {
   const auto t = trace.time_s();
   const auto T = trace.temperature_C();
-  const auto stride = static_cast<std::size_t>(std::max(1.0, kLookEvery_s / trace.median_interval_s()));
+  const auto stride = trace.clock()->rows_in(kLookEvery_s);
   double low = T[0], high = T[0];
   for (std::size_t i = 0; i < T.size(); i += stride) {
     low = std::min(low, T[i]);

@@ -41,8 +41,7 @@ Levels levels_of(const Curve& curve) {
 Curve mean_of(std::span<const Track> tracks) {
   const auto longest = std::ranges::max_element(tracks, {}, [](const Track& t) { return t.clock->size(); });
   const auto t = longest->clock->time_s();
-  const double h = longest->clock->median_interval_s();
-  const auto stride = h > 0 ? static_cast<std::size_t>(std::max(1.0, kLookEvery_s / h)) : std::size_t{1};
+  const auto stride = longest->clock->rows_in(kLookEvery_s);
   std::vector<std::size_t> at(tracks.size());  // each track's row at or before the moment
   Curve curve;
   for (std::size_t row = 0; row < t.size(); row += stride) {

@@ -73,7 +73,7 @@ bool gets_below_its_start(const run::Channel& channel) {
   if (!channel.trace) return false;
   const double least_C = start_of(*channel.trace) - kFalls_C;
   const auto T = channel.trace->temperature_C();
-  const auto stride = static_cast<std::size_t>(std::max(1.0, kLookEvery_s / channel.trace->median_interval_s()));
+  const auto stride = channel.trace->clock()->rows_in(kLookEvery_s);
   for (std::size_t i = 0; i < T.size(); i += stride)
     if (T[i] < least_C) return true;
   return false;

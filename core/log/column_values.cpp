@@ -56,8 +56,9 @@ bool packed_clock(const ColumnProfile& column) {
   if (column.holds() != Holds::kNumbers || !column.whole_numbers) return false;
   return std::all_of(column.values.begin(), column.values.end(), [](double v) {
     if (!std::isfinite(v)) return true;
-    const auto packed = static_cast<long long>(v);
-    return packed >= 0 && packed < 240000 && packed / 100 % 100 < 60 && packed % 100 < 60;
+    if (v < 0 || v >= 240000) return false;
+    const auto packed = static_cast<int>(v);
+    return packed / 100 % 100 < 60 && packed % 100 < 60;
   });
 }
 

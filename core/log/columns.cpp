@@ -130,8 +130,9 @@ bool Assigner::compact_date(std::size_t i) const {
   if (!p.whole_numbers || p.numbers == 0) return false;
   return std::all_of(p.values.begin(), p.values.end(), [](double v) {
     if (!std::isfinite(v)) return true;
-    const auto whole = static_cast<long long>(v);
-    return whole >= 19700101 && whole <= 21001231 && whole / 100 % 100 >= 1 && whole / 100 % 100 <= 12 &&
+    if (v < 19700101 || v > 21001231) return false;
+    const auto whole = static_cast<int>(v);
+    return whole / 100 % 100 >= 1 && whole / 100 % 100 <= 12 &&
            whole % 100 >= 1 && whole % 100 <= 31;
   });
 }

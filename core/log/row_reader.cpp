@@ -30,8 +30,10 @@ std::string_view cell_at(const Row& row, int column) {
   return i < row.cells.size() ? row.cells[i] : std::string_view{};
 }
 
+/// A number that is no date becomes one that no calendar has.
 TimeText compact_date(double value) {
   TimeText date;
+  if (!(value >= 0 && value < 1e8)) value = 0;
   const auto whole = static_cast<int>(value);
   date.has_date = true;
   date.first = whole / 10000;

@@ -364,7 +364,7 @@ class Planner {
     }
     if (!list.empty()) return list;
     for (const double v : profile.values) {  // 20310312
-      if (!std::isfinite(v)) continue;
+      if (!(v >= 0 && v < 1e8)) continue;
       const auto whole = static_cast<int>(v);
       TimeText t;
       t.has_date = true;

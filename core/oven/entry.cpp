@@ -21,6 +21,8 @@ constexpr double kModel_s = 0.6;        // standard deviation of one run's mean 
 constexpr double kCoarse_per_s = 0.04;  // times the sample interval squared: how well a coarse log places a bend
 constexpr double kStartsMoving = 0.5;   // of the slope behind the bend: the bend may lie before the log
 constexpr double kSigmas = 2.5;         // of the noise of a bend
+constexpr double kCoarsest_s = 60;      // median interval: a coarser log shows no bend
+constexpr double kLongest_s = 86400;    // of the rise, the time before the board enters included
 constexpr double kUnusual = 3, kOneBoard_s = 20;
 constexpr double kLoneTrace_mm = 50;  // behind the leading edge, where no board says
 
@@ -53,12 +55,14 @@ std::vector<double> rise_by_seconds(const run::Trace& trace, std::size_t more) {
   if (risen == T.end()) return {};
   const double at_s = t[static_cast<std::size_t>(risen - T.begin())];
   const double seconds = std::min(at_s + static_cast<double>(more), t.back()) - t[0];
+  if (seconds > kLongest_s) return {};
   return run::means_over(trace, t[0], 1, static_cast<std::size_t>(seconds));
 }
 
 /// Absent where the trace begins on the move, does not rise, or bends no more than its noise does.
 std::optional<Bend> steepest_bend(const run::Trace& trace) {
   const double h = trace.median_interval_s();
+  if (h > kCoarsest_s) return std::nullopt;
   const auto over = static_cast<std::size_t>(std::ceil(std::max(kBendOver_s, 2 * h)));
   const auto T = rise_by_seconds(trace, over);
   if (T.size() <= 2 * over) return std::nullopt;

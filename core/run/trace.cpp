@@ -34,6 +34,13 @@ Clock::Clock(std::vector<double> time_s) : time_s_(std::move(time_s)) {
   median_interval_s_ = median(intervals_s);
 }
 
+std::size_t Clock::rows_in(double span_s) const noexcept {
+  const double rows = span_s / median_interval_s_;
+  if (!(rows >= 1)) return 1;
+  const auto all = static_cast<double>(time_s_.size());
+  return rows < all ? static_cast<std::size_t>(rows) : time_s_.size();
+}
+
 Result<std::shared_ptr<const Clock>> Clock::make(std::vector<double> time_s) {
   for (std::size_t i = 0; i < time_s.size(); ++i) {
     if (!std::isfinite(time_s[i]) || (i > 0 && !(time_s[i] > time_s[i - 1])))

@@ -19,6 +19,8 @@ class Clock {
   /// The shortest and the longest interval; 0 with fewer than two samples.
   double shortest_interval_s() const noexcept { return shortest_interval_s_; }
   double longest_interval_s() const noexcept { return longest_interval_s_; }
+  /// How many median intervals a span of time holds: at least 1, at most the number of samples.
+  std::size_t rows_in(double span_s) const noexcept;
 
  private:
   explicit Clock(std::vector<double> time_s);

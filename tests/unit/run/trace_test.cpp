@@ -16,6 +16,17 @@ TEST(Clock, MedianIntervalOfAnEvenCountIsTheMeanOfTheMiddleTwo) {
   EXPECT_DOUBLE_EQ((*clock)->longest_interval_s(), 4);
 }
 
+// Source: algebra; a clock of rounding noise has more intervals in a second than a number of rows can be.
+TEST(Clock, RowsInASpanStayBetweenOneAndAll) {
+  const auto coarse = Clock::make({0, 1, 2, 3, 4});
+  const auto noise = Clock::make({0, 1e-300, 2e-300, 3e-300});
+  ASSERT_TRUE(coarse && noise);
+  EXPECT_EQ((*coarse)->rows_in(2.5), 2U);
+  EXPECT_EQ((*coarse)->rows_in(0.1), 1U);
+  EXPECT_EQ((*coarse)->rows_in(1e30), 5U);
+  EXPECT_EQ((*noise)->rows_in(2), 4U);
+}
+
 TEST(Clock, RefusesTimesThatStandStillOrRunBack) {
   EXPECT_FALSE(Clock::make({0, 1, 1}));
   EXPECT_FALSE(Clock::make({0, 1, 0.5}));

@@ -5,14 +5,14 @@
 #include <cstdio>
 #include <filesystem>
 #include <functional>
-#include <set>
 
 #include "app/archive/moment.h"
+#include "app/command/archive_open.h"
 #include "app/command/inputs.h"
 #include "app/command/output.h"
 #include "app/desktop/text/language.h"
-#include "app/sheet/export.h"
-#include "app/sheet/program/archived.h"
+#include "app/sheet/archived.h"
+#include "app/sheet/files.h"
 #include "app/sheet/sheet.h"
 #include "core/files/text_file.h"
 
@@ -32,24 +32,6 @@ Result<QByteArray> readLogo(const std::string& path) {
     return Error{ErrorCode::kIo, "cannot be read: " + file.errorString().toStdString(), {path, 0, 0}, "", ""};
   if (file.size() > kMost) return Error{ErrorCode::kIo, "is larger than 4 MB: no logo is", {path, 0, 0}, "", ""};
   return file.readAll();
-}
-
-struct Output {
-  std::string path;
-  std::string kind;  ///< "pdf", "html", "csv", "json"
-};
-
-Result<std::string> kindOf(const std::string& path) {
-  const std::string kind = QFileInfo(QString::fromStdString(path)).suffix().toLower().toStdString();
-  if (kind == "pdf" || kind == "html" || kind == "csv" || kind == "json") return kind;
-  return usage("found the ending \"." + kind + "\", expected .pdf, .html, .csv or .json", path);
-}
-
-std::string written(const std::vector<RunRecord>& runs, const Style& style, const std::string& kind, bool each) {
-  if (kind == "csv") return toCsv(runs);
-  if (kind == "json") return toJson(runs, style) + "\n";
-  if (kind == "html") return toHtml(runs, style);
-  return toPdf(lotSheet(runs, style, each)).toStdString();
 }
 
 class Sheets {
@@ -86,11 +68,15 @@ class Sheets {
       m_labels.runAt = QDateTime::fromMSecsSinceEpoch(moment->time_since_epoch().count(), Qt::UTC);
     }
     if (!m_options.apart) {
-      const auto kind = kindOf(*m_options.common.output);
-      if (!kind) return kind.error();
+      const QString path = QString::fromStdString(*m_options.common.output);
+      const auto kind = fileKindOf(path);
+      if (!kind)
+        return usage(
+            "found the ending \"." + QFileInfo(path).suffix().toStdString() + "\", expected .pdf, .html, .csv or .json",
+            path.toStdString());
       m_kind = *kind;
     } else {
-      m_kind = *m_options.apart;
+      m_kind = *fileKindOf(u'.' + QString::fromStdString(*m_options.apart));
     }
     if (m_options.logo) {
       auto logo = readLogo(*m_options.logo);
@@ -131,7 +117,8 @@ class Sheets {
 
   /// Runs of the archive; nothing, after saying why, where they cannot be had.
   std::vector<RunRecord> kept(const std::vector<std::string>& ids) {
-    auto runs = archivedRuns(m_options, ids);
+    auto archive = command::open_archive(m_options.archive, archive::Access::kReadOnly);
+    auto runs = archive ? archivedRuns(*archive, ids) : Result<std::vector<RunRecord>>{archive.error()};
     if (!runs) {
       command::report_error(runs.error());
       m_unread = true;
@@ -142,7 +129,8 @@ class Sheets {
   }
 
   std::vector<RunRecord> lot(const std::string& name) {
-    const auto ids = runsOfLot(m_options, name);
+    auto archive = command::open_archive(m_options.archive, archive::Access::kReadOnly);
+    const auto ids = archive ? idsOfLot(*archive, name) : Result<std::vector<std::string>>{archive.error()};
     if (ids) return kept(*ids);
     command::report_error(ids.error());
     m_unread = true;
@@ -172,19 +160,15 @@ class Sheets {
       runs.insert(runs.end(), more.begin(), more.end());
     }
     if (runs.empty()) return ExitStatus::kUnreadable;
-    return command::write_output(m_options.common, written(runs, m_style, m_kind, m_options.each), status());
+    return command::write_output(m_options.common, fileOf(runs, m_style, m_kind, m_options.each), status());
   }
 
   /// The file of each part, no two the same.
   std::vector<std::string> targetsOf(const std::vector<Part>& all, const std::filesystem::path& folder) const {
-    std::set<std::string> names;
+    QStringList names;
+    for (const Part& part : all) names << QString::fromStdString(part.name);
     std::vector<std::string> targets;
-    for (const Part& part : all) {
-      const std::string stem = safeFileName(QString::fromStdString(part.name)).toStdString();
-      std::string name = stem;
-      for (int n = 2; !names.insert(name).second; ++n) name = stem + "-" + std::to_string(n);
-      targets.push_back((folder / (name + "." + m_kind)).string());
-    }
+    for (const QString& name : fileNames(names, m_kind)) targets.push_back((folder / name.toStdString()).string());
     return targets;
   }
 
@@ -208,7 +192,7 @@ class Sheets {
       const auto runs = all[i].runs();
       if (runs.empty()) continue;
       common.output = targets[i];
-      const auto done = command::write_output(common, written(runs, m_style, m_kind, true), ExitStatus::kDone);
+      const auto done = command::write_output(common, fileOf(runs, m_style, m_kind, true), ExitStatus::kDone);
       unwritten |= done != ExitStatus::kDone;
       if (!common.quiet) std::fprintf(stderr, "%zu of %zu: %s\n", i + 1, all.size(), common.output->c_str());
     }
@@ -218,7 +202,7 @@ class Sheets {
   const SheetOptions& m_options;
   Style m_style;
   Labels m_labels;
-  std::string m_kind;
+  FileKind m_kind = FileKind::kPdf;
   std::shared_ptr<const check::Request> m_request;
   judge::Verdict m_worst = judge::Verdict::kPass;
   bool m_unread = false;

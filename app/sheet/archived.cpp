@@ -1,9 +1,8 @@
-#include "app/sheet/program/archived.h"
+#include "app/sheet/archived.h"
 
 #include <algorithm>
 
 #include "app/archive/keep.h"
-#include "app/command/archive_open.h"
 #include "core/log/reading.h"
 
 namespace ovenwright::sheet {
@@ -43,24 +42,23 @@ Result<RunRecord> archivedRun(archive::Archive& archive, const std::vector<archi
 
 }  // namespace
 
-Result<std::vector<RunRecord>> archivedRuns(const SheetOptions& options, const std::vector<std::string>& ids) {
-  auto archive = command::open_archive(options.archive, archive::Access::kReadOnly);
-  if (!archive) return archive.error();
-  const auto heads = archive->heads();
+Result<std::vector<RunRecord>> archivedRuns(archive::Archive& archive, const std::vector<std::string>& ids,
+                                            const std::function<bool(double done)>& progress) {
+  const auto heads = archive.heads();
   if (!heads) return heads.error();
   std::vector<RunRecord> runs;
   for (const auto& id : ids) {
-    auto run = archivedRun(*archive, *heads, id);
+    auto run = archivedRun(archive, *heads, id);
     if (!run) return run.error();
     runs.push_back(*std::move(run));
+    if (progress && !progress(double(runs.size()) / double(ids.size())))
+      return Error{ErrorCode::kCancelled, "was stopped", {id, 0, 0}, "", ""};
   }
   return runs;
 }
 
-Result<std::vector<std::string>> runsOfLot(const SheetOptions& options, const std::string& lot) {
-  auto archive = command::open_archive(options.archive, archive::Access::kReadOnly);
-  if (!archive) return archive.error();
-  const auto runs = archive->runsOfLot(lot);
+Result<std::vector<std::string>> idsOfLot(archive::Archive& archive, const std::string& lot) {
+  const auto runs = archive.runsOfLot(lot);
   if (!runs) return runs.error();
   if (runs->empty()) return Error{ErrorCode::kBadArgument, "no run of the lot is in the archive", {lot, 0, 0}, "", ""};
   std::vector<std::string> ids;

@@ -12,6 +12,7 @@
 #include "core/judge/bind.h"
 #include "core/judge/main_zones.h"
 #include "core/judge/sentence.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::check {
 namespace {
@@ -257,9 +258,7 @@ std::string attribute(const run::Run& run, const Setting& setting, const measure
   bool out = false;
   for (std::size_t i = 0; i < judgement.all_size(); ++i) out = out || judge::is_out(judgement.all(i).verdict);
   if (!out) return {};
-  const auto first_estimate = [](const std::string& why) {
-    return "zones are a first estimate from setpoints and curves: the oven model does not fit (" + why + ")";
-  };
+  const auto first_estimate = [](const std::string& why) { return say(Phrase::kZonesByCurves, {why}); };
   std::optional<double> liquidus_C;
   for (const auto& window : judgement.windows) {
     if (window.process == window::Process::kWave) return first_estimate("it knows ovens, not waves");
@@ -274,7 +273,7 @@ std::string attribute(const run::Run& run, const Setting& setting, const measure
   const double rmse_C = model->report.rmse_C;
   Attribution{thin, setting, place, *std::move(model), std::move(built.traces.front())}(judgement);
   judgement.sentence = judge::compose(judgement);
-  return fmt::format("zones are by the oven model, which follows this log within {:.1f} °C (root mean square)", rmse_C);
+  return say(Phrase::kZonesByModel, {fmt::format("{:.1f}", rmse_C)});
 }
 
 }  // namespace ovenwright::check

@@ -18,6 +18,7 @@
 #include "core/clean/spikes.h"
 #include "core/clean/suspects.h"
 #include "core/clean/track.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::clean {
 namespace {
@@ -160,7 +161,7 @@ run::Channel channel_of(Track& track, std::size_t first, std::size_t last, Cut& 
                               t[first],
                               t[last],
                               run::FaultAction::kFlagged,
-                              std::to_string(channel.samples) + " samples, fewer than the 3 of a trace",
+                              say(Phrase::kTooFewSamples, {std::to_string(channel.samples)}),
                               {}});
   return channel;
 }
@@ -173,7 +174,7 @@ run::Channel empty_channel(const Track& track, const run::Run& run) {
   channel.removed_start_to_s = run.from_s;
   channel.removed_end_from_s = run.to_s;
   channel.faults.push_back(
-      {run::FaultKind::kOpen, run.from_s, run.to_s, run::FaultAction::kFlagged, "no row with a usable time", {}});
+      {run::FaultKind::kOpen, run.from_s, run.to_s, run::FaultAction::kFlagged, say(Phrase::kNoUsableTime), {}});
   return channel;
 }
 

@@ -7,6 +7,7 @@
 #include "core/clean/suspects.h"
 #include "core/run/median.h"
 #include "core/run/noise.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::clean {
 namespace {
@@ -97,8 +98,8 @@ void flag_cold_junction_steps(run::Run& run) {
     const double middle = steps->middle_C;
     auto text = std::to_string(middle);
     text.resize(text.find('.') + 2);
-    const run::Fault fault{run::FaultKind::kColdJunctionStep,    t[i], t[i + 2], run::FaultAction::kFlagged,
-                           "all traces step by " + text + " °C", {}};
+    const run::Fault fault{run::FaultKind::kColdJunctionStep, t[i], t[i + 2], run::FaultAction::kFlagged,
+                           say(Phrase::kStep, {text}),        {}};
     for (auto* channel : channels) {
       auto& faults = channel->faults;
       const bool again = !faults.empty() && faults.back().kind == fault.kind && t[i] <= faults.back().to_s;

@@ -9,6 +9,7 @@
 
 #include "core/clean/suspects.h"
 #include "core/run/median.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::clean {
 namespace {
@@ -106,12 +107,8 @@ void flag_detached(run::Run& run, const PassMeans& means, const board::Board* bo
       if (!shown) from_s = means.from_s + static_cast<double>(k - kRippleOver);
       shown = true;
     }
-    trial.channel->faults.push_back({run::FaultKind::kDetached,
-                                     from_s,
-                                     to_s,
-                                     run::FaultAction::kFlagged,
-                                     "suspected: follows the air more than the other traces do",
-                                     {}});
+    trial.channel->faults.push_back(
+        {run::FaultKind::kDetached, from_s, to_s, run::FaultAction::kFlagged, say(Phrase::kFollowsAir), {}});
   }
 }
 

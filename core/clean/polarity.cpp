@@ -6,6 +6,7 @@
 
 #include "core/clean/suspects.h"
 #include "core/run/median.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::clean {
 namespace {
@@ -129,7 +130,7 @@ void flag_reversed_polarity(run::Run& run) {
                                 reversed->from_s,
                                 reversed->to_s,
                                 run::FaultAction::kFlagged,
-                                "falls as the others rise",
+                                say(Phrase::kFallsAsOthersRise),
                                 {}});
   }
 }

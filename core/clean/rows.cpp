@@ -5,6 +5,8 @@
 #include <limits>
 #include <string>
 
+#include "core/units/phrase.h"
+
 namespace ovenwright::clean {
 namespace {
 
@@ -32,8 +34,6 @@ std::vector<std::size_t> longest_forward(std::span<const double> time_s, const s
   return kept;
 }
 
-std::string rows_in_words(std::size_t n) { return n == 1 ? "1 row" : std::to_string(n) + " rows"; }
-
 /// One fault for each group of rows that were left out.
 std::vector<run::Fault> faults_of(std::span<const double> time_s, const std::vector<std::size_t>& kept) {
   std::vector<run::Fault> faults;
@@ -52,7 +52,8 @@ std::vector<run::Fault> faults_of(std::span<const double> time_s, const std::vec
     faults.back().removed.push_back({time_s[row], std::numeric_limits<double>::quiet_NaN()});
   }
   for (auto& fault : faults)
-    fault.detail = rows_in_words(fault.removed.size()) + " without a time later than the row before";
+    fault.detail = fault.removed.size() == 1 ? say(Phrase::kOneRowNoTime)
+                                             : say(Phrase::kRowsNoTime, {std::to_string(fault.removed.size())});
   return faults;
 }
 

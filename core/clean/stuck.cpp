@@ -7,6 +7,7 @@
 
 #include "core/clean/suspects.h"
 #include "core/run/noise.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::clean {
 namespace {
@@ -101,8 +102,12 @@ void flag_stuck(run::Run& run) {
       if (!other_moves || rest.honest(first, last)) return;
       auto digits = std::to_string(trace.temperature_C()[first]);
       digits.resize(digits.find('.') + 2);
-      channel.faults.push_back(
-          {run::FaultKind::kStuck, t[first], t[last], run::FaultAction::kFlagged, "stands at " + digits + " °C", {}});
+      channel.faults.push_back({run::FaultKind::kStuck,
+                                t[first],
+                                t[last],
+                                run::FaultAction::kFlagged,
+                                say(Phrase::kStandsAt, {digits}),
+                                {}});
     });
   }
 }

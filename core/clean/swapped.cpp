@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/clean/suspects.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::clean {
 namespace {
@@ -73,7 +74,7 @@ void flag_swapped(run::Run& run, const PassMeans& means, const board::Board& boa
                                              trace.front(),
                                              trace.back(),
                                              run::FaultAction::kFlagged,
-                                             "suspected: swapped with " + traces[other].channel->name,
+                                             say(Phrase::kSwappedWith, {traces[other].channel->name}),
                                              {}});
     }
     const auto first = static_cast<std::ptrdiff_t>(std::max(light, heavy)),

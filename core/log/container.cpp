@@ -11,6 +11,7 @@
 #include "core/log/unpack_budget.h"
 #include "core/log/workbook.h"
 #include "core/log/zip_archive.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -89,8 +90,8 @@ Result<Content> open_member(const ZipArchive& archive, Opening& opening, int dep
   for (const auto& member : archive.members()) {
     if (member.folder() || is_debris(member.name)) continue;
     if (++looked_at > kMostMembers) {
-      opening.notes.push_back(
-          fmt::format("of more than {0} files in the archive only the first {0} were looked at", kMostMembers));
+      const std::string most = std::to_string(kMostMembers);
+      opening.notes.push_back(say(Phrase::kManyMembers, {most, most}));
       break;
     }
     const auto head = archive.read_text(member, opening.budget, kHead);
@@ -116,8 +117,7 @@ Result<Content> open_member(const ZipArchive& archive, Opening& opening, int dep
     others.push_back(member.name);
   }
   if (!others.empty()) {
-    opening.notes.push_back(
-        fmt::format("the archive holds {} and also {}, not read", chosen.name, fmt::join(others, ", ")));
+    opening.notes.push_back(say(Phrase::kArchive, {chosen.name, fmt::format("{}", fmt::join(others, ", "))}));
   }
   if (opening.check && chosen.stated_size > kWorthACheck) {
     const auto head = archive.read_text(chosen, opening.budget, kCheckedHead);

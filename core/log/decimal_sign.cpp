@@ -10,6 +10,7 @@
 #include "core/log/number.h"
 #include "core/log/table.h"
 #include "core/log/text.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -96,10 +97,7 @@ DecimalChoice settle_decimal(RowSource& rows, const DialectGuess& guess) {
   choice.decimal = point == comma ? seen : point > comma ? '.' : ',';
   if (std::abs(point - comma) >= 2) return choice;
   const char other = choice.decimal == '.' ? ',' : '.';
-  choice.assumed = Assumption{"decimal",
-                              fmt::format("Numbers such as {} may have a decimal sign or thousands in them, and "
-                                          "nothing in the file settles it: read with '{}' as the decimal sign.",
-                                          example, choice.decimal),
+  choice.assumed = Assumption{"decimal", say(Phrase::kDecimal, {example, std::string(1, choice.decimal)}),
                               std::string(1, choice.decimal), std::string(1, other)};
   return choice;
 }

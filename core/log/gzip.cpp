@@ -9,6 +9,7 @@
 #include <limits>
 
 #include "core/log/size_check.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -77,7 +78,7 @@ Result<std::string> gunzip(std::string_view bytes, UnpackBudget& budget, std::ve
         continue;
       }
       if (!rest.empty() || !bytes.empty()) {
-        notes.push_back(fmt::format("{} bytes behind the gzip data were not read", rest.size() + bytes.size()));
+        notes.push_back(say(Phrase::kBehindGzip, {std::to_string(rest.size() + bytes.size())}));
       }
       return unpacked;
     }

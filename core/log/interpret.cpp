@@ -10,6 +10,7 @@
 #include "core/log/shown_lines.h"
 #include "core/log/text.h"
 #include "core/log/words.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -60,9 +61,7 @@ Result<Reading> Interpreter::text(std::string_view text) {
       TextRows again((*apart)->text, {Dialect::Split::kDelimiter, ';', {}});
       const char decimal = (*apart)->decimal;
       reading_.read_as.decimal = std::string(1, decimal);
-      reading_.read_as.notes.push_back(
-          "Decimal commas stand without quotes between the commas of the delimiter; the counts of fields allow one "
-          "reading.");
+      reading_.read_as.notes.push_back(say(Phrase::kDecimalCommas));
       const DialectGuess repaired = guess_dialect((*apart)->text, with_signs(";", std::string(1, decimal).c_str()));
       return table(again, &again.dialect(), repaired.columns, find(again, repaired.columns, decimal), decimal, text);
     }
@@ -106,8 +105,7 @@ Result<Reading> Interpreter::with_decimals(const AlikeDecimals& alike) {
   alike_decimals_ = true;
   layout_.decimal = std::string(1, alike.decimal);
   reading_.read_as.notes.push_back(
-      fmt::format("Decimals are written with a point in {} column{} and with a comma in {}: each is read by its own.",
-                  alike.point, alike.point == 1 ? "" : "s", alike.comma));
+      say(Phrase::kMixedDecimals, {std::to_string(alike.point), std::to_string(alike.comma)}));
   return text(alike.text);
 }
 

@@ -9,6 +9,7 @@
 #include "core/log/interpret.h"
 #include "core/log/log_file.h"
 #include "core/log/size_check.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -48,17 +49,17 @@ Result<const Grid*> chosen_sheet(const std::string& name, const std::vector<Grid
                  "",
                  "a table of times and temperatures"};
   if (grids.size() > 1) {
-    std::string text = "Read from " +
-                       (best->name.empty() ? "the table that looks most like a log" : "sheet " + best->name) +
-                       "; also in the file:";
-    std::size_t listed = 0;
+    std::string others;
     for (const Grid& grid : grids) {
       if (&grid == best || grid.name.empty()) continue;
-      text += (listed++ > 0 ? ", " : " ") + grid.name;
+      others += (others.empty() ? "" : ", ") + grid.name;
     }
-    notes.push_back(listed > 0
-                        ? text + "."
-                        : "Read from the table that looks most like a log of " + std::to_string(grids.size()) + ".");
+    if (others.empty()) {
+      notes.push_back(say(Phrase::kOneOfTables, {std::to_string(grids.size())}));
+    } else {
+      notes.push_back(best->name.empty() ? say(Phrase::kOneTable, {others})
+                                         : say(Phrase::kOneSheet, {best->name, others}));
+    }
   }
   return best;
 }
@@ -76,9 +77,7 @@ Result<Reading> of_text(const std::string& name, std::string_view bytes, const O
   reading->read_as.encoding = reading->layout.encoding.emplace(decoded->encoding);
   if (!decoded->certain) {
     reading->read_as.assumed.push_back(
-        {"encoding",
-         "More than one encoding is plausible: read as " + decoded->encoding + ". Numbers do not depend on it.",
-         decoded->encoding, ""});
+        {"encoding", say(Phrase::kEncoding, {decoded->encoding}), decoded->encoding, ""});
   }
   return reading;
 }

@@ -4,6 +4,7 @@
 #include <limits>
 
 #include "core/log/row_reader.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -30,7 +31,7 @@ Error error_of(const Problem& problem, const WidePlan& plan, const std::string& 
 }
 
 void warn_of_cut(WideResult& result, const std::string& file, std::size_t line) {
-  const std::string text = "The last row is cut off and was left out.";
+  const std::string text = say(Phrase::kCutRow);
   result.notes.push_back(text);
   result.warnings.push_back({text, {file, as_int(line), 0}});
 }
@@ -63,8 +64,7 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
     if (short_count == 1 && first_short->line == last_data && rows > 1) {
       drop_last = true;
     } else if (many) {
-      result.notes.push_back(
-          fmt::format("{} rows end before the last column: what is missing there counts as no reading.", short_count));
+      result.notes.push_back(say(Phrase::kShortRows, {std::to_string(short_count)}));
     } else {
       consider(*first_short);
     }
@@ -85,14 +85,13 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
     ++result.skipped;
     warn_of_cut(result, file, last_data);
   }
-  const auto say = [&result](std::size_t count, const char* what) {
-    if (count > 0)
-      result.notes.push_back(fmt::format("{} {} {} in or behind the table {} left out.", count, what,
-                                         count == 1 ? "line" : "lines", count == 1 ? "was" : "were"));
+  const auto note = [&result](std::size_t count, Phrase one, Phrase many) {
+    if (count == 1) result.notes.push_back(say(one));
+    if (count > 1) result.notes.push_back(say(many, {std::to_string(count)}));
   };
-  say(headers, "header or text");
-  say(statistics, "labelled");
-  say(comments, "comment or event");
+  note(headers, Phrase::kOneHeaderLine, Phrase::kHeaderLines);
+  note(statistics, Phrase::kOneLabelledLine, Phrase::kLabelledLines);
+  note(comments, Phrase::kOneCommentLine, Phrase::kCommentLines);
   result.last_line = last_data;
   return std::nullopt;
 }

@@ -12,6 +12,7 @@
 #include "core/log/column_values.h"
 #include "core/log/text.h"
 #include "core/log/words.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -197,9 +198,8 @@ class Planner {
       const auto most = std::max_element(stated.begin(), stated.end(),
                                          [](const auto& a, const auto& b) { return a.second < b.second; });
       give(most->first, 1);
-      plan_.notes.push_back(fmt::format(
-          "{} no unit; read in that of the other channels.",
-          silent.size() == 1 ? silent.front()->name + " states" : std::to_string(silent.size()) + " channels state"));
+      plan_.notes.push_back(silent.size() == 1 ? say(Phrase::kOneWithoutUnit, {silent.front()->name})
+                                               : say(Phrase::kSomeWithoutUnit, {std::to_string(silent.size())}));
       return;
     }
     by_values(silent, give);
@@ -222,21 +222,19 @@ class Planner {
     const std::string unit = likely_unit(extent, whole && factor == 1);
     give(unit, 1);
     if (!extent.any()) {
-      plan_.notes.push_back("No unit is stated and no channel has a reading.");
+      plan_.notes.push_back(say(Phrase::kNoReading));
       return;
     }
     const std::string other = unit == "degC" ? "degF" : "degC";
-    const auto shown = [](double value) { return fmt::format("{:.0f} °C", value); };
+    const auto shown = [](double value) { return fmt::format("{:.0f}", value); };
     std::string text;
     if (unit == "degC") {
-      text = fmt::format("No unit in the file: read as °C. As °F the top would be {}.",
-                         shown(celsius(extent.peak, "degF")));
+      text = say(Phrase::kUnitCelsius, {shown(celsius(extent.peak, "degF"))});
     } else if (unit == "mV") {
-      text = fmt::format("No unit in the file: read as thermocouple voltage in mV. As °C the top would be {:.1f} °C.",
-                         extent.peak);
+      text = say(Phrase::kUnitMillivolts, {fmt::format("{:.1f}", extent.peak)});
     } else {
-      text = fmt::format("No unit in the file: read as {}, which makes the top {}. As °C it would be {}.",
-                         unit == "K" ? "K" : "°F", shown(celsius(extent.peak, unit)), shown(extent.peak));
+      text = say(unit == "K" ? Phrase::kUnitKelvin : Phrase::kUnitFahrenheit,
+                 {shown(celsius(extent.peak, unit)), shown(extent.peak)});
     }
     plan_.assumed.push_back({"unit", text, unit, other});
   }
@@ -268,11 +266,7 @@ class Planner {
         if (channel.whole_numbers && all_peak > 1000 && all_start > 100 &&
             plausible_run(celsius(all_start / 10, own.unit), celsius(all_peak / 10, own.unit))) {
           own.scale = 0.1;
-          assume_once({"scale",
-                       fmt::format("Whole numbers up to {:.0f} are no temperatures of a board: read as tenths of a "
-                                   "degree, though no scale is stated.",
-                                   all_peak),
-                       "0.1", "1"});
+          assume_once({"scale", say(Phrase::kTenths, {fmt::format("{:.0f}", all_peak)}), "0.1", "1"});
         }
         continue;
       }
@@ -283,11 +277,7 @@ class Planner {
         own.scale = down;
       } else {
         assume_once(
-            {"scale",
-             fmt::format(
-                 "A factor of {:g} is stated, but the numbers are temperatures as they stand: taken as the resolution.",
-                 *stated),
-             "1", fmt::format("{:g}", down)});
+            {"scale", say(Phrase::kResolution, {fmt::format("{:g}", *stated)}), "1", fmt::format("{:g}", down)});
       }
     }
   }
@@ -316,10 +306,10 @@ class Planner {
     plan_.unit = std::max_element(units.begin(), units.end(), by_count)->first;
     plan_.scale = std::max_element(scales.begin(), scales.end(), by_count)->first;
     if (units.size() < 2) return;
-    std::string text = "Units differ between channels:";
+    std::string list;
     for (std::size_t i = 0; i < channels_.size(); ++i)
-      text += fmt::format("{} {} in {}", i == 0 ? "" : ",", channels_[i].name, plan_.channels[i].unit);
-    plan_.notes.push_back(text + ".");
+      list += fmt::format("{}{} ({})", i == 0 ? "" : ", ", channels_[i].name, plan_.channels[i].unit);
+    plan_.notes.push_back(say(Phrase::kUnitsDiffer, {list}));
   }
 
   void voltages(int cold_junction_column, const std::optional<UnitText>& cold_junction_unit) {
@@ -339,9 +329,7 @@ class Planner {
       }
       if (channel.unit == "mV" && plan_.thermocouple == 0) plan_.thermocouple = channel.thermocouple;
     }
-    if (type_assumed)
-      plan_.assumed.push_back(
-          {"thermocouple type", "No type of thermocouple is stated: taken as K, the most common one.", "K", "J"});
+    if (type_assumed) plan_.assumed.push_back({"thermocouple type", say(Phrase::kTypeK), "K", "J"});
     if (layout_.cold_junction_C) {
       plan_.cold_junction_C = *layout_.cold_junction_C;
     } else if (cold_junction_column >= 0) {
@@ -356,11 +344,7 @@ class Planner {
       const auto room_mV = emf::voltage_mV(*emf::type_of(std::string_view{&plan_.thermocouple, 1}), Celsius{25});
       const bool uncompensated = std::isfinite(start_mV) && room_mV && std::abs(start_mV) < 0.4 * *room_mV;
       plan_.cold_junction_C = uncompensated ? 25 : 0;
-      plan_.assumed.push_back({"cold junction",
-                               uncompensated
-                                   ? "No cold junction is stated, and the log starts near 0 mV: taken as 25 °C."
-                                   : "No cold junction is stated, and the log starts at the voltage of a room's "
-                                     "temperature: taken as 0 °C.",
+      plan_.assumed.push_back({"cold junction", say(uncompensated ? Phrase::kJunctionRoom : Phrase::kJunctionZero),
                                uncompensated ? "25" : "0", uncompensated ? "0" : "25"});
     }
   }

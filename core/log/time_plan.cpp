@@ -10,6 +10,7 @@
 
 #include "core/log/column_values.h"
 #include "core/log/text.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -90,10 +91,10 @@ class Planner {
     } else if (of_header || facts_.interval) {
       const StatedInterval& stated = of_header ? *of_header : *facts_.interval;
       plan.interval_s = stated.seconds;
-      planning_.notes.push_back(fmt::format("Rows are {} s apart by \"{}\".", plan.interval_s, stated.text));
+      const std::string apart_s = fmt::format("{}", plan.interval_s);
+      planning_.notes.push_back(say(Phrase::kRowsApart, {apart_s, stated.text}));
       if (!stated.unit_stated) {
-        assume("time", fmt::format("The unit of the interval is not stated: read as {} s.", plan.interval_s),
-               fmt::format("{} s", plan.interval_s), "");
+        assume("time", say(Phrase::kIntervalUnit, {apart_s}), apart_s + " s", "");
       }
     } else {
       return Error{
@@ -242,32 +243,22 @@ class Planner {
     if (high_fraction_of_day(low, span, step, profile)) {
       planning_.plan.kind = TimeKind::kSerialDays;
       planning_.plan.name = "serial days";
-      assume("time",
-             "No unit of time is stated: the numbers are read as fractions of a day, which makes the run last " +
-                 minutes(span * kDay) + ".",
-             "serial days", "seconds");
+      assume("time", say(Phrase::kFractionsOfADay, {minutes(span * kDay)}), "serial days", "seconds");
     } else if (profile.whole_numbers && step >= 20 && span > 15000) {
       linear("milliseconds", 1e-3);
-      assume("time",
-             "No unit of time is stated: read as milliseconds, which makes the run last " + minutes(span / 1000) +
-                 "; as seconds it would last " + minutes(span) + ".",
-             "milliseconds", "seconds");
+      assume("time", say(Phrase::kMilliseconds, {minutes(span / 1000), minutes(span)}), "milliseconds", "seconds");
     } else if (span > 1 && span < 40 && step < 0.06 && !round_step && table_.rows > 60) {
       linear("minutes", 60);
-      assume("time",
-             "No unit of time is stated: read as minutes, which makes the run last " + minutes(span * 60) +
-                 "; as seconds it would last " + minutes(span) + ".",
-             "minutes", "seconds");
+      assume("time", say(Phrase::kMinutes, {minutes(span * 60), minutes(span)}), "minutes", "seconds");
     } else {
       linear("seconds", 1);
       const auto& column = header_.columns[static_cast<std::size_t>(planning_.plan.column)];
       const bool named = (column.words & kTimeWord) != 0;
       const bool counts = profile.whole_numbers && std::abs(step - 1) < 1e-9;
       if (!named && counts) {
-        assume("time", "Nothing says what the first column counts: read as seconds.", "seconds", "index");
+        assume("time", say(Phrase::kFirstColumn), "seconds", "index");
       } else {
-        planning_.notes.push_back("No unit of time is stated: read as seconds, which makes the run last " +
-                                  minutes(span) + ".");
+        planning_.notes.push_back(say(Phrase::kSeconds, {minutes(span)}));
       }
     }
   }
@@ -318,9 +309,8 @@ class Planner {
       const double chosen = plan.hours_and_minutes ? as_minutes * 60 : as_minutes;
       const double other = plan.hours_and_minutes ? as_minutes : as_minutes * 60;
       assume("time",
-             fmt::format(
-                 "Times of two parts are read as {}, which makes the run last {}; the other way it would last {}.",
-                 plan.hours_and_minutes ? "hours and minutes" : "minutes and seconds", minutes(chosen), minutes(other)),
+             say(plan.hours_and_minutes ? Phrase::kHoursMinutes : Phrase::kMinutesSeconds,
+                 {minutes(chosen), minutes(other)}),
              plan.name, plan.hours_and_minutes ? "clock m:s" : "clock h:m");
     }
   }
@@ -417,18 +407,14 @@ class Planner {
     for (const DateOrder order : possible) shortest = std::min(shortest, length(order));
     std::erase_if(possible, [&](DateOrder order) { return length(order) > shortest; });
     if (possible.size() == 1) {
-      planning_.notes.push_back(fmt::format("The date goes on from day to day only if read in the order {}.",
-                                            date_order_name(possible.front())));
+      planning_.notes.push_back(say(Phrase::kDateGoesOn, {date_order_name(possible.front())}));
       return possible.front();
     }
     const DateOrder chosen = likelier(list, possible);
     const DateOrder other =
         *std::find_if(possible.begin(), possible.end(), [chosen](DateOrder o) { return o != chosen; });
-    assume("date order",
-           fmt::format("The date may be read in more than one order, and nothing in the file settles it: read as {}. "
-                       "Durations do not depend on it.",
-                       date_order_name(chosen)),
-           date_order_name(chosen), date_order_name(other));
+    assume("date order", say(Phrase::kDateOrder, {date_order_name(chosen)}), date_order_name(chosen),
+           date_order_name(other));
     return chosen;
   }
 

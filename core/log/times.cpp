@@ -7,6 +7,7 @@
 #include <map>
 
 #include "core/log/time_plan.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -41,10 +42,10 @@ void unwrap(std::vector<double>& times, const TimePlan& plan, std::vector<std::s
         added += kHour;
       } else if (drop > kDay / 2 + kHour) {
         added += kDay;
-        notes.push_back("The clock passes midnight: times go on.");
+        notes.push_back(say(Phrase::kMidnight));
       } else if (drop > kDay / 2 - kHour && highest < kDay / 2 + kHour) {
         added += kDay / 2;
-        notes.push_back("The clock passes twelve: times go on.");
+        notes.push_back(say(Phrase::kTwelve));
       }
     }
     time += added;
@@ -186,10 +187,9 @@ void spread(std::vector<double>& times, const TimePlan& plan, double quantum, st
   }
   const double first = plan.kind == TimeKind::kNumber ? 0 : times.front();
   for (double& t : times) t = rounded_to(t - first, 9);
-  const std::string how = step > 0 ? fmt::format("the rows are spread evenly, {} s apart", plain(step))
-                                   : "they are not evenly apart, so those of one time are spread over it";
   assumed.push_back({"time",
-                     fmt::format("Times are rounded to {} s and several rows carry the same: {}.", plain(quantum), how),
+                     step > 0 ? say(Phrase::kSpreadEvenly, {plain(quantum), plain(step)})
+                              : say(Phrase::kSpreadWithin, {plain(quantum)}),
                      "", ""});
 }
 

@@ -13,6 +13,7 @@
 #include "core/log/large_pages.h"
 #include "core/log/row_reader.h"
 #include "core/log/size_check.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -254,8 +255,7 @@ class WideReader {
     }
     if (rows == result_.rows) return;
     result_.skipped += result_.rows - rows;
-    result_.notes.push_back(
-        fmt::format("{} rows of numbers behind the table go back in time and were left out.", result_.rows - rows));
+    result_.notes.push_back(say(Phrase::kRowsBehind, {std::to_string(result_.rows - rows)}));
     for (auto* arrays : {&result_.times, &result_.values}) {
       for (auto& array : *arrays) array.resize(rows);
     }

@@ -8,6 +8,7 @@
 #include "core/log/grid_builder.h"
 #include "core/log/workbook.h"
 #include "core/log/xlsx_parts.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::log {
 namespace {
@@ -159,11 +160,7 @@ Result<std::vector<Grid>> read_xlsx(const ZipArchive& archive, UnpackBudget& bud
     SheetHandler handler{sheet.name, *parts, budget};
     if (auto error = parse_part(archive, *member, budget, handler)) return *error;
     if (handler.formulas_without_result > 0) {
-      notes.push_back(
-          fmt::format("sheet \"{}\": {} formulas have no stored result and count as empty; a spreadsheet program "
-                      "stores them when it "
-                      "saves the workbook",
-                      sheet.name, handler.formulas_without_result));
+      notes.push_back(say(Phrase::kFormulas, {sheet.name, std::to_string(handler.formulas_without_result)}));
     }
     grids.push_back(handler.grid.take());
   }

@@ -1,0 +1,278 @@
+#include "core/units/phrase.h"
+
+#include <array>
+
+namespace ovenwright {
+namespace {
+
+/// What errors of reading say was found and expected, and whole messages of those that found nothing.
+constexpr std::array<std::string_view, 52> kWordsOfErrors{
+    "a log",
+    "a log of many samples",
+    "a table of times and temperatures",
+    "a column of temperatures",
+    "a column of times, or an interval",
+    "a time",
+    "a temperature",
+    "times",
+    "times that go on",
+    "time, channel and value",
+    "seconds above 0",
+    "°C, °F, K or mV",
+    "a file",
+    "a whole gzip file",
+    "a whole zip archive",
+    "a whole .xlsx workbook",
+    "a zip archive with a log in it",
+    "a text log, a workbook or an HTML table",
+    "a workbook (.xlsx, .ods), an HTML table or a text log",
+    "one with a table of readings",
+    "one that can be read without",
+    "numbers with a decimal point, or another delimiter",
+    "1 cell",
+    "{0} cells",
+    "binary data (byte {0} at offset {1})",
+    "bytes that {0} does not allow",
+    "a workbook of the old binary kind (.xls) or one with a password",
+    "a PDF document",
+    "about {0} rows of {1} numbers",
+    "at most {0} channels",
+    "at most {0} numbers in a log",
+    "text in {0}",
+    "an empty file",
+    "a header and no rows behind it",
+    "one sample",
+    "no sample",
+    "the same time in every row",
+    "a folder",
+    "damaged",
+    "cut short",
+    "a zip archive without any",
+    "an HTML document without a table",
+    "a workbook with a password",
+    "{0} channels",
+    "found nothing but blanks, expected a log",
+    "found no table, expected one of times and temperatures",
+    "found no column of temperatures, expected one at least",
+    "found no column of times and no stated interval, expected times, or an interval in seconds between rows",
+    "found no times in column {0}",
+    "the log has no temperature channel",
+    "no row has a usable time",
+    "cannot be read: {0}",
+};
+
+/// Words between the places, in order: one more than there are places.
+std::vector<std::string_view> pieces_of(std::string_view pattern) {
+  std::vector<std::string_view> pieces;
+  std::size_t from = 0;
+  for (std::size_t at = pattern.find('{'); at != std::string_view::npos; at = pattern.find('{', from)) {
+    pieces.push_back(pattern.substr(from, at - from));
+    from = at + 3;  // places are single digits
+  }
+  pieces.push_back(pattern.substr(from));
+  return pieces;
+}
+
+/// What stands in the places of the pattern; empty where the text is not of it. Places stand in rising order.
+std::optional<std::vector<std::string>> arguments_of(std::string_view text, std::string_view pattern) {
+  const auto pieces = pieces_of(pattern);
+  if (pieces.size() == 1) return text == pattern ? std::optional(std::vector<std::string>{}) : std::nullopt;
+  if (!text.starts_with(pieces.front()) || text.size() < pieces.front().size() + pieces.back().size() ||
+      !text.ends_with(pieces.back()))
+    return std::nullopt;
+  text.remove_prefix(pieces.front().size());
+  text.remove_suffix(pieces.back().size());
+  std::vector<std::string> arguments;
+  for (std::size_t i = 1; i + 1 < pieces.size(); ++i) {
+    const auto at = text.find(pieces[i]);
+    if (at == std::string_view::npos) return std::nullopt;
+    arguments.emplace_back(text.substr(0, at));
+    text.remove_prefix(at + pieces[i].size());
+  }
+  arguments.emplace_back(text);
+  for (const auto& argument : arguments)
+    if (argument.empty()) return std::nullopt;
+  return arguments;
+}
+
+}  // namespace
+
+std::string_view english(Phrase phrase) {
+  switch (phrase) {
+    case Phrase::kUnitCelsius:
+      return "No unit in the file: read as °C. As °F the top would be {0} °C.";
+    case Phrase::kUnitMillivolts:
+      return "No unit in the file: read as thermocouple voltage in mV. As °C the top would be {0} °C.";
+    case Phrase::kUnitFahrenheit:
+      return "No unit in the file: read as °F, which makes the top {0} °C. As °C it would be {1} °C.";
+    case Phrase::kUnitKelvin:
+      return "No unit in the file: read as K, which makes the top {0} °C. As °C it would be {1} °C.";
+    case Phrase::kTenths:
+      return "Whole numbers up to {0} are no temperatures of a board: read as tenths of a degree, though no scale is "
+             "stated.";
+    case Phrase::kResolution:
+      return "A factor of {0} is stated, but the numbers are temperatures as they stand: taken as the resolution.";
+    case Phrase::kTypeK:
+      return "No type of thermocouple is stated: taken as K, the most common one.";
+    case Phrase::kJunctionRoom:
+      return "No cold junction is stated, and the log starts near 0 mV: taken as 25 °C.";
+    case Phrase::kJunctionZero:
+      return "No cold junction is stated, and the log starts at the voltage of a room's temperature: taken as 0 °C.";
+    case Phrase::kIntervalUnit:
+      return "The unit of the interval is not stated: read as {0} s.";
+    case Phrase::kFractionsOfADay:
+      return "No unit of time is stated: the numbers are read as fractions of a day, which makes the run last {0}.";
+    case Phrase::kMilliseconds:
+      return "No unit of time is stated: read as milliseconds, which makes the run last {0}; as seconds it would last "
+             "{1}.";
+    case Phrase::kMinutes:
+      return "No unit of time is stated: read as minutes, which makes the run last {0}; as seconds it would last {1}.";
+    case Phrase::kFirstColumn:
+      return "Nothing says what the first column counts: read as seconds.";
+    case Phrase::kHoursMinutes:
+      return "Times of two parts are read as hours and minutes, which makes the run last {0}; the other way it would "
+             "last {1}.";
+    case Phrase::kMinutesSeconds:
+      return "Times of two parts are read as minutes and seconds, which makes the run last {0}; the other way it would "
+             "last {1}.";
+    case Phrase::kDateOrder:
+      return "The date may be read in more than one order, and nothing in the file settles it: read as {0}. Durations "
+             "do not depend on it.";
+    case Phrase::kSpreadEvenly:
+      return "Times are rounded to {0} s and several rows carry the same: the rows are spread evenly, {1} s apart.";
+    case Phrase::kSpreadWithin:
+      return "Times are rounded to {0} s and several rows carry the same: they are not evenly apart, so those of one "
+             "time are spread over it.";
+    case Phrase::kDecimal:
+      return "Numbers such as {0} may have a decimal sign or thousands in them, and nothing in the file settles it: "
+             "read with '{1}' as the decimal sign.";
+    case Phrase::kEncoding:
+      return "More than one encoding is plausible: read as {0}. Numbers do not depend on it.";
+    case Phrase::kTurnedByVoltage:
+      return "The wires of {0} are exchanged: its voltage, type {1}, is turned about a reference junction at {2} °C. "
+             "The result is off by twice what the junction differs from that.";
+    case Phrase::kMirrored:
+      return "The wires of {0} are exchanged: its readings are mirrored at {1} °C. The result is off by twice what the "
+             "reference junction differs from that.";
+    case Phrase::kSeconds:
+      return "No unit of time is stated: read as seconds, which makes the run last {0}.";
+    case Phrase::kDateGoesOn:
+      return "The date goes on from day to day only if read in the order {0}.";
+    case Phrase::kOneWithoutUnit:
+      return "{0} states no unit; read in that of the other channels.";
+    case Phrase::kSomeWithoutUnit:
+      return "{0} channels state no unit; read in that of the other channels.";
+    case Phrase::kNoReading:
+      return "No unit is stated and no channel has a reading.";
+    case Phrase::kUnitsDiffer:
+      return "Units differ between channels: {0}.";
+    case Phrase::kRowsApart:
+      return "Rows are {0} s apart by \"{1}\".";
+    case Phrase::kMidnight:
+      return "The clock passes midnight: times go on.";
+    case Phrase::kTwelve:
+      return "The clock passes twelve: times go on.";
+    case Phrase::kVoltageTurned:
+      return "{0} is read with the sign of its voltage turned: its wires are exchanged.";
+    case Phrase::kOneSheet:
+      return "Read from sheet {0}; also in the file: {1}.";
+    case Phrase::kOneTable:
+      return "Read from the table that looks most like a log; also in the file: {0}.";
+    case Phrase::kOneOfTables:
+      return "Read from the table that looks most like a log of {0}.";
+    case Phrase::kArchive:
+      return "the archive holds {0} and also {1}, not read";
+    case Phrase::kManyMembers:
+      return "of more than {0} files in the archive only the first {1} were looked at";
+    case Phrase::kBehindGzip:
+      return "{0} bytes behind the gzip data were not read";
+    case Phrase::kFormulas:
+      return "sheet \"{0}\": {1} formulas have no stored result and count as empty; a spreadsheet program stores them "
+             "when it saves the workbook";
+    case Phrase::kCutRow:
+      return "The last row is cut off and was left out.";
+    case Phrase::kShortRows:
+      return "{0} rows end before the last column: what is missing there counts as no reading.";
+    case Phrase::kOneHeaderLine:
+      return "1 header or text line in or behind the table was left out.";
+    case Phrase::kHeaderLines:
+      return "{0} header or text lines in or behind the table were left out.";
+    case Phrase::kOneLabelledLine:
+      return "1 labelled line in or behind the table was left out.";
+    case Phrase::kLabelledLines:
+      return "{0} labelled lines in or behind the table were left out.";
+    case Phrase::kOneCommentLine:
+      return "1 comment or event line in or behind the table was left out.";
+    case Phrase::kCommentLines:
+      return "{0} comment or event lines in or behind the table were left out.";
+    case Phrase::kRowsBehind:
+      return "{0} rows of numbers behind the table go back in time and were left out.";
+    case Phrase::kMixedDecimals:
+      return "Decimals are written with a point in {0} and with a comma in {1} columns: each is read by its own.";
+    case Phrase::kDecimalCommas:
+      return "Decimal commas stand without quotes between the commas of the delimiter; the counts of fields allow one "
+             "reading.";
+    case Phrase::kAsideZone:
+      return "{0} is kept but not judged: it is named like a zone and stands at its temperature throughout.";
+    case Phrase::kAsideUnit:
+      return "{0} is kept but not judged: its unit is \"{1}\", none of temperature.";
+    case Phrase::kAsideValues:
+      return "{0} is kept but not judged: its values are no temperatures.";
+    case Phrase::kAsideConstant:
+      return "{0} is kept but not judged: no unit of temperature stands there and it never changes.";
+    case Phrase::kAsideCool:
+      return "{0} is kept but not judged: it stays far below the others.";
+    case Phrase::kZonesByModel:
+      return "zones are by the oven model, which follows this log within {0} °C (root mean square)";
+    case Phrase::kZonesByCurves:
+      return "zones are a first estimate from setpoints and curves: the oven model does not fit ({0})";
+    case Phrase::kStandsAt:
+      return "stands at {0} °C";
+    case Phrase::kFollowsAir:
+      return "suspected: follows the air more than the other traces do";
+    case Phrase::kSwappedWith:
+      return "suspected: swapped with {0}";
+    case Phrase::kStep:
+      return "all traces step by {0} °C";
+    case Phrase::kTooFewSamples:
+      return "{0} samples, fewer than the 3 of a trace";
+    case Phrase::kNoUsableTime:
+      return "no row with a usable time";
+    case Phrase::kOneRowNoTime:
+      return "1 row without a time later than the row before";
+    case Phrase::kRowsNoTime:
+      return "{0} rows without a time later than the row before";
+    case Phrase::kFallsAsOthersRise:
+      return "falls as the others rise";
+  }
+  return {};
+}
+
+std::string say(Phrase phrase, std::initializer_list<std::string> arguments) {
+  const auto pieces = pieces_of(english(phrase));
+  std::string text{pieces.front()};
+  auto argument = arguments.begin();
+  for (std::size_t i = 1; i < pieces.size(); ++i) {
+    if (argument != arguments.end()) text += *argument++;
+    text += pieces[i];
+  }
+  return text;
+}
+
+std::vector<std::string_view> patterns() {
+  std::vector<std::string_view> all;
+  for (int i = 0; i <= static_cast<int>(kLastPhrase); ++i) all.push_back(english(static_cast<Phrase>(i)));
+  all.insert(all.end(), kWordsOfErrors.begin(), kWordsOfErrors.end());
+  return all;
+}
+
+std::optional<Said> said(std::string_view text) {
+  std::optional<Said> best;
+  for (const auto pattern : patterns()) {
+    if (best && best->pattern.size() >= pattern.size()) continue;
+    if (auto arguments = arguments_of(text, pattern)) best = Said{pattern, *std::move(arguments)};
+  }
+  return best;
+}
+
+}  // namespace ovenwright

@@ -97,7 +97,7 @@ Result<bool> Interpreter::long_channels(const Found& found, const WidePlan& plan
     const auto fixed = std::find_if(layout_.channels.begin(), layout_.channels.end(),
                                     [&](const auto& c) { return c.name == names[k]; });
     const bool use = fixed == layout_.channels.end() || fixed->use;
-    reading_.layout.channels.push_back({0, names[k], 0, use, {}});
+    reading_.layout.channels.push_back({0, names[k], 0, use, fixed != layout_.channels.end() && fixed->reversed, {}});
     if (use) {
       reading_.channels.push_back({names[k], static_cast<int>(k) + 1, before, std::move(channel.values)});
     } else {

@@ -148,7 +148,10 @@ Result<TemperaturePlan> Interpreter::plan_channels(const Found& found, const std
     one.foreign_unit = column.foreign_unit;
     one.foreign_unit_line = column.foreign_unit_line;
     one.thermocouple = column.thermocouple;
-    if (const auto* fixed = fixed_channel(i)) one.forced_unit = fixed->unit;
+    if (const auto* fixed = fixed_channel(i)) {
+      one.forced_unit = fixed->unit;
+      one.reversed = fixed->reversed;
+    }
     evidence.push_back(std::move(one));
   }
   const int time = only_time(found);
@@ -223,6 +226,7 @@ void Interpreter::channels_of(const Found& found, const WidePlan& plan, const st
                                     names[k],
                                     own_clocks ? plan.clocks[static_cast<std::size_t>(clock)].column + 1 : 0,
                                     fixed == nullptr || fixed->use,
+                                    fixed != nullptr && fixed->reversed,
                                     {}};
     if (temperatures.channels[k].unit != temperatures.unit) described.unit = temperatures.channels[k].unit;
     reading_.layout.channels.push_back(described);

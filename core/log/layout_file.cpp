@@ -66,6 +66,7 @@ Layout::ChannelColumn channel_of(files::TomlTable& table, bool long_form) {
   channel.name = table.text("name").value_or("");
   channel.time_column = table.integer("time_column", 0, kMostColumns).value_or(0);
   channel.use = table.boolean("use").value_or(true);
+  channel.reversed = table.boolean("reversed").value_or(false);
   channel.unit = table.one_of("unit", kUnits);
   return channel;
 }
@@ -178,6 +179,7 @@ std::string layout_text(const Layout& layout) {
     if (!channel.name.empty()) lines.text("name", channel.name);
     if (channel.time_column > 0) lines.integer("time_column", channel.time_column);
     if (!channel.use) lines.line("use", "false");
+    if (channel.reversed) lines.line("reversed", "true");
     lines.text("unit", channel.unit);
   }
   return lines.take();

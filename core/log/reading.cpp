@@ -8,6 +8,7 @@
 #include "core/log/grid.h"
 #include "core/log/interpret.h"
 #include "core/log/log_file.h"
+#include "core/log/reversed.h"
 #include "core/log/size_check.h"
 #include "core/units/phrase.h"
 
@@ -111,6 +112,7 @@ Result<Reading> of_content(const std::string& name, std::string_view bytes, cons
   if (!reading) return reading;
   reading->file.member = std::move(part);
   reading->read_as.notes.insert(reading->read_as.notes.begin(), notes.begin(), notes.end());
+  if (options.layout) turn_reversed(*reading, *options.layout);
   return reading;
 }
 

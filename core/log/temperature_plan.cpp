@@ -166,6 +166,7 @@ class Planner {
       const ChannelEvidence& channel = channels_[i];
       ChannelUnit& own = plan_.channels[i];
       own.thermocouple = channel.thermocouple != 0 ? channel.thermocouple : '\0';
+      own.reversed = channel.reversed;
       if (layout_.unit) {
         own.unit = channel.forced_unit.value_or(*layout_.unit);
         if (channel.unit && channel.unit->quantity == Quantity::kVoltage && own.unit == "mV")
@@ -379,8 +380,9 @@ void to_celsius(std::vector<double>& readings, const ChannelUnit& unit, const Te
   } else if (unit.unit == "K") {
     for (double& value : readings) value -= kZeroCelsius_K;
   } else if (unit.unit == "mV") {
-    if (unit.millivolts != 1) {
-      for (double& value : readings) value *= unit.millivolts;
+    const double factor = unit.reversed ? -unit.millivolts : unit.millivolts;
+    if (factor != 1) {
+      for (double& value : readings) value *= factor;
     }
     const auto type = emf::type_of(std::string_view{&unit.thermocouple, 1}).value_or(emf::Type::kK);
     if (cold_junction_C.empty()) {

@@ -18,6 +18,7 @@ struct ChannelUnit {
   double scale = 1;           ///< a cell times this is the value in the unit
   double millivolts = 1;      ///< mV: one unit of the cell
   char thermocouple = 'K';    ///< mV
+  bool reversed = false;      ///< mV: the wires are exchanged, the sign is turned
 };
 
 struct TemperaturePlan {
@@ -44,6 +45,7 @@ struct ChannelEvidence {
   int foreign_unit_line = 0;
   char thermocouple = 0;
   std::optional<std::string> forced_unit;  ///< of the layout, where this channel's differs from the others'
+  bool reversed = false;                   ///< of the layout
 };
 
 /// Decides unit, scale, type and cold junction: by header, cells, lines around the table, and by the values where

@@ -36,6 +36,7 @@ time_column = 4
 [[channel]]
 column = 5
 use = false
+reversed = true
 )";
 
 TEST(LayoutFile, ReadsEveryKey) {
@@ -59,6 +60,8 @@ TEST(LayoutFile, ReadsEveryKey) {
   EXPECT_EQ(layout->channels[0].time_column, 4);
   EXPECT_TRUE(layout->channels[0].use);
   EXPECT_FALSE(layout->channels[1].use);
+  EXPECT_FALSE(layout->channels[0].reversed);
+  EXPECT_TRUE(layout->channels[1].reversed);
 }
 
 TEST(LayoutFile, WritesWhatItReads) {

@@ -9,6 +9,7 @@
 #include "app/archive/archive_data.h"
 #include "app/archive/body.h"
 #include "app/archive/copy.h"
+#include "app/archive/notes.h"
 #include "app/archive/pack.h"
 #include "app/archive/schema.h"
 #include "core/files/digest.h"
@@ -50,6 +51,14 @@ Result<std::unique_ptr<Database>> openArchiveFile(const std::string& path, const
   if (auto error = (*database)->useWriteAheadLog()) return *error;
   if (auto error = bringForward(**database)) return *error;
   if (*version == 0) files::sync_folder(QFileInfo(name).absolutePath().toStdString());
+  if (path == options.outbox) {
+    const auto marked = (*database)->value(QStringLiteral("select 1 from archive where name = 'outbox'"));
+    if (!marked) return marked.error();
+    if (marked->isNull()) {
+      if (auto error = (*database)->execute(QStringLiteral("insert into archive(name, value) values('outbox', '1')")))
+        return *error;
+    }
+  }
   return database;
 }
 
@@ -144,6 +153,7 @@ Result<Archive> Archive::open(const std::string& where, const Options& options) 
   data->where = where;
   data->options = options;
   data->isServer = isUrl(where);
+  if (!data->isServer) data->options.outbox.clear();
   if (data->options.machine.empty()) data->options.machine = thisMachine();
   if (data->isServer && data->options.outbox.empty()) data->options.outbox = defaultOutbox(where);
   const bool reads = options.access == Access::kReadOnly;
@@ -199,7 +209,14 @@ Result<std::size_t> Archive::sendWaiting() {
     }
     return sent;
   }
-  return sent;
+  auto error = copyNotes(*data.file, *data.server);
+  if (!error) error = removeMovedNotes(*data.file, *data.server);
+  if (!error) return sent;
+  const bool away = data.server->trouble() == Trouble::kAway;
+  data.noteServer();
+  if (away) return sent;
+  data.message = error->message;
+  return *error;
 }
 
 Result<std::size_t> Archive::moveTo(Archive& other, const std::function<bool(double)>& progress) {
@@ -218,6 +235,9 @@ Result<std::size_t> Archive::moveTo(Archive& other, const std::function<bool(dou
     });
     if (error) return *error;
   }
+  auto error = copyNotes(**from, **to);
+  if (!error) error = copyReleases(**from, **to);
+  if (error) return *error;
   return static_cast<std::size_t>(done);
 }
 

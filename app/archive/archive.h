@@ -45,6 +45,7 @@ struct State {
 /// What verify() found.
 struct Verification {
   std::size_t records = 0;
+  std::size_t notes = 0;  ///< of printed sheets
   std::vector<Head> heads;
   std::string firstBad;  ///< id of the first record that does not hold; empty: all hold
   std::string reason;    ///< one English sentence on it
@@ -95,10 +96,19 @@ class Archive {
   /// @param progress  called now and then with the share done; false stops with kCancelled; may be empty
   Result<Verification> verify(const std::optional<std::string>& head = std::nullopt,
                               const std::function<bool(double done)>& progress = {});
-  /// All records into another archive, ids and chains kept; those it has already are left. This archive stays as it
-  /// is. May be stopped and started again at any moment. Returns how many were moved.
-  /// Errors: kIo; kBadArgument where the other archive has another record of the same id.
+  /// All records into another archive, ids and chains kept, then the notes of printed sheets and of released windows;
+  /// those it has already are left. This archive stays as it is. May be stopped and started again at any moment.
+  /// Returns how many records were moved. Errors: kIo; kBadArgument where the other archive has another record of the
+  /// same id, or another note.
   Result<std::size_t> moveTo(Archive& other, const std::function<bool(double done)>& progress = {});
+
+  /// Notes beside these records that their sheets were printed, by whom and now, in one transaction; with a server
+  /// first on disk in the outbox, then sent. Notes are added and never changed or removed; the records stay as they
+  /// are. Returns the time noted. Errors: kBadArgument where there is no such record; kIo, also where the server that
+  /// has it is away.
+  Result<Moment> notePrinted(std::span<const std::string> ids, const std::string& by);
+  /// The notes of a record, the oldest first; Summary::printedAt is the newest one's time.
+  Result<std::vector<PrintedNote>> printedNotes(const std::string& id);
 
   /// Notes that lots may be judged by a window. On a server this takes the role that may release windows, and the
   /// server itself: there is no outbox for it. Errors: kIo.

@@ -9,16 +9,21 @@ namespace {
 
 constexpr int kAtOnce = 50;
 
+/// Bytes that `to` lacks; `named` is who names them.
+std::optional<Error> copyContent(Database& from, Database& to, const std::string& sha256, const std::string& named) {
+  const auto there = hasContent(to, sha256);
+  if (!there) return there.error();
+  if (*there) return std::nullopt;
+  const auto content = packedContent(from, sha256);
+  if (!content) return content.error();
+  if (!*content) return from.error(named + " names bytes that are missing: " + sha256);
+  return insertContent(to, sha256, **content);
+}
+
 /// The record's contents that `to` lacks, then the record.
 std::optional<Error> copyRecord(Database& from, Database& to, const Record& record, const QByteArray& parcel) {
   for (const auto& sha256 : contentsOf(record)) {
-    const auto there = hasContent(to, sha256);
-    if (!there) return there.error();
-    if (*there) continue;
-    const auto content = packedContent(from, sha256);
-    if (!content) return content.error();
-    if (!*content) return from.error(record.summary.id + " names bytes that are missing: " + sha256);
-    if (auto error = insertContent(to, sha256, **content)) return error;
+    if (auto error = copyContent(from, to, sha256, record.summary.id)) return error;
   }
   return insertRecord(to, record, parcel);
 }
@@ -56,6 +61,7 @@ Result<std::uint64_t> copySome(Database& from, Database& to, const Chain& source
   Chain begun = source;
   begun.count = begun.moved = 0;
   begun.head = noPrevious();
+  begun.machine.clear();  // its writer goes on where the chain comes from: here this machine begins one of its own
   if (auto error = insertChain(to, begun)) return *error;
   const auto locked = lockedChain(to, source.id);
   if (!locked) return locked.error();
@@ -124,6 +130,32 @@ std::optional<Error> removeMoved(Database& outbox, Database& to, const std::stri
   }
   (*own)->moved = std::min<std::uint64_t>(there->toULongLong(), (*own)->count);
   if (auto error = setChainEnd(outbox, **own)) return error;
+  return transaction->commit();
+}
+
+std::optional<Error> copyReleases(Database& from, Database& to) {
+  std::vector<QVariantList> releases;
+  auto error = from.run(QStringLiteral("select sha256, name, revision, released_at, released_by from released_window "
+                                       "order by sha256, released_at"),
+                        {}, [&](const QSqlQuery& row) {
+                          releases.push_back({row.value(0), row.value(1), row.value(2), row.value(3), row.value(4)});
+                          return true;
+                        });
+  if (error || releases.empty()) return error;
+  auto transaction = Transaction::begin(to);
+  if (!transaction) return transaction.error();
+  for (const auto& release : releases) {
+    const auto there = to.value(QStringLiteral("select 1 from released_window where sha256 = ? and released_at = ?"),
+                                {release[0], release[3]});
+    if (!there) return there.error();
+    if (!there->isNull()) continue;
+    if (auto failed = copyContent(from, to, digestHex(release[0].toByteArray()), "a release")) return failed;
+    if (auto failed =
+            to.run(QStringLiteral("insert into released_window(sha256, name, revision, released_at, "
+                                  "released_by) values(?,?,?,?,?) on conflict(sha256, released_at) do nothing"),
+                   release))
+      return failed;
+  }
   return transaction->commit();
 }
 

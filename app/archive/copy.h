@@ -17,4 +17,7 @@ std::optional<Error> copyChain(Database& from, Database& to, const std::string& 
 /// Removes from an outbox what `to` has. Errors: kIo.
 std::optional<Error> removeMoved(Database& outbox, Database& to, const std::string& chain);
 
+/// Copies the releases of windows that `to` does not have, with the windows' bytes. Errors: kIo.
+std::optional<Error> copyReleases(Database& from, Database& to);
+
 }  // namespace ovenwright::archive

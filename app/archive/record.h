@@ -62,8 +62,17 @@ struct Summary {
   std::string logSha256, logName;
   int part = 1, parts = 1;
   std::string operatorName;
-  std::string judgedFrom;  ///< id of the older record that this is a new judgement of; else empty
-  std::string origin;      ///< id of the first record of this run: its own, or where the new judgements began
+  std::string judgedFrom;           ///< id of the older record that this is a new judgement of; else empty
+  std::string origin;               ///< id of the first record of this run: its own, or where the new judgements began
+  std::optional<Moment> printedAt;  ///< when its sheet was last noted as printed; absent: never
+};
+
+/// That the sheet of a record was printed.
+struct PrintedNote {
+  std::string id;  ///< of the record
+  Moment at{};
+  std::string by;       ///< who said so
+  std::string station;  ///< name of the machine
 };
 
 /// Everything a record says. Archive::content() gives the bytes of the files it names, report() and text() what was

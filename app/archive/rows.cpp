@@ -24,7 +24,8 @@ QString summaryColumns() {
   return QStringLiteral(
       "run.chain, run.number, run.run_at, run.added_at, run.lot, run.serial, run.board, run.oven, run.recipe, "
       "run.window_name, run.window_revision, run.verdict, run.margin, run.log, run.log_name, run.part, run.parts, "
-      "run.operator, run.judged_from, run.origin");
+      "run.operator, run.judged_from, run.origin, (select max(note.printed_at) from note where note.record_chain = "
+      "run.chain and note.record_number = run.number)");
 }
 
 Summary summaryOf(const QSqlQuery& row) {
@@ -48,6 +49,7 @@ Summary summaryOf(const QSqlQuery& row) {
   summary.operatorName = text(row.value(17));
   summary.judgedFrom = text(row.value(18));
   summary.origin = text(row.value(19));
+  if (!row.value(20).isNull()) summary.printedAt = moment(row.value(20));
   return summary;
 }
 

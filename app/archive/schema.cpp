@@ -62,6 +62,16 @@ constexpr const char* kVersion3[] = {
     R"(create index run_by_origin on run(origin, added_at, chain, number))",
 };
 
+// That sheets were printed: beside the records, whose chains stay as they are. The notes of one writer form a chain of
+// their own; `machine` is whose it is here, empty where it was moved from elsewhere.
+constexpr const char* kVersion4[] = {
+    R"(create table note(chain text not null, number {integer} not null, record_chain text not null,
+        record_number {integer} not null, printed_at {integer} not null, printed_by text not null, station text not null,
+        machine text not null, digest text not null, primary key(chain, number)))",
+    R"(create index note_by_record on note(record_chain, record_number, printed_at))",
+    R"(create index note_by_machine on note(machine, number))",
+};
+
 QString typed(const char* sql, bool server) {
   QString text = QLatin1String(sql);
   text.replace(QLatin1String("{blob}"), QLatin1String(server ? "bytea" : "blob"));
@@ -111,8 +121,38 @@ std::optional<Error> toVersion2(Database& database) {
 
 std::optional<Error> toVersion3(Database& database) { return execute(database, kVersion3); }
 
+/// What a server forbids by its grants a file forbids by itself, to whatever program opens it. An outbox gives away
+/// what it has sent.
+std::optional<Error> forbidChanges(Database& file) {
+  for (const char* table : {"content", "record", "run", "search", "released_window", "note", "chain"}) {
+    const QString name = QLatin1String(table);
+    const bool grows = name == QLatin1String("chain");
+    const QString update = QStringLiteral(
+                               "create trigger %1_is_not_changed before update on %1%2 begin select "
+                               "raise(abort, 'the archive changes nothing that it keeps'); end")
+                               .arg(name, grows ? QStringLiteral(" when new.id <> old.id or new.count < old.count or "
+                                                                 "new.moved < old.moved")
+                                                : QString());
+    const QString remove =
+        QStringLiteral(
+            "create trigger %1_is_not_removed before delete on %1%2 begin select "
+            "raise(abort, 'the archive removes nothing that it keeps'); end")
+            .arg(name,
+                 grows ? QString() : QStringLiteral(" when not exists (select 1 from archive where name = 'outbox')"));
+    auto error = file.execute(update);
+    if (!error) error = file.execute(remove);
+    if (error) return error;
+  }
+  return std::nullopt;
+}
+
+std::optional<Error> toVersion4(Database& database) {
+  if (auto error = execute(database, kVersion4)) return error;
+  return database.isServer() ? std::nullopt : forbidChanges(database);
+}
+
 using Step = std::optional<Error> (*)(Database& database);
-constexpr Step kSteps[] = {toVersion1, toVersion2, toVersion3};
+constexpr Step kSteps[] = {toVersion1, toVersion2, toVersion3, toVersion4};
 
 Error foreign(const Database& database) { return database.error("it is a database of another program, no archive"); }
 

@@ -34,14 +34,6 @@ Result<std::optional<Chain>> chainWhere(Database& database, const QString& condi
   return found;
 }
 
-/// Letters and digits that are not mistaken for each other; 8 of 31 tell a million chains apart.
-std::string newChainId() {
-  constexpr std::string_view kSigns = "23456789abcdefghjkmnpqrstuvwxyz";
-  std::string id;
-  for (int i = 0; i < 8; ++i) id += kSigns[QRandomGenerator::system()->bounded(static_cast<quint32>(kSigns.size()))];
-  return id;
-}
-
 StoredRecord storedOf(const QSqlQuery& row) {
   return {row.value(0).toULongLong(), row.value(1).toString().toStdString(), row.value(2).toByteArray()};
 }
@@ -50,6 +42,13 @@ StoredRecord storedOf(const QSqlQuery& row) {
 
 QByteArray digestBytes(const std::string& sha256) { return QByteArray::fromHex(QByteArray::fromStdString(sha256)); }
 std::string digestHex(const QByteArray& bytes) { return bytes.toHex().toStdString(); }
+
+std::string newChainId() {
+  constexpr std::string_view kSigns = "23456789abcdefghjkmnpqrstuvwxyz";
+  std::string id;  // 8 of 31 tell a million chains apart
+  for (int i = 0; i < 8; ++i) id += kSigns[QRandomGenerator::system()->bounded(static_cast<quint32>(kSigns.size()))];
+  return id;
+}
 
 Result<std::vector<Chain>> chains(Database& database) {
   std::vector<Chain> all;

@@ -29,6 +29,9 @@ struct StoredRecord {
 QByteArray digestBytes(const std::string& sha256);
 std::string digestHex(const QByteArray& bytes);
 
+/// An id for a chain: letters and digits that are not mistaken for each other.
+std::string newChainId();
+
 Result<std::vector<Chain>> chains(Database& database);
 /// Locked until the transaction ends, where the database locks rows.
 Result<std::optional<Chain>> lockedChain(Database& database, const std::string& id);

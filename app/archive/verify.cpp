@@ -2,6 +2,7 @@
 
 #include "app/archive/archive_data.h"
 #include "app/archive/body.h"
+#include "app/archive/notes.h"
 #include "app/archive/pack.h"
 #include "app/archive/rows.h"
 #include "app/archive/store.h"
@@ -13,8 +14,9 @@ namespace {
 /// Walks the chains of one database.
 class Verifier {
  public:
-  Verifier(Database& database, const std::optional<std::string>& head, const std::function<bool(double)>& progress)
-      : m_database(database), m_head(head), m_progress(progress) {}
+  Verifier(Database& database, bool isOutbox, const std::optional<std::string>& head,
+           const std::function<bool(double)>& progress)
+      : m_database(database), m_isOutbox(isOutbox), m_head(head), m_progress(progress) {}
 
   /// Errors: kIo where the database does not answer; kCancelled.
   std::optional<Error> walk(Verification& found) {
@@ -27,6 +29,10 @@ class Verifier {
       found.heads.push_back({chain.id, chain.station, chain.count, chain.head});
     }
     if (auto error = strangers(found)) return error;
+    if (!found.holds()) return std::nullopt;
+    const auto notes = verifyNotes(m_database, m_isOutbox, found.firstBad, found.reason);
+    if (!notes) return notes.error();
+    found.notes = *notes;
     return found.holds() ? checkFile(found) : std::nullopt;
   }
 
@@ -163,6 +169,7 @@ class Verifier {
 
   static constexpr int kAtOnce = 100;
   Database& m_database;
+  bool m_isOutbox;
   const std::optional<std::string>& m_head;
   const std::function<bool(double)>& m_progress;
   std::unordered_set<std::string> m_held;
@@ -188,11 +195,13 @@ Result<Verification> Archive::verify(const std::optional<std::string>& head,
   bool headSeen = false;
   const auto wanted = head ? std::optional{typedDigest(*head)} : std::nullopt;
   for (Database* database : m_data->places()) {
-    Verifier verifier(*database, wanted, progress);
+    const bool isOutbox = m_data->isServer && database == m_data->file.get();
+    Verifier verifier(*database, isOutbox, wanted, progress);
     Verification part;
     if (auto error = verifier.walk(part)) return *error;
     headSeen = headSeen || verifier.headSeen();
     found.records += part.records;
+    if (!isOutbox) found.notes += part.notes;  // the newest of an outbox are on the server as well
     found.firstBad = part.firstBad;
     found.reason = part.reason;
     if (database == m_data->places().front()) found.heads = part.heads;

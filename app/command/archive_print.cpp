@@ -97,7 +97,8 @@ std::string summary_json(const archive::Summary& summary) {
                {"operator", or_null(summary.operatorName)},
                {"log", summary.logName},
                {"part", nullptr},
-               {"judged_from", or_null(summary.judgedFrom)}};
+               {"judged_from", or_null(summary.judgedFrom)},
+               {"printed_at", summary.printedAt ? Json(archive::momentText(*summary.printedAt)) : Json(nullptr)}};
   if (summary.parts > 1) json["part"] = {{"index", summary.part}, {"of", summary.parts}};
   return report::dumped(json);
 }
@@ -115,7 +116,8 @@ std::string list_text(std::span<const archive::Summary> runs, std::size_t total)
   return text + table.text();
 }
 
-std::string record_text(const archive::Record& record, std::span<const archive::ReleasedWindow> released) {
+std::string record_text(const archive::Record& record, std::span<const archive::ReleasedWindow> released,
+                        std::span<const archive::PrintedNote> printed) {
   const auto& summary = record.summary;
   const auto line = [](const char* what, const std::string& value) {
     return value.empty() ? std::string{} : fmt::format("{:<9}{}\n", what, value);
@@ -138,7 +140,12 @@ std::string record_text(const archive::Record& record, std::span<const archive::
   if (record.recipe) text += file_line("Recipe", *record.recipe);
   if (record.board) text += file_line("Board", *record.board);
   for (const auto& attachment : record.attachments) text += file_line("Picture", attachment);
-  return text + line("Digest", record.digest);
+  text += line("Digest", record.digest);
+  for (const auto& note : printed) {
+    text += line("Printed", archive::momentText(note.at) + (note.by.empty() ? "" : ", by " + shown(note.by)) + ", at " +
+                                shown(note.station));
+  }
+  return text;
 }
 
 std::string released_json(std::span<const archive::ReleasedWindow> released) {

@@ -34,9 +34,10 @@ std::string errors_json(std::span<const Error> errors);
 std::string summary_json(const archive::Summary& summary);
 std::string list_text(std::span<const archive::Summary> runs, std::size_t total);
 
-/// What stands below a kept report for people: where and when it was kept, its digests, and which of its windows were
-/// released.
-std::string record_text(const archive::Record& record, std::span<const archive::ReleasedWindow> released);
+/// What stands below a kept report for people: where and when it was kept, its digests, which of its windows were
+/// released, and when its sheet was printed.
+std::string record_text(const archive::Record& record, std::span<const archive::ReleasedWindow> released,
+                        std::span<const archive::PrintedNote> printed);
 
 /// The windows that were released, the newest release first.
 std::string released_json(std::span<const archive::ReleasedWindow> released);

@@ -112,7 +112,10 @@ ExitStatus run(const ArchiveShowOptions& options) {
   if (!record) return fail(record.error(), ExitStatus::kUnreadable);
   const auto released = archive->releasedWindows();
   if (!released) return fail(released.error(), ExitStatus::kUnreadable);
-  return write_output(options.common, options.common.quiet ? *printed : *printed + record_text(*record, *released),
+  const auto notes = archive->printedNotes(options.id);
+  if (!notes) return fail(notes.error(), ExitStatus::kUnreadable);
+  return write_output(options.common,
+                      options.common.quiet ? *printed : *printed + record_text(*record, *released, *notes),
                       ExitStatus::kDone);
 }
 
@@ -161,7 +164,7 @@ ExitStatus run(const ArchiveVerifyOptions& options) {
     return write_output(
         options.common,
         "{\"schema\": \"ovenwright.archive/1\",\n\"holds\": " + std::string{found->holds() ? "true" : "false"} +
-            ",\n\"records\": " + std::to_string(found->records) +
+            ",\n\"records\": " + std::to_string(found->records) + ",\n\"notes\": " + std::to_string(found->notes) +
             ",\n\"first_bad\": " + json_text(or_none(found->firstBad)) +
             ",\n\"reason\": " + json_text(or_none(found->reason)) + ",\n\"heads\": " + heads_json(found->heads) + "}\n",
         status);

@@ -160,7 +160,24 @@ class Sheets {
       runs.insert(runs.end(), more.begin(), more.end());
     }
     if (runs.empty()) return ExitStatus::kUnreadable;
-    return command::write_output(m_options.common, fileOf(runs, m_style, m_kind, m_options.each), status());
+    return noted(runs,
+                 command::write_output(m_options.common, fileOf(runs, m_style, m_kind, m_options.each), status()));
+  }
+
+  /// Notes that the sheet of these runs is written, where that was asked for.
+  ExitStatus noted(const std::vector<RunRecord>& runs, ExitStatus status) const {
+    if (!m_options.markPrinted || status == ExitStatus::kUnwritable) return status;
+    std::vector<std::string> ids;
+    for (const RunRecord& run : runs) ids.push_back(run.archive->id.toStdString());
+    auto archive = command::open_archive(m_options.archive, archive::Access::kReadWrite);
+    const auto noted = archive ? archive->notePrinted(ids, *m_options.markPrinted)
+                               : Result<archive::Moment>(archive.error());
+    if (noted) {
+      command::report_waiting(*archive);
+      return status;
+    }
+    command::report_error(noted.error());
+    return ExitStatus::kUnwritable;
   }
 
   /// The file of each part, no two the same.
@@ -192,7 +209,8 @@ class Sheets {
       const auto runs = all[i].runs();
       if (runs.empty()) continue;
       common.output = targets[i];
-      const auto done = command::write_output(common, fileOf(runs, m_style, m_kind, true), ExitStatus::kDone);
+      const auto done =
+          noted(runs, command::write_output(common, fileOf(runs, m_style, m_kind, true), ExitStatus::kDone));
       unwritten |= done != ExitStatus::kDone;
       if (!common.quiet) std::fprintf(stderr, "%zu of %zu: %s\n", i + 1, all.size(), common.output->c_str());
     }

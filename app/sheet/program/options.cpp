@@ -13,7 +13,7 @@ The page that is signed and filed: verdict, curves, limit lanes, results, the wi
 uncertainty means, and the log's digest. FILE's ending says what is written: .pdf, .html (one file, nothing fetched),
 .csv or .json. Several logs give a page that sums them up; --each adds a page for each run, --apart writes a file for
 each log into the folder that -o names. Without LOG the runs come from the archive, by their ids or by lots: then the sheet
-names the record, the chain's count and its head digest.
+names the record, the chain's count and its head digest; --mark-printed notes beside the record that it was printed.
 
 Without a window, `sac305` is assumed and the sheet says so. WINDOW, OVEN, RECIPE, BOARD and LAYOUT are files or names, as
 for `ovenwright check`.
@@ -68,6 +68,8 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
       ->check(CLI::IsMember(kKinds).description(""))
       ->option_text("pdf|html|csv|json")
       ->excludes(each);
+  sheet->add_option("--mark-printed", options.markPrinted, "Note beside the records that BY printed their sheets now")
+      ->option_text("BY");
   command::add_common(*sheet, options.common);
   sheet->get_option("--output")->required();
   sheet->footer(kHelp);
@@ -81,6 +83,7 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
       }
       return;
     }
+    if (options.markPrinted) throw CLI::ValidationError("--mark-printed", "is for runs of the archive: --run or --lot");
     if (options.lots.size() > 1) throw CLI::ValidationError("--lot", "found several for logs of one");
     if (options.ids.empty()) return;
     int run = 0;

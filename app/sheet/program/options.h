@@ -18,8 +18,9 @@ struct SheetOptions {
   std::string serial, operatorName, company;
   std::optional<std::string> runAt, logo;
   std::string paper = "A4", language = "en";
-  bool each = false;                 ///< a page for each run behind the one that sums them up
-  std::optional<std::string> apart;  ///< a sheet for each log, run or lot, into a folder; the kind of file
+  std::optional<std::string> markPrinted;  ///< who prints: noted beside the records of the archive
+  bool each = false;                       ///< a page for each run behind the one that sums them up
+  std::optional<std::string> apart;        ///< a sheet for each log, run or lot, into a folder; the kind of file
 };
 
 /// The options; or, where help was asked for or the line is wrong, the exit status after printing it.

@@ -93,7 +93,9 @@ TEST_P(Crash, WhileMigratingLeavesTheOldOrTheNew) {
   const auto options = place.options();
   const int turns = std::max(3, crashes() / 3);
   for (int turn = 0; turn < turns; ++turn) {
-    for (const char* table : {"search", "released_window"}) place.execute(std::string{"drop table if exists "} + table);
+    place.unlock();
+    for (const char* table : {"search", "released_window", "note"})
+      place.execute(std::string{"drop table if exists "} + table);
     place.execute("update archive set value = '1'");
     if (GetParam() == TestPlace::Kind::kServer) {
       place.execute("drop schema if exists ovenwright_before_version_2 cascade");

@@ -5,6 +5,7 @@
 #include <filesystem>
 
 #include "app/archive/archive.h"
+#include "core/files/digest.h"
 #include "tests/app/archive/place.h"
 #include "tests/app/archive/runs.h"
 
@@ -83,6 +84,45 @@ TEST_P(Moved, MayBeStoppedAndStartedAgain) {
   EXPECT_EQ(*target.count({}), 120U);
 }
 
+TEST_P(Moved, TakesReleasesOfWindowsAlong) {
+  auto source = from.open("station A");
+  ASSERT_TRUE(source.add(madeUpRuns(1, 1)));
+  const auto window = madeUpRun(1).windows.front();
+  const auto used = source.release(window, "R. Quill");
+  ASSERT_TRUE(used) << used.error().text();
+  // One that no record names: its bytes must come along too.
+  const NewFile other{"Dunlin window", std::nullopt, std::make_shared<const std::string>("name = \"Dunlin window\"\n"),
+                      files::sha256_hex("name = \"Dunlin window\"\n")};
+  ASSERT_TRUE(source.release(other, "M. Kade"));
+  auto target = to.open("station C");
+  for (int turn = 0; turn < 2; ++turn) {
+    const auto moved = source.moveTo(target);
+    ASSERT_TRUE(moved) << moved.error().text();
+    const auto released = target.releasedWindows();
+    ASSERT_TRUE(released) << released.error().text();
+    ASSERT_EQ(released->size(), 2U);
+    EXPECT_EQ(released->at(1).window.name, "Tern window");
+    EXPECT_EQ(released->at(1).window.revision, "2");
+    EXPECT_EQ(released->at(1).releasedAt, used->releasedAt);
+    EXPECT_EQ(released->at(1).releasedBy, "R. Quill");
+    EXPECT_EQ(*target.content(other.sha256), *other.bytes);
+  }
+}
+
+TEST(Move, LetsTheSameMachineGoOnInBothFiles) {
+  const TestPlace place{TestPlace::Kind::kFile}, other{TestPlace::Kind::kFile};
+  auto source = place.open(), target = other.open();
+  ASSERT_TRUE(source.add(madeUpRuns(1, 2)));
+  ASSERT_TRUE(source.moveTo(target));
+  ASSERT_TRUE(target.add(madeUpRuns(10, 1)));
+  ASSERT_TRUE(source.add(madeUpRuns(20, 1)));
+  const auto moved = source.moveTo(target);
+  ASSERT_TRUE(moved) << moved.error().text();
+  EXPECT_EQ(*target.count({}), 4U);
+  EXPECT_EQ(target.heads()->size(), 2U);
+  EXPECT_TRUE(target.verify()->holds());
+}
+
 TEST(Move, RefusesACopyThatWentOnByItself) {
   const TestPlace place{TestPlace::Kind::kFile}, target{TestPlace::Kind::kServer};
   { ASSERT_TRUE(place.open().add(madeUpRuns(1, 2))); }
@@ -106,6 +146,7 @@ TEST(Move, RefusesARecordThatDoesNotHold) {
   const TestPlace place{TestPlace::Kind::kFile}, target{TestPlace::Kind::kFile};
   auto from = place.open();
   ASSERT_TRUE(from.add(madeUpRuns(1, 5)));
+  place.unlock();
   place.execute("update record set packed = (select packed from record where number = 1) where number = 4");
   auto to = target.open();
   const auto moved = from.moveTo(to);

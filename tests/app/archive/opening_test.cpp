@@ -27,7 +27,8 @@ INSTANTIATE_TEST_SUITE_P(Both, Opening, testing::Values(TestPlace::Kind::kFile, 
 
 TEST_P(Opening, BringsAnOlderVersionForwardAfterABackup) {
   { ASSERT_TRUE(place.open().add(madeUpRuns(1, 3))); }
-  for (const char* table : {"search", "released_window"}) place.execute(std::string{"drop table "} + table);
+  place.unlock();
+  for (const char* table : {"search", "released_window", "note"}) place.execute(std::string{"drop table "} + table);
   place.execute("update archive set value = '1'");
   for (const auto access : {Access::kReadOnly, Access::kReadWrite}) {
     auto options = place.options();

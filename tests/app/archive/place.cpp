@@ -112,6 +112,16 @@ archive::Archive TestPlace::open(const std::string& station) const {
 }
 
 void TestPlace::execute(const std::string& sql) const { runSql(m_kind == Kind::kServer, m_database, sql); }
+void TestPlace::unlock() const {
+  if (m_kind == Kind::kServer) return;
+  withConnection(false, m_database, [](QSqlDatabase& database) {
+    QStringList names;
+    QSqlQuery query(QStringLiteral("select name from sqlite_master where type = 'trigger'"), database);
+    while (query.next()) names.append(query.value(0).toString());
+    query.finish();
+    for (const auto& name : names) EXPECT_TRUE(query.exec(QStringLiteral("drop trigger ") + name));
+  });
+}
 std::string TestPlace::value(const std::string& sql) const { return runSql(m_kind == Kind::kServer, m_database, sql); }
 
 }  // namespace ovenwright

@@ -22,6 +22,8 @@ class TestPlace {
   archive::Archive open(const std::string& station = "station A") const;
   /// Statements as an administrator of the database would type them.
   void execute(const std::string& sql) const;
+  /// Takes away the triggers that keep a file's records as they are, as one who tampers with it would.
+  void unlock() const;
   std::string value(const std::string& sql) const;
 
  private:

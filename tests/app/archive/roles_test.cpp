@@ -6,6 +6,7 @@
 #include <filesystem>
 
 #include "app/archive/archive.h"
+#include "app/archive/database.h"
 #include "tests/app/archive/child.h"
 #include "tests/app/archive/place.h"
 #include "tests/app/archive/runs.h"
@@ -61,6 +62,67 @@ TEST(Roles, OnAServerAreItsGrants) {
       place.value("select string_agg(privilege_type, ' ' order by privilege_type) from "
                   "information_schema.role_table_grants where grantee = 'ovenwright_add' and table_name = 'record'"),
       "INSERT");
+}
+
+/// Statements that change or take away what is kept.
+const std::vector<const char*> kTampering{"update record set digest = 'x'",
+                                          "delete from record",
+                                          "update run set verdict = 'pass'",
+                                          "delete from run",
+                                          "update content set size = 1",
+                                          "delete from content",
+                                          "update search set words = ''",
+                                          "delete from search",
+                                          "update released_window set released_by = 'x'",
+                                          "delete from released_window",
+                                          "update note set printed_by = 'x'",
+                                          "delete from note",
+                                          "update chain set id = 'x'",
+                                          "delete from chain"};
+
+/// Fills an archive with a row in every table that is kept.
+void fill(Archive& archive) {
+  const auto added = archive.add(madeUpRuns(1, 2));
+  ASSERT_TRUE(added) << added.error().text();
+  ASSERT_TRUE(archive.notePrinted(std::vector{added->front().id}, "R. Quill"));
+  ASSERT_TRUE(archive.release(window(), "R. Quill"));
+}
+
+TEST(Roles, OfNobodyChangeWhatAFileKeeps) {
+  const TestPlace place{TestPlace::Kind::kFile};
+  auto archive = place.open();
+  fill(archive);
+  const auto other = Database::openFile(place.where(), Database::Mode::kReadWrite, 1000);
+  ASSERT_TRUE(other) << other.error().text();
+  for (const char* sql : kTampering) {
+    const auto error = (*other)->execute(QLatin1String(sql));
+    ASSERT_TRUE(error) << sql;
+    EXPECT_THAT(error->message, HasSubstr("nothing that it keeps")) << sql;
+  }
+  EXPECT_TRUE((*other)->execute(QStringLiteral("update chain set count = 1")));
+  EXPECT_TRUE(archive.verify()->holds());
+}
+
+TEST(Roles, ThatAddChangeNothingThatAServerKeeps) {
+  const TestPlace place{TestPlace::Kind::kServer};
+  auto archive = place.open();
+  fill(archive);
+  place.execute(contents(OVENWRIGHT_SOURCE "/resources/archive/roles.sql"));
+  for (const char* role : {"read", "add", "release"}) {
+    const std::string user = std::string{"ow_test_"} + role;
+    place.execute("do $$ begin create role " + user + " login in role ovenwright_" + role +
+                  "; exception when duplicate_object then null; end $$");
+    std::string url = place.where();
+    url.replace(url.find("ow@"), 3, user + "@");
+    auto trouble = Trouble::kNone;
+    const auto other = Database::openServer(url, 5, trouble);
+    ASSERT_TRUE(other) << other.error().text();
+    for (const char* sql : kTampering) {
+      EXPECT_TRUE((*other)->execute(QLatin1String(sql))) << role << ": " << sql;
+      EXPECT_EQ((*other)->trouble(), Trouble::kRefused) << role << ": " << sql;
+    }
+  }
+  EXPECT_TRUE(archive.verify()->holds());
 }
 
 TEST(Roles, WithoutAPasswordAreNamed) {

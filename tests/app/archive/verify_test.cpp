@@ -31,6 +31,7 @@ TEST_P(Tampered, IsFoundAndTheFirstNamed) {
     ASSERT_TRUE(archive.verify()->holds());
   }
   const auto& tampering = std::get<1>(GetParam());
+  place.unlock();
   for (const char* sql : tampering.statements) place.execute(sql);
   auto archive = place.open();
   const auto found = archive.verify();
@@ -108,6 +109,7 @@ TEST_P(Verified, ShowsACutTailAgainstPaper) {
     ASSERT_TRUE(archive.add(madeUpRuns(6, 2)));
     EXPECT_TRUE(archive.verify(head)->holds());  // an older sheet
   }
+  place.unlock();
   for (const char* sql : {"delete from search where number >= 5", "delete from run where number >= 5",
                           "delete from record where number >= 5",
                           "update chain set count = 4, head = (select digest from record where number = 4)"})

@@ -31,7 +31,7 @@ Record recordOf(const NewRun& run) {
   summary.part = run.part;
   summary.parts = run.parts;
   summary.judgedFrom = run.judgedFrom;
-  record.runAtGiven = run.labels.runAt.has_value();
+  summary.runAtGiven = run.labels.runAt.has_value();
   record.log = kept(run.log);
   record.logBytes = run.log.bytes->size();
   for (const auto& window : run.windows) record.windows.push_back(kept(window));
@@ -192,7 +192,15 @@ std::optional<std::string> Archive::Data::existing(const NewRun& run) {
     if (id && *id) return **id;
   }
   noteServer();
-  return std::nullopt;
+  if (!isServer || server || !file) return std::nullopt;
+  // It is away: what it had when it answered last.
+  std::optional<std::string> id;
+  const auto error = file->run(QStringLiteral("select chain, number from kept_by_server where log = ? and part = ?"),
+                               {digestBytes(run.log.sha256), run.part}, [&](const QSqlQuery& row) {
+                                 id = recordId(row.value(0).toString().toStdString(), row.value(1).toULongLong());
+                                 return false;
+                               });
+  return error ? std::nullopt : id;
 }
 
 }  // namespace ovenwright::archive

@@ -51,7 +51,7 @@ Result<std::unique_ptr<Database>> openArchiveFile(const std::string& path, const
   if (auto error = (*database)->useWriteAheadLog()) return *error;
   if (auto error = bringForward(**database)) return *error;
   if (*version == 0) files::sync_folder(QFileInfo(name).absolutePath().toStdString());
-  if (path == options.outbox) {
+  if (path == options.outbox && !reads) {
     const auto marked = (*database)->value(QStringLiteral("select 1 from archive where name = 'outbox'"));
     if (!marked) return marked.error();
     if (marked->isNull()) {
@@ -86,6 +86,12 @@ Result<Database*> Archive::Data::reading() {
   return server.get();
 }
 
+Result<Database*> Archive::Data::listing() {
+  auto database = reading();
+  if (!database && isServer && !server && file) return file.get();
+  return database;
+}
+
 std::optional<Error> Archive::Data::connect() {
   if (!isServer || server) return std::nullopt;
   auto trouble = Trouble::kNone;
@@ -111,7 +117,13 @@ std::optional<Error> Archive::Data::connect() {
   }
   server = *std::move(opened);
   message.clear();
-  return std::nullopt;
+  if (!file || options.access == Access::kReadOnly) return std::nullopt;
+  auto error = noteKeptLogs(*file, *server);
+  if (error && server->trouble() == Trouble::kAway) {
+    noteServer();
+    return std::nullopt;
+  }
+  return error;
 }
 
 std::vector<Database*> Archive::Data::places() {
@@ -163,7 +175,12 @@ Result<Archive> Archive::open(const std::string& where, const Options& options) 
     data->file = *std::move(file);
   }
   if (auto error = data->connect()) return *error;
-  if (reads && data->isServer && !data->server) return data->reading().error();
+  if (reads && data->isServer && !data->server) {  // what waits here can be read at least
+    if (!QFile::exists(QFile::decodeName(data->options.outbox.c_str()))) return data->reading().error();
+    auto file = openArchiveFile(data->options.outbox, data->options);
+    if (!file) return file.error();
+    data->file = *std::move(file);
+  }
   Archive archive{std::move(data)};
   if (archive.m_data->server && !reads) {
     if (const auto sent = archive.sendWaiting(); !sent) return sent.error();
@@ -187,7 +204,7 @@ State Archive::state() const {
 
 Result<std::size_t> Archive::sendWaiting() {
   auto& data = *m_data;
-  if (!data.isServer || !data.file) return std::size_t{0};
+  if (!data.isServer || !data.file || data.options.access == Access::kReadOnly) return std::size_t{0};
   if (auto error = data.connect()) return *error;
   if (!data.server) return std::size_t{0};
   const auto all = chains(*data.file);
@@ -283,7 +300,7 @@ Result<std::string> Archive::content(const std::string& sha256) {
 }
 
 Result<std::vector<Head>> Archive::heads() {
-  const auto database = m_data->reading();
+  const auto database = m_data->listing();
   if (!database) return database.error();
   const auto all = chains(**database);
   if (!all) return all.error();

@@ -61,7 +61,7 @@ class Archive {
   ///               serve). A missing file is made, with Access::kReadOnly it is an error. A schema of an older version
   ///               is brought forward either way, after a backup.
   /// Errors: kIo: no archive, damaged, of a newer version, cannot be opened or written, in use for longer than the
-  /// timeout, refused by the server. A server that is away is no error with kReadWrite: see state().
+  /// timeout, refused by the server. A server that is away is no error where there is an outbox: see state().
   static Result<Archive> open(const std::string& where, const Options& options = {});
   Archive(Archive&&) noexcept;
   Archive& operator=(Archive&&) noexcept;
@@ -73,6 +73,8 @@ class Archive {
   Result<std::vector<Added>> add(std::span<const NewRun> runs);
 
   /// Up to `limit` records in `order`, from `after` on. Cost: the page, not the archive, except for text.
+  /// While a server is away this, count(), lots(), runsOfLot() and heads() give what waits in the outbox: state() says
+  /// so.
   Result<Page> find(const Filter& filter, std::size_t limit, const std::optional<Cursor>& after = std::nullopt,
                     Order order = Order::kNewestFirst);
   Result<std::size_t> count(const Filter& filter);
@@ -81,6 +83,10 @@ class Archive {
   /// The runs of a lot in order of time of run, each by its last judgement.
   Result<std::vector<Summary>> runsOfLot(const std::string& lot);
 
+  /// The ids of the records that an id or a digest from paper names: the log's or the record's, whole, its beginning,
+  /// or its short form "81c0…9e2d"; the oldest first. A log that was judged several times has several. Errors:
+  /// kBadArgument where a digest fits none; kIo. Cost: for a digest a scan over the records.
+  Result<std::vector<std::string>> idsOf(const std::string& idOrDigest);
   /// Errors: kBadArgument where there is no such record.
   Result<Record> load(const std::string& id);
   Result<std::string> report(const std::string& id);  ///< JSON as `check` printed it that day
@@ -92,7 +98,7 @@ class Archive {
   /// The end of every chain.
   Result<std::vector<Head>> heads();
   /// Every record against its digest, its chain, its bytes and its place in the lists.
-  /// @param head      a digest from a printed sheet: it must be one of the records
+  /// @param head      a digest from a printed sheet, as idsOf() takes it: it must be one of the records
   /// @param progress  called now and then with the share done; false stops with kCancelled; may be empty
   Result<Verification> verify(const std::optional<std::string>& head = std::nullopt,
                               const std::function<bool(double done)>& progress = {});

@@ -23,6 +23,8 @@ struct Archive::Data {
 
   /// The database that is read. Errors: kIo where the server is away.
   Result<Database*> reading();
+  /// The database that lists are taken from: while the server is away the outbox.
+  Result<Database*> listing();
   /// Connects to the server where it is not. Errors: kIo where it refuses, or is no archive; being away is none.
   std::optional<Error> connect();
   /// Where a record may be: the archive, or the server and the outbox.

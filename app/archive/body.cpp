@@ -73,7 +73,7 @@ std::optional<Record> record(const Json& body) {
   if (!added || !run || !judged) return std::nullopt;
   summary.addedAt = *added;
   summary.runAt = *run;
-  record.runAtGiven = body.at("run_at_given").get<bool>();
+  summary.runAtGiven = body.at("run_at_given").get<bool>();
   summary.lot = body.at("lot").get<std::string>();
   summary.serial = body.at("serial").get<std::string>();
   summary.operatorName = body.at("operator").get<std::string>();
@@ -142,7 +142,7 @@ std::string bodyText(const Record& record) {
                      {"program", text(record.program)},
                      {"added_at", momentText(summary.addedAt)},
                      {"run_at", momentText(summary.runAt)},
-                     {"run_at_given", record.runAtGiven},
+                     {"run_at_given", summary.runAtGiven},
                      {"lot", text(summary.lot)},
                      {"serial", text(summary.serial)},
                      {"operator", text(summary.operatorName)},

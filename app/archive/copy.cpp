@@ -117,8 +117,14 @@ std::optional<Error> removeMoved(Database& outbox, Database& to, const std::stri
   if (!own) return own.error();
   if (!*own || there->toULongLong() <= (*own)->moved) return std::nullopt;
   const QVariantList moved{storable(chain), *there};
+  if (auto error = outbox.run(QStringLiteral("insert into kept_by_server(log, part, chain, number) select log, part, "
+                                             "chain, number from run where chain = ? and number <= ? and judged_from = "
+                                             "'' on conflict(log, part) do nothing"),
+                              moved))
+    return error;
   for (const char* sql :
        {"delete from search where chain = ? and number <= ?", "delete from run where chain = ? and number <= ?",
+        "delete from superseded where chain = ? and number <= ?",
         "delete from record where chain = ? and number <= ?"}) {
     if (auto error = outbox.run(QLatin1String(sql), moved)) return error;
   }
@@ -131,6 +137,38 @@ std::optional<Error> removeMoved(Database& outbox, Database& to, const std::stri
   (*own)->moved = std::min<std::uint64_t>(there->toULongLong(), (*own)->count);
   if (auto error = setChainEnd(outbox, **own)) return error;
   return transaction->commit();
+}
+
+std::optional<Error> noteKeptLogs(Database& outbox, Database& server) {
+  constexpr int kAtOnce = 5000;
+  const auto all = chains(server);
+  if (!all) return all.error();
+  for (const auto& chain : *all) {
+    const auto known = outbox.value(
+        QStringLiteral("select coalesce(max(number), 0) from kept_by_server where chain = ?"), {storable(chain.id)});
+    if (!known) return known.error();
+    if (known->toULongLong() >= chain.count) continue;
+    std::vector<QVariantList> logs;
+    auto error =
+        server.run(QStringLiteral("select log, part, chain, number from run where chain = ? and number > ? and "
+                                  "judged_from = '' order by number limit ?"),
+                   {storable(chain.id), *known, kAtOnce}, [&](const QSqlQuery& row) {
+                     logs.push_back({row.value(0), row.value(1), row.value(2), row.value(3)});
+                     return true;
+                   });
+    if (error) return error;
+    if (logs.empty()) continue;
+    auto transaction = Transaction::begin(outbox);
+    if (!transaction) return transaction.error();
+    for (const auto& log : logs) {
+      if (auto failed = outbox.run(QStringLiteral("insert into kept_by_server(log, part, chain, number) "
+                                                  "values(?,?,?,?) on conflict(log, part) do nothing"),
+                                   log))
+        return failed;
+    }
+    if (auto failed = transaction->commit()) return failed;
+  }
+  return std::nullopt;
 }
 
 std::optional<Error> copyReleases(Database& from, Database& to) {

@@ -14,8 +14,13 @@ namespace ovenwright::archive {
 std::optional<Error> copyChain(Database& from, Database& to, const std::string& chain,
                                const std::function<bool(std::uint64_t copied)>& copied);
 
-/// Removes from an outbox what `to` has. Errors: kIo.
+/// Removes from an outbox what `to` has; which logs that were stays noted there. Errors: kIo.
 std::optional<Error> removeMoved(Database& outbox, Database& to, const std::string& chain);
+
+/// Notes in an outbox which logs the server keeps, those of other stations too, so that none is added again while it is
+/// away. Cost: what came to the server since the last time, and at most some thousand records of each chain.
+/// Errors: kIo.
+std::optional<Error> noteKeptLogs(Database& outbox, Database& server);
 
 /// Copies the releases of windows that `to` does not have, with the windows' bytes. Errors: kIo.
 std::optional<Error> copyReleases(Database& from, Database& to);

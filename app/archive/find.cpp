@@ -17,13 +17,21 @@ struct Conditions {
   QVariantList values;
   QString from = QStringLiteral(" from run");
   QString order = QStringLiteral("run");  ///< the table whose order lists have
+  bool needRun = false;                   ///< whether one of them is about the run's row
+  QString joining;                        ///< what holds both tables together; empty for one
 
+  void addOfRun(const QString& condition, const QVariantList& given) {
+    needRun = true;
+    add(condition, given);
+  }
   void add(const QString& condition, const QVariantList& given) {
     all.append(condition);
     values += given;
   }
   QString fromWhere() const {
-    return all.isEmpty() ? from : from + QStringLiteral(" where ") + all.join(QStringLiteral(" and "));
+    QStringList conditions = all;
+    if (!joining.isEmpty()) conditions.prepend(joining);
+    return conditions.isEmpty() ? from : from + QStringLiteral(" where ") + conditions.join(QStringLiteral(" and "));
   }
 };
 
@@ -35,7 +43,7 @@ Conditions conditions(const Filter& filter, bool server) {
     // In this order: SQLite takes a cross join as it stands, and the words are many times smaller than the runs.
     result.from = QStringLiteral(" from search cross join run");
     result.order = QStringLiteral("search");
-    result.add(QStringLiteral("run.chain = search.chain and run.number = search.number"), {});
+    result.joining = QStringLiteral("run.chain = search.chain and run.number = search.number");
     const auto contains =
         server ? QStringLiteral("strpos(search.words, ?) > 0") : QStringLiteral("instr(search.words, ?) > 0");
     for (const auto& word : words) result.add(contains, {word});
@@ -44,9 +52,9 @@ Conditions conditions(const Filter& filter, bool server) {
       {"run.lot = ?", &filter.lot},   {"run.serial = ?", &filter.serial}, {"run.board = ?", &filter.board},
       {"run.oven = ?", &filter.oven}, {"run.recipe = ?", &filter.recipe}, {"run.window_name = ?", &filter.window}};
   for (const auto& [condition, name] : names) {
-    if (*name) result.add(QLatin1String(condition), {column(**name)});
+    if (*name) result.addOfRun(QLatin1String(condition), {column(**name)});
   }
-  if (filter.logSha256) result.add(QStringLiteral("run.log = ?"), {digestBytes(*filter.logSha256)});
+  if (filter.logSha256) result.addOfRun(QStringLiteral("run.log = ?"), {digestBytes(*filter.logSha256)});
   if (!filter.verdicts.empty()) {
     QStringList marks;
     QVariantList verdicts;
@@ -54,13 +62,14 @@ Conditions conditions(const Filter& filter, bool server) {
       marks.append(QStringLiteral("?"));
       verdicts.append(QString::fromLatin1(judge::verdict_name(verdict)));
     }
-    result.add(QStringLiteral("run.verdict in (") + marks.join(QLatin1Char(',')) + QLatin1Char(')'), verdicts);
+    result.addOfRun(QStringLiteral("run.verdict in (") + marks.join(QLatin1Char(',')) + QLatin1Char(')'), verdicts);
   }
   if (filter.from) result.add(result.order + QStringLiteral(".run_at >= ?"), {milliseconds(*filter.from)});
   if (filter.to) result.add(result.order + QStringLiteral(".run_at < ?"), {milliseconds(*filter.to)});
   if (filter.latestOnly) {
-    result.add(QStringLiteral("not exists (select 1 from run later where later.origin = run.origin and "
-                              "(later.added_at, later.chain, later.number) > (run.added_at, run.chain, run.number))"),
+    result.add(QStringLiteral("not exists (select 1 from superseded where superseded.chain = %1.chain and "
+                              "superseded.number = %1.number)")
+                   .arg(result.order),
                {});
   }
   return result;
@@ -69,7 +78,7 @@ Conditions conditions(const Filter& filter, bool server) {
 }  // namespace
 
 Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::optional<Cursor>& after, Order order) {
-  const auto database = m_data->reading();
+  const auto database = m_data->listing();
   if (!database) return database.error();
   auto wanted = conditions(filter, (*database)->isServer());
   const bool newest = order == Order::kNewestFirst;
@@ -106,14 +115,12 @@ Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::o
 }
 
 Result<std::size_t> Archive::count(const Filter& filter) {
-  const auto database = m_data->reading();
+  const auto database = m_data->listing();
   if (!database) return database.error();
   auto wanted = conditions(filter, (*database)->isServer());
-  Filter rest = filter;
-  rest.text.clear();
-  if (wanted.order == QLatin1String("search") && conditions(rest, (*database)->isServer()).all.isEmpty()) {
-    wanted.from = QStringLiteral(" from search");  // words alone: the runs need not be looked at
-    wanted.all.removeFirst();                      // what joined them
+  if (!wanted.joining.isEmpty() && !wanted.needRun) {  // the words tell enough: the runs need not be looked at
+    wanted.from = QStringLiteral(" from search");
+    wanted.joining.clear();
   }
   const auto count = (*database)->value(QStringLiteral("select count(*)") + wanted.fromWhere(), wanted.values);
   if (count) return static_cast<std::size_t>(count->toULongLong());
@@ -122,10 +129,10 @@ Result<std::size_t> Archive::count(const Filter& filter) {
 }
 
 Result<std::vector<LotSummary>> Archive::lots(const Filter& filter) {
-  const auto database = m_data->reading();
+  const auto database = m_data->listing();
   if (!database) return database.error();
   auto wanted = conditions(filter, (*database)->isServer());
-  wanted.add(QStringLiteral("run.lot <> ''"), {});
+  wanted.addOfRun(QStringLiteral("run.lot <> ''"), {});
   QString sql = QStringLiteral("select run.lot, count(*), min(run.run_at), max(run.run_at)");
   for (const auto verdict : {judge::Verdict::kPass, judge::Verdict::kConditionalPass, judge::Verdict::kUndetermined,
                              judge::Verdict::kConditionalFail, judge::Verdict::kFail}) {

@@ -178,7 +178,7 @@ Result<NewRun> judgeAgain(Archive& archive, const std::string& id, const std::ve
   if (!checked) return checked.error();
   const auto& summary = record->summary;
   Labels labels{summary.lot, summary.serial, summary.operatorName, std::nullopt};
-  if (record->runAtGiven) labels.runAt = summary.runAt;
+  if (summary.runAtGiven) labels.runAt = summary.runAt;
   auto runs = keep(std::move(with->log), summary.runAt, with->request, *checked, labels, with->known);
   if (!runs) return runs.error();
   if (runs->size() != 1)

@@ -55,6 +55,7 @@ struct NewRun {
 struct Summary {
   std::string id;  ///< chain and number in it: "7kq2mv9x-1042"; stays the same in every archive the record is moved to
   Moment runAt{}, addedAt{};
+  bool runAtGiven = false;  ///< runAt was given; else it is the time of the log's file
   std::string lot, serial, board, oven, recipe;
   std::string window, windowRevision;  ///< names of several windows are joined by " + "
   judge::Verdict verdict = judge::Verdict::kUndetermined;
@@ -87,7 +88,6 @@ struct Record {
   std::optional<double> entry_s;
   std::vector<int> keepSpikes;
   bool windowAssumed = false;
-  bool runAtGiven = false;
   std::string reportSha256, textSha256;
   std::string program;
   std::string chain, station;  ///< place of origin: the chain's id and the name of the machine it began on

@@ -24,7 +24,8 @@ QString summaryColumns() {
   return QStringLiteral(
       "run.chain, run.number, run.run_at, run.added_at, run.lot, run.serial, run.board, run.oven, run.recipe, "
       "run.window_name, run.window_revision, run.verdict, run.margin, run.log, run.log_name, run.part, run.parts, "
-      "run.operator, run.judged_from, run.origin, (select max(note.printed_at) from note where note.record_chain = "
+      "run.operator, run.judged_from, run.origin, run.run_at_given, (select max(note.printed_at) from note where "
+      "note.record_chain = "
       "run.chain and note.record_number = run.number)");
 }
 
@@ -49,7 +50,8 @@ Summary summaryOf(const QSqlQuery& row) {
   summary.operatorName = text(row.value(17));
   summary.judgedFrom = text(row.value(18));
   summary.origin = text(row.value(19));
-  if (!row.value(20).isNull()) summary.printedAt = moment(row.value(20));
+  summary.runAtGiven = row.value(20).toInt() != 0;
+  if (!row.value(21).isNull()) summary.printedAt = moment(row.value(21));
   return summary;
 }
 
@@ -79,9 +81,10 @@ bool agrees(const Summary& row, const Summary& body) {
   for (const auto name : names()) {
     if (row.*name != column(body.*name).toStdString()) return false;
   }
-  return row.id == body.id && row.runAt == body.runAt && row.addedAt == body.addedAt && row.verdict == body.verdict &&
-         row.margin == body.margin && row.logSha256 == body.logSha256 && row.part == body.part &&
-         row.parts == body.parts && row.judgedFrom == body.judgedFrom && row.origin == body.origin;
+  return row.id == body.id && row.runAt == body.runAt && row.runAtGiven == body.runAtGiven &&
+         row.addedAt == body.addedAt && row.verdict == body.verdict && row.margin == body.margin &&
+         row.logSha256 == body.logSha256 && row.part == body.part && row.parts == body.parts &&
+         row.judgedFrom == body.judgedFrom && row.origin == body.origin;
 }
 
 }  // namespace ovenwright::archive

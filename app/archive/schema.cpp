@@ -70,6 +70,17 @@ constexpr const char* kVersion4[] = {
         machine text not null, digest text not null, primary key(chain, number)))",
     R"(create index note_by_record on note(record_chain, record_number, printed_at))",
     R"(create index note_by_machine on note(machine, number))",
+    // Whether the time of a run was given, or is that of its log's file.
+    R"(alter table run add column run_at_given {integer} not null default 0)",
+    // Records that are no longer the last judgement of their run.
+    R"(create table superseded(chain text not null, number {integer} not null, primary key(chain, number)){clustered})",
+    R"(insert into superseded(chain, number) select chain, number from run where exists (select 1 from run later
+        where later.origin = run.origin and
+        (later.added_at, later.chain, later.number) > (run.added_at, run.chain, run.number)))",
+    // In an outbox: the logs that the server keeps, as of when it answered last.
+    R"(create table kept_by_server(log {blob} not null, part {integer} not null, chain text not null,
+        number {integer} not null, primary key(log, part)))",
+    R"(create index kept_by_server_in_order on kept_by_server(chain, number))",
 };
 
 QString typed(const char* sql, bool server) {
@@ -97,8 +108,8 @@ std::optional<Error> toVersion1(Database& database) {
   return execute(database, kStorage);
 }
 
-std::optional<Error> toVersion2(Database& database) {
-  if (auto error = execute(database, kVersion2)) return error;
+/// Does something with every record, in order.
+std::optional<Error> forEveryRecord(Database& database, std::optional<Error> (*take)(Database&, const Record&)) {
   const auto all = chains(database);
   if (!all) return all.error();
   constexpr int kAtOnce = 500;
@@ -111,7 +122,7 @@ std::optional<Error> toVersion2(Database& database) {
         const auto parcel = unpackedParcel(stored.parcel);
         const auto record = parcel ? parseBody(parcel->body) : Result<Record>(parcel.error());
         if (!record) return database.error(recordId(chain.id, stored.number) + " is damaged");
-        if (auto error = insertWords(database, *record)) return error;
+        if (auto error = take(database, *record)) return error;
       }
       last = records->back().number;
     }
@@ -119,12 +130,17 @@ std::optional<Error> toVersion2(Database& database) {
   return std::nullopt;
 }
 
+std::optional<Error> toVersion2(Database& database) {
+  if (auto error = execute(database, kVersion2)) return error;
+  return forEveryRecord(database, insertWords);
+}
+
 std::optional<Error> toVersion3(Database& database) { return execute(database, kVersion3); }
 
 /// What a server forbids by its grants a file forbids by itself, to whatever program opens it. An outbox gives away
 /// what it has sent.
 std::optional<Error> forbidChanges(Database& file) {
-  for (const char* table : {"content", "record", "run", "search", "released_window", "note", "chain"}) {
+  for (const char* table : {"content", "record", "run", "search", "superseded", "released_window", "note", "chain"}) {
     const QString name = QLatin1String(table);
     const bool grows = name == QLatin1String("chain");
     const QString update = QStringLiteral(
@@ -148,6 +164,12 @@ std::optional<Error> forbidChanges(Database& file) {
 
 std::optional<Error> toVersion4(Database& database) {
   if (auto error = execute(database, kVersion4)) return error;
+  const auto note = [](Database& at, const Record& record) -> std::optional<Error> {
+    if (!record.summary.runAtGiven) return std::nullopt;
+    return at.run(QStringLiteral("update run set run_at_given = 1 where chain = ? and number = ?"),
+                  {storable(record.chain), QVariant::fromValue(static_cast<qlonglong>(record.number))});
+  };
+  if (auto error = forEveryRecord(database, note)) return error;
   return database.isServer() ? std::nullopt : forbidChanges(database);
 }
 

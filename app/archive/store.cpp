@@ -115,10 +115,11 @@ std::optional<Error> insertRecord(Database& database, const Record& record, cons
                             {text(record.chain), number(record.number), text(record.digest), parcel});
   if (!error) error = insertWords(database, record);
   if (error) return error;
-  return database.run(
+  error = database.run(
       QStringLiteral("insert into run(chain, number, run_at, added_at, lot, serial, board, oven, recipe, window_name, "
-                     "window_revision, verdict, margin, log, log_name, part, parts, operator, judged_from, origin) "
-                     "values(?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)"),
+                     "window_revision, verdict, margin, log, log_name, part, parts, operator, judged_from, origin, "
+                     "run_at_given) "
+                     "values(?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)"),
       {text(record.chain),
        number(record.number),
        milliseconds(summary.runAt),
@@ -138,7 +139,17 @@ std::optional<Error> insertRecord(Database& database, const Record& record, cons
        summary.parts,
        column(summary.operatorName),
        text(summary.judgedFrom),
-       text(summary.origin)});
+       text(summary.origin),
+       summary.runAtGiven ? 1 : 0});
+  return error ? error : noteSuperseded(database, summary.origin);
+}
+
+std::optional<Error> noteSuperseded(Database& database, const std::string& origin) {
+  return database.run(
+      QStringLiteral("insert into superseded(chain, number) select chain, number from run where origin = ? and exists "
+                     "(select 1 from run later where later.origin = run.origin and (later.added_at, later.chain, "
+                     "later.number) > (run.added_at, run.chain, run.number)) on conflict(chain, number) do nothing"),
+      {text(origin)});
 }
 
 std::optional<Error> insertWords(Database& database, const Record& record) {

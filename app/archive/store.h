@@ -47,6 +47,9 @@ Result<std::optional<StoredRecord>> storedRecord(Database& database, const std::
 /// Writes the record and the rows that lists and searches use.
 std::optional<Error> insertRecord(Database& database, const Record& record, const QByteArray& parcel);
 
+/// Notes of the records of one run which are no longer its last judgement, whatever the order they came in.
+std::optional<Error> noteSuperseded(Database& database, const std::string& origin);
+
 std::optional<Error> insertWords(Database& database, const Record& record);
 
 Result<bool> hasContent(Database& database, const std::string& sha256);

@@ -6,6 +6,7 @@
 #include "app/archive/pack.h"
 #include "app/archive/rows.h"
 #include "app/archive/store.h"
+#include "app/archive/typed_digest.h"
 #include "core/files/digest.h"
 
 namespace ovenwright::archive {
@@ -14,7 +15,7 @@ namespace {
 /// Walks the chains of one database.
 class Verifier {
  public:
-  Verifier(Database& database, bool isOutbox, const std::optional<std::string>& head,
+  Verifier(Database& database, bool isOutbox, const std::optional<TypedDigest>& head,
            const std::function<bool(double)>& progress)
       : m_database(database), m_isOutbox(isOutbox), m_head(head), m_progress(progress) {}
 
@@ -98,7 +99,7 @@ class Verifier {
                files::sha256_hex(parcel->text) != record->textSha256) {
       reason = "what was printed of it was changed";
     } else {
-      if (m_head && stored.digest == *m_head) m_headSeen = true;
+      if (m_head && m_head->fits(stored.digest)) m_headSeen = true;
       if (auto error = checkRow(*record, reason)) return error;
       if (reason.empty()) return checkContents(*record, reason);
     }
@@ -154,8 +155,21 @@ class Verifier {
     return std::nullopt;
   }
 
-  /// Rows of lists that no record stands behind.
+  /// Rows of lists that no record stands behind, and judgements that lists take for the last or not by mistake.
   std::optional<Error> strangers(Verification& found) {
+    const QString isLater = QStringLiteral(
+        "exists (select 1 from run later where later.origin = run.origin and (later.added_at, later.chain, "
+        "later.number) > (run.added_at, run.chain, run.number))");
+    const QString isNoted = QStringLiteral(
+        "exists (select 1 from superseded where superseded.chain = run.chain and superseded.number = run.number)");
+    auto error =
+        m_database.run(QStringLiteral("select chain, number from run where (%1) <> (%2) limit 1").arg(isLater, isNoted),
+                       {}, [&](const QSqlQuery& row) {
+                         found.firstBad = recordId(row.value(0).toString().toStdString(), row.value(1).toULongLong());
+                         found.reason = "the lists say something else of it: which judgement is the last";
+                         return false;
+                       });
+    if (error || !found.holds()) return error;
     return m_database.run(QStringLiteral("select run.chain, run.number from run left join record on record.chain = "
                                          "run.chain and record.number = run.number where record.chain is null or "
                                          "run.number > (select count from chain where chain.id = run.chain) limit 1"),
@@ -170,21 +184,12 @@ class Verifier {
   static constexpr int kAtOnce = 100;
   Database& m_database;
   bool m_isOutbox;
-  const std::optional<std::string>& m_head;
+  const std::optional<TypedDigest>& m_head;
   const std::function<bool(double)>& m_progress;
   std::unordered_set<std::string> m_held;
   std::uint64_t m_all = 0, m_done = 0;
   bool m_headSeen = false;
 };
-
-/// A digest as it is stored, from one typed off a sheet: in groups, in capitals.
-std::string typedDigest(std::string text) {
-  std::erase_if(text, [](char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n'; });
-  for (char& c : text) {
-    if (c >= 'A' && c <= 'F') c = static_cast<char>(c - 'A' + 'a');
-  }
-  return text;
-}
 
 }  // namespace
 
@@ -193,7 +198,10 @@ Result<Verification> Archive::verify(const std::optional<std::string>& head,
   if (const auto database = m_data->reading(); !database) return database.error();
   Verification found;
   bool headSeen = false;
-  const auto wanted = head ? std::optional{typedDigest(*head)} : std::nullopt;
+  const auto wanted = head ? typedDigest(*head) : std::nullopt;
+  if (head && !wanted)
+    return Error{
+        ErrorCode::kBadArgument, "found \"" + *head + "\", expected a digest from a sheet", {}, *head, "a digest"};
   for (Database* database : m_data->places()) {
     const bool isOutbox = m_data->isServer && database == m_data->file.get();
     Verifier verifier(*database, isOutbox, wanted, progress);
@@ -208,7 +216,7 @@ Result<Verification> Archive::verify(const std::optional<std::string>& head,
     if (!part.holds()) return found;
   }
   if (wanted && !headSeen) {
-    found.reason = "no record has the digest " + *wanted +
+    found.reason = "no record has the digest " + *head +
                    ": records that the sheet was printed from are missing, or the whole was written anew";
   }
   return found;

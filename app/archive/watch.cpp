@@ -47,6 +47,10 @@ bool FolderWatch::isWaiting() const {
   return std::ranges::any_of(m_seen, [](const auto& one) { return !one.second.done; });
 }
 
+bool FolderWatch::isRefused() const {
+  return std::ranges::any_of(m_seen, [](const auto& one) { return !one.second.done && one.second.told; });
+}
+
 Result<std::vector<Watched>> FolderWatch::look() {
   std::error_code failed;
   std::map<std::string, Seen> present;

@@ -35,6 +35,8 @@ class FolderWatch {
   Result<std::vector<Watched>> look();
   /// Whether files are there that are still being written, or that the archive could not take.
   bool isWaiting() const;
+  /// Whether the archive could not take files that are written.
+  bool isRefused() const;
 
  private:
   struct Seen {

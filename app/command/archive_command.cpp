@@ -174,8 +174,9 @@ ExitStatus run(const ArchiveJudgeOptions& options) {
   AddReport report(options.common);
   auto worst = judge::Verdict::kPass;
   bool unread = false;
-  for (const auto& id : options.ids) {
-    const auto run = archive::judgeAgain(*archive, id, windows);
+  for (const auto& asked : options.ids) {
+    const auto id = one_id(*archive, asked);
+    const auto run = id ? archive::judgeAgain(*archive, *id, windows) : Result<archive::NewRun>(id.error());
     if (!run) {
       report.error(run.error());
       unread = true;

@@ -35,9 +35,19 @@ Examples
   ovenwright archive add lot/*.csv --lot QM-2201 --window tern_rev3.toml --board tern.toml
   ovenwright archive add run7.csv --lot QM-2201 --serial 0007 --operator 'R. Quill' --run-at 2026-03-14T08:15:00Z)";
 
+constexpr const char* kRecord = "The record, by its id or by a digest from its sheet";
+
+constexpr const char* kExportHelp = R"(
+The raw logs, byte for byte as they came, each with the verdict of the day and the one judged again from these bytes with
+the window, oven, recipe and board that were kept with them. An ID is a record's id, or a digest that stands on its sheet,
+of the log or of the record: whole, its beginning, or its short form.
+
+Example
+  ovenwright archive export 81c0…9e2d -o audit)";
+
 constexpr const char* kVerifyHelp = R"(
 Holds every record against its digest and its chain, and names the first that does not hold. --head takes a digest from a
-printed sheet: it must be one of the records, or records that the sheet was printed from are missing.
+printed sheet, whole or short: it must be one of the records, or records that the sheet was printed from are missing.
 
 Exit status: 0 where all hold, 1 where not.)";
 
@@ -117,13 +127,14 @@ struct ArchiveLine::Parts {
 
   void add_rest(CLI::App& app) {
     show_command = command(app, "show", "Print what `check` printed on the day", show);
-    show_command->add_option("ID", show.id, "The record")->required()->type_name("");
+    show_command->add_option("ID", show.id, kRecord)->required()->type_name("");
     judge_command = command(app, "judge", "Judge kept runs anew, beside the old judgement", judge);
-    judge_command->add_option("ID", judge.ids, "The records")->required()->type_name("");
+    judge_command->add_option("ID", judge.ids, kRecord)->required()->type_name("");
     repeatable(judge_command->add_option("--window", judge.windows, "In place of the old ones; may be repeated")
                    ->option_text("WINDOW"));
     export_command = command(app, "export", "Write raw logs into a folder, as they came", extract);
-    export_command->add_option("ID", extract.ids, "The records")->required()->type_name("");
+    export_command->add_option("ID", extract.ids, kRecord)->required()->type_name("");
+    export_command->footer(kExportHelp);
     auto* folder = export_command->get_option("--output");
     folder->required()->description("The folder, made where it is missing")->option_text("DIR");
     verify_command = command(app, "verify", "Hold every record against its digests and its chain", verify);

@@ -1,6 +1,7 @@
 #include "app/command/archive_open.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <clocale>
 
 #include "app/command/output.h"
@@ -26,6 +27,21 @@ Result<archive::Archive> open_archive(const std::optional<std::string>& where, a
   archive::Options options;
   options.access = access;
   return archive::Archive::open(where.value_or(archive::defaultArchive()), options);
+}
+
+Result<std::string> one_id(archive::Archive& archive, const std::string& id_or_digest) {
+  auto ids = archive.idsOf(id_or_digest);
+  if (!ids) return ids.error();
+  if (ids->size() == 1) return std::move(ids->front());
+  constexpr std::size_t kMostNamed = 10;
+  std::string names;
+  for (std::size_t i = 0; i < std::min(ids->size(), kMostNamed); ++i) names += (i == 0 ? "" : ", ") + (*ids)[i];
+  if (ids->size() > kMostNamed) names += ", …";
+  return Error{ErrorCode::kBadArgument,
+               "the digest " + id_or_digest + " is of " + std::to_string(ids->size()) + " records: " + names,
+               {archive.state().where, 0, 0},
+               id_or_digest,
+               "an id"};
 }
 
 void report_waiting(const archive::Archive& archive) {

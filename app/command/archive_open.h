@@ -11,6 +11,10 @@ namespace ovenwright::command {
 /// need. Records for a server that is away are said on standard error to wait.
 Result<archive::Archive> open_archive(const std::optional<std::string>& where, archive::Access access);
 
+/// The one record that an id, or a digest from paper, names.
+/// Errors: those of Archive::idsOf(); kBadArgument where a digest fits several, which are named.
+Result<std::string> one_id(archive::Archive& archive, const std::string& id_or_digest);
+
 /// Says on standard error where records wait, and why.
 void report_waiting(const archive::Archive& archive);
 

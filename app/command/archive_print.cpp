@@ -83,6 +83,7 @@ std::string errors_json(std::span<const Error> errors) {
 std::string summary_json(const archive::Summary& summary) {
   Json json = {{"id", summary.id},
                {"run_at", archive::momentText(summary.runAt)},
+               {"run_at_from", summary.runAtGiven ? "given" : "file time"},
                {"added_at", archive::momentText(summary.addedAt)},
                {"lot", or_null(summary.lot)},
                {"serial", or_null(summary.serial)},
@@ -105,13 +106,16 @@ std::string summary_json(const archive::Summary& summary) {
 
 std::string list_text(std::span<const archive::Summary> runs, std::size_t total) {
   if (total == 0) return "No runs.\n";
-  std::string text = fmt::format("{} {}, the newest first; times in UTC.\n\n", total, total == 1 ? "run" : "runs");
+  const bool any_file_time = std::ranges::any_of(runs, [](const auto& run) { return !run.runAtGiven; });
+  std::string text = fmt::format("{} {}, the newest first; times in UTC{}.\n\n", total, total == 1 ? "run" : "runs",
+                                 any_file_time ? ", * that of the log's file" : "");
   using Column = report::Table::Column;
   report::Table table({Column{"Id"}, Column{"Run"}, Column{"Lot"}, Column{"Serial"}, Column{"Board"}, Column{"Recipe"},
                        Column{"Window"}, Column{"Verdict"}, Column{"Margin", report::Table::Align::kRight}});
   for (const auto& run : runs) {
-    table.add({run.id, minute(run.runAt), shown(run.lot), shown(run.serial), shown(run.board), shown(run.recipe),
-               shown(run.window), judge::verdict_name(run.verdict), margin_words(run.margin)});
+    table.add({run.id, minute(run.runAt) + (run.runAtGiven ? "" : " *"), shown(run.lot), shown(run.serial),
+               shown(run.board), shown(run.recipe), shown(run.window), judge::verdict_name(run.verdict),
+               margin_words(run.margin)});
   }
   return text + table.text();
 }
@@ -125,7 +129,8 @@ std::string record_text(const archive::Record& record, std::span<const archive::
   std::string text = "\nKept as " + summary.id + "\n";
   text += line("Lot", shown(summary.lot)) + line("Serial", shown(summary.serial)) +
           line("Operator", shown(summary.operatorName));
-  text += line("Run", archive::momentText(summary.runAt) + (record.runAtGiven ? "" : ", time of the log's file"));
+  text += line("Run",
+               archive::momentText(summary.runAt) + (summary.runAtGiven ? ", as given" : ", time of the log's file"));
   text += line("Added",
                archive::momentText(summary.addedAt) + ", by " + shown(record.program) + " at " + shown(record.station));
   if (!summary.judgedFrom.empty()) text += line("Before", summary.judgedFrom + ", judged anew here");

@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <system_error>
 
+#include "app/archive/keep.h"
 #include "app/command/archive_open.h"
 #include "app/command/archive_print.h"
 #include "app/command/commands.h"
@@ -93,26 +94,38 @@ ExitStatus run(const ArchiveListOptions& options) {
     std::ranges::move(page->runs, std::back_inserter(runs));
     next = page->next;
   } while (next);
-  if (options.common.format == Format::kText)
-    return write_output(options.common, list_text(runs, runs.size()), ExitStatus::kDone);
+  auto status = ExitStatus::kDone;
+  std::string away;
+  if (const auto state = archive->state(); state.kind == archive::State::Kind::kServerAway) {
+    const Error error{ErrorCode::kIo,
+                      state.message + ": listed is what waits in the outbox of this machine alone",
+                      {state.where, 0, 0},
+                      "",
+                      ""};
+    status = fail(error, ExitStatus::kUnreadable);
+    away = ",\n\"errors\": " + errors_json({&error, 1});
+  }
+  if (options.common.format == Format::kText) return write_output(options.common, list_text(runs, runs.size()), status);
   std::string json = "{\"schema\": \"ovenwright.archive/1\",\n\"runs\": [";
   for (const auto& run : runs) json += (&run == &runs.front() ? "\n " : ",\n ") + summary_json(run);
-  json += std::string{runs.empty() ? "]" : "\n]"} + ",\n\"total\": " + std::to_string(runs.size()) + "}\n";
-  return write_output(options.common, json, ExitStatus::kDone);
+  json += std::string{runs.empty() ? "]" : "\n]"} + ",\n\"total\": " + std::to_string(runs.size()) + away + "}\n";
+  return write_output(options.common, json, status);
 }
 
 ExitStatus run(const ArchiveShowOptions& options) {
   auto archive = open_archive(options.archive, archive::Access::kReadOnly);
   if (!archive) return fail(archive.error(), ExitStatus::kUnreadable);
+  const auto id = one_id(*archive, options.id);
+  if (!id) return fail(id.error(), ExitStatus::kUnreadable);
   const bool json = options.common.format == Format::kJson;
-  const auto printed = json ? archive->report(options.id) : archive->text(options.id);
+  const auto printed = json ? archive->report(*id) : archive->text(*id);
   if (!printed) return fail(printed.error(), ExitStatus::kUnreadable);
   if (json) return write_output(options.common, *printed, ExitStatus::kDone);
-  const auto record = archive->load(options.id);
+  const auto record = archive->load(*id);
   if (!record) return fail(record.error(), ExitStatus::kUnreadable);
   const auto released = archive->releasedWindows();
   if (!released) return fail(released.error(), ExitStatus::kUnreadable);
-  const auto notes = archive->printedNotes(options.id);
+  const auto notes = archive->printedNotes(*id);
   if (!notes) return fail(notes.error(), ExitStatus::kUnreadable);
   return write_output(options.common,
                       options.common.quiet ? *printed : *printed + record_text(*record, *released, *notes),
@@ -130,8 +143,9 @@ ExitStatus run(const ArchiveExportOptions& options) {
                 ExitStatus::kUnwritable);
   std::string text, json;
   auto status = ExitStatus::kDone;
-  for (const auto& id : options.ids) {
-    const auto record = archive->load(id);
+  for (const auto& asked : options.ids) {
+    const auto id = one_id(*archive, asked);
+    const auto record = id ? archive->load(*id) : Result<archive::Record>(id.error());
     const auto bytes = record ? archive->content(record->log.sha256) : Result<std::string>(record.error());
     if (!bytes) {
       status = fail(bytes.error(), ExitStatus::kUnreadable);
@@ -139,9 +153,15 @@ ExitStatus run(const ArchiveExportOptions& options) {
     }
     const auto path = write_log(folder, *record, *bytes);
     if (!path) return fail(path.error(), ExitStatus::kUnwritable);
-    text += id + ": " + *path + "\n";
-    json += (json.empty() ? "\n " : ",\n ") + ("{\"id\": " + json_text(id) + ", \"file\": " + json_text(*path)) +
-            ", \"sha256\": " + json_text(record->log.sha256) + ", \"bytes\": " + std::to_string(bytes->size()) + "}";
+    const auto again = archive::judgeAgain(*archive, *id, {});
+    if (!again) report_error(again.error());
+    const std::string kept = judge::verdict_name(record->summary.verdict);
+    const auto now = again ? std::optional<std::string>(judge::verdict_name(again->verdict)) : std::nullopt;
+    text += *id + ": " + *path + ", SHA-256 " + record->log.sha256 + "; " + kept + " on the day, " +
+            (now ? *now + " judged again from these bytes\n" : "cannot be judged again\n");
+    json += (json.empty() ? "\n " : ",\n ") + ("{\"id\": " + json_text(*id) + ", \"file\": " + json_text(*path)) +
+            ", \"sha256\": " + json_text(record->log.sha256) + ", \"bytes\": " + std::to_string(bytes->size()) +
+            ", \"verdict\": " + json_text(kept) + ", \"verdict_again\": " + json_text(now) + "}";
   }
   Common printed = options.common;
   printed.output.reset();
@@ -155,7 +175,9 @@ ExitStatus run(const ArchiveVerifyOptions& options) {
   auto archive = open_archive(options.archive, archive::Access::kReadOnly);
   if (!archive) return fail(archive.error(), ExitStatus::kUnreadable);
   const auto found = archive->verify(options.head);
-  if (!found) return fail(found.error(), ExitStatus::kUnreadable);
+  if (!found)
+    return fail(found.error(),
+                found.error().code == ErrorCode::kBadArgument ? ExitStatus::kUsage : ExitStatus::kUnreadable);
   const auto status = found->holds() ? ExitStatus::kDone : ExitStatus::kOut;
   if (options.common.format == Format::kJson) {
     const auto or_none = [](const std::string& text) {

@@ -26,12 +26,16 @@ ExitStatus run(const WatchOptions& options) {
   lines.output.reset();
   std::string held;  // with -o, until the end
   auto status = ExitStatus::kDone;
+  std::optional<Error> last_error;
   bool was_away = false;
   for (;;) {
     const auto watched = watch.look();
     if (!watched) return fail(watched.error(), ExitStatus::kUnreadable);
     for (const auto& one : *watched) {
-      if (one.error) status = ExitStatus::kUnreadable;
+      if (one.error) {
+        status = ExitStatus::kUnreadable;
+        last_error = one.error;
+      }
       const std::string line = watched_json(one);
       if (options.common.output) {
         held += line;
@@ -39,7 +43,7 @@ ExitStatus run(const WatchOptions& options) {
         return printed;
       }
     }
-    if (options.once && !watch.isWaiting()) break;
+    if (options.once && (!watch.isWaiting() || watch.isRefused())) break;
     const auto sent = archive->sendWaiting();  // what waits for a server that is back
     const bool away = !sent || archive->state().kind == archive::State::Kind::kServerAway;
     if (away && !was_away) report_waiting(*archive);
@@ -47,6 +51,7 @@ ExitStatus run(const WatchOptions& options) {
     std::this_thread::sleep_for(std::chrono::milliseconds{500});
   }
   report_waiting(*archive);
+  if (watch.isRefused() && last_error) status = fail(*last_error, ExitStatus::kUnwritable);
   return options.common.output ? write_output(options.common, held, status) : status;
 }
 

@@ -24,8 +24,8 @@ grant select on all tables in schema ovenwright to ovenwright_read;
 
 -- Records are added and never changed: no update and no delete, but of where a chain ends.
 grant ovenwright_read to ovenwright_add;
-grant insert on ovenwright.content, ovenwright.chain, ovenwright.record, ovenwright.run, ovenwright.search, ovenwright.note
-  to ovenwright_add;
+grant insert on ovenwright.content, ovenwright.chain, ovenwright.record, ovenwright.run, ovenwright.search, ovenwright.note,
+  ovenwright.superseded to ovenwright_add;
 grant update (count, head, moved) on ovenwright.chain to ovenwright_add;
 
 grant ovenwright_read to ovenwright_release;

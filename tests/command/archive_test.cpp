@@ -55,6 +55,8 @@ TEST_F(ArchiveCommand, AddKeepsEachLogOnce) {
   EXPECT_EQ(run2.at("lot"), "QM-2201");
   EXPECT_EQ(run2.at("board"), "Tern, main side");
   EXPECT_EQ(run2.at("verdict"), "pass");
+  EXPECT_EQ(run2.at("run_at_from"), "file time");
+  EXPECT_THAT(run({"archive", "list"}).out, HasSubstr("* that of the log's file"));
 }
 
 TEST_F(ArchiveCommand, ShowPrintsWhatCheckPrinted) {
@@ -88,13 +90,43 @@ TEST_F(ArchiveCommand, ExportWritesTheBytesThatCame) {
   for (int turn = 0; turn < 2; ++turn) {  // again: what is there is left
     const auto exported = run({"archive", "export", id, "-o", to});
     EXPECT_EQ(exported.status, 0) << exported.err;
-    EXPECT_EQ(exported.out, id + ": " + to + "/tern_run1.csv\n");
+    EXPECT_TRUE(exported.out.starts_with(id + ": " + to + "/tern_run1.csv, SHA-256 ")) << exported.out;
   }
   EXPECT_EQ(contents(to + "/tern_run1.csv"), contents(std::string{OVENWRIGHT_SOURCE} + "/" + kRun1));
   std::ofstream(to + "/tern_run1.csv") << "another";
-  EXPECT_EQ(run({"archive", "export", id, "-o", to}).out, id + ": " + to + "/" + id + "_tern_run1.csv\n");
+  EXPECT_THAT(run({"archive", "export", id, "-o", to}).out, HasSubstr(": " + to + "/" + id + "_tern_run1.csv, "));
   EXPECT_EQ(contents(to + "/tern_run1.csv"), "another");
   EXPECT_EQ(run({"archive", "export", id}).status, 2);
+}
+
+// The auditor's path: from a digest on paper to the raw log and the same verdict, in one command.
+TEST_F(ArchiveCommand, ADigestFromASheetLeadsToTheLogAndItsVerdict) {
+  const std::string id = added(kRun1);
+  added(kRun2);
+  // Source: sha256sum of the log.
+  const std::string digest = "d40cd78c6dde7c184c4f38200bb7401ac16f16998c50309b39c1721c3d3689c0";
+  const std::string record = json({"archive", "verify"}).at("heads").at(0).at("digest");
+  for (const std::string& typed : {digest, digest.substr(0, 8), std::string{"D40C\u202689C0"},
+                                   std::string{"d40c...89c0"}, digest.substr(0, 16) + " " + digest.substr(16)}) {
+    const std::string to = folder.path("out of " + typed);
+    const auto exported = run({"archive", "export", typed, "-o", to});
+    EXPECT_EQ(exported.status, 0) << exported.err;
+    EXPECT_THAT(exported.out, HasSubstr(id + ": " + to + "/tern_run1.csv, SHA-256 " + digest));
+    EXPECT_THAT(exported.out, HasSubstr("fail on the day, fail judged again from these bytes"));
+    EXPECT_EQ(contents(to + "/tern_run1.csv"), contents(std::string{OVENWRIGHT_SOURCE} + "/" + kRun1));
+    EXPECT_EQ(run({"archive", "show", typed}).out, run({"archive", "show", id}).out);
+  }
+  // The head of the chain is a record's digest: the last one's.
+  EXPECT_THAT(run({"archive", "show", record.substr(0, 4) + "\u2026" + record.substr(60)}).out,
+              HasSubstr("tern_run2.csv"));
+  EXPECT_EQ(run({"archive", "verify", "--head", record.substr(0, 4) + "\u2026" + record.substr(60)}).status, 0);
+  EXPECT_EQ(run({"archive", "verify", "--head", "head"}).status, 2);
+  EXPECT_EQ(run({"archive", "show", "d40c"}).status, 3);      // too short to name anything
+  EXPECT_EQ(run({"archive", "show", "00000000"}).status, 3);  // nobody's
+  const std::string again = json({"archive", "judge", id}).at("added").at(0).at("id");
+  const auto several = run({"archive", "show", digest});
+  EXPECT_EQ(several.status, 3);
+  EXPECT_THAT(several.err, HasSubstr("is of 2 records: " + id + ", " + again));
 }
 
 TEST_F(ArchiveCommand, VerifyKnowsTheHeadOnPaper) {

@@ -44,7 +44,8 @@ Finished ovenwright_program(const std::vector<std::string>& arguments, const std
     ::dup2(into_out, STDOUT_FILENO);
     ::dup2(into_err, STDERR_FILENO);
     ::setenv("OVENWRIGHT_PROFILES", "profiles", 1);
-    ::setenv("XDG_DATA_HOME", folder.path().c_str(), 1);
+    const char* const kept = std::getenv("OVENWRIGHT_TEST_DATA_HOME");
+    ::setenv("XDG_DATA_HOME", kept ? kept : folder.path().c_str(), 1);
     if (::chdir(OVENWRIGHT_SOURCE) == 0) ::execv(argv[0], argv.data());
     ::_exit(127);
   }

@@ -10,7 +10,8 @@ struct Finished {
   std::string out, err;
 };
 
-/// Runs the built program in the source folder, with the shipped profiles of the source tree and no user's folder.
+/// Runs the built program in the source folder, with the shipped profiles of the source tree and no user's folder but
+/// what OVENWRIGHT_TEST_DATA_HOME names.
 /// @param output  a path to have standard output opened on instead of capturing it
 Finished ovenwright_program(const std::vector<std::string>& arguments, const std::string& output = {});
 

@@ -45,7 +45,7 @@ TEST_P(ArchiveIn, KeepsARunWithItsEvidence) {
   EXPECT_EQ(record->summary.verdict, run.verdict);
   EXPECT_EQ(record->summary.margin, run.margin);
   EXPECT_EQ(record->summary.runAt, run.fileTime);
-  EXPECT_FALSE(record->runAtGiven);
+  EXPECT_FALSE(record->summary.runAtGiven);
   EXPECT_EQ(record->program, run.program);
   EXPECT_EQ(record->number, 1U);
   EXPECT_EQ(record->previous, std::string(64, '0'));

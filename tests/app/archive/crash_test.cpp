@@ -94,8 +94,9 @@ TEST_P(Crash, WhileMigratingLeavesTheOldOrTheNew) {
   const int turns = std::max(3, crashes() / 3);
   for (int turn = 0; turn < turns; ++turn) {
     place.unlock();
-    for (const char* table : {"search", "released_window", "note"})
+    for (const char* table : {"search", "released_window", "note", "superseded", "kept_by_server"})
       place.execute(std::string{"drop table if exists "} + table);
+    place.execute("alter table run drop column run_at_given");
     place.execute("update archive set value = '1'");
     if (GetParam() == TestPlace::Kind::kServer) {
       place.execute("drop schema if exists ovenwright_before_version_2 cascade");

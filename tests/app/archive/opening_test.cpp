@@ -28,7 +28,9 @@ INSTANTIATE_TEST_SUITE_P(Both, Opening, testing::Values(TestPlace::Kind::kFile, 
 TEST_P(Opening, BringsAnOlderVersionForwardAfterABackup) {
   { ASSERT_TRUE(place.open().add(madeUpRuns(1, 3))); }
   place.unlock();
-  for (const char* table : {"search", "released_window", "note"}) place.execute(std::string{"drop table "} + table);
+  for (const char* table : {"search", "released_window", "note", "superseded", "kept_by_server"})
+    place.execute(std::string{"drop table "} + table);
+  place.execute("alter table run drop column run_at_given");
   place.execute("update archive set value = '1'");
   for (const auto access : {Access::kReadOnly, Access::kReadWrite}) {
     auto options = place.options();
@@ -38,6 +40,7 @@ TEST_P(Opening, BringsAnOlderVersionForwardAfterABackup) {
     Filter filter;
     filter.text = "run2.csv";
     EXPECT_EQ(*archive->count(filter), 1U);
+    EXPECT_TRUE(archive->find(filter, 1)->runs.at(0).runAtGiven);
     EXPECT_TRUE(archive->verify()->holds());
   }
   EXPECT_EQ(place.value("select value from archive"), std::to_string(newestSchema()));

@@ -34,16 +34,72 @@ TEST_F(Outbox, KeepsWhatAServerThatIsAwayCannotTake) {
   ASSERT_TRUE(added) << added.error().text();
   EXPECT_EQ(archive.state().waiting, 3U);
   EXPECT_FALSE(archive.state().message.empty());
-  // It can be looked at by its id; lists need the server.
+  // It can be looked at by its id, and lists give what waits.
   EXPECT_EQ(archive.load(added->front().id)->summary.serial, "S1");
   EXPECT_EQ(*archive.rawLog(added->front().id), *madeUpRun(1).log.bytes);
   const auto page = archive.find({}, 10);
-  ASSERT_FALSE(page);
-  EXPECT_EQ(page.error().code, ErrorCode::kIo);
+  ASSERT_TRUE(page) << page.error().text();
+  EXPECT_EQ(page->runs.size(), 3U);
+  EXPECT_EQ(*archive.count({}), 3U);
+  EXPECT_EQ(archive.lots()->size(), 1U);
+  EXPECT_EQ(archive.runsOfLot("QM-1001")->size(), 3U);
+  EXPECT_EQ(archive.heads()->size(), 1U);
+  EXPECT_EQ(archive.verify().error().code, ErrorCode::kIo);  // of the server nothing can be said
   EXPECT_EQ(*archive.sendWaiting(), 0U);
   // The same log again, in this process and the next.
   EXPECT_TRUE(archive.add(madeUpRuns(2, 1))->front().already);
   EXPECT_TRUE(openAway().add(madeUpRuns(3, 1))->front().already);
+}
+
+TEST_F(Outbox, IsListedByAReaderWhileTheServerIsAway) {
+  auto options = place.options();
+  options.access = Access::kReadOnly;
+  EXPECT_EQ(Archive::open(kNowhere, options).error().code, ErrorCode::kIo);  // there is none yet
+  ASSERT_TRUE(openAway().add(madeUpRuns(1, 3)));
+  auto reader = Archive::open(kNowhere, options);
+  ASSERT_TRUE(reader) << reader.error().text();
+  EXPECT_EQ(reader->state().kind, Kind::kServerAway);
+  EXPECT_FALSE(reader->state().message.empty());
+  EXPECT_EQ(reader->find({}, 10)->runs.size(), 3U);
+  EXPECT_FALSE(reader->add(madeUpRuns(4, 1)));
+}
+
+TEST_F(Outbox, KnowsWhileTheServerIsAwayWhatItKeeps) {
+  std::string own, others;
+  {
+    auto archive = place.open();
+    own = archive.add(madeUpRuns(1, 2))->back().id;
+  }
+  {
+    auto other = place.open("station B");
+    others = other.add(madeUpRuns(10, 2))->back().id;
+  }
+  { place.open(); }  // the first station hears of it
+  auto away = openAway();
+  const auto again = away.add(std::vector{madeUpRun(2), madeUpRun(11), madeUpRun(20)});
+  ASSERT_TRUE(again) << again.error().text();
+  EXPECT_TRUE(again->at(0).already);
+  EXPECT_EQ(again->at(0).id, own);
+  EXPECT_TRUE(again->at(1).already);
+  EXPECT_EQ(again->at(1).id, others);
+  EXPECT_FALSE(again->at(2).already);
+  EXPECT_EQ(away.state().waiting, 1U);
+  auto back = place.open();
+  EXPECT_EQ(*back.count({}), 5U);
+  // What was sent by this very process is known as well.
+  EXPECT_TRUE(openAway().add(madeUpRuns(20, 1))->front().already);
+  EXPECT_TRUE(back.verify()->holds());
+}
+
+TEST_F(Outbox, TakesALogAgainThatTheServerHasLost) {
+  {
+    auto archive = place.open();
+    ASSERT_TRUE(archive.add(madeUpRuns(1, 1)));
+  }
+  for (const char* sql : {"delete from search", "delete from run", "delete from record", "delete from chain"})
+    place.execute(sql);
+  auto archive = place.open();
+  EXPECT_FALSE(archive.add(madeUpRuns(1, 1))->front().already);
 }
 
 TEST_F(Outbox, EmptiesInOrderWhenTheServerIsBack) {

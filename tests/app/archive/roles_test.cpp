@@ -71,6 +71,7 @@ const std::vector<const char*> kTampering{"update record set digest = 'x'",
                                           "delete from run",
                                           "update content set size = 1",
                                           "delete from content",
+                                          "delete from superseded",
                                           "update search set words = ''",
                                           "delete from search",
                                           "update released_window set released_by = 'x'",
@@ -84,6 +85,9 @@ const std::vector<const char*> kTampering{"update record set digest = 'x'",
 void fill(Archive& archive) {
   const auto added = archive.add(madeUpRuns(1, 2));
   ASSERT_TRUE(added) << added.error().text();
+  auto again = madeUpRun(1);
+  again.judgedFrom = added->front().id;
+  ASSERT_TRUE(archive.add({&again, 1}));
   ASSERT_TRUE(archive.notePrinted(std::vector{added->front().id}, "R. Quill"));
   ASSERT_TRUE(archive.release(window(), "R. Quill"));
 }

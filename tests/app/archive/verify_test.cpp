@@ -47,6 +47,10 @@ INSTANTIATE_TEST_SUITE_P(
         testing::Values(TestPlace::Kind::kFile, TestPlace::Kind::kServer),
         testing::Values(
             Tampering{"list", {"update run set lot = 'QM-1' where number = 2"}, 2, "lists say something else"},
+            Tampering{"superseded",
+                      {"insert into superseded(chain, number) select chain, number from run where number = 3"},
+                      3,
+                      "which judgement is the last"},
             Tampering{"verdict", {"update run set verdict = 'pass' where number = 4"}, 4, "lists say something else"},
             Tampering{"words", {"update search set words = 'x' where number = 1"}, 1, "lists say something else"},
             Tampering{"digest",

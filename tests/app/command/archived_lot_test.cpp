@@ -1,7 +1,6 @@
 // `lot`, and `compare` of groups, on an archive of runs whose peaks are known.
 #include <gtest/gtest.h>
 
-#include <QCoreApplication>
 #include <cmath>
 #include <fstream>
 #include <nlohmann/json.hpp>
@@ -10,6 +9,7 @@
 #include "app/archive/archive.h"
 #include "app/archive/keep.h"
 #include "core/window/window_file.h"
+#include "tests/app/archive/place.h"
 #include "tests/command/process.h"
 
 namespace ovenwright {
@@ -19,22 +19,12 @@ using Json = nlohmann::json;
 
 const std::string kOddName = "\"; drop table run; --";
 
-/// Qt's drivers are plugins and need an application.
-class Application : public testing::Environment {
- public:
-  void SetUp() override {
-    static int count = 1;
-    static char name[] = "archived_lot_test";
-    static char* arguments[] = {name, nullptr};
-    static QCoreApplication application(count, arguments);
-  }
-};
-[[maybe_unused]] const auto* const kApplication = testing::AddGlobalTestEnvironment(new Application);
-
-class ArchivedLot : public testing::Test {
+/// The same tests for an archive in a file and on a server.
+class ArchivedLot : public testing::TestWithParam<TestPlace::Kind> {
  protected:
   Folder folder_;
-  std::string archive_ = folder_.path("records.sqlite");
+  TestPlace place_{GetParam()};
+  std::string archive_ = place_.where();
 
   /// A run of a log of the tests with `offset_C` on every temperature, run at the given minute.
   std::string add(const std::string& lot, double offset_C, int minute) {
@@ -61,7 +51,7 @@ class ArchivedLot : public testing::Test {
     labels.runAt = archive::Moment{std::chrono::minutes{29'538'720 + minute}};  // from 2026-03-01T00:00:00Z on
     const auto runs = archive::keep(path, request, *checked, labels);
     EXPECT_TRUE(runs) << runs.error().text();
-    auto archive = archive::Archive::open(archive_);
+    auto archive = archive::Archive::open(archive_, place_.options());
     EXPECT_TRUE(archive) << archive.error().text();
     const auto added = archive->add(*runs);
     EXPECT_TRUE(added) << added.error().text();
@@ -85,10 +75,13 @@ class ArchivedLot : public testing::Test {
   }
 };
 
+INSTANTIATE_TEST_SUITE_P(Both, ArchivedLot, testing::Values(TestPlace::Kind::kFile, TestPlace::Kind::kServer),
+                         [](const auto& at) { return at.param == TestPlace::Kind::kFile ? "File" : "Server"; });
+
 // Source: the contract, and algebra. The log peaks at 243.15 °C on U1 (its largest cell); offsets −1, −0.5, …, 1 move
 // that, so the mean is 243.15 and the standard deviation √(0.625); in order of time they fall by 0.5, so the mean
 // moving range is 0.5. Tolerance: the six digits in which the logs are written.
-TEST_F(ArchivedLot, FiguresInOrderOfTime) {
+TEST_P(ArchivedLot, FiguresInOrderOfTime) {
   std::vector<std::string> ids(5);
   for (const int k : {2, 0, 4, 1, 3})  // added in another order
     ids[static_cast<std::size_t>(k)] = add("QM-4712", 1 - 0.5 * k, k);
@@ -112,7 +105,7 @@ TEST_F(ArchivedLot, FiguresInOrderOfTime) {
   EXPECT_EQ(text.out.find("Pass. All 5 runs pass; the smallest margin is "), 0U) << text.out;
 }
 
-TEST_F(ArchivedLot, ChartsAndRulesAreChosen) {
+TEST_P(ArchivedLot, ChartsAndRulesAreChosen) {
   for (int k = 0; k < 6; ++k) add("QM-4712", 0.1 * k, k);
   const auto nelson = result_of(json_of({"lot", "QM-4712", "--rules", "nelson"}, 0), "peak", "U1");
   ASSERT_FALSE(nelson["control"]["signals"].empty());
@@ -125,7 +118,7 @@ TEST_F(ArchivedLot, ChartsAndRulesAreChosen) {
   EXPECT_EQ(program({"lot", "QM-4712", "--subgroup", "1"}).status, 2);
 }
 
-TEST_F(ArchivedLot, TheExitStatusIsTheLotsVerdict) {
+TEST_P(ArchivedLot, TheExitStatusIsTheLotsVerdict) {
   add(kOddName, 0, 0);
   add(kOddName, -15, 1);  // peaks below 235 °C
   const auto report = json_of({"lot", kOddName}, 1);
@@ -138,7 +131,7 @@ TEST_F(ArchivedLot, TheExitStatusIsTheLotsVerdict) {
 
 // Source: algebra. Groups 0.9 °C apart with the same scatter: the peaks' means differ by 0.9 °C; Welch's half width is
 // t(0.975; 4)·√(2·0.25/3), t = 2.776445 (any table).
-TEST_F(ArchivedLot, GroupsAreCompared) {
+TEST_P(ArchivedLot, GroupsAreCompared) {
   std::vector<std::string> arguments{"compare", "--a"};
   for (int k = 0; k < 3; ++k) arguments.push_back(add("QM-4712", -0.5 + 0.5 * k, k));
   arguments.emplace_back("--b");

@@ -85,10 +85,11 @@ void add_recipes(Comparison& comparison, const oven::Oven* oven, const oven::Rec
   comparison.recipe_changes = tune::changes(*oven, *a, *b);
 }
 
-/// The statistics of one group, by window, requirement and trace.
+/// The statistics of one group, by window, requirement and trace, where both measure it alike.
 const lot::Series* same_in(const lot::Lot& lot, const lot::Series& series) {
   const auto found = std::ranges::find_if(lot.series, [&](const lot::Series& other) {
-    return other.window == series.window && other.requirement == series.requirement && other.trace == series.trace;
+    return other.window == series.window && other.requirement == series.requirement && other.trace == series.trace &&
+           other.measure == series.measure && other.parameters == series.parameters;
   });
   return found == lot.series.end() ? nullptr : &*found;
 }

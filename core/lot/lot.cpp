@@ -40,7 +40,9 @@ class Gathered {
     for (std::size_t r = 0; r < runs.size(); ++r)
       for (const auto& result : runs[r].results) add(r, result);
     for (std::size_t s = 0; s < series.size(); ++s) {
-      series[s].without_value = runs.size() - series[s].points.size() - series[s].bounds;
+      for (const std::size_t other : index_[key_of(series[s])])
+        if (other != s) series[s].measured_otherwise += runs_with_[other];
+      series[s].without_value = runs.size() - series[s].measured_otherwise - series[s].points.size() - series[s].bounds;
       if (!limits_agree[s]) series[s].lower.reset(), series[s].upper.reset();
     }
   }
@@ -49,19 +51,32 @@ class Gathered {
   std::vector<bool> limits_agree;  ///< over the runs, of each series
 
  private:
+  using Key = std::tuple<std::string, std::string, std::string>;
+  template <class Named>
+  static Key key_of(const Named& named) {
+    return {named.window, named.requirement, named.trace};
+  }
+
   void add(std::size_t run, const RunResult& result) {
-    const auto [at, added] = index_.try_emplace({result.window, result.requirement, result.trace}, series.size());
-    const std::size_t s = at->second;
-    if (added) {
+    auto& all = index_[key_of(result)];
+    if (std::ranges::any_of(all, [&](std::size_t s) { return last_run_[s] == run; })) return;  // the same window twice
+    const auto same = std::ranges::find_if(all, [&](std::size_t s) {
+      return series[s].measure == result.measure && series[s].parameters == result.parameters;
+    });
+    const std::size_t s = same == all.end() ? series.size() : *same;
+    if (same == all.end()) {
+      all.push_back(s);
       Series made{result.window, result.requirement, result.trace, result.measure, result.unit, result.required};
       made.lower = result.lower;
       made.upper = result.upper;
+      made.parameters = result.parameters;
       series.push_back(std::move(made));
       limits_agree.push_back(true);
       last_run_.push_back(run);
-    } else if (std::exchange(last_run_[s], run) == run) {
-      return;  // the same window twice
+      runs_with_.push_back(0);
     }
+    last_run_[s] = run;
+    ++runs_with_[s];
     Series& its = series[s];
     if (its.lower != result.lower || its.upper != result.upper) limits_agree[s] = false;
     if (!result.value) return;
@@ -72,8 +87,8 @@ class Gathered {
   }
 
   std::span<const Run> runs_;
-  std::map<std::tuple<std::string, std::string, std::string>, std::size_t> index_;
-  std::vector<std::size_t> last_run_;
+  std::map<Key, std::vector<std::size_t>> index_;  ///< more than one where the measure changed within the lot
+  std::vector<std::size_t> last_run_, runs_with_;
 };
 
 /// Why a series has no index; empty where it has one.
@@ -133,10 +148,10 @@ void add_charts(Series& series, const Options& options) {
   }
 }
 
-void add_figures(Series& series, std::size_t runs, bool limits_agree, const Options& options,
+void add_figures(Series& series, std::size_t all_runs, bool limits_agree, const Options& options,
                  ToleranceFactors& factors) {
   const auto value = [&](std::size_t i) { return series.points[i].value; };
-  const std::size_t n = series.n();
+  const std::size_t n = series.n(), runs = all_runs - series.measured_otherwise;
   if (n >= 1) {
     series.mean = mean_of(n, value);
     const auto [low, high] = std::ranges::minmax(series.points, {}, &Point::value);
@@ -154,6 +169,9 @@ void add_figures(Series& series, std::size_t runs, bool limits_agree, const Opti
     series.tolerance_interval = {*series.mean - half, *series.mean + half};
   }
   if (series.note.empty() && n < kFew) series.note = fmt::format("{} are few", runs_text(n));
+  if (series.measured_otherwise > 0)
+    series.note += fmt::format("{}{} of {} measured otherwise: a row of its own", series.note.empty() ? "" : "; ",
+                               series.measured_otherwise, runs_text(all_runs));
   add_charts(series, options);
 }
 
@@ -200,7 +218,8 @@ Run run_of(std::string id, const judge::Judgement& judgement) {
     const auto& outcome = judgement.all(i);
     run.results.push_back({judgement.windows[outcome.window].identity.name, outcome.requirement_name, outcome.trace,
                            outcome.measure.measure, outcome.value.unit, outcome.value.value, outcome.value.at_least,
-                           outcome.lower, outcome.upper, outcome.required, outcome.verdict});
+                           outcome.lower, outcome.upper, outcome.required, outcome.verdict,
+                           outcome.measure.parameters});
   }
   return run;
 }

@@ -26,6 +26,7 @@ struct RunResult {
   std::optional<double> lower = {}, upper = {};
   bool required = true;
   judge::Verdict verdict = judge::Verdict::kUndetermined;
+  measure::Parameters parameters = {};  ///< that the measure was taken with
 };
 
 /// One run of a lot.
@@ -49,15 +50,18 @@ struct Series {
   std::optional<double> lower = {}, upper = {};  ///< absent too where the runs do not agree on them
   std::vector<Point> points = {};                ///< the values there are, bounds left out, in order of time
   std::size_t without_value = 0;                 ///< runs without this result, or where it has no value
-  std::size_t bounds = 0;                        ///< runs where it is only "at least"
-  std::optional<double> mean = {};               ///< of the points, as the figures below; absent without any
-  std::optional<double> sd = {};                 ///< with n − 1; absent with one point
+  std::size_t measured_otherwise =
+      0;                   ///< runs where the requirement has another measure or other parameters: another series
+  std::size_t bounds = 0;  ///< runs where it is only "at least"
+  std::optional<double> mean = {};  ///< of the points, as the figures below; absent without any
+  std::optional<double> sd = {};    ///< with n − 1; absent with one point
   std::optional<double> minimum = {}, maximum = {};
   std::optional<double> sd_short_term = {};  ///< mean moving range / 1.128; absent with one point
   Capability capability = {};
   std::optional<std::array<double, 2>> tolerance_interval = {};  ///< 95 % of runs with 95 % confidence
   std::optional<Chart> control = {}, spread = {};  ///< absent with too few points; an EWMA has no chart of spread
-  std::string note = {};  ///< English; what is null and why, or that the runs are few; may be empty
+  std::string note = {};                ///< English; what is null and why, or that the runs are few; may be empty
+  measure::Parameters parameters = {};  ///< of the measure: one series holds values of one definition only
 
   std::size_t n() const { return points.size(); }
 };
@@ -85,10 +89,11 @@ struct Lot {
   std::string sentence = {};                ///< English: the verdict, the weakest series, signals, what is not known
 };
 
-/// The statistics of a lot over its judged runs, in order of time. Results belong together by window, requirement and
-/// trace. What the figures mean: docs/lots.md.
-/// Errors: kBadArgument where the subgroup is not from 2 to 25 or the weight is not above 0 and at most 1.
-/// Cost: O(runs × results), and for each number of points met the tolerance factor once (about 0.2 ms). Thread-safe.
+/// The statistics of a lot over its judged runs, in order of time. Results belong together by window, requirement,
+/// trace, measure and parameters: where a revision of the window measures a requirement otherwise, it has a series for
+/// each. What the figures mean: docs/lots.md. Errors: kBadArgument where the subgroup is not from 2 to 25 or the weight
+/// is not above 0 and at most 1. Cost: O(runs × results), and for each number of points met the tolerance factor once
+/// (about 0.2 ms). Thread-safe.
 Result<Lot> summarise(std::span<const Run> runs, const Options& options = {});
 
 }  // namespace ovenwright::lot

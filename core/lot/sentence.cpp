@@ -2,10 +2,12 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cctype>
 #include <cmath>
 
 #include "core/judge/decide.h"
+#include "core/measure/parameter.h"
 
 namespace ovenwright::lot {
 namespace {
@@ -76,6 +78,15 @@ std::string signals_part(const Lot& lot) {
   return text + ".";
 }
 
+std::string measured_otherwise_part(const Lot& lot) {
+  std::vector<std::string> names;
+  for (const auto& series : lot.series)
+    if (series.measured_otherwise > 0 && std::ranges::find(names, series.requirement) == names.end())
+      names.push_back(series.requirement);
+  if (names.empty()) return {};
+  return fmt::format(" Not measured alike in all runs, with a row for each definition: {}.", fmt::join(names, ", "));
+}
+
 std::string without_index_part(const Lot& lot) {
   std::size_t without = 0;
   for (const auto& series : lot.series) without += series.capability.ppk ? 0 : 1;
@@ -87,11 +98,20 @@ std::string without_index_part(const Lot& lot) {
 }  // namespace
 
 std::string subject_of(const Series& series) {
-  return series.trace.empty() ? series.requirement : series.requirement + " on " + series.trace;
+  const std::string name = requirement_of(series);
+  return series.trace.empty() ? name : name + " on " + series.trace;
+}
+
+std::string requirement_of(const Series& series) {
+  if (series.measured_otherwise == 0) return series.requirement;
+  const auto parameters = measure::parameters_text({series.measure, series.parameters});
+  const std::string measured = measure::describe(series.measure).name;
+  return series.requirement + " (" + (parameters.empty() ? measured : measured + ", " + parameters) + ")";
 }
 
 std::string sentence_of(const Lot& lot) {
-  return verdict_part(lot) + weakest_part(lot) + signals_part(lot) + without_index_part(lot);
+  return verdict_part(lot) + weakest_part(lot) + signals_part(lot) + measured_otherwise_part(lot) +
+         without_index_part(lot);
 }
 
 }  // namespace ovenwright::lot

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/judge/verdict_named.h"
+#include "core/measure/parameter.h"
 
 namespace ovenwright::report {
 namespace {
@@ -40,6 +41,13 @@ Result<lot::RunResult> result_of(const Json& json) {
   result.requirement = json.at("requirement").get<std::string>();
   if (const auto& trace = json.at("trace"); !trace.is_null()) result.trace = trace.get<std::string>();
   result.measure = description->measure;
+  measure::Definition definition{description->measure, {}};
+  for (const auto& [name, value] : json.at("parameters").items()) {
+    const auto given = value.is_string() ? measure::ParameterValue(value.get<std::string>())
+                                         : measure::ParameterValue(value.get<double>());
+    if (const auto error = measure::set_parameter(definition, name, given)) return no_report(error->message);
+  }
+  result.parameters = definition.parameters;
   result.unit = *its_unit;
   result.value = number_at(json, "value");
   result.at_least = json.contains("bound");

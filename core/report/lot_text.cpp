@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include "core/judge/decide.h"
+#include "core/lot/sentence.h"
 #include "core/report/lot_report.h"
 #include "core/report/table.h"
 #include "core/report/text_parts.h"
@@ -49,8 +50,9 @@ std::string figures_text(const lot::Lot& lot) {
     if (series.tolerance_interval)
       interval =
           range(figure((*series.tolerance_interval)[0], series), figure((*series.tolerance_interval)[1], series));
-    table.add({series.requirement, series.trace.empty() ? "board" : series.trace, fmt::format("{}", series.n()),
-               figure(series.mean, series), series.sd ? judge::number_text(*series.sd, digits + 1) : "",
+    table.add({lot::requirement_of(series), series.trace.empty() ? "board" : series.trace,
+               fmt::format("{}", series.n()), figure(series.mean, series),
+               series.sd ? judge::number_text(*series.sd, digits + 1) : "",
                series.minimum ? range(judge::number_text(*series.minimum, digits, series.lower, series.upper),
                                       judge::number_text(*series.maximum, digits, series.lower, series.upper))
                               : "",
@@ -63,7 +65,7 @@ std::string figures_text(const lot::Lot& lot) {
 std::string notes_text(const lot::Lot& lot) {
   std::vector<std::string> signals, without;
   for (const auto& series : lot.series) {
-    const std::string subject = series.trace.empty() ? series.requirement : series.requirement + " on " + series.trace;
+    const std::string subject = lot::subject_of(series);
     for (const auto* chart : {&series.control, &series.spread}) {
       if (!*chart) continue;
       for (const auto& signal : (*chart)->signals_found)

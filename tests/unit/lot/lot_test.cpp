@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/lot/sentence.h"
 #include "core/lot/tolerance.h"
 #include "tests/unit/lot/made_lot.h"
 
@@ -166,6 +167,57 @@ TEST(Lot, ResultsOfOneNameInTwoWindowsStayApart) {
   ASSERT_EQ(lot.series.size(), 2U);
   EXPECT_EQ(lot.series[0].n(), 5U);
   EXPECT_EQ(lot.series[1].window, "bodies");
+}
+
+/// `count` runs of a soak between T1 and 200 °C, with the values from, from + 1, …
+std::vector<Run> soaks(double T1, double from, int count) {
+  std::vector<Run> runs;
+  for (int i = 0; i < count; ++i) {
+    RunResult result;
+    result.window = "Tern";
+    result.requirement = "soak time";
+    result.trace = "U1";
+    result.measure = measure::Measure::kTimeBetweenOnRise;
+    result.unit = Unit::kSecond;
+    result.parameters.T1 = T1;
+    result.parameters.T2 = 200.0;
+    result.value = from + i;
+    result.lower = 40;
+    result.upper = 120;
+    runs.push_back({"r", Verdict::kPass, 0.4, judge::MarginBound::kNone, {result}});
+  }
+  return runs;
+}
+
+// Source: by hand. A revision of the window lets the soak begin at 160 instead of 150 °C. Values 80 … 85 and 60 … 65:
+// sd √3.5 each; Ppk = min(42.5, 37.5)/(3·√3.5) and 22.5/(3·√3.5). Pooled, the sd would be above 10.
+TEST(Lot, OneDefinitionIsOneSeries) {
+  auto runs = soaks(150, 80, 6);
+  const auto later = soaks(160, 60, 6);
+  runs.insert(runs.end(), later.begin(), later.end());
+  const auto lot = summary(runs);
+  ASSERT_EQ(lot.series.size(), 2U);
+  const double means[] = {82.5, 62.5}, nearest[] = {37.5, 22.5};
+  for (int i = 0; i < 2; ++i) {
+    const auto& s = lot.series[static_cast<std::size_t>(i)];
+    EXPECT_EQ(s.n(), 6U);
+    EXPECT_EQ(s.without_value, 0U);
+    EXPECT_EQ(s.measured_otherwise, 6U);
+    EXPECT_DOUBLE_EQ(*s.mean, means[i]);
+    EXPECT_NEAR(*s.sd, std::sqrt(3.5), 1e-12);  // rounding of sums of 6 values below 100
+    EXPECT_NEAR(*s.capability.ppk, nearest[i] / (3 * std::sqrt(3.5)), 1e-12);
+    EXPECT_TRUE(s.tolerance_interval);
+    EXPECT_THAT(s.note, HasSubstr("6 of 12 runs measured otherwise"));
+  }
+  EXPECT_EQ(requirement_of(lot.series[0]), "soak time (time between on rise, 150 to 200 °C)");
+  EXPECT_THAT(lot.sentence, HasSubstr("Not measured alike in all runs, with a row for each definition: soak time."));
+  // Another run without a value counts against its own definition alone.
+  runs.push_back(soaks(160, 0, 1).front());
+  runs.back().results[0].value.reset();
+  const auto more = summary(runs);
+  EXPECT_TRUE(more.series[0].capability.ppk);
+  EXPECT_FALSE(more.series[1].capability.ppk);
+  EXPECT_EQ(more.series[1].without_value, 1U);
 }
 
 TEST(Lot, SubgroupsAndEwma) {

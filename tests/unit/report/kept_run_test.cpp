@@ -34,6 +34,7 @@ TEST(KeptRun, IsTheRunThatWasJudged) {
       EXPECT_EQ(a.requirement, b.requirement);
       EXPECT_EQ(a.trace, b.trace);
       EXPECT_EQ(a.measure, b.measure);
+      EXPECT_EQ(a.parameters, b.parameters);
       EXPECT_EQ(a.unit, b.unit);
       EXPECT_EQ(a.value, b.value);
       EXPECT_EQ(a.at_least, b.at_least);

@@ -4,29 +4,12 @@
 
 #include "app/sheet/export.h"
 #include "app/sheet/facts.h"
+#include "core/report/spreadsheet.h"
 
 namespace ovenwright::sheet {
 namespace {
 
-/// What begins a formula in one spreadsheet or another; the last four are the wide forms of the first four.
-constexpr const char* kFormulaStarts[] = {"=", "+", "-",      "@",      "\t",     "\r",    "\n",
-                                          "|", "%", "\uff1d", "\uff0b", "\uff0d", "\uff20"};
-
-std::string text(std::string value) {
-  for (const char* start : kFormulaStarts) {
-    if (!value.starts_with(start)) continue;
-    value.insert(0, 1, '\'');
-    break;
-  }
-  if (value.find_first_of(",\"\r\n") == std::string::npos) return value;
-  std::string quoted = "\"";
-  for (const char c : value) {
-    if (c == '"') quoted += '"';
-    quoted += c;
-  }
-  return quoted + '"';
-}
-
+std::string text(const std::string& value) { return report::csv_cell(value); }
 std::string text(const QString& value) { return text(value.toStdString()); }
 
 std::string number(const std::optional<double>& value) { return value ? fmt::format("{}", *value) : std::string(); }
@@ -42,7 +25,8 @@ std::string toCsv(std::span<const RunRecord> runs) {
       "lot,serial,operator,run_at,record,chain_head,log,log_part,log_sha256,window,window_revision,window_sha256,"
       "decision_rule,oven,recipe,recipe_revision,recipe_sha256,board,run_verdict,run_margin,requirement,trace,"
       "placement,"
-      "value,bound,unit,expanded_uncertainty,lower,upper,target,margin,verdict,required,from_s,to_s,source,program\r\n";
+      "value,bound,unit,expanded_uncertainty,lower,upper,target,margin,verdict,required,from_s,to_s,source,program,run_"
+      "at_from\r\n";
   for (const RunRecord& record : runs) {
     const auto& request = *record.request;
     const auto& judgement = record.checked().judgement;
@@ -90,7 +74,10 @@ std::string toCsv(std::span<const RunRecord> runs) {
                                    number(outcome.value.from_s),
                                    number(outcome.value.to_s),
                                    text(outcome.source),
-                                   text(programText())};
+                                   text(programText()),
+                                   !record.labels.runAt.isValid()  ? ""
+                                   : record.labels.runAtIsFileTime ? "file time"
+                                                                   : "given"};
       bool first = true;
       for (const std::string& cell : cells) {
         if (!first) csv += ',';

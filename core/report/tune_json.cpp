@@ -6,6 +6,7 @@
 #include <numeric>
 
 #include "core/report/json_parts.h"
+#include "core/report/spreadsheet.h"
 #include "core/tune/words.h"
 #include "core/units/version.h"
 
@@ -188,9 +189,8 @@ std::string traces_csv(const tune::Forecast& forecast) {
     if (!forecast.run.channels[c].trace) continue;
     channels.push_back(c);
     rows = std::max(rows, forecast.run.channels[c].trace->size());
-    std::string name = forecast.run.channels[c].name;
-    for (std::size_t at = 0; (at = name.find('"', at)) != std::string::npos; at += 2) name.insert(at, 1, '"');
-    out += fmt::format(",\"{} (°C)\",\"{}, half width of the band (K)\"", name, name);
+    const std::string& name = forecast.run.channels[c].name;
+    out += "," + csv_cell(name + " (°C)") + "," + csv_cell(name + ", half width of the band (K)");
   }
   out += "\n";
   for (std::size_t i = 0; i < rows; ++i) {

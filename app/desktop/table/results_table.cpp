@@ -10,6 +10,7 @@
 
 #include "app/desktop/table/results_model.h"
 #include "app/desktop/widgets/glyphs.h"
+#include "core/report/spreadsheet.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -145,12 +146,11 @@ QString ResultsTable::asText() const {
   const auto line = [&](const auto& cell) {
     QStringList cells;
     for (int at = 0; at < header->count(); ++at) {
-      // A cell never starts a formula: text that could is made text.
       QString text = cell(header->logicalIndex(at));
       text.replace(u'\t', u' ').replace(u'\n', u' ');
       text.replace(QChar(0x2212), u'-').replace(QChar(0x2009), u' ');
-      static const QString kFormulaStarts = QStringLiteral("=+@");
-      if (!text.isEmpty() && kFormulaStarts.contains(text[0])) text.prepend(u'\'');
+      if (!report::reads_as_number(text.toStdString()))
+        text = QString::fromStdString(report::no_formula(text.toStdString()));
       cells << text;
     }
     return cells.join(u'\t');

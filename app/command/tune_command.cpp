@@ -49,6 +49,18 @@ std::string group_stem(std::size_t index) { return "group " + std::to_string(ind
 
 constexpr const char* kNextRunStem = "next run";
 
+/// The files that recipes may be written into; empty where none were asked for.
+std::vector<std::string> recipe_files(const TuneOptions& options, std::size_t runs) {
+  if (!options.write_recipes) return {};
+  using enum tune::Aim;
+  std::vector<std::string> files;
+  for (const auto aim : {kLeastChange, kMostMargin, kFastest, kCoolest})
+    files.push_back(recipe_path(*options.write_recipes, tune::aim_name(aim)));
+  for (std::size_t i = 0; i < runs; ++i) files.push_back(recipe_path(*options.write_recipes, group_stem(i)));
+  files.push_back(recipe_path(*options.write_recipes, kNextRunStem));
+  return files;
+}
+
 /// Whether what may be written would take the place of what was read.
 bool overwrites(const TuneOptions& options, const tune::RunList& list) {
   auto inputs = input_files(list);
@@ -57,16 +69,24 @@ bool overwrites(const TuneOptions& options, const tune::RunList& list) {
   std::vector<std::string> outputs;
   for (const auto& name : {options.common.output, options.note})
     if (name) outputs.push_back(*name);
-  if (options.write_recipes) {
-    using enum tune::Aim;
-    const auto& folder = *options.write_recipes;
-    outputs.push_back(folder);
-    for (const auto aim : {kLeastChange, kMostMargin, kFastest, kCoolest})
-      outputs.push_back(recipe_path(folder, tune::aim_name(aim)));
-    for (std::size_t i = 0; i < list.runs.size(); ++i) outputs.push_back(recipe_path(folder, group_stem(i)));
-    outputs.push_back(recipe_path(folder, kNextRunStem));
-  }
+  if (options.write_recipes) outputs.push_back(*options.write_recipes);
+  const auto recipes = recipe_files(options, list.runs.size());
+  outputs.insert(outputs.end(), recipes.begin(), recipes.end());
   return output_is_an_input(outputs, inputs);
+}
+
+/// Whether a recipe of that name is in the folder already, after saying so: recipes are edited by people and never
+/// overwritten.
+bool recipe_is_there(const TuneOptions& options, const tune::RunList& list) {
+  const auto files = recipe_files(options, list.runs.size());
+  const auto there = std::ranges::find_if(files, [](const std::string& file) {
+    std::error_code failed;
+    return std::filesystem::exists(file, failed);
+  });
+  if (there == files.end()) return false;
+  report_error(
+      {ErrorCode::kIo, "is there already: a recipe is never overwritten", {*there, 0, 0}, "", "another folder"});
+  return true;
 }
 
 std::optional<Error> write_recipes(const std::string& folder, const tune::Report& report) {
@@ -74,7 +94,7 @@ std::optional<Error> write_recipes(const std::string& folder, const tune::Report
   std::filesystem::create_directories(folder, failed);
   const auto write = [&](const std::string& stem, const oven::Recipe& recipe) -> std::optional<Error> {
     const auto written =
-        files::write_file(recipe_path(folder, stem), oven::recipe_text(recipe), files::Existing::kReplace);
+        files::write_file(recipe_path(folder, stem), oven::recipe_text(recipe), files::Existing::kKeep);
     return written ? std::nullopt : std::optional(written.error());
   };
   for (const auto& suggestion : report.suggestions)
@@ -86,8 +106,8 @@ std::optional<Error> write_recipes(const std::string& folder, const tune::Report
   return std::nullopt;
 }
 
-/// The change note of the first suggestion, or of the aim asked for, where there is one; the status the command ends
-/// with.
+/// The change note of the first suggestion, or of the aim asked for; where there is none it says so, and the status is
+/// that of the suggestions all the same. The status the command ends with.
 ExitStatus write_note(const TuneOptions& options, const tune::Learned& learned, const judge::Judgement& now,
                       const tune::Report& report, ExitStatus status) {
   const auto suggestion = std::ranges::find_if(report.suggestions, [&](const tune::Suggestion& one) {
@@ -101,7 +121,7 @@ ExitStatus write_note(const TuneOptions& options, const tune::Learned& learned, 
                   {*options.note, 0, 0},
                   {},
                   {}});
-    return status == ExitStatus::kDone ? ExitStatus::kOut : status;
+    return status;
   }
   report::ChangeNote note;
   note.oven = &learned.model.problem.oven;
@@ -163,6 +183,7 @@ ExitStatus run(const TuneOptions& options) {
     return ExitStatus::kUsage;
   }
   if (overwrites(options, *list)) return ExitStatus::kUsage;
+  if (recipe_is_there(options, *list)) return ExitStatus::kUnwritable;
   for (const auto& run : list->runs)
     if (const auto refused = refused_wave(run.windows, "tune")) {
       report_error(*refused);

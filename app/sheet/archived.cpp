@@ -28,7 +28,7 @@ Result<RunRecord> archivedRun(archive::Archive& archive, const std::vector<archi
   run.log = std::make_shared<const check::CheckedLog>(*std::move(checked));
   run.request = std::make_shared<const check::Request>(std::move(with->request));
   const auto& summary = record->summary;
-  run.labels = {q(summary.lot), q(summary.serial), q(summary.operatorName), moment(summary.runAt)};
+  run.labels = {q(summary.lot), q(summary.serial), q(summary.operatorName), moment(summary.runAt), !summary.runAtGiven};
   ArchivePlace place{q(summary.id),      qint64(record->number), q(record->station), {}, 0,
                      q(record->program), summary.verdict};
   const auto head = std::ranges::find(heads, record->chain, &archive::Head::chain);

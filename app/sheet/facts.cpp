@@ -65,8 +65,9 @@ QString entryText(const oven::Entry& entry, const Format& format) {
       .arg(format.seconds(entry.at_s), format.seconds(entry.uncertainty_s), found);
 }
 
-QString dateText(const QDateTime& moment, const QLocale& locale) {
-  return locale.toString(moment, QStringLiteral("d MMMM yyyy, HH:mm"));
+/// "11 March 2026, 13:22 UTC"
+QString momentText(const QDateTime& moment, const QLocale& locale) {
+  return locale.toString(moment.toUTC(), QStringLiteral("d MMMM yyyy, HH:mm")) + QStringLiteral(" UTC");
 }
 
 /// "Peak: R118 250, U3 body 245": the limits of a lane that are not the same for all.
@@ -166,7 +167,11 @@ QList<Fact> factsOf(const RunRecord& record, const QLocale& locale) {
   if (request.board) add(Words::tr("Board"), identityText(request.board->identity));
   add(Words::tr("Serial number"), record.labels.serial);
   add(Words::tr("Operator"), record.labels.operatorName);
-  if (record.labels.runAt.isValid()) add(Words::tr("Run at"), dateText(record.labels.runAt, locale));
+  if (record.labels.runAt.isValid()) {
+    const QString when = momentText(record.labels.runAt, locale);
+    add(Words::tr("Run at"), record.labels.runAtIsFileTime ? Words::tr("%1, time of the log’s file").arg(when)
+                                                           : Words::tr("%1, as given").arg(when));
+  }
   if (record.checked().entry) add(Words::tr("Oven entry"), entryText(*record.checked().entry, format));
   if (record.archive) {
     const auto& place = *record.archive;

@@ -21,7 +21,6 @@ struct Words {
 
 constexpr qreal kGap = 8;
 constexpr qreal kLogoHeight = 40, kLogoWidth = 150;
-constexpr qsizetype kMostCompany = 80;
 
 /// The logo as it is painted: an SVG stays a drawing.
 struct Logo {
@@ -240,7 +239,8 @@ void addFoot(Document& document, Flow& flow, const widgets::Theme& theme,
 
 QString madeText(const Style& style, bool fromArchive) {
   if (!style.printedAt.isValid()) return {};
-  const QString when = style.locale.toString(style.printedAt, QStringLiteral("d MMMM yyyy HH:mm"));
+  const QString when =
+      style.locale.toString(style.printedAt.toUTC(), QStringLiteral("d MMMM yyyy HH:mm")) + QStringLiteral(" UTC");
   return fromArchive ? Words::tr("Made %1 from the archive").arg(when) : Words::tr("Made %1").arg(when);
 }
 

@@ -107,8 +107,9 @@ class HtmlRun {
       m_text += QStringLiteral("<img alt=\"\" src=\"data:%1;base64,%2\">")
                     .arg(type.toHtmlEscaped(), QString::fromLatin1(m_style.logo.toBase64()));
     }
-    m_text += QStringLiteral("<p>%1</p><h1>%2</h1></div><div class=\"about\"><p><b>%3</b></p>")
-                  .arg(html(m_style.company), html(titleOf(m_record)), html(subjectOf(m_record)));
+    m_text +=
+        QStringLiteral("<p>%1</p><h1>%2</h1></div><div class=\"about\"><p><b>%3</b></p>")
+            .arg(html(legible(m_style.company, kMostCompany)), html(titleOf(m_record)), html(subjectOf(m_record)));
     for (const QString& aside : asidesOf(m_record, m_style.locale))
       m_text += QStringLiteral("<p>%1</p>").arg(html(aside));
     m_text += QStringLiteral("</div></header>\n");

@@ -69,9 +69,12 @@ QString interval(const std::optional<double>& low, const std::optional<double>& 
 Table runsTable(std::span<const RunRecord> runs, const QLocale& locale) {
   const widgets::Wording wording;
   Table table;
-  table.columns = {Column{Words::tr("Run"), {}, true, 150},    Column{Words::tr("Serial number"), {}, true, 90},
-                   Column{Words::tr("Run at"), {}, true, 100}, Column{Words::tr("Verdict"), {}, true, 110},
-                   Column{Words::tr("Margin"), {}, false, 60}, Column{Words::tr("Smallest margin at"), {}, true, 170},
+  table.columns = {Column{Words::tr("Run"), {}, true, 150},
+                   Column{Words::tr("Serial number"), {}, true, 90},
+                   Column{Words::tr("Run at"), QStringLiteral("UTC"), true, 100},
+                   Column{Words::tr("Verdict"), {}, true, 110},
+                   Column{Words::tr("Margin"), {}, false, 60},
+                   Column{Words::tr("Smallest margin at"), {}, true, 170},
                    Column{Words::tr("SHA-256"), {}, true, 80}};
   for (const RunRecord& given : runs) {
     const RunRecord record = legible(given);
@@ -83,7 +86,7 @@ Table runsTable(std::span<const RunRecord> runs, const QLocale& locale) {
     if (judgement.margin_bound == judge::MarginBound::kAtMost) margin = Words::tr("at most %1").arg(margin);
     if (judgement.margin_bound == judge::MarginBound::kAtLeast) margin = Words::tr("at least %1").arg(margin);
     const QString when = record.labels.runAt.isValid()
-                             ? locale.toString(record.labels.runAt, QStringLiteral("d MMM yyyy HH:mm"))
+                             ? locale.toString(record.labels.runAt.toUTC(), QStringLiteral("d MMM yyyy HH:mm"))
                              : QString();
     table.rows << QList<Cell>{cell(runName(record)),
                               cell(record.labels.serial),
@@ -138,6 +141,13 @@ Table statisticsTable(const lot::Lot& lot, const QLocale&) {
       return value ? wording.number(*value, decimals) : QStringLiteral("–");
     };
     QString name = widgets::Wording::title(series.requirement);
+    if (series.measured_otherwise > 0) {  // a row for each definition
+      judge::Outcome outcome;
+      outcome.requirement_name = series.requirement;
+      outcome.measure = {series.measure, series.parameters};
+      const QString parameters = wording.parameterNote(outcome);
+      if (!parameters.isEmpty()) name += QStringLiteral(" (") + parameters + u')';
+    }
     if (!series.trace.empty()) name += QStringLiteral(", ") + QString::fromStdString(series.trace);
     name += QStringLiteral(", ") + QString::fromUtf8(unit_symbol(series.unit));
     const auto& capability = series.capability;

@@ -26,6 +26,7 @@ struct Style {
 struct Labels {
   QString lot, serial, operatorName;
   QDateTime runAt;
+  bool runAtIsFileTime = false;  ///< nobody said when: it is the time of the log's file
 };
 
 /// Where a run's record stands in the archive: what is printed here shows a lost tail or a rewritten chain.

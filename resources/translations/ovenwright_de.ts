@@ -806,6 +806,14 @@
         <source>Signals</source>
         <translation>Signale</translation>
     </message>
+    <message>
+        <source>%1, time of the log’s file</source>
+        <translation>%1, Zeit der Logdatei</translation>
+    </message>
+    <message>
+        <source>%1, as given</source>
+        <translation>%1, wie angegeben</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -3101,6 +3109,10 @@
     <message>
         <source>%1 is an open log: a sheet never takes a log’s place</source>
         <translation>%1 ist ein geöffnetes Log: ein Blatt tritt nie an die Stelle eines Logs</translation>
+    </message>
+    <message>
+        <source>The sheet has no logo. %1</source>
+        <translation>Das Blatt hat kein Logo. %1</translation>
     </message>
 </context>
 <context>

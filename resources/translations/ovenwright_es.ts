@@ -806,6 +806,14 @@
         <source>Signals</source>
         <translation>Señales</translation>
     </message>
+    <message>
+        <source>%1, time of the log’s file</source>
+        <translation>%1, hora del archivo del registro</translation>
+    </message>
+    <message>
+        <source>%1, as given</source>
+        <translation>%1, según lo indicado</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -3101,6 +3109,10 @@
     <message>
         <source>%1 is an open log: a sheet never takes a log’s place</source>
         <translation>%1 es un registro abierto: una hoja nunca ocupa el lugar de un registro</translation>
+    </message>
+    <message>
+        <source>The sheet has no logo. %1</source>
+        <translation>La hoja no tiene logotipo. %1</translation>
     </message>
 </context>
 <context>

@@ -799,6 +799,14 @@
         <source>Signals</source>
         <translation>信号</translation>
     </message>
+    <message>
+        <source>%1, time of the log’s file</source>
+        <translation>%1，记录文件的时间</translation>
+    </message>
+    <message>
+        <source>%1, as given</source>
+        <translation>%1，按所给时间</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -3078,6 +3086,10 @@
     <message>
         <source>%1 is an open log: a sheet never takes a log’s place</source>
         <translation>%1 是已打开的记录：报告单绝不会取代记录</translation>
+    </message>
+    <message>
+        <source>The sheet has no logo. %1</source>
+        <translation>报告单没有标志。%1</translation>
     </message>
 </context>
 <context>

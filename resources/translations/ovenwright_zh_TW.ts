@@ -799,6 +799,14 @@
         <source>Signals</source>
         <translation>訊號</translation>
     </message>
+    <message>
+        <source>%1, time of the log’s file</source>
+        <translation>%1，記錄檔的時間</translation>
+    </message>
+    <message>
+        <source>%1, as given</source>
+        <translation>%1，依所給時間</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -3078,6 +3086,10 @@
     <message>
         <source>%1 is an open log: a sheet never takes a log’s place</source>
         <translation>%1 是已開啟的記錄：報告單絕不會取代記錄</translation>
+    </message>
+    <message>
+        <source>The sheet has no logo. %1</source>
+        <translation>報告單沒有標誌。%1</translation>
     </message>
 </context>
 <context>

@@ -18,6 +18,7 @@
 #include "app/desktop/document/document.h"
 #include "app/desktop/settings/settings.h"
 #include "app/sheet/export.h"
+#include "app/sheet/logo.h"
 #include "core/files/text_file.h"
 
 namespace ovenwright::desktop {
@@ -60,18 +61,23 @@ std::optional<sheet::RunRecord> SheetMenu::record() const {
   return record;
 }
 
-sheet::Style SheetMenu::style() const {
+sheet::Style SheetMenu::style() {
   sheet::Style style;
   style.company = m_settings->company();
   style.locale = QLocale();
   style.printedAt = QDateTime::currentDateTime();
-  if (QFile logo(m_settings->logo()); !logo.fileName().isEmpty() && logo.open(QIODevice::ReadOnly))
-    style.logo = logo.readAll();
+  if (!m_settings->logo().isEmpty()) {
+    auto logo = sheet::readLogo(QFile::encodeName(m_settings->logo()).toStdString());
+    if (logo)
+      style.logo = *std::move(logo);
+    else
+      emit failed(tr("The sheet has no logo. %1").arg(QString::fromStdString(logo.error().text())));
+  }
   style.paper = QLocale().measurementSystem() == QLocale::ImperialUSSystem ? sheet::Paper::kLetter : sheet::Paper::kA4;
   return style;
 }
 
-bool SheetMenu::paint(QPrinter& printer) const {
+bool SheetMenu::paint(QPrinter& printer) {
   const auto shown = record();
   if (!shown) return false;
   auto how = style();
@@ -192,7 +198,11 @@ void SheetMenu::askLogo() {
   const QString path =
       QFileDialog::getOpenFileName(m_window, tr("Logo at the head of each sheet"), m_settings->openFolder(),
                                    tr("Pictures (*.svg *.png *.jpg *.jpeg)"));
-  if (!path.isEmpty()) m_settings->setLogo(path);
+  if (path.isEmpty()) return;
+  if (const auto logo = sheet::readLogo(QFile::encodeName(path).toStdString()); !logo)
+    emit failed(QString::fromStdString(logo.error().text()));
+  else
+    m_settings->setLogo(path);
 }
 
 }  // namespace ovenwright::desktop

@@ -22,7 +22,7 @@ class SheetMenu : public QObject {
   void addTo(QMenu* file);
   /// The sheet of the run that is shown for the printer's paper, onto it. False: no result to show, or the printer
   /// took no more pages.
-  bool paint(QPrinter& printer) const;
+  bool paint(QPrinter& printer);
   /// Writes the sheet of the run that is shown; the ending says what: .pdf, .html, .csv, .json. Never over an open log.
   /// False: failed() says why, unless there is no result to show.
   bool exportTo(const QString& path);
@@ -35,7 +35,7 @@ class SheetMenu : public QObject {
   /// Nothing while the result for the present setup is not known.
   std::optional<sheet::RunRecord> record() const;
   bool isOpenLog(const QString& path) const;
-  sheet::Style style() const;
+  sheet::Style style();
   void print();
   void preview();
   void askExport();

@@ -13,6 +13,7 @@
 #include "app/desktop/text/language.h"
 #include "app/sheet/archived.h"
 #include "app/sheet/files.h"
+#include "app/sheet/logo.h"
 #include "app/sheet/sheet.h"
 #include "core/files/text_file.h"
 
@@ -23,15 +24,6 @@ using command::ExitStatus;
 
 Error usage(const std::string& message, const std::string& file = {}) {
   return {ErrorCode::kBadArgument, message, {file, 0, 0}, "", ""};
-}
-
-Result<QByteArray> readLogo(const std::string& path) {
-  constexpr qint64 kMost = 4 << 20;  // bytes: it is embedded in every page
-  QFile file(QString::fromStdString(path));
-  if (!file.open(QIODevice::ReadOnly))
-    return Error{ErrorCode::kIo, "cannot be read: " + file.errorString().toStdString(), {path, 0, 0}, "", ""};
-  if (file.size() > kMost) return Error{ErrorCode::kIo, "is larger than 4 MB: no logo is", {path, 0, 0}, "", ""};
-  return file.readAll();
 }
 
 class Sheets {
@@ -118,23 +110,28 @@ class Sheets {
   /// Runs of the archive; nothing, after saying why, where they cannot be had.
   std::vector<RunRecord> kept(const std::vector<std::string>& ids) {
     auto archive = command::open_archive(m_options.archive, archive::Access::kReadOnly);
-    auto runs = archive ? archivedRuns(*archive, ids) : Result<std::vector<RunRecord>>{archive.error()};
-    if (!runs) {
-      command::report_error(runs.error());
-      m_unread = true;
-      return {};
+    std::vector<std::string> known;
+    for (std::size_t i = 0; archive && i < ids.size(); ++i) {
+      const auto id = command::one_id(*archive, ids[i]);
+      if (!id) return unread(id.error());
+      known.push_back(*id);
     }
+    auto runs = archive ? archivedRuns(*archive, known) : Result<std::vector<RunRecord>>{archive.error()};
+    if (!runs) return unread(runs.error());
     for (const RunRecord& run : *runs) m_worst = std::max(m_worst, run.checked().judgement.verdict);
     return *std::move(runs);
+  }
+
+  std::vector<RunRecord> unread(const Error& error) {
+    command::report_error(error);
+    m_unread = true;
+    return {};
   }
 
   std::vector<RunRecord> lot(const std::string& name) {
     auto archive = command::open_archive(m_options.archive, archive::Access::kReadOnly);
     const auto ids = archive ? idsOfLot(*archive, name) : Result<std::vector<std::string>>{archive.error()};
-    if (ids) return kept(*ids);
-    command::report_error(ids.error());
-    m_unread = true;
-    return {};
+    return ids ? kept(*ids) : unread(ids.error());
   }
 
   /// What sheets are made of, one after the other: each log, or each run and each lot of the archive.
@@ -170,8 +167,8 @@ class Sheets {
     std::vector<std::string> ids;
     for (const RunRecord& run : runs) ids.push_back(run.archive->id.toStdString());
     auto archive = command::open_archive(m_options.archive, archive::Access::kReadWrite);
-    const auto noted = archive ? archive->notePrinted(ids, *m_options.markPrinted)
-                               : Result<archive::Moment>(archive.error());
+    const auto noted =
+        archive ? archive->notePrinted(ids, *m_options.markPrinted) : Result<archive::Moment>(archive.error());
     if (noted) {
       command::report_waiting(*archive);
       return status;

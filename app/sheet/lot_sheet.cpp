@@ -110,8 +110,8 @@ Document lotSheet(std::span<const RunRecord> runs, const Style& style, bool each
     flow.add(captionBlock(chartTitle(lot.series[*lot.weakest]), theme));
     flow.add(chartBlock(lot.series[*lot.weakest], theme));
   }
-  if (!lot.sentence.empty())
-    flow.add(noteBlock({Words::tr("Statistics"), legible(QString::fromStdString(lot.sentence), 2000)}, theme, width));
+  if (const QString words = statisticsText(lot); !words.isEmpty())
+    flow.add(noteBlock({Words::tr("Statistics"), words}, theme, width));
   flow.add(captionBlock(Words::tr("Runs"), theme));
   addTable(flow, runsTable(runs, style.locale), theme, width);
   flow.add(captionBlock(Words::tr("Statistics by requirement and placement"), theme));

@@ -64,6 +64,20 @@ QString interval(const std::optional<double>& low, const std::optional<double>& 
   return wording.number(*low, digits) + QStringLiteral(" – ") + wording.number(*high, digits);
 }
 
+/// "Peak, U12 centre"; with its parameters where the lot has the requirement with others too.
+QString placedName(const lot::Series& series) {
+  QString name = widgets::Wording::title(series.requirement);
+  if (series.measured_otherwise > 0) {
+    judge::Outcome outcome;
+    outcome.requirement_name = series.requirement;
+    outcome.measure = {series.measure, series.parameters};
+    const QString parameters = widgets::Wording().parameterNote(outcome);
+    if (!parameters.isEmpty()) name += QStringLiteral(" (") + parameters + u')';
+  }
+  if (!series.trace.empty()) name += QStringLiteral(", ") + QString::fromStdString(series.trace);
+  return name;
+}
+
 }  // namespace
 
 Table runsTable(std::span<const RunRecord> runs, const QLocale& locale) {
@@ -122,6 +136,38 @@ lot::Lot statisticsOf(std::span<const RunRecord> runs) {
   return lot ? *std::move(lot) : lot::Lot{};  // the default options are never refused
 }
 
+QString statisticsText(const lot::Lot& lot) {
+  const widgets::Wording wording;
+  QStringList texts;
+  if (lot.weakest) {
+    const lot::Series& weakest = lot.series[*lot.weakest];
+    const auto& c = weakest.capability;
+    texts << Words::tr("Least capable: %1, Ppk %2 (95 % limits %3 to %4) over %5 runs.")
+                 .arg(placedName(weakest), wording.number(*c.ppk, 2), wording.number(*c.ppk_low, 2),
+                      wording.number(*c.ppk_high, 2), QString::number(weakest.n()));
+    if (weakest.n() < lot::kFew) texts << Words::tr("The runs are few: what they show is uncertain.");
+  }
+  std::size_t found = 0, without = 0;
+  QStringList apart;
+  for (const lot::Series& series : lot.series) {
+    if (series.control) found += series.control->signals_found.size();
+    without += series.capability.ppk ? 0 : 1;
+    const QString name = widgets::Wording::title(series.requirement);
+    if (series.measured_otherwise > 0 && !apart.contains(name)) apart << name;
+  }
+  if (found > 0) texts << Words::tr("%n signals of the control charts.", nullptr, int(found));
+  if (lot.ids.size() < lot::kFewest)
+    texts << Words::tr("No index: it takes %1 runs at least.").arg(lot::kFewest);
+  else if (without > 0)
+    texts << Words::tr("%1 of %2 results have no index, as a value or a limit is missing or all values are equal.")
+                 .arg(without)
+                 .arg(lot.series.size());
+  if (!apart.isEmpty())
+    texts << Words::tr("Not measured alike in all runs, with a row for each definition: %1.")
+                 .arg(apart.join(QStringLiteral(", ")));
+  return texts.join(u' ');
+}
+
 Table statisticsTable(const lot::Lot& lot, const QLocale&) {
   const widgets::Wording wording;
   Table table;
@@ -140,16 +186,7 @@ Table statisticsTable(const lot::Lot& lot, const QLocale&) {
     const auto number = [&](const std::optional<double>& value, int decimals) {
       return value ? wording.number(*value, decimals) : QStringLiteral("–");
     };
-    QString name = widgets::Wording::title(series.requirement);
-    if (series.measured_otherwise > 0) {  // a row for each definition
-      judge::Outcome outcome;
-      outcome.requirement_name = series.requirement;
-      outcome.measure = {series.measure, series.parameters};
-      const QString parameters = wording.parameterNote(outcome);
-      if (!parameters.isEmpty()) name += QStringLiteral(" (") + parameters + u')';
-    }
-    if (!series.trace.empty()) name += QStringLiteral(", ") + QString::fromStdString(series.trace);
-    name += QStringLiteral(", ") + QString::fromUtf8(unit_symbol(series.unit));
+    const QString name = placedName(series) + QStringLiteral(", ") + QString::fromUtf8(unit_symbol(series.unit));
     const auto& capability = series.capability;
     Cell ppk = cell(number(capability.ppk, 2));
     if (capability.ppk) ppk.minor = interval(capability.ppk_low, capability.ppk_high, wording, 2);

@@ -73,7 +73,8 @@ void Flow::newPage() {
 qreal Flow::room() const { return m_area.bottom() - m_reserved - m_top; }
 
 void Flow::add(const Block& block) {
-  if (!m_atTop && block.before + block.height > room()) newPage();
+  constexpr qreal kRounding = 0.01;  // of heights that were summed up to fill the page
+  if (!m_atTop && block.before + block.height > room() + kRounding) newPage();
   if (!m_atTop) m_top += block.before;
   m_document.pages.back().blocks.push_back({QRectF(m_area.left(), m_top, m_area.width(), block.height), block.paint});
   m_top += block.height;

@@ -814,6 +814,33 @@
         <source>%1, as given</source>
         <translation>%1, wie angegeben</translation>
     </message>
+    <message>
+        <source>Least capable: %1, Ppk %2 (95 % limits %3 to %4) over %5 runs.</source>
+        <translation>Am wenigsten fähig: %1, Ppk %2 (95-%-Grenzen %3 bis %4) über %5 Läufe.</translation>
+    </message>
+    <message>
+        <source>The runs are few: what they show is uncertain.</source>
+        <translation>Es sind wenige Läufe: Was sie zeigen, ist unsicher.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n signals of the control charts.</source>
+        <translation>
+            <numerusform>%n Signal der Regelkarten.</numerusform>
+            <numerusform>%n Signale der Regelkarten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No index: it takes %1 runs at least.</source>
+        <translation>Kein Index: Dafür braucht es mindestens %1 Läufe.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 results have no index, as a value or a limit is missing or all values are equal.</source>
+        <translation>%1 von %2 Ergebnissen haben keinen Index, weil ein Wert oder eine Grenze fehlt oder alle Werte gleich sind.</translation>
+    </message>
+    <message>
+        <source>Not measured alike in all runs, with a row for each definition: %1.</source>
+        <translation>Nicht in allen Läufen gleich gemessen, mit einer Zeile für jede Definition: %1.</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>

@@ -60,6 +60,13 @@
             <numerusform>%n runs</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n signals of the control charts.</source>
+        <translation>
+            <numerusform>%n signal of the control charts.</numerusform>
+            <numerusform>%n signals of the control charts.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Tune</name>

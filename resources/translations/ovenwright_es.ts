@@ -814,6 +814,33 @@
         <source>%1, as given</source>
         <translation>%1, según lo indicado</translation>
     </message>
+    <message>
+        <source>Least capable: %1, Ppk %2 (95 % limits %3 to %4) over %5 runs.</source>
+        <translation>El menos capaz: %1, Ppk %2 (límites del 95 %: %3 a %4) en %5 pasadas.</translation>
+    </message>
+    <message>
+        <source>The runs are few: what they show is uncertain.</source>
+        <translation>Las pasadas son pocas: lo que muestran es incierto.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n signals of the control charts.</source>
+        <translation>
+            <numerusform>%n señal de los gráficos de control.</numerusform>
+            <numerusform>%n señales de los gráficos de control.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No index: it takes %1 runs at least.</source>
+        <translation>Sin índice: hacen falta al menos %1 pasadas.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 results have no index, as a value or a limit is missing or all values are equal.</source>
+        <translation>%1 de %2 resultados no tienen índice, porque falta un valor o un límite o todos los valores son iguales.</translation>
+    </message>
+    <message>
+        <source>Not measured alike in all runs, with a row for each definition: %1.</source>
+        <translation>No se midió igual en todas las pasadas, con una fila por definición: %1.</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>

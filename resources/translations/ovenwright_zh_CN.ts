@@ -807,6 +807,32 @@
         <source>%1, as given</source>
         <translation>%1，按所给时间</translation>
     </message>
+    <message>
+        <source>Least capable: %1, Ppk %2 (95 % limits %3 to %4) over %5 runs.</source>
+        <translation>能力最低：%1，Ppk %2（95 % 界限 %3 至 %4），共 %5 次测温。</translation>
+    </message>
+    <message>
+        <source>The runs are few: what they show is uncertain.</source>
+        <translation>测温次数少：所示结果不确定。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n signals of the control charts.</source>
+        <translation>
+            <numerusform>控制图有 %n 个信号。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No index: it takes %1 runs at least.</source>
+        <translation>无指数：至少需要 %1 次测温。</translation>
+    </message>
+    <message>
+        <source>%1 of %2 results have no index, as a value or a limit is missing or all values are equal.</source>
+        <translation>%2 项结果中有 %1 项没有指数，因为缺少数值或限值，或所有数值相同。</translation>
+    </message>
+    <message>
+        <source>Not measured alike in all runs, with a row for each definition: %1.</source>
+        <translation>并非每次都以相同方式测量，每种定义各占一行：%1。</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>

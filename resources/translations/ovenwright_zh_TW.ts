@@ -807,6 +807,32 @@
         <source>%1, as given</source>
         <translation>%1，依所給時間</translation>
     </message>
+    <message>
+        <source>Least capable: %1, Ppk %2 (95 % limits %3 to %4) over %5 runs.</source>
+        <translation>能力最低：%1，Ppk %2（95 % 界限 %3 至 %4），共 %5 次測溫。</translation>
+    </message>
+    <message>
+        <source>The runs are few: what they show is uncertain.</source>
+        <translation>測溫次數少：所示結果不確定。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n signals of the control charts.</source>
+        <translation>
+            <numerusform>管制圖有 %n 個訊號。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No index: it takes %1 runs at least.</source>
+        <translation>無指數：至少需要 %1 次測溫。</translation>
+    </message>
+    <message>
+        <source>%1 of %2 results have no index, as a value or a limit is missing or all values are equal.</source>
+        <translation>%2 項結果中有 %1 項沒有指數，因為缺少數值或限值，或所有數值相同。</translation>
+    </message>
+    <message>
+        <source>Not measured alike in all runs, with a row for each definition: %1.</source>
+        <translation>並非每次都以相同方式測量，每種定義各占一列：%1。</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>

@@ -159,7 +159,7 @@ qreal ZoneStripLayout::leastRightInset(const Theme& theme, const ZoneTable& tabl
   const QStringList note = stripNote(table);
   for (const QString& line : note.mid(0, 2)) widest = std::max(widest, metrics.horizontalAdvance(line));
   // A long name of a placement is cut: it stands in full in the tool tip.
-  if (!note.isEmpty()) widest = std::max(widest, std::min(metrics.horizontalAdvance(note.last()), theme.px(140)));
+  if (!note.isEmpty()) widest = std::max(widest, std::min(metrics.horizontalAdvance(note.last()), theme.px(180)));
   return widest + theme.px(16);
 }
 

@@ -15,6 +15,7 @@ constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 // Source: ITS-90 reference functions (NIST Monograph 175).
 constexpr double kHottest_C = 1820.5, kColdest_C = -270.5;
 constexpr double kSurelyHot_C = 1360, kSurelyCold_C = -195;  // above: the end of type K; below: those of T, E, K, N, J
+constexpr double kNoOven_C = 500;                            // no oven and no wave for soldering gets there
 constexpr std::array kRangeEnds_C = {400.0, 1000.0, 1200.0, 1300.0};
 // A curve of a soldering run never gets near these, so a channel between them needs no second look.
 constexpr double kUsualLowest_C = -15, kUsualHighest_C = 390;
@@ -159,6 +160,7 @@ class Search {
       if (!set_off(g)) return std::nullopt;
       if (stands_for_nothing(g.value)) return run::FaultKind::kDropout;
       if (at_range_end(g.value)) return run::FaultKind::kOverRange;
+      if (g.value > kNoOven_C && g.last - g.first >= 2) return run::FaultKind::kOverRange;
       if (!curve_goes_on(g)) return std::nullopt;
       if (g.last - g.first >= 2) return run::FaultKind::kDropout;
       short_ones[g.value].push_back(g);

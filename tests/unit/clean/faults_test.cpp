@@ -131,6 +131,15 @@ INSTANTIATE_TEST_SUITE_P(
                     Value{"sixteen_bits_in_tenths", 3276.7, "dropout"}, Value{"minus_sixteen_bits", -32768, "dropout"}),
     [](const auto& c) { return std::string{c.param.name}; });
 
+// Source: no oven and no wave for soldering gets to 500 °C; common practice, no source.
+TEST(CleanFaults, AChannelThatStandsHotterThanAnyOvenIsOverRange) {
+  MadeLog log;
+  std::ranges::fill(log.temperature_C[2], 850);
+  const auto runs = cleaned(log);
+  EXPECT_THAT(faults_of(runs[0]), ElementsAre("TC3 over-range 0.0 400.0 removed"));
+  EXPECT_FALSE(runs[0].channels[2].trace);
+}
+
 TEST(CleanFaults, ARepeatedValueOfAnyKindIsADropoutWhereTheCurveGoesOn) {
   MadeLog log;
   for (std::size_t i = log.row(150); i <= log.row(155); ++i) log.temperature_C[0][i] = 20;

@@ -11,6 +11,7 @@ import argparse
 import datetime as dt
 import gzip
 import io
+import json
 import math
 import pathlib
 import zipfile
@@ -420,7 +421,89 @@ ok("packed_two.zip", fixed_zip([("readme.txt", "Lot QM-2304, one run."), ("tern/
 ok("packed_workbook.zip", fixed_zip([("log.xlsx", xlsx(rows_of(lambda i: T[i])))]))
 ok("packed_gz.zip", fixed_zip([("log.csv.gz", gzip.compress(table(";", ",", HEAD).encode("cp1252"), mtime=0))]))
 
+# ---- what seldom loggers and longer habits make ----
+def fahrenheit(x):
+    return f"{x * 1.8 + 32:.4f}"
+
+
+def sheets(visible, hidden):
+    """A workbook of two sheets, written by hand: the first one is hidden."""
+    def part(name, text):
+        return (name, '<?xml version="1.0" encoding="UTF-8"?>' + text)
+
+    def sheet(lines):
+        def cell(v):
+            return f'<c t="inlineStr"><is><t>{v}</t></is></c>' if isinstance(v, str) else f"<c><v>{v}</v></c>"
+        rows = "".join("<row>" + "".join(map(cell, line)) + "</row>" for line in lines)
+        return f'<worksheet xmlns="{MAIN}"><sheetData>{rows}</sheetData></worksheet>'
+    SCHEMAS = "http://schemas.openxmlformats.org/"
+    MAIN, LINKS = SCHEMAS + "spreadsheetml/2006/main", SCHEMAS + "officeDocument/2006/relationships"
+    relations = f'<Relationships xmlns="{SCHEMAS}package/2006/relationships">'
+    return fixed_zip([
+        part("[Content_Types].xml", f'<Types xmlns="{SCHEMAS}package/2006/content-types"/>'),
+        part("_rels/.rels", f'{relations}<Relationship Id="r1" Type="{LINKS}/officeDocument" Target="xl/workbook.xml"/></Relationships>'),
+        part("xl/workbook.xml", f'<workbook xmlns="{MAIN}" xmlns:r="{LINKS}"><sheets>'
+             '<sheet name="Old" sheetId="1" state="hidden" r:id="r1"/><sheet name="Log" sheetId="2" r:id="r2"/></sheets></workbook>'),
+        part("xl/_rels/workbook.xml.rels", relations + "".join(
+            f'<Relationship Id="r{k}" Type="{LINKS}/worksheet" Target="worksheets/sheet{k}.xml"/>' for k in (1, 2)) + "</Relationships>"),
+        part("xl/worksheets/sheet1.xml", sheet(hidden)),
+        part("xl/worksheets/sheet2.xml", sheet(visible))])
+
+
+def open_from(word, channel=1, first=10, last=14):
+    return lambda k, i: word if k == channel and first <= i < last else fixed(C[k][i])
+
+
+ok("more_hidden_sheet.xlsx", sheets(rows_of(lambda i: T[i]), [[a] + [x + 50 for x in b] if not isinstance(a, str) else [a] + b
+                                                           for a, *b in rows_of(lambda i: T[i])]))
+ok("more_newest_first.csv", "\n".join((lambda lines: lines[:1] + lines[:0:-1])(table(header=HEAD, last=False).split("\n"))) + "\n")
+ok("more_long_any_order.csv", "channel,time_s,value_C\n" + "".join(
+    f"{NAMES[k]},{fixed(T[j])},{fixed(C[k][j])}\n" for i in range(ROWS) for j in [i * 17 % ROWS] for k in range(3)))
+ok("more_minute_stamps.csv", table(header=["Time"] + NAMES, time=lambda i: f"2031-03-12 09:{14 + i // 10:02d}"), first=0, step_s=6)
+ok("more_summer_time.csv", table(header=["Local time"] + NAMES, time=lambda i: at(i, dt.datetime(
+    2031, 3, 30, 1, 58, 20) if T[i] < 100 else dt.datetime(2031, 3, 30, 2, 58, 20)).strftime("%Y-%m-%d %H:%M:%S")), first=0)
+ok("more_winter_time.csv", table(";", ",", ["Ortszeit"] + NAMES, time=lambda i: at(i, dt.datetime(
+    2031, 10, 26, 2, 58, 20) if T[i] < 100 else dt.datetime(2031, 10, 26, 1, 58, 20)).strftime("%d.%m.%Y %H:%M:%S")), first=0)
+ok("more_year_of_the_republic.csv", table(header=["日期時間"] + NAMES, time=lambda i: at(i).strftime("120/%m/%d %H:%M:%S")), "big5", first=0)
+ok("more_half_day_korean.csv", table(header=["시간"] + NAMES, time=lambda i: at(i).strftime("%Y-%m-%d 오전 %I:%M:%S")), first=0)
+ok("more_half_day_in_every_row.csv", table(header=["时间"] + NAMES, time=lambda i: at(i).strftime("2031/3/12 上午 %I:%M:%S")), "gb18030",
+   first=0)
+for code, title, first_column, channel, encoding in [
+        ("it", "Tempo", "N.", "Canale", "cp1252"), ("sv", "Tid", "Nr", "Kanal", "utf-8"), ("ru", "Время", "№", "Канал", "utf-8"),
+        ("cs", "Čas", "Č.", "Kanál", "cp1250"), ("ko", "시간", "번호", "채널", "euc_kr"), ("pl", "Czas", "Próbka", "Kanał", "utf-8")]:
+    ok(f"more_epoch_{code}.csv", table(";", ",", [first_column, title] + [f"{channel} {k + 1}" for k in range(3)],
+                                       row=lambda i, r: [str(i + 1), str((1930000000 + round(T[i])) * 1000)] + [x + " °C" for x in r[1:]]),
+       encoding if encoding != "euc_kr" else "utf-8", names=[f"{channel} {k + 1}" for k in range(3)], first=0)
+for name, line in [("rate_alone", "Rate: 10 Hz"), ("fraction", "Sampling period: 1/10 s"), ("korean", "샘플링 간격: 0.1초"),
+                   ("per_scan", "100 msec per scan"), ("delta_t", "Δt = 0.1 s"), ("chinese_rate", "取样频率：10Hz"),
+                   ("decimals_of_rate", "Frequency;10,000;Hz"), ("behind_a_fan", "Blower frequency: 45 Hz\nSampling: every 0.1 s")]:
+    ok(f"more_interval_{name}.csv", table(";", ".", ["No"] + NAMES, time=lambda i: str(i + 1), before=line + "\n\n"), first=0, step_s=0.1)
+ok("more_degrees_spelt.csv", table(header=["Time (s)"] + [n + " deg. C" for n in NAMES]))
+ok("more_single_quotes.csv", table(header=["'Time (s)'"] + [f"'{n}'" for n in NAMES]))
+ok("more_time_alone_below.csv", table(header=[["Channel"] + NAMES, ["Type", "K", "K", "K"], ["Unit", "°C", "°C", "°C"], ["Time (s)"]]))
+ok("more_table_beside.csv", table(header=HEAD + ["", "Statistic"] + NAMES, row=lambda i, r: r + (
+    ["", ["Max", "Min"][i]] + [fixed([max, min][i](c)) for c in C] if i < 2 else [""] * 5)))
+ok("more_units_change.csv", table(header=["Time (s)"] + NAMES, cells=lambda k, i: fixed(C[k][i]) + "°C" if i < 20 else fahrenheit(C[k][i]) + "°F"),
+   tolerance=1e-4)
+ok("more_blank_before.csv", table(header=["Time (s)"] + NAMES, cells=open_from("", first=0, last=2)), holes="1:0-1")
+ok("more_checksum.txt", table(header=None, row=lambda i, r: r[:-1] + [r[-1] + "*5A"]), names=["channel 1", "channel 2", "channel 3"])
+for name, word in [("beyond", "> 300"), ("infinity", "+1.#INF"), ("own_code", "E1")]:
+    ok(f"more_open_{name}.csv", table(header=HEAD, cells=open_from(word, first=10, last=16)), holes="1:10-15")
+
+# ---- JSON ----
+RECORDS = [{"t_s": T[i], **{NAMES[k]: C[k][i] for k in range(3)}} for i in range(ROWS)]
+ok("json_lines.jsonl", "".join(json.dumps(r) + "\n" for r in RECORDS))
+ok("json_records.json", json.dumps({"lot": "QM-2304", "unit": "degC", "samples": RECORDS}, indent=1))
+ok("json_columns.json", json.dumps({"time_s": T, **{NAMES[k]: C[k] for k in range(3)}}))
+ok("json_channels.json", json.dumps({"interval_s": STEP, "channels": [{"name": NAMES[k], "unit": "°C", "values": C[k]} for k in range(3)]}),
+   first=0)
+ok("json_rows.json", json.dumps({"columns": ["time (s)"] + NAMES, "data": [[T[i]] + [C[k][i] for k in range(3)] for i in range(ROWS)]}))
+ok("json_nested.json", json.dumps([{"at": at(i).isoformat(), "temperatures": {NAMES[k]: C[k][i] for k in range(3)}} for i in range(ROWS)]),
+   first=0)
+
 # ---- damaged ----
+bad("damaged_json.json", json.dumps(RECORDS, indent=1)[:900], 71)
+bad("damaged_json_prose.json", '{"title": "nothing was logged"}', 1)
 good = table(header=HEAD)
 ok("damaged_cut_in_last_row.csv", good[:-9], rows=(0, ROWS - 1))
 ok("damaged_cut_in_last_number.csv", table(header=HEAD, digits=3)[:-3], rows=(0, ROWS - 1))
@@ -440,6 +523,13 @@ bad("damaged_time_stands.csv", table(header=HEAD, time=lambda i: "5.0"), 2, 0, "
 bad("damaged_gzip.csv.gz", gzip.compress(good.encode(), mtime=0)[:200], 0, 0, "cut short")
 bad("damaged_zip.zip", fixed_zip([("log.csv", good)])[:300], 0)
 bad("damaged_empty_zip.zip", fixed_zip([]), 0)
+bad("damaged_header_in_another_order.csv", table(header=HEAD, row=lambda i, r: [[HEAD[0], HEAD[2], HEAD[1], HEAD[3]], r] if i == 20 else r), 22, 2,
+    HEAD[2])
+bad("damaged_blocks_of_channels.csv", "".join(
+    f"Time (s),{n} (°C)\n" + "".join(f"{fixed(T[i])},{fixed(c[i])}\n" for i in range(ROWS)) + "\n" for n, c in zip(NAMES, C)), ROWS + 3, 2,
+    NAMES[1])
+bad("damaged_decimal_sign_changes.csv", table(";", ",", HEAD, row=lambda i, r: r if i < 20 else [x.replace(",", ".") for x in r]), 22, 1,
+    fixed(T[20]))
 bad("damaged_no_interval.csv", table(header=["Sample"] + NAMES, time=lambda i: str(i + 1)), 2)
 bad("damaged_no_table.html", "<html><body><p>Nothing here.</p></body></html>", 0)
 

@@ -24,6 +24,7 @@ class Assigner {
   /// Open from the first row to the last: a channel where its header speaks of one.
   Role empty_column(std::size_t i) const;
   Role text_column(std::size_t i) const;
+  bool named_like_a_channel(std::size_t i) const;
   Role time_column(std::size_t i) const;
   Role number_column(std::size_t i) const;
   bool compact_date(std::size_t i) const;
@@ -65,6 +66,8 @@ class Assigner {
   void set_aside(std::size_t i, std::string why);
   /// "TC1 min", "TC1 max", "TC1 avg" of each interval: the mean is the channel.
   void settle_statistics();
+  /// Minima, maxima and the like that a spreadsheet holds to the right of the first rows.
+  void settle_tables_beside();
   /// The temperature of the room or of the instrument stays low while the board goes through the oven; zones that are
   /// only called Z1 stand at their temperature from the first row on.
   void settle_ambient();

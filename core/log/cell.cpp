@@ -52,6 +52,12 @@ bool plain_clock(std::string_view text, TimeText& time) {
   return true;
 }
 
+/// "*5A" behind the last number of a line.
+bool checksum(std::string_view rest) {
+  const auto hex = [](char c) { return is_digit(c) || (c >= 'A' && c <= 'F') || (c >= 'a' && c <= 'f'); };
+  return rest.size() == 3 && rest[0] == '*' && hex(rest[1]) && hex(rest[2]);
+}
+
 Cell plain_cell(std::string_view text, char decimal) {
   Cell cell;
   if (plain_clock(text, cell.time)) {
@@ -64,7 +70,7 @@ Cell plain_cell(std::string_view text, char decimal) {
       cell.value = number->value;
       cell.decimals = number->decimals;
       cell.grouping = number->grouping;
-      if (number->rest.empty() || number->rest == "°") {
+      if (number->rest.empty() || number->rest == "°" || checksum(number->rest)) {
         cell.kind = CellKind::kNumber;
         return cell;
       }

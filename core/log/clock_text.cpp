@@ -10,10 +10,10 @@
 namespace ovenwright::log {
 namespace {
 
-constexpr std::array<std::string_view, 10> kBefore{"a.m.", "a. m.", "am",   "a.m",   "上午",
-                                                   "午前", "凌晨",  "早上", "vorm.", "a"};
-constexpr std::array<std::string_view, 10> kAfter{"p.m.", "p. m.", "pm",     "p.m",  "下午",
-                                                  "午後", "晚上",  "nachm.", "中午", "p"};
+constexpr std::array<std::string_view, 12> kBefore{"a.m.", "a. m.", "am",   "a.m",   "上午", "午前",
+                                                   "凌晨", "早上",  "오전", "vorm.", "vorm", "a"};
+constexpr std::array<std::string_view, 12> kAfter{"p.m.", "p. m.", "pm",   "p.m",    "下午",  "午後",
+                                                  "晚上", "中午",  "오후", "nachm.", "nachm", "p"};
 
 /// Digits behind a decimal sign as a fraction.
 double fraction(Scanner& scan, int& digits) {

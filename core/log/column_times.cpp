@@ -187,7 +187,8 @@ bool Assigner::counts_rows(const ColumnProfile& column) {
 
 void Assigner::drop_row_numbers() {
   for (std::size_t i = 0; i < table_.columns; ++i) {
-    if (role(i) == Role::kTemperature && head(i).name.empty() && !head(i).unit && counts_rows(profile(i)))
+    // Whatever it is called: no temperature goes up by exactly one from row to row.
+    if (role(i) == Role::kTemperature && !head(i).unit && (i == 0 || head(i).name.empty()) && counts_rows(profile(i)))
       role(i) = Role::kIndex;
   }
 }

@@ -1,6 +1,7 @@
 #include "core/log/column_values.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <iterator>
 #include <limits>
@@ -76,6 +77,31 @@ double share_rising(const std::vector<double>& values) {
   const auto kept = finite(values);
   if (steps == 0 || !(kept.back() > kept.front())) return 0;
   return static_cast<double>(up) / static_cast<double>(steps);
+}
+
+std::vector<double> without_sentinels(const std::vector<double>& values) {
+  constexpr double kFarOut = 800, kBeyondAll = 1e6;
+  constexpr std::array kFixed = {999.9, 999.99, 9999.0, 9999.9, 99999.0, 999999.0, 3276.7, 6553.5, 32767.0, 65535.0};
+  constexpr std::size_t kOften = 2;
+  auto kept = finite(values);
+  std::erase_if(kept, [](double v) { return std::abs(v) > kBeyondAll * kBeyondAll; });
+  for (const double sign : {1.0, -1.0}) {
+    if (kept.empty()) return kept;
+    const auto farther = [sign](double a, double b) { return sign * a < sign * b; };
+    const double end = *std::max_element(kept.begin(), kept.end(), farther);
+    if (sign * end < (sign > 0 ? kFarOut : 100)) continue;
+    std::vector<double> rest;
+    std::copy_if(kept.begin(), kept.end(), std::back_inserter(rest), [end](double v) { return v != end; });
+    const bool fixed = std::any_of(kFixed.begin(), kFixed.end(), [end](double f) {
+      return std::abs(std::abs(end) - f) < 1e-6 || std::abs(std::abs(end) - f - 1) < 1e-6;
+    });
+    if (rest.empty()) return fixed ? rest : kept;
+    const auto [low, high] = std::minmax_element(rest.begin(), rest.end());
+    const double gap = sign > 0 ? end - *high : *low - end;
+    const bool often = kept.size() - rest.size() >= kOften;
+    if ((often || fixed) && gap > 0.5 * std::max(100.0, *high - *low)) kept = std::move(rest);
+  }
+  return kept;
 }
 
 double robust_peak(const std::vector<double>& values) {

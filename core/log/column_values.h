@@ -29,6 +29,10 @@ bool packed_clock(const ColumnProfile& column);
 
 /// Share of steps between sampled values that go up; 0 with fewer than two values.
 double share_rising(const std::vector<double>& values);
+/// Without what stands for 'no reading': one number, far outside of all others, that comes again and again, or that is
+/// nearly all there is and no reading of anything (9999, 32767, 1e38).
+std::vector<double> without_sentinels(const std::vector<double>& values);
+
 /// A value that few others exceed, and one near the start: what a sentinel or a spike does not move. NaN without
 /// numbers.
 double robust_peak(const std::vector<double>& values);

@@ -23,6 +23,7 @@ Columns Assigner::run() {
   if (layout_.form ? *layout_.form == Form::kLong : is_long()) make_long();
   if (columns_.form == Form::kWide) {
     settle_statistics();
+    settle_tables_beside();
     settle_reserves();
     settle_ambient();
   }
@@ -64,7 +65,26 @@ Role Assigner::text_column(std::size_t i) const {
       })) {
     return Role::kUnit;
   }
+  if (seen.size() == 1 && profile(i).numbers + profile(i).times == 0 && named_like_a_channel(i))
+    return Role::kTemperature;
   return Role::kText;
+}
+
+/// "Canale 3" beside "Canale 1", or a unit of temperature: one word in every row says that it was open.
+bool Assigner::named_like_a_channel(std::size_t i) const {
+  const Words never = kOtherWord | kTextWord | kTimeWord | kDateWord | kIndexWord | kSetpointWord | kZoneWord;
+  if (is_temperature(head(i).unit)) return true;
+  if ((head(i).words & never) != 0 || !has_digit(head(i).name)) return false;
+  const auto stem = [](std::string name) {
+    std::erase_if(name, [](char c) { return c >= '0' && c <= '9'; });
+    return name;
+  };
+  for (std::size_t k = 0; k < table_.columns; ++k) {
+    if (k != i && profile(k).holds() == Holds::kNumbers && has_digit(head(k).name) &&
+        stem(head(k).name) == stem(head(i).name))
+      return true;
+  }
+  return false;
 }
 
 Role Assigner::time_column(std::size_t i) const {
@@ -132,8 +152,7 @@ bool Assigner::compact_date(std::size_t i) const {
     if (!std::isfinite(v)) return true;
     if (v < 19700101 || v > 21001231) return false;
     const auto whole = static_cast<int>(v);
-    return whole / 100 % 100 >= 1 && whole / 100 % 100 <= 12 &&
-           whole % 100 >= 1 && whole % 100 <= 31;
+    return whole / 100 % 100 >= 1 && whole / 100 % 100 <= 12 && whole % 100 >= 1 && whole % 100 <= 31;
   });
 }
 
@@ -224,6 +243,30 @@ void Assigner::make_long() {
   }
 }
 
+void Assigner::settle_tables_beside() {
+  // Filled in the first rows alone, behind a column of words for statistics or under a name that a channel has already.
+  constexpr std::size_t kMostRows = 30, kTimesLonger = 5;
+  bool words_before = false;
+  for (std::size_t i = 0; i < table_.columns; ++i) {
+    const auto& p = profile(i);
+    if (role(i) == Role::kText) {
+      words_before = words_before || std::any_of(p.texts_seen.begin(), p.texts_seen.end(), [](const std::string& text) {
+                       return (words_in(text) & kStatisticWord) != 0;
+                     });
+    }
+    if (role(i) != Role::kTemperature || p.numbers == 0) continue;
+    std::size_t last = 0;
+    for (std::size_t k = 0; k < p.values.size(); ++k) last = std::isfinite(p.values[k]) ? k : last;
+    const bool ends_early = p.open == 0 && last < kMostRows && (last + 1) * kTimesLonger < p.values.size();
+    if (!ends_early) continue;
+    bool named_before = false;
+    for (std::size_t k = 0; k < i; ++k)
+      named_before =
+          named_before || (role(k) == Role::kTemperature && !head(i).name.empty() && head(k).name == head(i).name);
+    if (words_before || named_before) set_aside(i, "it ends after a few rows, as a table beside the log does");
+  }
+}
+
 void Assigner::settle_reserves() {
   const std::size_t n = table_.columns;
   std::size_t stated = 0;
@@ -232,12 +275,13 @@ void Assigner::settle_reserves() {
   }
   for (std::size_t i = 0; i < n; ++i) {
     if (role(i) != Role::kTemperature || profile(i).numbers == 0) continue;
-    const auto kept = finite(profile(i).values);
+    const auto kept = without_sentinels(profile(i).values);
+    if (kept.empty()) continue;  // open from the first row to the last
     const auto [low, high] = std::minmax_element(kept.begin(), kept.end());
     const bool temperature_stated = is_temperature(head(i).unit) ||
                                     (head(i).words & (kTemperatureWord | kChannelWord)) != 0 ||
                                     (head(i).unit && head(i).unit->quantity == Quantity::kVoltage);
-    const double middle = robust_peak(profile(i).values);
+    const double middle = robust_peak(kept);
     if (called_zone(i) && stands_still(i))
       set_aside(i, "it is named like a zone and stands at its temperature throughout");
     if (role(i) != Role::kTemperature) continue;

@@ -7,6 +7,7 @@
 #include "core/log/grid.h"
 #include "core/log/gzip.h"
 #include "core/log/html_tables.h"
+#include "core/log/json_tables.h"
 #include "core/log/size_check.h"
 #include "core/log/unpack_budget.h"
 #include "core/log/workbook.h"
@@ -40,7 +41,7 @@ Result<Content> open_unpacked(std::string bytes, Opening& opening, int depth) {
 /// for what has to be opened first; nothing for what is no text.
 std::optional<int> likeness(std::string_view head) {
   constexpr int kContainer = 20;
-  if (is_zip(head) || is_gzip(head) || is_html(head) || is_flat_ods(head) || is_xml_spreadsheet(head))
+  if (is_zip(head) || is_gzip(head) || is_html(head) || is_flat_ods(head) || is_xml_spreadsheet(head) || is_json(head))
     return kContainer;
   const auto decoded = decode(head);
   if (!decoded) return std::nullopt;
@@ -169,6 +170,15 @@ Result<Content> open_html(std::string_view bytes, Opening& opening) {
   return content;
 }
 
+Result<Content> open_json(std::string_view bytes, Opening& opening) {
+  auto grid = read_json(bytes, opening.budget);
+  if (!grid) return grid.error();
+  Content content;
+  content.kind = "json";
+  content.grids.push_back(*std::move(grid));
+  return content;
+}
+
 Result<Content> open(std::string_view bytes, Opening& opening, int depth) {
   if (depth > kDeepest) return no_log("archives nested too deep");
   if (is_zip(bytes)) return open_zip(bytes, opening, depth);
@@ -180,6 +190,7 @@ Result<Content> open(std::string_view bytes, Opening& opening, int depth) {
   if (is_flat_ods(bytes)) return content_of("ods", read_flat_ods(bytes, opening.budget));
   if (is_xml_spreadsheet(bytes)) return content_of("xml", read_xml_spreadsheet(bytes, opening.budget));
   if (is_html(bytes)) return open_html(bytes, opening);
+  if (is_json(bytes)) return open_json(bytes, opening);
   Content content;
   content.kind = "text";
   content.plain = true;

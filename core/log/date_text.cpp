@@ -107,7 +107,14 @@ bool date_of_numbers(Scanner& scan, TimeText& time) {
     return false;
   };
   int d1 = 0, d2 = 0, d3 = 0;
-  const int first = scan.number(d1);
+  int first = scan.number(d1);
+  // "120/03/12": years counted from 1911, three digits since 2011.
+  const bool minguo =
+      d1 == 3 && first >= 100 && first < 200 && (scan.peek() == '/' || scan.peek() == '-' || scan.peek() == '.');
+  if (minguo) {
+    first += 1911;
+    d1 = 4;
+  }
   if (d1 == 8) {
     const int year = first / 10000, month = first / 100 % 100, day = first % 100;
     if (year < 1900 || year > 2999 || month < 1 || month > 12 || day < 1 || day > 31) return fail();

@@ -6,8 +6,11 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <memory>
 #include <optional>
+#include <string>
+#include <unordered_set>
 #include <vector>
 
 #include "core/log/converter.h"
@@ -63,14 +66,25 @@ const std::array kCandidates = {
 
 constexpr std::size_t kSampleBytes = 64 * 1024;
 
-/// Whole lines that hold a byte from 0x80 on, up to kSampleBytes; the line feed is never part of a character.
+/// A line without what differs from row to row: digits and the signs between them.
+std::string without_figures(std::string_view line) {
+  std::string kept;
+  std::ranges::copy_if(line, std::back_inserter(kept), [](char c) {
+    return std::string_view{"0123456789+-.,:; \t\r\n"}.find(c) == std::string_view::npos;
+  });
+  return kept;
+}
+
+/// Whole lines that hold a byte from 0x80 on, up to kSampleBytes; the line feed is never part of a character. Lines
+/// that differ in their figures alone come once: the same word in every row is no more evidence than one.
 std::string unusual_lines(std::string_view bytes) {
   constexpr std::size_t kLongestLine = 4096;
   std::string sample;
+  std::unordered_set<std::string> seen;
   while (!bytes.empty() && sample.size() < kSampleBytes) {
     const auto line_end = bytes.substr(0, kLongestLine).find('\n');
     const auto line = bytes.substr(0, line_end == std::string_view::npos ? kLongestLine : line_end + 1);
-    if (!is_ascii(line)) sample.append(line);
+    if (!is_ascii(line) && seen.insert(without_figures(line)).second) sample.append(line);
     bytes.remove_prefix(line.size());
   }
   return sample;

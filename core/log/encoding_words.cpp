@@ -18,6 +18,8 @@ std::span<const std::u16string_view> encoding_words() {
       // Chinese, simplified
       u"温度",
       u"时间",
+      u"上午",
+      u"下午",
       u"通道",
       u"测点",
       u"炉温",

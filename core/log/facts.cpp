@@ -17,10 +17,11 @@ constexpr double kLongestInterval_s = 600;
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 /// A number in running text: its one decimal sign may be '.' or ','; three digits behind a comma are thousands where a
-/// whole part stands before it.
+/// whole part stands before it. "1/4" is a fraction.
 struct LooseNumber {
   double value = 0;
   std::size_t start = 0, end = 0;
+  std::optional<double> as_decimal;  ///< where the comma was taken for one of thousands
 };
 
 std::optional<LooseNumber> loose_number(std::string_view text, std::size_t from) {
@@ -30,18 +31,31 @@ std::optional<LooseNumber> loose_number(std::string_view text, std::size_t from)
   std::size_t end = start;
   while (end < text.size() && is_digit(text[end])) ++end;
   std::string figure{text.substr(start, end - start)};
+  std::optional<double> as_decimal;
   if (end + 1 < text.size() && (text[end] == '.' || text[end] == ',') && is_digit(text[end + 1])) {
     std::size_t last = end + 1;
     while (last < text.size() && is_digit(text[last])) ++last;
     const bool thousands = text[end] == ',' && last - end == 4 && figure != "0";
-    if (!thousands) figure += '.';
-    figure += text.substr(end + 1, last - end - 1);
+    const std::string_view behind = text.substr(end + 1, last - end - 1);
+    if (thousands) {
+      if (const auto other = read_number(figure + "." + std::string{behind}, '.')) as_decimal = other->value;
+    } else {
+      figure += '.';
+    }
+    figure += behind;
     end = last;
+  } else if (end + 1 < text.size() && text[end] == '/' && text[end + 1] >= '1' && text[end + 1] <= '9') {
+    std::size_t last = end + 1;
+    while (last < text.size() && is_digit(text[last])) ++last;
+    const auto above = read_number(figure, '.'), below = read_number(text.substr(end + 1, last - end - 1), '.');
+    const bool date = last < text.size() && text[last] == '/';
+    if (above && below && below->value > 0 && !date)
+      return LooseNumber{above->value / below->value, start, last, std::nullopt};
   }
   const bool negative = start > 0 && text[start - 1] == '-' && (start == 1 || !is_digit(text[start - 2]));
   const auto number = read_number(figure, '.');
   if (!number) return std::nullopt;
-  return LooseNumber{negative ? -number->value : number->value, start, end};
+  return LooseNumber{negative ? -number->value : number->value, start, end, as_decimal};
 }
 
 bool separates(char c) { return std::string_view{" \t;,|:=\"'()[]@"}.find(c) != kNone; }
@@ -71,7 +85,26 @@ std::string_view rest_after_label(std::string_view text) {
 bool hertz(std::string_view word) {
   const std::string small = lower(word);
   return small == "hz" || small == "1/s" || small == "/s" || small == "s-1" || small == "sps" || small == "samples/s" ||
-         small == "s/s" || small == "hertz" || small == "werte/s" || small == "readings/s";
+         small == "s/s" || small == "hertz" || small == "werte/s" || small == "readings/s" || small == "scans/s" ||
+         small == "messungen/s" || small == "mesures/s" || small == "muestras/s" || small == "次/秒" ||
+         small == "hz采样";
+}
+
+/// Words for any rate or frequency, also that of a fan or of the mains: these count with hertz alone.
+bool speaks_of_rate(std::string_view small) {
+  static constexpr std::array<std::string_view, 15> kWords{
+      "rate",       "Δt",   "frequency", "frequenz", "fréquence", "frecuencia", "frequência", "frequenza",
+      "frequentie", "频率", "頻率",      "周波数",   "주파수",    "δt",         "takt"};
+  return std::any_of(kWords.begin(), kWords.end(), [small](std::string_view w) { return small.find(w) != kNone; });
+}
+
+/// The fan's drive, the mains, a filter against its hum: hertz that are not those of the log.
+bool speaks_of_machines(std::string_view small) {
+  static constexpr std::array<std::string_view, 26> kWords{
+      "fan",  "blower", "motor",   "drive",     "mains",   "line freq", "filter",   "power",        "inverter",
+      "netz", "lüfter", "gebläse", "umrichter", "secteur", "ventil",    "réseau",   "moteur",       "ramp",
+      "风机", "風機",   "变频",    "變頻",      "电源",    "電源",      "電源周波", "red eléctrica"};
+  return std::any_of(kWords.begin(), kWords.end(), [small](std::string_view w) { return small.find(w) != kNone; });
 }
 
 void read_unit(const Statement& statement, const std::string& text, Words words, Facts& facts) {
@@ -115,8 +148,11 @@ void read_unit(const Statement& statement, const std::string& text, Words words,
 std::optional<StatedInterval> interval_in(std::string_view original, bool keyword_needed) {
   const std::string text = plain_forms(original);
   const Words words = words_in(text);
+  const std::string small = lower(text);
   const bool interval = (words & kIntervalWord) != 0, rate = (words & kRateWord) != 0;
-  if (keyword_needed && !interval && !rate) return std::nullopt;
+  const bool any_rate = !interval && !rate && speaks_of_rate(small);
+  if (keyword_needed && !interval && !rate && !any_rate) return std::nullopt;
+  if (keyword_needed && speaks_of_machines(small)) return std::nullopt;
   // The number is looked for behind the keyword: what stands before it may be a date or a channel's number.
   std::size_t from = 0;
   if (interval || rate) {
@@ -127,7 +163,9 @@ std::optional<StatedInterval> interval_in(std::string_view original, bool keywor
       }
     }
   }
-  const auto number = loose_number(text, from);
+  auto number = loose_number(text, from);
+  // "500 ms per scan"
+  if (!number && from > 0) number = loose_number(text, 0);
   if (!number) return std::nullopt;
   StatedInterval stated;
   stated.text = std::string{trim(original)};
@@ -145,7 +183,19 @@ std::optional<StatedInterval> interval_in(std::string_view original, bool keywor
   const auto word = word_at(text, number->end);
   const auto unit = parse_unit(word);
   const auto label = read_header_text(std::string_view{text}.substr(0, number->start));
-  const std::string small = lower(text);
+  if (any_rate && !hertz(word) &&
+      !((small.find("δt") != kNone || small.find("Δt") != kNone) && unit && unit->quantity == Quantity::kTime))
+    return std::nullopt;
+  // "2,000 Hz", "0,500 s", "1,000 ms": thousands or decimals, whichever a thermocouple can be logged at.
+  const bool in_hertz = hertz(word) || (rate && (!unit || unit->quantity != Quantity::kTime));
+  if (number->as_decimal) {
+    constexpr double kFastest_s = 0.002, kSlowest_s = 20;
+    const double factor = unit && unit->quantity == Quantity::kTime ? unit->factor : 1;
+    const double as_it_is = in_hertz ? 1 / number->value : number->value * factor;
+    const double otherwise = in_hertz ? 1 / *number->as_decimal : *number->as_decimal * factor;
+    const auto may_be = [](double s) { return s >= kFastest_s && s <= kSlowest_s; };
+    if (!may_be(as_it_is) && may_be(otherwise)) number->value = *number->as_decimal;
+  }
   if (hertz(word) || (rate && (!unit || unit->quantity != Quantity::kTime))) {
     const bool per_minute = small.find("per minute") != kNone || small.find("/min") != kNone;
     stated.seconds = number->value > 0 ? (per_minute ? 60 : 1) / number->value : 0;
@@ -204,11 +254,12 @@ Facts read_facts(const std::vector<Statement>& statements) {
   for (const Statement& statement : statements) {
     const std::string text = plain_forms(statement.text);
     const Words words = words_in(text);
-    if (words == kNoWord) continue;
-    if (!facts.interval && (words & (kIntervalWord | kRateWord)) != 0) {
+    const bool may_say_how_often = !facts.interval && statement.text.find_first_of("0123456789") != kNone;
+    if (may_say_how_often && ((words & (kIntervalWord | kRateWord)) != 0 || speaks_of_rate(lower(text)))) {
       facts.interval = interval_in(statement.text, true);
       if (facts.interval) facts.interval->line = statement.line;
     }
+    if (words == kNoWord) continue;
     if ((words & (kUnitWord | kTemperatureWord | kValueWord)) != 0 &&
         (words & (kColdJunctionWord | kIntervalWord | kRateWord)) == 0) {
       read_unit(statement, text, words, facts);

@@ -19,11 +19,12 @@ struct Grid {
   std::string name;                            ///< of the sheet; empty for HTML
   std::vector<std::vector<std::string>> rows;  ///< row i stands at line first_line + i
   std::size_t first_line = 1;
+  bool hidden = false;  ///< a sheet that the workbook does not show
 };
 
 /// What a container was found to hold.
 struct Content {
-  std::string kind;    ///< "text", "xlsx", "ods", "html", "xml" (a workbook in one XML document)
+  std::string kind;    ///< "text", "xlsx", "ods", "html", "json", "xml" (a workbook in one XML document)
   std::string member;  ///< name inside a zip; empty otherwise
   std::string bytes;   ///< for "text" out of a zip or gz; for plain text it stays empty and the caller's bytes count
   bool plain = false;  ///< the caller's bytes are the text themselves
@@ -34,9 +35,9 @@ struct Content {
 /// stops the unpacking. May be empty.
 using HeadCheck = std::function<std::optional<Error>(std::string_view head, double whole_bytes)>;
 
-/// Opens zip, gz, xlsx, ods, workbooks in one XML document and html by content, also within each other; anything else
-/// is plain text. A zip with several members that could be logs: the one that looks most like a log, the others named
-/// in `notes`. An HTML document without a table but with preformatted text is that text.
+/// Opens zip, gz, xlsx, ods, workbooks in one XML document, html and JSON by content, also within each other; anything
+/// else is plain text. A zip with several members that could be logs: the one that looks most like a log, the others
+/// named in `notes`. An HTML document without a table but with preformatted text is that text.
 ///
 /// Errors: kParse (damaged archive or workbook, encrypted member, no log in an archive, unpacked size over the cap or
 /// over 200 times the packed size and 64 MiB), and what `check` gives for a text out of a zip or gz. `name` stands in

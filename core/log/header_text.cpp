@@ -113,12 +113,16 @@ bool unit_at_end(HeaderText& header) {
   const auto at = text.find_last_of("/_ ,:;-.");
   if (at == std::string::npos || at == 0) return false;
   const auto unit = parse_unit(std::string_view{text}.substr(at + 1));
-  if (!unit) {
-    // "deg C", "grad C": the unit itself holds a blank.
-    const auto before = text.find_last_of("/_ ,:;-.", at - 1);
+  if (!unit || unit->weak) {
+    // "deg C", "deg. C", "grad C": the unit itself holds a blank.
+    constexpr const char* kSeparators = "/_ ,:;-.";
+    const auto word_end = text.find_last_not_of(kSeparators, at);
+    const auto before = word_end == std::string::npos ? word_end : text.find_last_of(kSeparators, word_end);
     const auto two = before == std::string::npos ? std::nullopt : parse_unit(std::string_view{text}.substr(before + 1));
-    if (two && !two->weak && two->quantity != Quantity::kOther) return take_unit(header, *two, text.substr(0, before));
-    return false;
+    const bool of_two_words = two && !two->weak && two->quantity == Quantity::kTemperature && two->scale == 1;
+    if (of_two_words || (!unit && two && !two->weak && two->quantity != Quantity::kOther))
+      return take_unit(header, *two, text.substr(0, before));
+    if (!unit) return false;
   }
   const bool stated = text[at] == '/';
   if (!unit->weak && (unit->quantity != Quantity::kOther || stated || text[at] == ',')) {
@@ -190,6 +194,8 @@ char thermocouple_named(std::string_view original) {
 HeaderText read_header_text(std::string_view cell) {
   HeaderText header;
   header.whole = std::string{trim(with_plain_brackets(cell))};
+  if (header.whole.size() > 2 && header.whole.front() == '\'' && header.whole.back() == '\'')
+    header.whole = std::string{trim(std::string_view{header.whole}.substr(1, header.whole.size() - 2))};
   header.name = header.whole;
   header.words = words_in(header.whole);
   header.thermocouple = thermocouple_named(header.whole);

@@ -45,6 +45,14 @@ Result<Reading> Interpreter::text(std::string_view text) {
     return full_width_ ? no_table(name_, text) : with_plain_forms(plain);
   }
   if (none) return no_table(name_, text);
+  // A channel in each row makes rows long, but no run is as long as that.
+  constexpr std::size_t kMostCells = 250'000;
+  if (guess.columns > kMostCells) {
+    const std::string count = fmt::format("{} cells in a row", guess.columns);
+    const std::string expected = fmt::format("at most {}", kMostCells);
+    return Error{
+        ErrorCode::kParse, fmt::format("found {}, expected {}", count, expected), {name_, 1, 0}, count, expected};
+  }
   TextRows rows(text, guess.dialect);
   if (guess.decimal_open && !layout_.decimal) {
     const DecimalChoice choice = settle_decimal(rows, guess);
@@ -168,6 +176,36 @@ Result<Reading> Interpreter::table(RowSource& rows, const Dialect* dialect, std:
   return read_found(rows, found, rows);
 }
 
+std::optional<Error> Interpreter::decimal_changes(const Found& found, const Row& first) const {
+  constexpr std::size_t kFewest = 3;
+  if (found.dialect == nullptr || first.cells.empty()) return std::nullopt;
+  const char other = found.decimal == '.' ? ',' : '.';
+  std::vector<const Statement*> above;
+  for (const auto* list : {&found.table.above, &found.table.headers}) {
+    for (const Statement& statement : *list) above.push_back(&statement);
+  }
+  std::sort(above.begin(), above.end(), [](const Statement* a, const Statement* b) { return a->line < b->line; });
+  const auto of_other_sign = [&](const Statement& statement) {
+    std::size_t fits = 0;
+    for (const auto& cell : statement.cells) {
+      const Cell read = read_cell(cell, other);
+      if (cell.empty() || read.no_reading() || read.kind == CellKind::kTime) continue;
+      if (!read.number()) return false;
+      fits += read.decimals > 0 && !read_cell(cell, found.decimal).number() ? 1 : 0;
+    }
+    return fits > 0 && statement.cells.size() == found.table.columns;
+  };
+  std::size_t rows = 0;
+  while (rows < above.size() && of_other_sign(*above[above.size() - 1 - rows])) ++rows;
+  if (rows < kFewest) return std::nullopt;
+  const std::string cell{first.cells.front()};
+  return Error{ErrorCode::kParse,
+               fmt::format("found \"{}\", expected a time", cell),
+               {name_, static_cast<int>(found.table.first_row.line), 1},
+               cell,
+               "a time"};
+}
+
 bool Interpreter::may_be_turned(const Table& table, std::size_t columns) {
   constexpr double kMostRows = 400;
   if (columns < 4) return false;
@@ -193,6 +231,7 @@ Result<Reading> Interpreter::read_found(RowSource& rows, Found& found, RowSource
   Row first;
   rows.seek(found.table.first_row);
   rows.next(first);
+  if (auto error = decimal_changes(found, first)) return *error;
   static const Dialect kCells;
   found.header = read_header(found.table, found.dialect != nullptr ? *found.dialect : kCells, first.text);
   std::vector<Statement> around = found.table.above;

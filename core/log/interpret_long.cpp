@@ -1,12 +1,37 @@
 #include <algorithm>
 #include <limits>
+#include <numeric>
 
 #include "core/log/channel_names.h"
 #include "core/log/interpreter.h"
+#include "core/units/phrase.h"
 
 // Time, channel and value in each row.
 
 namespace ovenwright::log {
+namespace {
+
+/// Readings that a database gave in any order, or with the newest first. A few steps back are another run or a clock
+/// that was set, and stay. True where anything moved.
+bool put_in_order(LongChannel& channel) {
+  const auto& times = channel.times;
+  std::size_t back = 0;
+  for (std::size_t i = 1; i < times.size(); ++i) back += times[i] < times[i - 1] ? 1 : 0;
+  constexpr std::size_t kFewRows = 20, kFew = 3;
+  if (back < kFew || back * kFewRows < times.size()) return false;
+  std::vector<std::size_t> order(times.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::stable_sort(order.begin(), order.end(), [&times](std::size_t a, std::size_t b) { return times[a] < times[b]; });
+  LongChannel sorted{channel.name, channel.unit, {}, {}};
+  for (const std::size_t i : order) {
+    sorted.times.push_back(channel.times[i]);
+    sorted.values.push_back(channel.values[i]);
+  }
+  channel = std::move(sorted);
+  return true;
+}
+
+}  // namespace
 
 Result<bool> Interpreter::long_form(RowSource& rows, Found& found) {
   reading_.layout.form = Form::kLong;
@@ -84,6 +109,9 @@ Result<bool> Interpreter::long_channels(const Found& found, const WidePlan& plan
   for (const std::size_t i : judged) names.push_back(heads[i].name);
   names = unique_names(std::move(names));
   std::shared_ptr<const std::vector<double>> before;
+  bool any_sorted = false;
+  for (const std::size_t i : judged) any_sorted = put_in_order(result.channels[i]) || any_sorted;
+  if (any_sorted) note_once(say(Phrase::kPutInOrder));
   for (std::size_t k = 0; k < judged.size(); ++k) {
     LongChannel& channel = result.channels[judged[k]];
     if (plan.clocks.front().column < 0) {

@@ -7,10 +7,34 @@
 #include "core/log/interpreter.h"
 #include "core/log/text.h"
 #include "core/log/words.h"
+#include "core/units/phrase.h"
 
 // One row of the table holds all channels.
 
 namespace ovenwright::log {
+namespace {
+
+/// The rows that hold a reading where these are every second, third, … one from the first to the last: a channel that
+/// is scanned less often than the others. Empty for all other channels.
+std::vector<std::size_t> regular_rows(const std::vector<double>& values) {
+  constexpr std::size_t kFewest = 8;
+  if (values.size() < 2 * kFewest) return {};
+  std::size_t looked = 0, missing = 0;
+  for (; looked < 2 * kFewest; ++looked) missing += std::isnan(values[looked]) ? 1 : 0;
+  if (missing < kFewest / 2) return {};  // most channels, at once
+  std::vector<std::size_t> rows;
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    if (!std::isnan(values[i])) rows.push_back(i);
+  }
+  if (rows.size() < kFewest) return {};
+  const std::size_t step = rows[1] - rows[0];
+  std::size_t regular = 0;
+  for (std::size_t k = 1; k < rows.size(); ++k) regular += rows[k] - rows[k - 1] == step ? 1 : 0;
+  const bool throughout = rows.front() < 2 * step && values.size() - rows.back() <= 2 * step;
+  return step > 1 && throughout && 10 * regular >= 9 * (rows.size() - 1) ? rows : std::vector<std::size_t>{};
+}
+
+}  // namespace
 
 std::optional<Error> Interpreter::too_many_channels(std::size_t channels, const Found& found) const {
   if (channels <= kMostChannels) return std::nullopt;
@@ -66,6 +90,11 @@ Result<bool> Interpreter::wide(RowSource& rows, Found& found) {
   reading_.read_as.time = plan.clocks.front().name;
   auto temperatures = plan_channels(found, channels, cold_junction);
   if (!temperatures) return temperatures.error();
+  for (std::size_t k = 0; k < channels.size(); ++k) {
+    const ChannelUnit& unit = temperatures->channels[k];
+    if (unit.unit != "mV" && unit.scale == 1) plan.numbers[k].unit = unit.unit;
+  }
+  plan.names = names_in_header(found);
 
   auto result = read_wide(rows, found.dialect, found.table, plan, name_, options_.threads, options_.most_samples,
                           options_.progress);
@@ -78,12 +107,30 @@ Result<bool> Interpreter::wide(RowSource& rows, Found& found) {
       for (std::size_t i = 0; i < result->rows; ++i) result->times[c][i] = static_cast<double>(i);
     }
   }
+  if (plan.clocks.size() == 1 && newest_first(result->times.front())) {
+    for (auto* arrays : {&result->times, &result->values}) {
+      for (auto& array : *arrays) std::reverse(array.begin(), array.end());
+    }
+    note_once(say(Phrase::kNewestFirst));
+  }
   keep_others(found, plan, others, *result, channels.size());
   if (auto error = standing_still(result->times, found)) return *error;
   const auto cold = cold_junction_of(*temperatures, plan, *result);
   channels_of(found, plan, channels, *temperatures, cold, *result);
   clocks_ = plan.clocks;
   return true;
+}
+
+std::vector<std::string> Interpreter::names_in_header(const Found& found) {
+  for (const Statement& row : found.table.headers) {
+    if (static_cast<int>(row.line) != found.header.line || row.cells.size() < found.table.columns) continue;
+    std::size_t names = row.cells.size();
+    while (names > 0 && row.cells[names - 1].empty()) --names;
+    if (names > found.table.columns)
+      note_once(say(Phrase::kMoreNames, {std::to_string(names), std::to_string(found.table.columns)}));
+    return {row.cells.begin(), row.cells.begin() + static_cast<std::ptrdiff_t>(found.table.columns)};
+  }
+  return {};
 }
 
 std::optional<Error> Interpreter::unit_of_no_temperature(const Found& found) const {
@@ -244,9 +291,19 @@ void Interpreter::channels_of(const Found& found, const WidePlan& plan, const st
       auto& one = shared[static_cast<std::size_t>(clock)];
       if (!one) one = finished(std::move(times), plan.clocks[static_cast<std::size_t>(clock)]);
     }
+    auto times = shared[static_cast<std::size_t>(clock)];
+    if (const auto rows = regular_rows(values); !own_clocks && !rows.empty()) {
+      std::vector<double> own_times, own_values;
+      for (const std::size_t row : rows) {
+        own_times.push_back((*times)[row]);
+        own_values.push_back(values[row]);
+      }
+      times = std::make_shared<const std::vector<double>>(std::move(own_times));
+      values = std::move(own_values);
+      note_once(say(Phrase::kOneRowIn, {names[k], std::to_string(rows[1] - rows[0])}));
+    }
     if (described.use) {
-      reading_.channels.push_back(
-          {names[k], static_cast<int>(k) + 1, shared[static_cast<std::size_t>(clock)], std::move(values)});
+      reading_.channels.push_back({names[k], static_cast<int>(k) + 1, std::move(times), std::move(values)});
     } else {
       reading_.others.push_back({names[k], std::move(values)});
     }

@@ -54,6 +54,8 @@ class Interpreter {
   static bool header_lacks_first(const Table& table);
   Result<Reading> table(RowSource& rows, const Dialect* dialect, std::size_t columns, Table table, char decimal,
                         std::string_view text);
+  /// Rows of numbers with the other decimal sign directly above the table: the sign changes within the log.
+  std::optional<Error> decimal_changes(const Found& found, const Row& first) const;
   static bool may_be_turned(const Table& table, std::size_t columns);
   Result<Reading> turned_table(const TurnedTable& turned, char decimal, RowSource& original);
   Result<Reading> read_found(RowSource& rows, Found& found, RowSource& original);
@@ -73,6 +75,8 @@ class Interpreter {
   /// One time in all rows leaves nothing to measure.
   std::optional<Error> standing_still(const std::vector<std::vector<double>>& clocks, const Found& found) const;
   static int only_time(const Found& found);
+  /// The cells of the row of names; none where they do not stand one to a column.
+  std::vector<std::string> names_in_header(const Found& found);
   Result<TemperaturePlan> plan_channels(const Found& found, const std::vector<std::size_t>& channels,
                                         int cold_junction);
   Result<TemperaturePlan> finish_plan(Result<TemperaturePlan> planned);

@@ -13,7 +13,8 @@
 namespace ovenwright::log {
 namespace {
 
-constexpr std::string_view kTableSpace = ":table:", kOfficeSpace = ":office:", kTextSpace = ":text:";
+constexpr std::string_view kTableSpace = ":table:", kOfficeSpace = ":office:", kTextSpace = ":text:",
+                           kStyleSpace = ":style:";
 
 std::size_t repeats(const XmlAttributes& attributes, std::string_view name) {
   const auto text = attributes.get(name, kTableSpace);
@@ -32,6 +33,10 @@ class ContentHandler : public XmlHandler {
       ++skipping_;
     } else if (name == "table") {
       start_table(attributes);
+    } else if (name == "style") {
+      style_ = attributes.get("name", kStyleSpace);
+    } else if (name == "table-properties") {
+      if (attributes.get("display", kTableSpace) == "false") hidden_styles_.push_back(style_);
     } else if (!grid_) {
       return;
     } else if (name == "table-row") {
@@ -51,6 +56,7 @@ class ContentHandler : public XmlHandler {
       return;
     } else if (name == "table") {
       grids.push_back(grid_->take());
+      grids.back().hidden = hidden_;
       grid_.reset();
     } else if (name == "table-row") {
       end_row();
@@ -82,6 +88,7 @@ class ContentHandler : public XmlHandler {
       return;
     }
     grid_.emplace(std::string{name}, budget_);
+    hidden_ = std::ranges::find(hidden_styles_, attributes.get("style-name", kTableSpace)) != hidden_styles_.end();
     row_ = 0;
   }
 
@@ -139,6 +146,9 @@ class ContentHandler : public XmlHandler {
 
   UnpackBudget& budget_;
   std::optional<GridBuilder> grid_;
+  std::string style_;
+  std::vector<std::string> hidden_styles_;
+  bool hidden_ = false;
   std::size_t row_ = 0, column_ = 0, row_repeats_ = 1, cell_repeats_ = 1;
   std::string value_, text_;
   int skipping_ = 0;

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/log/column_values.h"
 #include "core/log/dialect.h"
 #include "core/log/table.h"
 #include "core/log/text.h"
@@ -93,6 +94,21 @@ std::vector<Position> places_of_rows(RowSource& rows, const Table& table) {
 
 }  // namespace
 
+namespace {
+
+/// Where no column is rising or of times, every one that is always filled counts.
+void find_keys(std::vector<ColumnProfile>& profile) {
+  bool any = false;
+  for (ColumnProfile& column : profile) {
+    column.key = column.always_filled && (column.holds() == ColumnProfile::Holds::kTimes || rising(column));
+    any = any || column.key;
+  }
+  if (any) return;
+  for (ColumnProfile& column : profile) column.key = column.always_filled;
+}
+
+}  // namespace
+
 std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, char decimal) {
   std::vector<ColumnProfile> profile(columns);
   std::size_t taken = 0;
@@ -134,6 +150,7 @@ std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, c
     column.always_filled =
         column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= taken;
   }
+  find_keys(profile);
   return profile;
 }
 
@@ -189,6 +206,7 @@ void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile
     column.always_filled =
         column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= table.sampled;
   }
+  find_keys(table.profile);
 }
 
 ColumnProfile::Holds ColumnProfile::holds() const {
@@ -215,7 +233,7 @@ RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char d
       ++fit.good;
     } else if (holds != Holds::kNothing && !cell.no_reading()) {
       ++fit.mismatched;
-    } else if (profile[i].always_filled && cell.kind == CellKind::kEmpty) {
+    } else if (profile[i].key && cell.kind == CellKind::kEmpty) {
       fit.key_filled = false;
     }
   }

@@ -33,8 +33,11 @@ Result<const Grid*> chosen_sheet(const std::string& name, const std::vector<Grid
       if (grid.name == wanted) return &grid;
       continue;
     }
+    // What a workbook hides is an old copy or a calculation, unless nothing else is a log.
     const double likeness = likeness_to_a_log(grid);
-    if (likeness > best_likeness) {
+    const bool shown_before_hidden = best != nullptr && best->hidden && !grid.hidden && likeness > 0;
+    const bool hidden_behind_shown = best != nullptr && grid.hidden && !best->hidden && best_likeness > 0;
+    if (shown_before_hidden || (likeness > best_likeness && !hidden_behind_shown)) {
       best = &grid;
       best_likeness = likeness;
     }

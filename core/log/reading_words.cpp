@@ -168,6 +168,32 @@ constexpr std::string_view kOpenWords[] = {"open",
                                            "s.br",
                                            "sbr",
                                            "no value",
+                                           "aperto",
+                                           "interrotto",
+                                           "aberto",
+                                           "rompido",
+                                           "interrumpido",
+                                           "abierta",
+                                           "otwarty",
+                                           "przerwa",
+                                           "rozpojeno",
+                                           "öppen",
+                                           "avbrott",
+                                           "brudd",
+                                           "brud",
+                                           "açık",
+                                           "kopuk",
+                                           "обрыв",
+                                           "개방",
+                                           "단선",
+                                           "오픈",
+                                           "tc-bruch",
+                                           "leiterbruch",
+                                           "guasto",
+                                           "rotto",
+                                           "roto",
+                                           "onderbroken",
+                                           "geen",
                                            "undef",
                                            "undefined",
                                            "unknown",
@@ -271,6 +297,15 @@ bool among(std::string_view text) {
   return kTable.contains(text);
 }
 
+bool only(std::string_view text, std::string_view characters);
+
+/// "> 300", ">1372.0", "≥300": the end of a range behind a sign.
+bool beyond_a_number(std::string_view text, std::string_view sign) {
+  if (!text.starts_with(sign)) return false;
+  text.remove_prefix(sign.size());
+  return text.find_first_of("0123456789") != std::string_view::npos && only(text, "0123456789.,-+ =°cfk");
+}
+
 bool only(std::string_view text, std::string_view characters) {
   return text.find_first_not_of(characters) == std::string_view::npos;
 }
@@ -313,11 +348,14 @@ bool means_open(std::string_view text) {
 
 bool means_over(std::string_view text) {
   if (text.size() > 1 && (only(text, "+") || only(text, ">") || only(text, "^"))) return true;
+  if (beyond_a_number(text, ">")) return true;
+  if (text.starts_with("+") && text.size() > 4 && among<kOverWords>(text.substr(1))) return true;
   return among<kOverWords>(text);
 }
 
 bool means_under(std::string_view text) {
   if (text.size() > 1 && only(text, "<")) return true;
+  if (beyond_a_number(text, "<")) return true;
   return among<kUnderWords>(text);
 }
 

@@ -43,6 +43,18 @@ TimeText compact_date(double value) {
   return date;
 }
 
+/// "448.3°F" in a column of °C. A letter alone may be a mark of the instrument's.
+double in_unit_of(const NumberColumn& column, const Cell& cell) {
+  const auto& unit = *cell.unit;
+  if (column.unit.empty() || unit.weak || unit.quantity != Quantity::kTemperature || unit.name == column.unit)
+    return cell.value;
+  constexpr double kZero_K = 273.15;
+  const double celsius = unit.name == "degF" ? (cell.value - 32) / 1.8
+                         : unit.name == "K"  ? cell.value - kZero_K
+                                             : cell.value;
+  return column.unit == "degF" ? celsius * 1.8 + 32 : column.unit == "K" ? celsius + kZero_K : celsius;
+}
+
 std::string number_of_cells(std::size_t n) { return fmt::format("{} cell{}", n, n == 1 ? "" : "s"); }
 
 }  // namespace
@@ -176,6 +188,43 @@ bool RowReader::cut_off(const Row& row) const {
   return std::isfinite(before) && std::abs(before) >= 10 * std::max(1.0, std::abs(cell.value)) * 0.999;
 }
 
+bool RowReader::other_header(const Row& row, Problem& problem) const {
+  if (plan_.names.empty() || plan_.clocks.front().column < 0 || row.cells.size() < plan_.columns) return false;
+  const auto time = static_cast<std::size_t>(plan_.clocks.front().column);
+  if (plan_.names[time].empty() || row.cells[time] != plan_.names[time]) return false;
+  for (const NumberColumn& column : plan_.numbers) {
+    const auto i = static_cast<std::size_t>(column.column);
+    const auto cell = row.cells[i];
+    if (!column.judged || cell.empty() || cell == plan_.names[i] || parse_unit(cell)) continue;
+    problem = {row.line, column.column + 1, std::string{cell},
+               fmt::format("the column \"{}\" of the header", plan_.names[i])};
+    return true;
+  }
+  return false;
+}
+
+bool RowReader::line_of_words(const Row& row, std::size_t numbers, std::size_t texts) const {
+  const auto first =
+      std::find_if(row.cells.begin(), row.cells.end(), [](std::string_view cell) { return !cell.empty(); });
+  if (first == row.cells.end() || texts <= numbers) return false;
+  const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c & 0x80) != 0; };
+  return std::all_of(first->begin(), first->end(), letter);
+}
+
+bool RowReader::other_decimal(const Row& row) const {
+  if (row.cells.size() != plan_.columns) return false;
+  const char other = plan_.decimal == '.' ? ',' : '.';
+  std::size_t fits = 0, filled = 0;
+  for (const NumberColumn& column : plan_.numbers) {
+    const auto cell = row.cells[static_cast<std::size_t>(column.column)];
+    if (!column.judged || cell.empty()) continue;
+    ++filled;
+    const Cell as_other = read_cell(cell, other);
+    fits += as_other.number() && as_other.decimals > 0 ? 1 : 0;
+  }
+  return fits > 0 && 2 * fits > filled;
+}
+
 bool RowReader::take(const Row& row, std::size_t at) {
   if (row.blank()) {
     break_pending_ = true;
@@ -204,6 +253,7 @@ bool RowReader::take(const Row& row, std::size_t at) {
     times_[c][at] = state == TimeState::kRead ? time : kNaN;
   }
   std::size_t numbers = 0, texts = 0, judged = 0;
+  bool texts_alike = true;
   Problem unreadable;
   for (std::size_t i = 0; i < plan_.numbers.size(); ++i) {
     const NumberColumn& column = plan_.numbers[i];
@@ -213,7 +263,7 @@ bool RowReader::take(const Row& row, std::size_t at) {
     if (text.empty()) continue;
     const Cell cell = read_cell(text, plan_.decimal);
     if (cell.number()) {
-      value = cell.value;
+      value = cell.unit ? in_unit_of(column, cell) : cell.value;
       ++numbers;
       judged += column.judged ? 1 : 0;
     } else if (cell.kind == CellKind::kOver || cell.kind == CellKind::kUnder) {
@@ -224,12 +274,20 @@ bool RowReader::take(const Row& row, std::size_t at) {
       judged += column.judged ? 1 : 0;
     } else if (column.judged) {
       ++texts;
+      texts_alike = texts_alike && (unreadable.line == 0 || unreadable.found == text);
       if (unreadable.line == 0) unreadable = {row.line, column.column + 1, std::string{text}, "a temperature"};
     }
   }
   const bool comment = is_comment(row);
   if (!any_time || unreadable_time || comment) {
-    if (comment || numbers == 0) {
+    Problem other;
+    if (!comment && numbers == 0 && other_header(row, other)) {
+      keep(account.unreadable, std::move(other));
+      account.unreadable_alike = false;
+    } else if (!comment && numbers == 0 && time_column > 0 && other_decimal(row)) {
+      keep(account.unreadable, {row.line, time_column, std::string{cell_at(row, time_column - 1)}, "a time"});
+      account.unreadable_alike = false;
+    } else if (comment || numbers == 0 || line_of_words(row, numbers, texts)) {
       ++(comment ? account.comments : account.repeated_headers);
     } else {
       const auto first =
@@ -267,7 +325,12 @@ bool RowReader::take(const Row& row, std::size_t at) {
          {row.line, static_cast<int>(i) + 1, number_of_cells(row.cells.size()), number_of_cells(plan_.columns)});
     break;
   }
-  if (unreadable.line > 0) keep(account.unreadable, std::move(unreadable));
+  if (unreadable.line > 0) {
+    account.unreadable_count += texts;
+    account.unreadable_alike = account.unreadable_alike && texts_alike &&
+                               (account.unreadable.empty() || account.unreadable.front().found == unreadable.found);
+    keep(account.unreadable, std::move(unreadable));
+  }
   note_rows(row.line, row.line, at);
   return true;
 }

@@ -31,6 +31,8 @@ class RowReader {
     std::vector<Problem> timeless;    ///< rows of numbers without a time; the first few, and the last
     std::vector<Problem> short_rows, long_rows;
     std::size_t short_count = 0;
+    std::size_t unreadable_count = 0;
+    bool unreadable_alike = true;     ///< the same text in all of them
     std::vector<std::size_t> breaks;  ///< places of rows of data that a blank or other line stands before; the last few
     std::size_t repeated_headers = 0, statistics = 0, comments = 0;
     std::vector<Statement> last_skipped;  ///< since the last row of data; the first few
@@ -49,6 +51,12 @@ class RowReader {
 
  private:
   void skip(const Row& row);
+  /// A header in the middle that names the same time and other channels, or the same in another order.
+  bool other_header(const Row& row, Problem& problem) const;
+  /// "REFLOW LOG PAGE 2": the title of a page, most of its cells words.
+  bool line_of_words(const Row& row, std::size_t numbers, std::size_t texts) const;
+  /// A row of numbers with the other decimal sign.
+  bool other_decimal(const Row& row) const;
   bool cut_off(const Row& row) const;
 
   bool break_pending_ = false;

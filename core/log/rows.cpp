@@ -241,7 +241,7 @@ bool GridRows::next(Row& row) {
   row.text = {};
   row.ended = true;
   for (const std::string& cell : grid_->rows[at_]) row.cells.push_back(trim(cell));
-  row.cells.resize(width_);
+  if (!row.cells.empty()) row.cells.resize(width_);
   ++at_;
   return true;
 }

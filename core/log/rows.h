@@ -85,7 +85,7 @@ class TextRows : public RowSource {
   std::deque<std::string> unquoted_;
 };
 
-/// Rows of a sheet or an HTML table, all filled up to the width of the longest.
+/// Rows of a sheet or an HTML table, all filled up to the width of the longest but those in which nothing stands.
 class GridRows : public RowSource {
  public:
   explicit GridRows(const Grid& grid);

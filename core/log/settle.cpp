@@ -25,9 +25,31 @@ Place place_of(const Problem& problem, const WidePlan& plan, const std::string& 
 Error error_of(const Problem& problem, const WidePlan& plan, const std::string& file) {
   const bool cell = of_a_cell(problem);
   const std::string found = cell ? fmt::format("\"{}\"", problem.found) : problem.found;
-  const char* why = cell ? "" : " as in the other rows";
+  const char* why = cell ? "" : problem.expected.starts_with("the column") ? "" : " as in the other rows";
   return {ErrorCode::kParse, fmt::format("found {}, expected {}{}", found, problem.expected, why),
           place_of(problem, plan, file), problem.found, problem.expected};
+}
+
+/// A word that no list knows, but that stands in many cells where readings belong, and no other does: the instrument's
+/// own for a channel that is open.
+std::optional<std::string> word_for_no_reading(const std::vector<RowReader::Account>& accounts) {
+  constexpr std::size_t kOften = 5, kLongest = 16, kMostDigits = 2;
+  std::optional<std::string> word;
+  std::size_t count = 0;
+  for (const auto& account : accounts) {
+    if (account.unreadable.empty()) continue;
+    const std::string& found = account.unreadable.front().found;
+    if (!account.unreadable_alike || (word && *word != found)) return std::nullopt;
+    word = found;
+    count += account.unreadable_count;
+  }
+  if (!word || count < kOften || word->size() > kLongest) return std::nullopt;
+  const auto digit = [](char c) { return c >= '0' && c <= '9'; };
+  const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c & 0x80) != 0; };
+  const auto digits = static_cast<std::size_t>(std::count_if(word->begin(), word->end(), digit));
+  if (digits > kMostDigits || digit(word->front()) || std::none_of(word->begin(), word->end(), letter))
+    return std::nullopt;
+  return word;
 }
 
 void warn_of_cut(WideResult& result, const std::string& file, std::size_t line) {
@@ -51,8 +73,11 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
   const auto consider = [&earliest](const Problem& problem) {
     if (earliest == nullptr || problem.line < earliest->line) earliest = &problem;
   };
+  const auto word = word_for_no_reading(accounts);
   for (const auto& account : accounts) {
-    for (const Problem& problem : account.unreadable) consider(problem);
+    if (!word) {
+      for (const Problem& problem : account.unreadable) consider(problem);
+    }
     for (const Problem& problem : account.long_rows) consider(problem);
     for (const Problem& problem : account.timeless) {
       if (problem.line < last_data) consider(problem);  // behind the last row stand sums and the like
@@ -70,6 +95,11 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
     }
   }
   if (earliest != nullptr) return error_of(*earliest, plan, file);
+  if (word) {
+    std::size_t count = 0;
+    for (const auto& account : accounts) count += account.unreadable_count;
+    result.notes.push_back(say(Phrase::kOwnWord, {*word, std::to_string(count)}));
+  }
   std::size_t headers = 0, statistics = 0, comments = 0;
   for (auto& account : accounts) {
     result.skipped += account.skipped;

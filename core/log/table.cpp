@@ -48,7 +48,9 @@ RowWords words_of(const Statement& statement) {
     ++reading.filled;
     reading.last = i + 1;
     const Cell cell = read_cell(statement.cells[i], '.');
-    if (cell.number() && !cell.unit) ++reading.numbers;
+    const bool other_sign = cell.kind == CellKind::kText && read_cell(statement.cells[i], ',').number();
+    if ((cell.number() && !cell.unit) || other_sign) ++reading.numbers;
+    if (other_sign) continue;
     if (cell.kind == CellKind::kText || (cell.number() && cell.unit)) ++reading.texts;
   }
   return reading;
@@ -84,6 +86,16 @@ bool header_like(const Statement& statement, std::size_t columns) {
     return false;
   // A line of metadata has a key and a value; a row above the table speaks of most columns, or of groups of them.
   return reading.filled * 2 >= columns || (reading.filled >= 3 && statement.cells.size() + 1 >= columns);
+}
+
+/// "Time (s)" alone, in the row that the data follow: the names of the channels stand in rows above.
+bool names_the_time_alone(const Statement& statement, std::size_t columns) {
+  constexpr std::size_t kLongest = 24;
+  const auto& cells = statement.cells;
+  if (columns < 3 || cells.empty() || cells.front().empty() || cells.front().size() > kLongest) return false;
+  const bool alone = std::all_of(cells.begin() + 1, cells.end(), [](const std::string& cell) { return cell.empty(); });
+  return alone && (words_in(cells.front()) & kTimeWord) != 0 && read_cell(cells.front(), '.').kind == CellKind::kText &&
+         cells.front().find(':') == std::string::npos;
 }
 
 bool names_the_time(const Statement& statement) {
@@ -253,7 +265,8 @@ class Finder {
         --i;
         continue;
       }
-      if (forced_ || header_like(above, columns_)) {
+      const bool time_alone = table_.headers.empty() && not_headers.empty() && names_the_time_alone(above, columns_);
+      if (forced_ || time_alone || header_like(above, columns_)) {
         if (between > 0 && !forced_ && !names_the_time(above)) break;
         table_.headers.insert(table_.headers.begin(), above);
         for (auto& statement : not_headers) table_.above.push_back(std::move(statement));

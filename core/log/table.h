@@ -31,6 +31,8 @@ struct ColumnProfile {
   Holds holds() const;
   /// Mostly filled: a row of the table has something here.
   bool always_filled = false;
+  /// Always filled and rising, or times: what a row of the table is known by. Other columns may lack some readings.
+  bool key = false;
 };
 
 /// Where the table stands in the text and what its columns hold.
@@ -49,7 +51,7 @@ struct RowFit {
   bool width = false;          ///< as many cells as the table has columns (empty ones more do not count)
   std::size_t good = 0;        ///< cells that are numbers or times where the column has such
   std::size_t mismatched = 0;  ///< cells that cannot belong to their column
-  bool key_filled = true;      ///< nothing is missing where every row has something
+  bool key_filled = true;      ///< nothing is missing in the columns that a row is known by
   bool data() const { return width && good > 0 && mismatched == 0 && key_filled; }
 };
 

@@ -43,7 +43,8 @@ struct Extent {
 Extent extent_of(const std::vector<const ChannelEvidence*>& channels) {
   std::vector<double> starts, peaks;
   for (const auto* channel : channels) {
-    const double peak = robust_peak(*channel->values), start = robust_start(*channel->values);
+    const auto values = without_sentinels(*channel->values);
+    const double peak = robust_peak(values), start = robust_start(values);
     if (!std::isfinite(peak)) continue;
     peaks.push_back(peak);
     starts.push_back(start);
@@ -259,7 +260,8 @@ class Planner {
         continue;
       }
       if (own.unit == "mV") continue;
-      const double start = robust_start(*channel.values), peak = robust_peak(*channel.values);
+      const auto values = without_sentinels(*channel.values);
+      const double start = robust_start(values), peak = robust_peak(values);
       if (!std::isfinite(peak)) continue;
       const auto stated = stated_scale_of(channel);
       if (!stated) {

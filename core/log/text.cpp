@@ -96,6 +96,27 @@ std::string plain_forms(std::string_view text) {
   return out;
 }
 
+namespace {
+
+/// Latin letters with marks (U+0100 to U+017E) stand in pairs, capital first; Cyrillic capitals 0x20 before the small.
+void small_letter_of_two_bytes(std::string& text, std::size_t at) {
+  const auto first = static_cast<unsigned char>(text[at]);
+  if ((first != 0xC4 && first != 0xC5 && first != 0xD0) || at + 1 >= text.size()) return;
+  const auto second = static_cast<unsigned char>(text[at + 1]);
+  const unsigned c = ((first & 0x1FU) << 6) | (second & 0x3FU);
+  unsigned small = c;
+  if (first == 0xD0) {
+    small = c >= 0x410 && c <= 0x42F ? c + 0x20 : c == 0x401 ? 0x451U : c;
+  } else if (c != 0x130 && c != 0x131) {  // İ and ı are no pair
+    const bool odd_is_capital = (c >= 0x139 && c <= 0x148) || (c >= 0x179 && c <= 0x17E);
+    if (c != 0x138 && c != 0x178 && c <= 0x17E && (c % 2 == 1) == odd_is_capital) small = c + 1;
+  }
+  text[at] = static_cast<char>(0xC0 | (small >> 6));
+  text[at + 1] = static_cast<char>(0x80 | (small & 0x3F));
+}
+
+}  // namespace
+
 std::string lower(std::string_view text) {
   std::string out = plain_forms(text);
   for (std::size_t i = 0; i < out.size(); ++i) {
@@ -105,6 +126,7 @@ std::string lower(std::string_view text) {
     if (static_cast<unsigned char>(out[i]) == 0xC3 && next >= 0x80 && next <= 0x9E && next != 0x97) {
       out[i + 1] = static_cast<char>(next + 0x20);
     }
+    small_letter_of_two_bytes(out, i);
   }
   return out;
 }

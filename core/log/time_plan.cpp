@@ -141,7 +141,7 @@ class Planner {
                    "a kind of time"};
     plan.kind = known->kind;
     plan.seconds_per_unit = known->factor;
-    plan.hours_and_minutes = kind == "clock h:m";
+    plan.hours_and_minutes = kind == "clock h:m" || (plan.kind == TimeKind::kMoment && all_of_two_parts(profile));
     const bool clock = plan.kind == TimeKind::kClock || plan.kind == TimeKind::kMoment;
     if (clock != (profile.holds() == Holds::kTimes) && !(clock && packed_clock(profile))) {
       return Error{ErrorCode::kParse,
@@ -152,6 +152,11 @@ class Planner {
                    kind};
     }
     return std::nullopt;
+  }
+
+  static bool all_of_two_parts(const ColumnProfile& profile) {
+    return !profile.time_texts.empty() && std::all_of(profile.time_texts.begin(), profile.time_texts.end(),
+                                                      [](const TimeText& t) { return t.parts == 2; });
   }
 
   void linear(const char* name, double seconds_per_unit) {
@@ -279,12 +284,12 @@ class Planner {
     if (dated) {
       plan.kind = TimeKind::kMoment;
       plan.name = "date and time";
+      // Behind a date two parts are hours and minutes.
+      plan.hours_and_minutes = all_of_two_parts(profile);
       return;
     }
     plan.kind = TimeKind::kClock;
-    const bool two = std::all_of(profile.time_texts.begin(), profile.time_texts.end(),
-                                 [](const TimeText& t) { return t.parts == 2; });
-    if (!two) {
+    if (!all_of_two_parts(profile)) {
       plan.name = "clock h:m:s";
       return;
     }

@@ -50,6 +50,9 @@ Result<TimePlanning> plan_time(const Table& table, const TableHeader& header, co
 void finish_times(std::vector<double>& times, const TimePlan& plan, std::vector<Assumption>& assumed,
                   std::vector<std::string>& notes);
 
+/// Whether the rows stand in the order of falling times, the newest first. Times as they came from the rows.
+bool newest_first(const std::vector<double>& times);
+
 const char* date_order_name(DateOrder order);
 
 }  // namespace ovenwright::log

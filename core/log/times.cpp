@@ -53,6 +53,40 @@ void unwrap(std::vector<double>& times, const TimePlan& plan, std::vector<std::s
   }
 }
 
+/// A local clock that is set forward or back an hour, on the hour and at night, while the rows go on: the jump is taken
+/// out. Nothing else in the log may jump.
+void without_summer_time(std::vector<double>& times, std::vector<Assumption>& assumed) {
+  constexpr std::size_t kFewest = 20;
+  if (times.size() < kFewest) return;
+  std::vector<double> steps;
+  std::size_t at = 0;
+  for (std::size_t i = 1; i < times.size(); ++i) {
+    const double step = times[i] - times[i - 1];
+    if (!std::isfinite(step)) return;
+    if (std::abs(step) < kHour / 2) {
+      steps.push_back(step);
+    } else if (at == 0) {
+      at = i;
+    } else {
+      return;
+    }
+  }
+  if (at == 0) return;
+  const auto middle = steps.begin() + static_cast<std::ptrdiff_t>(steps.size() / 2);
+  std::nth_element(steps.begin(), middle, steps.end());
+  const double usual = std::max(*middle, 0.0), jump = times[at] - times[at - 1];
+  const double hour = jump > 0 ? kHour : -kHour, beyond = jump - hour;
+  const double since_hour = times[at] - std::floor(times[at] / kHour) * kHour;
+  const double of_day = times[at] - std::floor(times[at] / kDay) * kDay;
+  constexpr double kEarliest = 0, kLatest = 4 * kHour;
+  if (beyond < -0.5 || beyond > 3 * usual + 1 || since_hour > 3 * usual + 1 || of_day < kEarliest || of_day > kLatest)
+    return;
+  for (std::size_t i = at; i < times.size(); ++i) times[i] -= hour;
+  const std::string at_hour = std::to_string(static_cast<int>(of_day / kHour));
+  assumed.push_back({"time", say(hour > 0 ? Phrase::kSummerBegins : Phrase::kSummerEnds, {at_hour}), "without the jump",
+                     "as it stands"});
+}
+
 /// Serial days have few digits for seconds: where all times lie within those digits of a regular step they are put on
 /// it.
 void snap(std::vector<double>& times, double resolution) {
@@ -88,9 +122,12 @@ double even_step(const std::vector<double>& k, double allowed) {
   double unused = 0;
   // Round steps first: a whole number of rows to the quantum, then few decimals.
   const double about = (low + high) / 2;
-  for (int m = 1; m <= 100; ++m) {
-    const double d = 1.0 / m;
-    if (d >= low && d <= high && room(k, d, unused) > allowed) return d;
+  // One that puts every row where it was written goes before one that needs some slack.
+  for (const double least : {0.0, allowed}) {
+    for (int m = 1; m <= 1000; ++m) {
+      const double d = 1.0 / m;
+      if (d >= low && d <= high && room(k, d, unused) > least) return d;
+    }
   }
   for (int digits = 1; digits <= 4; ++digits) {
     const double d = rounded_to(about, digits);
@@ -195,6 +232,20 @@ void spread(std::vector<double>& times, const TimePlan& plan, double quantum, st
 
 }  // namespace
 
+bool newest_first(const std::vector<double>& times) {
+  constexpr std::size_t kFewest = 3, kDownForEachUp = 20;
+  std::size_t up = 0, down = 0;
+  double before = std::numeric_limits<double>::quiet_NaN();
+  for (const double time : times) {
+    if (!std::isfinite(time)) continue;
+    up += time > before ? 1 : 0;
+    down += time < before ? 1 : 0;
+    before = time;
+    if (up > kDownForEachUp && down == 0) return false;  // most logs, at once
+  }
+  return down >= kFewest && down >= kDownForEachUp * up;
+}
+
 void finish_times(std::vector<double>& times, const TimePlan& plan, std::vector<Assumption>& assumed,
                   std::vector<std::string>& notes) {
   if (times.empty()) return;
@@ -228,6 +279,7 @@ void finish_times(std::vector<double>& times, const TimePlan& plan, std::vector<
     case TimeKind::kClock:
     case TimeKind::kMoment:
       if (plan.hours_and_minutes) quantum = 60;
+      without_summer_time(times, assumed);
       for (double& t : times) t = rounded_to(t - first, std::min(plan.decimals, 9));
       break;
   }

@@ -106,6 +106,7 @@ constexpr std::array kUnits{
     Named{"mv", kVoltage, "mV", 1},
     Named{"millivolt", kVoltage, "mV", 1},
     Named{"millivolts", kVoltage, "mV", 1},
+    Named{"мв", kVoltage, "mV", 1},
     Named{"毫伏", kVoltage, "mV", 1},
     Named{"ミリボルト", kVoltage, "mV", 1},
     Named{"µv", kVoltage, "mV", 1e-3},
@@ -129,6 +130,19 @@ constexpr std::array kUnits{
     Named{"secondes", kTime, "s", 1},
     Named{"秒", kTime, "s", 1},
     Named{"秒钟", kTime, "s", 1},
+    Named{"초", kTime, "s", 1},
+    Named{"secondi", kTime, "s", 1},
+    Named{"seconden", kTime, "s", 1},
+    Named{"sekund", kTime, "s", 1},
+    Named{"sekundy", kTime, "s", 1},
+    Named{"с", kTime, "s", 1, true},
+    Named{"сек", kTime, "s", 1},
+    Named{"секунд", kTime, "s", 1},
+    Named{"밀리초", kTime, "ms", 1e-3},
+    Named{"millisecondi", kTime, "ms", 1e-3},
+    Named{"мс", kTime, "ms", 1e-3},
+    Named{"мин", kTime, "min", 60},
+    Named{"minuti", kTime, "min", 60},
     Named{"秒鐘", kTime, "s", 1},
     Named{"ms", kTime, "ms", 1e-3},
     Named{"msec", kTime, "ms", 1e-3},
@@ -182,14 +196,14 @@ constexpr std::array kUnits{
     Named{"tage", kTime, "d", 86400},
 };
 
-constexpr std::array<std::string_view, 79> kOtherUnits{
-    "%",     "%rh",    "%r.h.", "%rf",   "rh%",      "%hr",    "%vol", "vol%",   "%o2",   "ppm",    "ppmv",   "ppmo2",
-    "ppb",   "v",      "volt",  "volts", "kv",       "a",      "ma",   "amp",    "amps",  "w",      "kw",     "watt",
-    "pa",    "hpa",    "kpa",   "mbar",  "bar",      "psi",    "torr", "mm/min", "mm/s",  "cm/min", "cm/s",   "m/min",
-    "m/s",   "in/min", "in/s",  "ipm",   "inch/min", "ft/min", "fpm",  "rpm",    "1/min", "u/min",  "hz",     "khz",
-    "l/min", "nl/min", "l/h",   "m3/h",  "m³/h",     "nm3/h",  "slpm", "scfm",   "°c/s",  "°c/sec", "°c/min", "c/s",
-    "c/sec", "k/s",    "k/min", "°f/s",  "°f/min",   "mm",     "cm",   "inch",   "in",    "g",      "kg",     "db",
-    "dbm",   "ohm",    "kohm",  "count", "counts",   "mah",    "%lel"};
+constexpr std::array<std::string_view, 82> kOtherUnits{
+    "в",      "мм/мин", "об/мин", "%",     "%rh",    "%r.h.", "%rf",   "rh%",      "%hr",    "%vol", "vol%",   "%o2",
+    "ppm",    "ppmv",   "ppmo2",  "ppb",   "v",      "volt",  "volts", "kv",       "a",      "ma",   "amp",    "amps",
+    "w",      "kw",     "watt",   "pa",    "hpa",    "kpa",   "mbar",  "bar",      "psi",    "torr", "mm/min", "mm/s",
+    "cm/min", "cm/s",   "m/min",  "m/s",   "in/min", "in/s",  "ipm",   "inch/min", "ft/min", "fpm",  "rpm",    "1/min",
+    "u/min",  "hz",     "khz",    "l/min", "nl/min", "l/h",   "m3/h",  "m³/h",     "nm3/h",  "slpm", "scfm",   "°c/s",
+    "°c/sec", "°c/min", "c/s",    "c/sec", "k/s",    "k/min", "°f/s",  "°f/min",   "mm",     "cm",   "inch",   "in",
+    "g",      "kg",     "db",     "dbm",   "ohm",    "kohm",  "count", "counts",   "mah",    "%lel"};
 
 /// Letters, rings and brackets only matter: blanks and full stops are how people write them.
 std::string packed(std::string_view text) {

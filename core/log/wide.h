@@ -16,9 +16,10 @@ inline constexpr std::size_t kMostChannels = 4096;
 
 /// A column of numbers that is kept.
 struct NumberColumn {
-  int column = 0;      ///< from 0
-  int clock = 0;       ///< which of the clocks it goes by
-  bool judged = true;  ///< a temperature: what is no number there must be a word for no reading
+  int column = 0;         ///< from 0
+  int clock = 0;          ///< which of the clocks it goes by
+  bool judged = true;     ///< a temperature: what is no number there must be a word for no reading
+  std::string unit = {};  ///< degC, degF or K: a cell that states another one is turned into it; empty: as it stands
 };
 
 /// How the rows of a table become numbers.
@@ -28,6 +29,7 @@ struct WidePlan {
   std::vector<TimePlan> clocks;
   std::vector<NumberColumn> numbers;
   const std::vector<ColumnProfile>* profile = nullptr;
+  std::vector<std::string> names;       ///< of all columns as they stand in the row of names; empty where there is none
   bool ragged_rows_can_be_read = true;  ///< false where a missing cell moves the others (split at blanks)
   std::vector<std::size_t>
       lines_of_columns;  ///< where rows of this table are columns of the file: the line of each column

@@ -18,5 +18,7 @@ struct WordEntry {
 std::span<const WordEntry> words_of_columns();
 /// Words of zones, statistics, labels of header rows and lines of metadata.
 std::span<const WordEntry> words_of_metadata();
+/// The most needed of both in further languages.
+std::span<const WordEntry> words_of_further_languages();
 
 }  // namespace ovenwright::log

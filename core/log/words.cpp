@@ -25,7 +25,7 @@ bool stands_alone(std::string_view text, std::size_t at, std::size_t length) {
 const std::array<std::vector<const WordEntry*>, 256>& by_first_byte() {
   static const auto table = [] {
     std::array<std::vector<const WordEntry*>, 256> made;
-    for (const auto list : {words_of_columns(), words_of_metadata()}) {
+    for (const auto list : {words_of_columns(), words_of_metadata(), words_of_further_languages()}) {
       for (const WordEntry& entry : list) made[static_cast<unsigned char>(entry.text.front())].push_back(&entry);
     }
     return made;

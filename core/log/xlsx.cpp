@@ -163,6 +163,7 @@ Result<std::vector<Grid>> read_xlsx(const ZipArchive& archive, UnpackBudget& bud
       notes.push_back(say(Phrase::kFormulas, {sheet.name, std::to_string(handler.formulas_without_result)}));
     }
     grids.push_back(handler.grid.take());
+    grids.back().hidden = sheet.hidden;
   }
   return grids;
 }

@@ -46,9 +46,12 @@ class WorkbookPart : public XmlHandler {
  public:
   struct Entry {
     std::string name, relationship;
+    bool hidden = false;
   };
   void start(std::string_view name, const XmlAttributes& attributes) override {
-    if (name == "sheet") entries.push_back({std::string{attributes.get("name")}, std::string{attributes.get("id")}});
+    if (name == "sheet")
+      entries.push_back({std::string{attributes.get("name")}, std::string{attributes.get("id")},
+                         attributes.get("state").find("idden") != std::string_view::npos});  // also "veryHidden"
     if (name == "workbookPr") {
       const auto value = attributes.get("date1904");
       from_1904 = value == "1" || value == "true";
@@ -188,7 +191,7 @@ Result<XlsxParts> read_xlsx_parts(const ZipArchive& archive, UnpackBudget& budge
     if (other_kind) continue;
     if (member == nullptr) member = archive.find(folder + "worksheets/sheet" + std::to_string(i + 1) + ".xml");
     if (member == nullptr) return missing("of sheet \"" + entry.name + "\"");
-    parts.sheets.push_back({entry.name, member->name});
+    parts.sheets.push_back({entry.name, member->name, entry.hidden});
   }
   if (const auto* const styles = related(archive, *links, folder, "/styles", folder + "styles.xml")) {
     StylesPart handler;

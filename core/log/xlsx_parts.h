@@ -14,6 +14,7 @@ struct XlsxParts {
   struct Sheet {
     std::string name;
     std::string part;  ///< its path in the archive
+    bool hidden = false;
   };
   std::vector<Sheet> sheets;
   bool from_1904 = false;

@@ -6,10 +6,19 @@ namespace ovenwright {
 namespace {
 
 /// What errors of reading say was found and expected, and whole messages of those that found nothing.
-constexpr std::array<std::string_view, 52> kWordsOfErrors{
+constexpr std::array<std::string_view, 61> kWordsOfErrors{
     "a log",
     "a log of many samples",
     "a table of times and temperatures",
+    "a whole JSON document",
+    "a JSON document of readings",
+    "records, rows or columns of readings",
+    "one record a line",
+    "the column \"{0}\" of the header",
+    "at most {0}",
+    "{0} cells in a row",
+    "a JSON document without a table",
+    "JSON that is damaged or cut off",
     "a column of temperatures",
     "a column of times, or an interval",
     "a time",
@@ -154,6 +163,12 @@ std::string_view english(Phrase phrase) {
     case Phrase::kMirrored:
       return "The wires of {0} are exchanged: its readings are mirrored at {1} °C. The result is off by twice what the "
              "reference junction differs from that.";
+    case Phrase::kSummerBegins:
+      return "The clock jumps forward an hour at {0}:00 at night, as where summer time begins: the rows go on without "
+             "the jump.";
+    case Phrase::kSummerEnds:
+      return "The clock jumps back an hour to {0}:00 at night, as where summer time ends: the rows go on without the "
+             "jump.";
     case Phrase::kSeconds:
       return "No unit of time is stated: read as seconds, which makes the run last {0}.";
     case Phrase::kDateGoesOn:
@@ -222,6 +237,18 @@ std::string_view english(Phrase phrase) {
       return "{0} is kept but not judged: no unit of temperature stands there and it never changes.";
     case Phrase::kAsideCool:
       return "{0} is kept but not judged: it stays far below the others.";
+    case Phrase::kAsideBeside:
+      return "{0} is kept but not judged: it ends after a few rows, as a table beside the log does.";
+    case Phrase::kMoreNames:
+      return "The header names {0} columns and the rows have {1}: the names are taken from the left.";
+    case Phrase::kNewestFirst:
+      return "The rows stand with the newest first: read from the last to the first.";
+    case Phrase::kPutInOrder:
+      return "The rows do not stand in the order of their times: put in order channel by channel.";
+    case Phrase::kOneRowIn:
+      return "{0} has a reading in one row of {1}: it keeps the times of these.";
+    case Phrase::kOwnWord:
+      return "\"{0}\" stands in {1} cells for readings: taken as no reading.";
     case Phrase::kZonesByModel:
       return "zones are by the oven model, which follows this log within {0} °C (root mean square)";
     case Phrase::kZonesByCurves:

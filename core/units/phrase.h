@@ -34,6 +34,8 @@ enum class Phrase {
   kEncoding,
   kTurnedByVoltage,
   kMirrored,
+  kSummerBegins,
+  kSummerEnds,
   // Notes
   kSeconds,
   kDateGoesOn,
@@ -68,6 +70,12 @@ enum class Phrase {
   kAsideValues,
   kAsideConstant,
   kAsideCool,
+  kAsideBeside,
+  kMoreNames,
+  kNewestFirst,
+  kPutInOrder,
+  kOneRowIn,
+  kOwnWord,
   kZonesByModel,
   kZonesByCurves,
   // Details of faults

@@ -1,6 +1,10 @@
 #include "core/log/reading.h"
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
+
+#include <string>
+#include <vector>
 
 namespace ovenwright::log {
 namespace {
@@ -22,6 +26,59 @@ TEST(LogRead, AUnitOfTimeMayBeTheWholeNameOfTheColumn) {
   ASSERT_TRUE(seconds) << seconds.error().text();
   EXPECT_TRUE(seconds->read_as.notes.empty());
   EXPECT_EQ(*seconds->channels[0].time_s, (std::vector<double>{0, 1, 2, 3}));
+}
+
+// Source: the text itself. A blank beside every second reading is no broken wire.
+TEST(LogRead, AChannelScannedLessOftenKeepsItsOwnTimes) {
+  std::string text = "Time (s),U1 (°C),R118 (°C)\n";
+  for (int i = 0; i < 40; ++i)
+    text += fmt::format("{},{}.5,{}\n", i, 25 + i, i % 4 == 0 ? fmt::format("{}.5", 30 + i) : "");
+  const auto reading = read_bytes("a.csv", text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  ASSERT_EQ(reading->channels.size(), 2U);
+  EXPECT_EQ(reading->channels[0].time_s->size(), 40U);
+  const auto& slow = reading->channels[1];
+  ASSERT_EQ(slow.time_s->size(), 10U);
+  for (std::size_t i = 0; i < 10; ++i) {
+    EXPECT_EQ((*slow.time_s)[i], 4.0 * static_cast<double>(i));
+    EXPECT_EQ(slow.temperature_C[i], 30.5 + 4.0 * static_cast<double>(i));
+  }
+}
+
+// Source: the text itself. What an instrument writes for an open channel does not make it a pressure or a count.
+TEST(LogRead, AChannelThatReadsOneFixedNumberIsStillAChannel) {
+  for (const char* fixed : {"9999", "32767", "-9999", "-999.9", "6553.5", "1.00E+38", "-32768"}) {
+    std::string text = "Time (s),U1,R118,C44\n";
+    for (int i = 0; i < 60; ++i)
+      text += fmt::format("{},{}.5,{},{}\n", i, 25 + i, fixed, i < 20 || i > 40 ? fmt::format("{}.5", 30 + i) : fixed);
+    const auto reading = read_bytes("a.csv", text);
+    ASSERT_TRUE(reading) << reading.error().text();
+    ASSERT_EQ(reading->channels.size(), 3U) << fixed;
+    EXPECT_EQ(reading->channels[2].temperature_C[10], 40.5) << fixed;
+  }
+}
+
+// Source: the text itself.
+TEST(LogRead, NamesBeyondTheLastColumnAreTold) {
+  std::string text = "Time (s),U1 (°C),R118 (°C),C44 (°C)\n";
+  for (int i = 0; i < 20; ++i) text += fmt::format("{},{}.5,{}.5\n", i, 25 + i, 30 + i);
+  const auto reading = read_bytes("a.csv", text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  EXPECT_EQ(reading->channels.size(), 2U);
+  EXPECT_EQ(
+      reading->read_as.notes,
+      std::vector<std::string>{"The header names 4 columns and the rows have 3: the names are taken from the left."});
+}
+
+// A row of a million cells took minutes before it was refused.
+TEST(LogRead, RowsLongerThanAnyRunAreRefusedAtOnce) {
+  std::string row;
+  for (int i = 0; i < 300'000; ++i) row += "1,";
+  row.back() = '\n';
+  const auto reading = read_bytes("a.csv", row + row);
+  ASSERT_FALSE(reading);
+  EXPECT_EQ(reading.error().found, "300000 cells in a row");
+  EXPECT_EQ(reading.error().where.line, 1);
 }
 
 }  // namespace

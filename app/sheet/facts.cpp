@@ -117,6 +117,26 @@ QString joined(const std::vector<std::string>& items) {
   return texts.join(QStringLiteral("; "));
 }
 
+QString chainText(const ArchivePlace& place, const QString& head) {
+  return Words::tr("%1: %n records, head %2", nullptr, int(place.records)).arg(place.station, head);
+}
+
+/// The chains that the runs' records stand in: of one the whole head digest, of several their short forms.
+QList<Fact> chainFacts(std::span<const RunRecord> runs) {
+  QList<Fact> facts;
+  for (const bool whole : {true, false}) {
+    facts.clear();
+    for (const RunRecord& record : runs) {
+      if (!record.archive) continue;
+      const QString& head = record.archive->headDigest;
+      const QString text = chainText(*record.archive, whole ? grouped(head) : shortDigest(head));
+      if (std::ranges::find(facts, text, &Fact::value) == facts.end()) facts << Fact{Words::tr("Chain"), text};
+    }
+    if (facts.size() < 2) break;
+  }
+  return facts;
+}
+
 }  // namespace
 
 QString shortDigest(const QString& digest) {
@@ -176,8 +196,7 @@ QList<Fact> factsOf(const RunRecord& record, const QLocale& locale) {
   if (record.archive) {
     const auto& place = *record.archive;
     add(Words::tr("Record"), Words::tr("%1, number %2 of its chain").arg(place.id, locale.toString(place.number)));
-    add(Words::tr("Chain"), Words::tr("%1: %2 records, head %3")
-                                .arg(place.station, locale.toString(place.records), grouped(place.headDigest)));
+    add(Words::tr("Chain"), chainText(place, grouped(place.headDigest)));
     if (place.program.compare(programText(), Qt::CaseInsensitive) != 0) add(Words::tr("Recorded by"), place.program);
     if (place.verdict != judgement.verdict)
       add(Words::tr("Recorded verdict"),
@@ -187,8 +206,9 @@ QList<Fact> factsOf(const RunRecord& record, const QLocale& locale) {
 }
 
 QList<Fact> sharedFacts(std::span<const RunRecord> runs, const QLocale& locale) {
-  // What belongs to one run alone stands in the table of runs.
-  const QStringList own{Words::tr("Serial number"), Words::tr("Run at"), Words::tr("Oven entry"), Words::tr("Record")};
+  // What belongs to one run alone stands in the table of runs, and each chain by itself: none may be left out.
+  const QStringList own{Words::tr("Serial number"), Words::tr("Run at"), Words::tr("Oven entry"), Words::tr("Record"),
+                        Words::tr("Chain")};
   QStringList labels;
   QList<QStringList> values;
   for (const RunRecord& record : runs) {
@@ -210,7 +230,7 @@ QList<Fact> sharedFacts(std::span<const RunRecord> runs, const QLocale& locale) 
                                                          : Words::tr("%n different", nullptr, int(values[i].size()));
     facts << Fact{labels[i], value};
   }
-  return facts;
+  return facts + chainFacts(runs);
 }
 
 LogFact logFactOf(const RunRecord& record, const QLocale& locale) {

@@ -521,10 +521,6 @@
         <translation>Kette</translation>
     </message>
     <message>
-        <source>%1: %2 records, head %3</source>
-        <translation>%1: %2 Datensätze, Kopf %3</translation>
-    </message>
-    <message>
         <source>%1; %2 bytes</source>
         <translation>%1; %2 Bytes</translation>
     </message>
@@ -840,6 +836,13 @@
     <message>
         <source>Not measured alike in all runs, with a row for each definition: %1.</source>
         <translation>Nicht in allen Läufen gleich gemessen, mit einer Zeile für jede Definition: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n records, head %2</source>
+        <translation>
+            <numerusform>%1: %n Datensatz, Kopf %2</numerusform>
+            <numerusform>%1: %n Datensätze, Kopf %2</numerusform>
+        </translation>
     </message>
 </context>
 <context>

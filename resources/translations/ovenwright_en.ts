@@ -67,6 +67,13 @@
             <numerusform>%n signals of the control charts.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1: %n records, head %2</source>
+        <translation>
+            <numerusform>%1: %n record, head %2</numerusform>
+            <numerusform>%1: %n records, head %2</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Tune</name>

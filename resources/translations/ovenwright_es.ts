@@ -521,10 +521,6 @@
         <translation>Cadena</translation>
     </message>
     <message>
-        <source>%1: %2 records, head %3</source>
-        <translation>%1: %2 registros, cabeza %3</translation>
-    </message>
-    <message>
         <source>%1; %2 bytes</source>
         <translation>%1; %2 bytes</translation>
     </message>
@@ -840,6 +836,13 @@
     <message>
         <source>Not measured alike in all runs, with a row for each definition: %1.</source>
         <translation>No se midió igual en todas las pasadas, con una fila por definición: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n records, head %2</source>
+        <translation>
+            <numerusform>%1: %n registro, cabeza %2</numerusform>
+            <numerusform>%1: %n registros, cabeza %2</numerusform>
+        </translation>
     </message>
 </context>
 <context>

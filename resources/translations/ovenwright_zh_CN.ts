@@ -518,10 +518,6 @@
         <translation>存档链</translation>
     </message>
     <message>
-        <source>%1: %2 records, head %3</source>
-        <translation>%1：%2 笔，链首 %3</translation>
-    </message>
-    <message>
         <source>%1; %2 bytes</source>
         <translation>%1；%2 位元组</translation>
     </message>
@@ -832,6 +828,12 @@
     <message>
         <source>Not measured alike in all runs, with a row for each definition: %1.</source>
         <translation>并非每次都以相同方式测量，每种定义各占一行：%1。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n records, head %2</source>
+        <translation>
+            <numerusform>%1：%n 笔，链首 %2</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -518,10 +518,6 @@
         <translation>存檔鏈</translation>
     </message>
     <message>
-        <source>%1: %2 records, head %3</source>
-        <translation>%1：%2 筆，鏈首 %3</translation>
-    </message>
-    <message>
         <source>%1; %2 bytes</source>
         <translation>%1；%2 位元組</translation>
     </message>
@@ -832,6 +828,12 @@
     <message>
         <source>Not measured alike in all runs, with a row for each definition: %1.</source>
         <translation>並非每次都以相同方式測量，每種定義各占一列：%1。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n records, head %2</source>
+        <translation>
+            <numerusform>%1：%n 筆，鏈首 %2</numerusform>
+        </translation>
     </message>
 </context>
 <context>

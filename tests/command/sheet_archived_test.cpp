@@ -36,6 +36,55 @@ class ArchivedSheet : public testing::Test {
   Folder folder;
 };
 
+/// "81c0…9e2d"
+std::string short_form(const std::string& digest) { return digest.substr(0, 4) + "\u2026" + digest.substr(60); }
+
+// Source: the contract of the sheet (records, chains with count and head, logs, all cautions, lines to sign on).
+TEST_F(ArchivedSheet, OfALotNamesRecordsChainsAndCautions) {
+  const std::string first = added("profiles/demo/tern_run1.csv");
+  const std::string second = added("profiles/demo/tern_run2.csv");
+  const std::string file = folder.path("lot.pdf");
+  EXPECT_EQ(run({"sheet", "--lot", "QM-2201", "--company", "Quillmarsh Assembly", "-o", file}).status, 1);
+  const std::string text = pdf_text(file);
+  const std::string head = json({"archive", "verify"}).at("heads").at(0).at("digest");
+  for (const std::string& said :
+       {std::string{"Lot QM-2201"}, std::string{"Quillmarsh Assembly"}, first, second, std::string{"2 records, head"},
+        head.substr(0, 16), std::string{"No index: it takes 5 runs at least."},
+        std::string{"a qualified person confirms it with an instrumented run"}, std::string{"Hot surfaces"},
+        std::string{"the paste\u2019s own data sheet is the authority"}, std::string{"Checked by, date"},
+        std::string{"Released by, date"}, std::string{"d40cd78c6dde7c18 4c4f38200bb7401a"}})
+    EXPECT_THAT(text, testing::HasSubstr(said));
+  // A page for each run where asked, each with the two lines to sign on.
+  EXPECT_EQ(run({"sheet", "--lot", "QM-2201", "--each", "-o", file}).status, 1);
+  EXPECT_GT(std::stoi(pdf_info(file, "Pages")), 2);
+}
+
+TEST_F(ArchivedSheet, OfALotOfTwoStationsNamesBothChains) {
+  const std::string other = folder.path("b.sqlite");
+  const auto second =
+      ovenwright_program({"archive", "add", "profiles/demo/tern_run2.csv", "--lot", "QM-2201", "--archive", other});
+  EXPECT_EQ(second.status, 0) << second.err;
+  const std::string first = added("profiles/demo/tern_run1.csv");
+  EXPECT_EQ(ovenwright_program({"archive", "move", "--to", folder.path("a.sqlite"), "--archive", other}).status, 0);
+  EXPECT_EQ(run({"sheet", "--lot", "QM-2201", "-o", folder.path("lot.pdf")}).status, 1);
+  const std::string text = pdf_text(folder.path("lot.pdf"));
+  const auto heads = json({"archive", "verify"}).at("heads");
+  ASSERT_EQ(heads.size(), 2U);
+  for (const auto& head : heads)
+    EXPECT_THAT(text, testing::HasSubstr("1 record, head " + short_form(head.at("digest"))));
+}
+
+TEST_F(ArchivedSheet, OfARunIsFoundByADigestFromPaper) {
+  const std::string id = added("profiles/demo/tern_run1.csv");
+  const std::string file = folder.path("run.json");
+  EXPECT_EQ(run({"sheet", "--run", "d40c\u202689c0", "-o", file}).status, 1);
+  const auto sheet = Json::parse(contents(file));
+  EXPECT_EQ(sheet.at("runs").at(0).at("archive").at("id"), id);
+  EXPECT_EQ(sheet.at("runs").at(0).at("run_at_from"), "file time");
+  EXPECT_EQ(run({"sheet", "--run", id, "-o", folder.path("run.pdf")}).status, 1);
+  EXPECT_THAT(pdf_text(folder.path("run.pdf")), testing::ContainsRegex("UTC, time of the log.s file"));
+}
+
 TEST_F(ArchivedSheet, IsNotedAsPrintedWhereAsked) {
   const std::string id = added("profiles/demo/tern_run1.csv");
   EXPECT_TRUE(json({"archive", "list"}).at("runs").at(0).at("printed_at").is_null());

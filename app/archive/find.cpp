@@ -88,9 +88,10 @@ Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::o
                {milliseconds(after->runAt), storable(after->chain),
                 QVariant::fromValue(static_cast<qlonglong>(after->number))});
   }
+  // In the order of the table that is walked, so that the walk ends with the page.
   const QString sql = QStringLiteral("select ") + summaryColumns() + wanted.fromWhere() +
-                      (newest ? QStringLiteral(" order by run.run_at desc, run.chain desc, run.number desc limit ?")
-                              : QStringLiteral(" order by run.run_at, run.chain, run.number limit ?"));
+                      QStringLiteral(" order by %1.run_at %2, %1.chain %2, %1.number %2 limit ?")
+                          .arg(wanted.order, QLatin1String(newest ? "desc" : "asc"));
   Page page;
   const std::size_t asked = std::min<std::size_t>(limit, INT32_MAX - 1) + 1;  // one more tells whether there are more
   auto error = (*database)->run(sql, wanted.values + QVariantList{static_cast<qlonglong>(asked)}, [&](const auto& row) {

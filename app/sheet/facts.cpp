@@ -65,11 +65,6 @@ QString entryText(const oven::Entry& entry, const Format& format) {
       .arg(format.seconds(entry.at_s), format.seconds(entry.uncertainty_s), found);
 }
 
-/// "11 March 2026, 13:22 UTC"
-QString momentText(const QDateTime& moment, const QLocale& locale) {
-  return locale.toString(moment.toUTC(), QStringLiteral("d MMMM yyyy, HH:mm")) + QStringLiteral(" UTC");
-}
-
 /// "Peak: R118 250, U3 body 245": the limits of a lane that are not the same for all.
 void addLimitsByPart(QStringList& lines, const RunRecord& record) {
   const auto& judgement = record.checked().judgement;
@@ -138,6 +133,27 @@ QList<Fact> chainFacts(std::span<const RunRecord> runs) {
 }
 
 }  // namespace
+
+QString dateText(const QDateTime& moment, const QLocale& locale) {
+  QString pattern = QStringLiteral("d MMMM yyyy");
+  if (locale.language() == QLocale::German) pattern = QStringLiteral("d. MMMM yyyy");
+  if (locale.language() == QLocale::Spanish) pattern = QStringLiteral("d 'de' MMMM 'de' yyyy");
+  if (locale.language() == QLocale::Chinese) pattern = QStringLiteral("yyyy年M月d日");
+  return locale.toString(moment.date(), pattern);
+}
+
+QString momentText(const QDateTime& moment, const QLocale& locale) {
+  const QDateTime utc = moment.toUTC();
+  const QString gap = locale.language() == QLocale::Chinese ? QStringLiteral(" ") : QStringLiteral(", ");
+  return dateText(utc, locale) + gap + utc.toString(QStringLiteral("HH:mm")) + QStringLiteral(" UTC");
+}
+
+QString shortMomentText(const QDateTime& moment, const QLocale& locale) {
+  QString pattern = QStringLiteral("d MMM yyyy HH:mm");
+  if (locale.language() == QLocale::German) pattern = QStringLiteral("dd.MM.yyyy HH:mm");
+  if (locale.language() == QLocale::Chinese) pattern = QStringLiteral("yyyy-MM-dd HH:mm");
+  return locale.toString(moment.toUTC(), pattern);
+}
 
 QString shortDigest(const QString& digest) {
   constexpr qsizetype kEnds = 4;
@@ -254,8 +270,7 @@ QStringList asidesOf(const RunRecord& record, const QLocale& locale) {
   QStringList asides;
   const auto& run = record.checked().run;
   if (run.parts > 1) asides << Words::tr("Run %1 of %2 in the log").arg(run.part).arg(run.parts);
-  if (record.labels.runAt.isValid())
-    asides << locale.toString(record.labels.runAt.date(), QStringLiteral("d MMMM yyyy"));
+  if (record.labels.runAt.isValid()) asides << dateText(record.labels.runAt, locale);
   return asides;
 }
 

@@ -38,6 +38,13 @@ QList<Fact> sharedFacts(std::span<const RunRecord> runs, const QLocale& locale);
 QStringList cautions();
 QString cautionsTitle();
 
+/// "11 March 2026" as the language writes it; the day is of the moment's own zone.
+QString dateText(const QDateTime& moment, const QLocale& locale);
+/// "11 March 2026, 13:22 UTC"
+QString momentText(const QDateTime& moment, const QLocale& locale);
+/// "11 Mar 2026 13:22", in UTC, for tables.
+QString shortMomentText(const QDateTime& moment, const QLocale& locale);
+
 /// "81c0…9e2d"
 QString shortDigest(const QString& digest);
 /// Of one decision rule: "Guarded, w = U (ILAC-G8:09/2019)".

@@ -239,8 +239,7 @@ void addFoot(Document& document, Flow& flow, const widgets::Theme& theme,
 
 QString madeText(const Style& style, bool fromArchive) {
   if (!style.printedAt.isValid()) return {};
-  const QString when =
-      style.locale.toString(style.printedAt.toUTC(), QStringLiteral("d MMMM yyyy HH:mm")) + QStringLiteral(" UTC");
+  const QString when = momentText(style.printedAt, style.locale);
   return fromArchive ? Words::tr("Made %1 from the archive").arg(when) : Words::tr("Made %1").arg(when);
 }
 

@@ -59,9 +59,7 @@ SentenceContent sentenceOf(const lot::Lot& lot) {
 QStringList asides(std::span<const RunRecord> runs, const QLocale& locale) {
   QStringList texts{Words::tr("%n runs", nullptr, int(runs.size()))};
   const QDateTime first = runs.front().labels.runAt, last = runs.back().labels.runAt;
-  const auto date = [&](const QDateTime& moment) {
-    return locale.toString(moment.date(), QStringLiteral("d MMMM yyyy"));
-  };
+  const auto date = [&](const QDateTime& moment) { return dateText(moment, locale); };
   if (first.isValid() && last.isValid())
     texts << (first.date() == last.date() ? date(first) : date(first) + QStringLiteral(" – ") + date(last));
   return texts;

@@ -99,9 +99,7 @@ Table runsTable(std::span<const RunRecord> runs, const QLocale& locale) {
     QString margin = judgement.margin ? wording.percent(*judgement.margin) : QStringLiteral("–");
     if (judgement.margin_bound == judge::MarginBound::kAtMost) margin = Words::tr("at most %1").arg(margin);
     if (judgement.margin_bound == judge::MarginBound::kAtLeast) margin = Words::tr("at least %1").arg(margin);
-    const QString when = record.labels.runAt.isValid()
-                             ? locale.toString(record.labels.runAt.toUTC(), QStringLiteral("d MMM yyyy HH:mm"))
-                             : QString();
+    const QString when = record.labels.runAt.isValid() ? shortMomentText(record.labels.runAt, locale) : QString();
     table.rows << QList<Cell>{cell(runName(record)),
                               cell(record.labels.serial),
                               cell(when),

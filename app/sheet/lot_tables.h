@@ -19,8 +19,8 @@ Table statisticsTable(const lot::Lot& lot, const QLocale& locale);
 /// The lot's statistics over the runs.
 lot::Lot statisticsOf(std::span<const RunRecord> runs);
 
-/// What the statistics say at once: the least capable result, that the runs are few, signals, what has no index and why,
-/// and what was not measured alike in all runs. Empty where there is nothing to say.
+/// What the statistics say at once: the least capable result, that the runs are few, signals, what has no index and
+/// why, and what was not measured alike in all runs. Empty where there is nothing to say.
 QString statisticsText(const lot::Lot& lot);
 
 }  // namespace ovenwright::sheet

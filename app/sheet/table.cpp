@@ -11,7 +11,8 @@ namespace ovenwright::sheet {
 namespace {
 
 constexpr qreal kGap = 10, kMarker = 34, kRowPad = 2;
-constexpr int kMostLines = 3;  // of a cell
+constexpr qreal kLeastGap = 4;  // between columns, where that spares a further table
+constexpr int kMostLines = 3;   // of a cell
 
 struct Fonts {
   explicit Fonts(const widgets::Theme& theme)
@@ -41,18 +42,9 @@ class Plan {
   Plan(const Table& table, const widgets::Theme& theme, qreal width) : m_table(table), m_theme(theme), m_fonts(theme) {
     QList<qreal> wanted;
     for (int column = 0; column < table.columns.size(); ++column) wanted << wantedWidth(column);
-    int next = 1;
-    do {
-      Group group;
-      group.columns << 0;
-      qreal used = wanted[0];
-      while (next < wanted.size() && (group.columns.size() == 1 || used + kGap + wanted[next] <= width)) {
-        used += kGap + wanted[next];
-        group.columns << next++;
-      }
-      place(group, wanted, width, used);
-      m_groups << group;
-    } while (next < wanted.size());
+    m_groups = grouped(wanted, width, kGap);
+    const auto closer = grouped(wanted, width, kLeastGap);
+    if (closer.size() < m_groups.size()) m_groups = closer;
   }
 
   const QList<Group>& groups() const { return m_groups; }
@@ -100,7 +92,25 @@ class Plan {
     return width + 1;
   }
 
-  void place(Group& group, const QList<qreal>& wanted, qreal width, qreal used) const {
+  /// As many columns beside each other as the width holds, the first one repeated.
+  QList<Group> grouped(const QList<qreal>& wanted, qreal width, qreal gap) const {
+    QList<Group> groups;
+    int next = 1;
+    do {
+      Group group;
+      group.columns << 0;
+      qreal used = wanted[0];
+      while (next < wanted.size() && (group.columns.size() == 1 || used + gap + wanted[next] <= width)) {
+        used += gap + wanted[next];
+        group.columns << next++;
+      }
+      place(group, wanted, width, used, gap);
+      groups << group;
+    } while (next < wanted.size());
+    return groups;
+  }
+
+  void place(Group& group, const QList<qreal>& wanted, qreal width, qreal used, qreal gap) const {
     // What is left over goes between the columns, so that a table always spans its page.
     const qreal more = group.columns.size() > 1 ? std::max(0.0, width - used) / qreal(group.columns.size() - 1) : 0;
     qreal left = 0;
@@ -109,7 +119,7 @@ class Plan {
       const qreal own = std::min(wanted[column], width) + (first ? 0 : more);
       group.lefts << left;
       group.widths << own;
-      left += own + kGap;
+      left += own + gap;
     }
   }
 

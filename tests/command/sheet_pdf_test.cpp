@@ -55,7 +55,7 @@ TEST_F(SheetPdf, SaysEverythingThatASheetMustSay) {
         std::string("K class 1 (IEC 60584-1), instrument ± 1.0 °C, U = 2u"), std::string("LF main board, revision 7"),
         std::string("T-0417"), std::string("M. Kade"), grouped, std::string("found from the curves"),
         std::string("Checked by, date"), std::string("Released by, date"), std::string("Page 1 of 2"),
-        std::string("Read as: UTF-8"), std::string("Made 12 March 2026 10:42")}) {
+        std::string("Read as: UTF-8"), std::string("Made 12 March 2026, 10:42 UTC")}) {
     EXPECT_THAT(text, HasSubstr(part));
   }
 }

@@ -57,7 +57,7 @@ TEST(SheetLogo, ThatIsNoneIsNamed) {
         {"cut.png", png(1).substr(0, 45), "damaged picture"},
         {"huge.png", png(20'000), "20000 × 20000 points"},
         {"large.svg", svg(std::string(5 << 20, ' ')), "larger than 4 MB"},
-        {"cut.svg", svg("<rect width=\"9\" height=\"9\"/>").substr(0, 150), "damaged SVG drawing"},
+        {"cut.svg", svg("<rect width=\"9\" height=\"9\"/>").substr(0, 120), "damaged SVG drawing"},
         {"script.svg", svg("\n<script>alert(1)</script>"), "script.svg:2:9: found the element <script>"},
         {"handler.svg", svg("<rect width=\"9\" height=\"9\" onload=\"alert(1)\"/>"), "the handler onload"},
         {"page.svg", svg("<foreignObject><p/></foreignObject>"), "the element <foreignObject>"},

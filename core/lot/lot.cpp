@@ -44,6 +44,7 @@ class Gathered {
         if (other != s) series[s].measured_otherwise += runs_with_[other];
       series[s].without_value = runs.size() - series[s].measured_otherwise - series[s].points.size() - series[s].bounds;
       if (!limits_agree[s]) series[s].lower.reset(), series[s].upper.reset();
+      if (!limits_agree[s] || !targets_agree_[s]) series[s].target.reset();
     }
   }
 
@@ -70,8 +71,10 @@ class Gathered {
       made.lower = result.lower;
       made.upper = result.upper;
       made.parameters = result.parameters;
+      made.target = result.target;
       series.push_back(std::move(made));
       limits_agree.push_back(true);
+      targets_agree_.push_back(true);
       last_run_.push_back(run);
       runs_with_.push_back(0);
     }
@@ -79,6 +82,7 @@ class Gathered {
     ++runs_with_[s];
     Series& its = series[s];
     if (its.lower != result.lower || its.upper != result.upper) limits_agree[s] = false;
+    if (its.target != result.target) targets_agree_[s] = false;
     if (!result.value) return;
     if (result.at_least)
       ++its.bounds;
@@ -89,6 +93,7 @@ class Gathered {
   std::span<const Run> runs_;
   std::map<Key, std::vector<std::size_t>> index_;  ///< more than one where the measure changed within the lot
   std::vector<std::size_t> last_run_, runs_with_;
+  std::vector<bool> targets_agree_;
 };
 
 /// Why a series has no index; empty where it has one.
@@ -218,10 +223,21 @@ Run run_of(std::string id, const judge::Judgement& judgement) {
     const auto& outcome = judgement.all(i);
     run.results.push_back({judgement.windows[outcome.window].identity.name, outcome.requirement_name, outcome.trace,
                            outcome.measure.measure, outcome.value.unit, outcome.value.value, outcome.value.at_least,
-                           outcome.lower, outcome.upper, outcome.required, outcome.verdict,
-                           outcome.measure.parameters});
+                           outcome.lower, outcome.upper, outcome.required, outcome.verdict, outcome.margin,
+                           outcome.target, outcome.measure.parameters});
   }
   return run;
+}
+
+std::optional<std::size_t> deciding_result(const Run& run) {
+  std::optional<std::size_t> smallest;
+  for (std::size_t i = 0; i < run.results.size(); ++i) {
+    const auto& result = run.results[i];
+    if (!result.required) continue;
+    if (!result.value && result.verdict == judge::Verdict::kUndetermined) return i;
+    if (result.margin && (!smallest || *result.margin < *run.results[*smallest].margin)) smallest = i;
+  }
+  return smallest;
 }
 
 Result<Lot> summarise(std::span<const Run> runs, const Options& options) {

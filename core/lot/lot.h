@@ -26,6 +26,8 @@ struct RunResult {
   std::optional<double> lower = {}, upper = {};
   bool required = true;
   judge::Verdict verdict = judge::Verdict::kUndetermined;
+  std::optional<double> margin = {};    ///< a fraction
+  std::optional<double> target = {};    ///< where the window gives one
   measure::Parameters parameters = {};  ///< that the measure was taken with
 };
 
@@ -41,6 +43,11 @@ struct Run {
 /// What the statistics take of a run that was judged.
 Run run_of(std::string id, const judge::Judgement& judgement);
 
+/// The result that decides the run's margin: the first required one without a value where there is such a one, else
+/// the required one with the smallest margin, among equals the first. An index into results; absent where none has a
+/// margin.
+std::optional<std::size_t> deciding_result(const Run& run);
+
 /// One requirement on one trace, over the runs of the lot.
 struct Series {
   std::string window = {}, requirement = {}, trace = {};  ///< as in RunResult
@@ -48,8 +55,9 @@ struct Series {
   Unit unit = Unit::kCelsius;
   bool required = true;
   std::optional<double> lower = {}, upper = {};  ///< absent too where the runs do not agree on them
-  std::vector<Point> points = {};                ///< the values there are, bounds left out, in order of time
-  std::size_t without_value = 0;                 ///< runs without this result, or where it has no value
+  std::optional<double> target = {};  ///< where the window gives one and the runs agree on it and on the limits
+  std::vector<Point> points = {};     ///< the values there are, bounds left out, in order of time
+  std::size_t without_value = 0;      ///< runs without this result, or where it has no value
   std::size_t measured_otherwise =
       0;                   ///< runs where the requirement has another measure or other parameters: another series
   std::size_t bounds = 0;  ///< runs where it is only "at least"

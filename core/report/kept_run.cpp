@@ -55,6 +55,8 @@ Result<lot::RunResult> result_of(const Json& json) {
   result.upper = number_at(json, "upper");
   result.required = json.at("required").get<bool>();
   result.verdict = *its_verdict;
+  result.margin = number_at(json, "margin");
+  result.target = number_at(json, "target");
   return result;
 }
 

@@ -4,6 +4,7 @@
 
 #include <array>
 
+#include "core/judge/decide_run.h"
 #include "core/report/json.h"
 #include "core/window/window_file.h"
 
@@ -42,7 +43,14 @@ TEST(KeptRun, IsTheRunThatWasJudged) {
       EXPECT_EQ(a.upper, b.upper);
       EXPECT_EQ(a.required, b.required);
       EXPECT_EQ(a.verdict, b.verdict);
+      EXPECT_EQ(a.margin, b.margin);
+      EXPECT_EQ(a.target, b.target);
     }
+    // Source: what the verdict's own summary calls the smallest margin.
+    const auto decides = lot::deciding_result(*got);
+    ASSERT_TRUE(decides);
+    const auto summary = judge::summarise(checked->runs[0].judgement);
+    if (!summary.of_the_other && !summary.smallest.empty()) EXPECT_EQ(*decides, summary.smallest[0].outcome);
   }
 }
 

@@ -80,6 +80,9 @@ class Archive {
   Result<std::size_t> count(const Filter& filter);
   /// All lots with records that pass the filter, the one with the newest run first.
   Result<std::vector<LotSummary>> lots(const Filter& filter = {});
+  /// What a name of the records has been so far, each once, in order of its text; without the empty one.
+  enum class Name { kBoard, kOven };
+  Result<std::vector<std::string>> names(Name which);
   /// The runs of a lot in order of time of run, each by its last judgement.
   Result<std::vector<Summary>> runsOfLot(const std::string& lot);
 

@@ -200,6 +200,19 @@ TEST_P(ArchiveIn, ListsLots) {
   EXPECT_EQ(momentText(lots->at(1).firstRunAt), "2026-03-01T00:01:00.000Z");
 }
 
+TEST_P(ArchiveIn, ListsBoardsAndOvensOnce) {
+  auto archive = place.open();
+  EXPECT_TRUE(archive.names(Archive::Name::kBoard)->empty());
+  ASSERT_TRUE(archive.add(madeUpRuns(1, 12)));
+  auto run = madeUpRun(13);
+  run.board->name = std::string(300, 'z');
+  run.oven.reset();
+  ASSERT_TRUE(archive.add({&run, 1}));
+  EXPECT_EQ(*archive.names(Archive::Name::kBoard),
+            (std::vector<std::string>{"Dunlin", "Tern", std::string(300, 'z')}));
+  EXPECT_EQ(*archive.names(Archive::Name::kOven), std::vector<std::string>{"line 2"});
+}
+
 TEST_P(ArchiveIn, TakesNamesAsData) {
   std::string nul("a\0b", 3);
   const std::string names[] = {"\"; drop table run; --",

@@ -7,6 +7,7 @@
 #include <cstdio>
 #include <optional>
 
+#include "app/desktop/archive/archive_link.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/window/appearance.h"
@@ -58,6 +59,10 @@ int main(int argc, char** argv) {
                                 QStringLiteral("OVEN"));
   const QCommandLineOption recipe(QStringLiteral("recipe"), QStringLiteral("The recipe; needs --oven."),
                                   QStringLiteral("RECIPE"));
+  const QCommandLineOption archive(QStringLiteral("archive"),
+                                   QStringLiteral("The archive, whatever the settings say: a file, or "
+                                                  "postgresql://user@host:port/database."),
+                                   QStringLiteral("ARCHIVE"));
   const QCommandLineOption demo(QStringLiteral("demo"), QStringLiteral("Open the demo run."));
   const QCommandLineOption screenshot(
       QStringLiteral("screenshot"), QStringLiteral("For documentation: save a picture of the window to FILE and end."),
@@ -78,7 +83,7 @@ int main(int argc, char** argv) {
       QStringLiteral("CODE"));
   const QCommandLineOption points(QStringLiteral("font"), QStringLiteral("With --screenshot: size of the text."),
                                   QStringLiteral("POINTS"));
-  options.addOptions({language, points, window, board, oven, recipe, demo, screenshot, size, theme, state});
+  options.addOptions({language, points, window, board, oven, recipe, archive, demo, screenshot, size, theme, state});
   options.addPositionalArgument(QStringLiteral("LOG"), QStringLiteral("Logs to open."), QStringLiteral("[LOG...]"));
   options.process(application);
   if (options.isSet(oven) != options.isSet(recipe)) refuse("--oven and --recipe go together");
@@ -137,6 +142,7 @@ int main(int argc, char** argv) {
     Appearance::followSystem();
   }
   Desktop desktop(&document, &settings);
+  if (options.isSet(archive)) desktop.archive()->setWhere(options.value(archive));
   desktop.show();
   if (options.isSet(demo)) desktop.window()->openDemo();
   if (!options.positionalArguments().isEmpty()) document.openFiles(options.positionalArguments());

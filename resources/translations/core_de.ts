@@ -381,4 +381,43 @@
         <translation>übliche Praxis, ohne Quelle</translation>
     </message>
 </context>
+<context>
+    <name>LotRules</name>
+    <message>
+        <source>1 point beyond 3 sigma</source>
+        <translation>1 Punkt jenseits von 3 Sigma</translation>
+    </message>
+    <message>
+        <source>2 of 3 points in a row beyond 2 sigma on one side</source>
+        <translation>2 von 3 aufeinanderfolgenden Punkten jenseits von 2 Sigma auf einer Seite</translation>
+    </message>
+    <message>
+        <source>4 of 5 points in a row beyond 1 sigma on one side</source>
+        <translation>4 von 5 aufeinanderfolgenden Punkten jenseits von 1 Sigma auf einer Seite</translation>
+    </message>
+    <message>
+        <source>8 points in a row on one side of the centre</source>
+        <translation>8 Punkte in Folge auf einer Seite der Mittellinie</translation>
+    </message>
+    <message>
+        <source>9 points in a row on one side of the centre</source>
+        <translation>9 Punkte in Folge auf einer Seite der Mittellinie</translation>
+    </message>
+    <message>
+        <source>6 points in a row rising or falling</source>
+        <translation>6 Punkte in Folge steigend oder fallend</translation>
+    </message>
+    <message>
+        <source>14 points in a row alternating up and down</source>
+        <translation>14 Punkte in Folge abwechselnd auf und ab</translation>
+    </message>
+    <message>
+        <source>15 points in a row within 1 sigma of the centre</source>
+        <translation>15 Punkte in Folge innerhalb von 1 Sigma um die Mitte</translation>
+    </message>
+    <message>
+        <source>8 points in a row beyond 1 sigma, on both sides</source>
+        <translation>8 Punkte in Folge jenseits von 1 Sigma, auf beiden Seiten</translation>
+    </message>
+</context>
 </TS>

@@ -381,4 +381,43 @@
         <translation>práctica habitual, sin fuente</translation>
     </message>
 </context>
+<context>
+    <name>LotRules</name>
+    <message>
+        <source>1 point beyond 3 sigma</source>
+        <translation>1 punto más allá de 3 sigma</translation>
+    </message>
+    <message>
+        <source>2 of 3 points in a row beyond 2 sigma on one side</source>
+        <translation>2 de 3 puntos seguidos más allá de 2 sigma en un mismo lado</translation>
+    </message>
+    <message>
+        <source>4 of 5 points in a row beyond 1 sigma on one side</source>
+        <translation>4 de 5 puntos seguidos más allá de 1 sigma en un mismo lado</translation>
+    </message>
+    <message>
+        <source>8 points in a row on one side of the centre</source>
+        <translation>8 puntos seguidos en un mismo lado de la línea central</translation>
+    </message>
+    <message>
+        <source>9 points in a row on one side of the centre</source>
+        <translation>9 puntos seguidos en un mismo lado de la línea central</translation>
+    </message>
+    <message>
+        <source>6 points in a row rising or falling</source>
+        <translation>6 puntos seguidos en aumento o en descenso</translation>
+    </message>
+    <message>
+        <source>14 points in a row alternating up and down</source>
+        <translation>14 puntos seguidos que suben y bajan alternadamente</translation>
+    </message>
+    <message>
+        <source>15 points in a row within 1 sigma of the centre</source>
+        <translation>15 puntos seguidos a menos de 1 sigma del centro</translation>
+    </message>
+    <message>
+        <source>8 points in a row beyond 1 sigma, on both sides</source>
+        <translation>8 puntos seguidos más allá de 1 sigma, a ambos lados</translation>
+    </message>
+</context>
 </TS>

@@ -381,4 +381,43 @@
         <translation>业界惯例，无出处</translation>
     </message>
 </context>
+<context>
+    <name>LotRules</name>
+    <message>
+        <source>1 point beyond 3 sigma</source>
+        <translation>1 点超出 3 倍标准差</translation>
+    </message>
+    <message>
+        <source>2 of 3 points in a row beyond 2 sigma on one side</source>
+        <translation>连续 3 点中有 2 点在同侧超出 2 倍标准差</translation>
+    </message>
+    <message>
+        <source>4 of 5 points in a row beyond 1 sigma on one side</source>
+        <translation>连续 5 点中有 4 点在同侧超出 1 倍标准差</translation>
+    </message>
+    <message>
+        <source>8 points in a row on one side of the centre</source>
+        <translation>连续 8 点在中心线同侧</translation>
+    </message>
+    <message>
+        <source>9 points in a row on one side of the centre</source>
+        <translation>连续 9 点在中心线同侧</translation>
+    </message>
+    <message>
+        <source>6 points in a row rising or falling</source>
+        <translation>连续 6 点上升或下降</translation>
+    </message>
+    <message>
+        <source>14 points in a row alternating up and down</source>
+        <translation>连续 14 点交替上下</translation>
+    </message>
+    <message>
+        <source>15 points in a row within 1 sigma of the centre</source>
+        <translation>连续 15 点在中心线 1 倍标准差以内</translation>
+    </message>
+    <message>
+        <source>8 points in a row beyond 1 sigma, on both sides</source>
+        <translation>连续 8 点在两侧超出 1 倍标准差</translation>
+    </message>
+</context>
 </TS>

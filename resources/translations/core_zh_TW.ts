@@ -381,4 +381,43 @@
         <translation>業界慣例，無出處</translation>
     </message>
 </context>
+<context>
+    <name>LotRules</name>
+    <message>
+        <source>1 point beyond 3 sigma</source>
+        <translation>1 點超出 3 倍標準差</translation>
+    </message>
+    <message>
+        <source>2 of 3 points in a row beyond 2 sigma on one side</source>
+        <translation>連續 3 點中有 2 點在同側超出 2 倍標準差</translation>
+    </message>
+    <message>
+        <source>4 of 5 points in a row beyond 1 sigma on one side</source>
+        <translation>連續 5 點中有 4 點在同側超出 1 倍標準差</translation>
+    </message>
+    <message>
+        <source>8 points in a row on one side of the centre</source>
+        <translation>連續 8 點在中心線同側</translation>
+    </message>
+    <message>
+        <source>9 points in a row on one side of the centre</source>
+        <translation>連續 9 點在中心線同側</translation>
+    </message>
+    <message>
+        <source>6 points in a row rising or falling</source>
+        <translation>連續 6 點上升或下降</translation>
+    </message>
+    <message>
+        <source>14 points in a row alternating up and down</source>
+        <translation>連續 14 點交替上下</translation>
+    </message>
+    <message>
+        <source>15 points in a row within 1 sigma of the centre</source>
+        <translation>連續 15 點在中心線 1 倍標準差以內</translation>
+    </message>
+    <message>
+        <source>8 points in a row beyond 1 sigma, on both sides</source>
+        <translation>連續 8 點在兩側超出 1 倍標準差</translation>
+    </message>
+</context>
 </TS>

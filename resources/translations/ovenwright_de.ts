@@ -2,6 +2,67 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
 <context>
+    <name>Archive</name>
+    <message>
+        <source>this computer</source>
+        <translation>dieser Rechner</translation>
+    </message>
+    <message>
+        <source>Open a log, check it, and keep the run under its lot; ovenwright archive add and ovenwright watch do the same for many logs.</source>
+        <translation>Ein Log öffnen, prüfen und den Lauf unter seinem Los aufbewahren; ovenwright archive add und ovenwright watch tun dasselbe für viele Logs.</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Erneut versuchen</translation>
+    </message>
+    <message>
+        <source>No run is kept yet.</source>
+        <translation>Noch ist kein Lauf aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>The archive&apos;s server does not answer.</source>
+        <translation>Der Server des Archivs antwortet nicht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) wait on this computer and are sent when it is back.</source>
+        <translation>
+            <numerusform>%n Lauf wartet auf diesem Rechner und wird gesendet, sobald er wieder da ist.</numerusform>
+            <numerusform>%n Läufe warten auf diesem Rechner und werden gesendet, sobald er wieder da ist.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Runs that are kept meanwhile wait on this computer.</source>
+        <translation>Läufe, die inzwischen aufbewahrt werden, warten auf diesem Rechner.</translation>
+    </message>
+    <message>
+        <source>The archive cannot be read.</source>
+        <translation>Das Archiv kann nicht gelesen werden.</translation>
+    </message>
+    <message>
+        <source>No run passes the filter.</source>
+        <translation>Kein Lauf passt zum Filter.</translation>
+    </message>
+    <message>
+        <source>Show all runs</source>
+        <translation>Alle Läufe zeigen</translation>
+    </message>
+    <message>
+        <source>Archive: %1</source>
+        <translation>Archiv: %1</translation>
+    </message>
+    <message>
+        <source>Archive: %1, %2 runs</source>
+        <translation>Archiv: %1, %2 Läufe</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n waiting to be sent</source>
+        <translation>
+            <numerusform>%n wartet auf das Senden</numerusform>
+            <numerusform>%n warten auf das Senden</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ChangeNote</name>
     <message>
         <source>Zone %1</source>
@@ -147,6 +208,302 @@
             <numerusform>Loslassen, um %n Log zu lesen</numerusform>
             <numerusform>Loslassen, um %n Logs zu lesen</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>LotLane</name>
+    <message>
+        <source>lower limit</source>
+        <translation>untere Grenze</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>obere Grenze</translation>
+    </message>
+    <message>
+        <source>margin 100 %</source>
+        <translation>Reserve 100 %</translation>
+    </message>
+    <message numerus="yes">
+        <source>each of the %n run(s)</source>
+        <translation>
+            <numerusform>der eine Lauf</numerusform>
+            <numerusform>jeder der %n Läufe</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mean and ± 3 s</source>
+        <translation>Mittel und ± 3 s</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>95 % of runs, with 95 % confidence</source>
+        <translation>95 % der Läufe, mit 95 % Vertrauen</translation>
+    </message>
+</context>
+<context>
+    <name>LotWords</name>
+    <message>
+        <source>d MMMM</source>
+        <comment>date of this year</comment>
+        <translation>d. MMMM</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date</comment>
+        <translation>d. MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy HH:mm</source>
+        <comment>date and time</comment>
+        <translation>d. MMM yyyy HH:mm</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <comment>day on an axis</comment>
+        <translation>d. MMM</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>when, value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>lot, when, value</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Moving range</source>
+        <translation>Gleitende Spannweite</translation>
+    </message>
+    <message>
+        <source>Range in the subgroup</source>
+        <translation>Spannweite in der Stichprobe</translation>
+    </message>
+    <message>
+        <source>Standard deviation in the subgroup</source>
+        <translation>Standardabweichung in der Stichprobe</translation>
+    </message>
+    <message>
+        <source>Mean of the subgroup</source>
+        <translation>Mittel der Stichprobe</translation>
+    </message>
+    <message>
+        <source>Weighted moving average (EWMA)</source>
+        <translation>Gewichtetes gleitendes Mittel (EWMA)</translation>
+    </message>
+    <message>
+        <source>beyond the limits</source>
+        <translation>außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>%1 upper</source>
+        <translation>%1 oben</translation>
+    </message>
+    <message>
+        <source>%1 centre</source>
+        <translation>%1 Mitte</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 unten</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>Grenze %1</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>requirement, placement</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>All %1 runs</source>
+        <translation>Alle %1 Läufe</translation>
+    </message>
+    <message>
+        <source>no board</source>
+        <translation>ohne Baugruppe</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>board, revision of the window</comment>
+        <translation>%1, Rev. %2</translation>
+    </message>
+    <message>
+        <source>Western Electric rules</source>
+        <translation>Western-Electric-Regeln</translation>
+    </message>
+    <message>
+        <source>Nelson rules</source>
+        <translation>Nelson-Regeln</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: such a chart takes two subgroups of %n runs.</source>
+        <translation>
+            <numerusform>%1: Eine solche Karte braucht zwei Stichproben von %n Lauf.</numerusform>
+            <numerusform>%1: Eine solche Karte braucht zwei Stichproben von %n Läufen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: a control chart takes two runs with a value.</source>
+        <translation>%1: Eine Regelkarte braucht zwei Läufe mit einem Wert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the weighted average stays within its limits over %n runs.</source>
+        <translation>
+            <numerusform>%1: Das gewichtete Mittel bleibt über %n Lauf in seinen Grenzen.</numerusform>
+            <numerusform>%1: Das gewichtete Mittel bleibt über %n Läufe in seinen Grenzen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: no signal in %n runs by the %2.</source>
+        <translation>
+            <numerusform>%1: kein Signal in %n Lauf nach den %2.</numerusform>
+            <numerusform>%1: kein Signal in %n Läufen nach den %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been above its centre line for %n subgroups, since %2.</source>
+        <translation>
+            <numerusform>%1 liegt seit %n Stichprobe, seit dem %2, über der Mittellinie.</numerusform>
+            <numerusform>%1 liegt seit %n Stichproben, seit dem %2, über der Mittellinie.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been below its centre line for %n subgroups, since %2.</source>
+        <translation>
+            <numerusform>%1 liegt seit %n Stichprobe, seit dem %2, unter der Mittellinie.</numerusform>
+            <numerusform>%1 liegt seit %n Stichproben, seit dem %2, unter der Mittellinie.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been above its centre line for %n runs, since %2.</source>
+        <translation>
+            <numerusform>%1 liegt seit %n Lauf, seit dem %2, über der Mittellinie.</numerusform>
+            <numerusform>%1 liegt seit %n Läufen, seit dem %2, über der Mittellinie.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been below its centre line for %n runs, since %2.</source>
+        <translation>
+            <numerusform>%1 liegt seit %n Lauf, seit dem %2, unter der Mittellinie.</numerusform>
+            <numerusform>%1 liegt seit %n Läufen, seit dem %2, unter der Mittellinie.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 signals on %2: %3.</source>
+        <translation>%1 gibt am %2 ein Signal: %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 signals, last on %2: %3; %n signals in all.</source>
+        <translation>
+            <numerusform>%1 gibt Signale, zuletzt am %2: %3; insgesamt %n Signal.</numerusform>
+            <numerusform>%1 gibt Signale, zuletzt am %2: %3; insgesamt %n Signale.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are few: whether the values are normal does not show, and the limits of the index are wide.</source>
+        <translation>
+            <numerusform>%n Lauf ist wenig: Ob die Werte normalverteilt sind, zeigt sich nicht, und die Grenzen des Index sind weit.</numerusform>
+            <numerusform>%n Läufe sind wenige: Ob die Werte normalverteilt sind, zeigt sich nicht, und die Grenzen des Index sind weit.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) without a value</source>
+        <translation>
+            <numerusform>%n Lauf ohne Wert</numerusform>
+            <numerusform>%n Läufe ohne Wert</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) with a bound only</source>
+        <translation>
+            <numerusform>%n Lauf nur mit einer Schranke</numerusform>
+            <numerusform>%n Läufe nur mit einer Schranke</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>an index takes %n runs</source>
+        <translation>
+            <numerusform>ein Index braucht %n Lauf</numerusform>
+            <numerusform>ein Index braucht %n Läufe</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a count is not normally distributed</source>
+        <translation>eine Anzahl ist nicht normalverteilt</translation>
+    </message>
+    <message>
+        <source>no limit is known, or the limits changed</source>
+        <translation>keine Grenze ist bekannt, oder die Grenzen haben sich geändert</translation>
+    </message>
+    <message>
+        <source>all values are equal</source>
+        <translation>alle Werte sind gleich</translation>
+    </message>
+    <message>
+        <source>No index: %1.</source>
+        <translation>Kein Index: %1.</translation>
+    </message>
+    <message>
+        <source>%1 (95 %: %2 to %3)</source>
+        <comment>index and its interval</comment>
+        <translation>%1 (95 %: %2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>smallest, largest</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Läufe</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Mittelwert</translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation>Standardabweichung</translation>
+    </message>
+    <message>
+        <source>Smallest, largest</source>
+        <translation>Kleinster, größter</translation>
+    </message>
+    <message>
+        <source>Ppk</source>
+        <translation>Ppk</translation>
+    </message>
+    <message>
+        <source>Cpk, short term</source>
+        <translation>Cpk, kurzfristig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>lower limit %1</source>
+        <translation>untere Grenze %1</translation>
+    </message>
+    <message>
+        <source>upper limit %1</source>
+        <translation>obere Grenze %1</translation>
+    </message>
+    <message>
+        <source>95 % of runs, with 95 % confidence, between %1 and %2</source>
+        <translation>95 % der Läufe, mit 95 % Vertrauen, zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>Signal by the %1, at the run that completes it</source>
+        <translation>Signal nach den %1, bei dem Lauf, der es vollendet</translation>
     </message>
 </context>
 <context>
@@ -1881,6 +2238,22 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::DateField</name>
+    <message>
+        <source>any</source>
+        <comment>date</comment>
+        <translation>beliebig</translation>
+    </message>
+    <message>
+        <source>A date, as 2026-01-05; Down opens a calendar. Left open, every date counts.</source>
+        <translation>Ein Datum, etwa 2026-01-05; Pfeil ab öffnet einen Kalender. Bleibt es leer, zählt jedes Datum.</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>Kalender</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::DerivationPanel</name>
     <message>
         <source>no limit on this side of the target %1</source>
@@ -2122,6 +2495,93 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::FiguresPane</name>
+    <message>
+        <source>Runs of</source>
+        <translation>Läufe von</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messgröße</translation>
+    </message>
+    <message>
+        <source>No limit to hold the runs against</source>
+        <translation>Keine Grenze, an der die Läufe zu messen wären</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Control chart</source>
+        <translation>Regelkarte</translation>
+    </message>
+    <message>
+        <source>Trend</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Statistics of the runs</source>
+        <translation>Statistik der Läufe</translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>Kind of chart and rules</source>
+        <translation>Art der Karte und Regeln</translation>
+    </message>
+    <message>
+        <source>Loading the runs</source>
+        <translation>Läufe werden geladen</translation>
+    </message>
+    <message>
+        <source>&amp;Individuals and moving range</source>
+        <translation>&amp;Einzelwerte und gleitende Spannweite</translation>
+    </message>
+    <message>
+        <source>X-bar and &amp;R</source>
+        <translation>X-quer und &amp;R</translation>
+    </message>
+    <message>
+        <source>X-bar and &amp;S</source>
+        <translation>X-quer und &amp;S</translation>
+    </message>
+    <message>
+        <source>&amp;EWMA</source>
+        <translation>E&amp;WMA</translation>
+    </message>
+    <message>
+        <source>Runs in a s&amp;ubgroup</source>
+        <translation>Läufe in einer S&amp;tichprobe</translation>
+    </message>
+    <message>
+        <source>%1 of %2 runs</source>
+        <translation>%1 von %2 Läufen</translation>
+    </message>
+    <message>
+        <source>The statistics cannot be worked out. %1</source>
+        <translation>Die Statistik kann nicht berechnet werden. %1</translation>
+    </message>
+    <message>
+        <source>No run is listed to work statistics out from.</source>
+        <translation>Kein Lauf ist aufgeführt, aus dem sich eine Statistik ergäbe.</translation>
+    </message>
+    <message>
+        <source>Only the newest %1 runs of the list count.</source>
+        <translation>Nur die neuesten %1 Läufe der Liste zählen.</translation>
+    </message>
+    <message>
+        <source>Trend of %1</source>
+        <translation>Verlauf von %1</translation>
+    </message>
+    <message>
+        <source>Control chart of %1</source>
+        <translation>Regelkarte von %1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::FileModel</name>
     <message numerus="yes">
         <source>%n row(s) more</source>
@@ -2152,6 +2612,107 @@
     <message>
         <source>Press a heading to take its column for something else</source>
         <translation>Auf eine Überschrift drücken, um ihre Spalte anders zu verwenden</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FilterBar</name>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>C&amp;lear</source>
+        <translation>&amp;Leeren</translation>
+    </message>
+    <message>
+        <source>E&amp;xport table…</source>
+        <translation>Tabelle e&amp;xportieren…</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <comment>lot</comment>
+        <translation>beliebig</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Los</translation>
+    </message>
+    <message>
+        <source>serial, log, operator…</source>
+        <translation>Seriennr., Log, Bediener…</translation>
+    </message>
+    <message>
+        <source>Words that stand anywhere in lot, serial number, board, oven, recipe, window, operator, log or record (Ctrl+F)</source>
+        <translation>Wörter, die irgendwo in Los, Seriennummer, Baugruppe, Ofen, Rezept, Prozessfenster, Bediener, Log oder Datensatz stehen (Strg+F)</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <comment>verdicts</comment>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Out of the window</source>
+        <translation>Außerhalb des Prozessfensters</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Ofen</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>a date</comment>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>Every run of the archive</source>
+        <translation>Jeder Lauf des Archivs</translation>
+    </message>
+    <message>
+        <source>All runs of the list as a CSV file</source>
+        <translation>Alle Läufe der Liste als CSV-Datei</translation>
+    </message>
+    <message>
+        <source>All boards</source>
+        <translation>Alle Baugruppen</translation>
+    </message>
+    <message>
+        <source>All ovens</source>
+        <translation>Alle Öfen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n Lauf</numerusform>
+            <numerusform>%n Läufe</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>46 runs in 31 lots</comment>
+        <translation>%1 in %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n Los</numerusform>
+            <numerusform>%n Losen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2244,6 +2805,14 @@
         <source>The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run.</source>
         <translation>Das gefahrene Rezept zum Ändern: Was Kurven und Bahnen dann zeigen, ist aus dem Verhalten dieser Baugruppe in diesem Ofen vorhergesagt, mit Fehlerband. In ein Feld tippen, mit auf und ab schrittweise ändern (Bild auf, Bild ab um 5), das Rad drehen oder auf und ab ziehen; Tab, links und rechts gehen von Feld zu Feld, Entf geht zurück zum Gefahrenen, L trennt oben und unten oder koppelt sie, Strg+L hält eine Zone bei einer Suche fest. Jede Änderung lässt sich zurücknehmen. Ein Vorschlag ist eine Vorhersage: Eine sachkundige Person bestätigt ihn mit einem Messlauf.</translation>
     </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lose</translation>
+    </message>
+    <message>
+        <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
+        <translation>Jeder aufbewahrte Lauf, der neueste zuerst; ein Klick auf Wann dreht die Reihenfolge um. Die Felder darüber sagen, welche Läufe aufgeführt sind, Strg+F findet Wörter. Leertaste markiert die gewählten Läufe für das Blatt, Strg+A nimmt alle, Strg+C kopiert mit Überschriften, Eingabe öffnet einen Lauf unter Prüfen mit allem, womit er beurteilt wurde. Darunter eine Messgröße über die Läufe einer Baugruppe und einer Revision des Fensters: links und rechts gehen von Lauf zu Lauf, ein Quadrat ist ein Lauf, der ein Signal vollendet.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -2278,6 +2847,64 @@
     <message>
         <source>Do not judge column %1</source>
         <translation>Spalte %1 nicht beurteilen</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::LotSheetPanel</name>
+    <message>
+        <source>Lot sheet</source>
+        <translation>Losblatt</translation>
+    </message>
+    <message>
+        <source>Mark runs in the list to put them on a sheet.</source>
+        <translation>Läufe in der Liste markieren, um sie auf ein Blatt zu bringen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n Lauf</numerusform>
+            <numerusform>%n Läufe</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::LotsPage</name>
+    <message>
+        <source>The table is on the clipboard, with headings.</source>
+        <translation>Die Tabelle ist in der Zwischenablage, mit Überschriften.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) in the list</source>
+        <translation>
+            <numerusform>%n Lauf in der Liste</numerusform>
+            <numerusform>%n Läufe in der Liste</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n marked</source>
+        <translation>
+            <numerusform>%n markiert</numerusform>
+            <numerusform>%n markiert</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Export the table</source>
+        <translation>Tabelle exportieren</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>The table was not exported.</source>
+        <translation>Die Tabelle wurde nicht exportiert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) exported as %1.</source>
+        <translation>
+            <numerusform>%n Lauf als %1 exportiert.</numerusform>
+            <numerusform>%n Läufe als %1 exportiert.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2608,6 +3235,18 @@
     <message>
         <source>Nothing is predicted yet</source>
         <translation>Noch nichts vorhergesagt</translation>
+    </message>
+    <message>
+        <source>&amp;Lots</source>
+        <translation>&amp;Lose</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lose</translation>
+    </message>
+    <message>
+        <source>The run was not opened.</source>
+        <translation>Der Lauf wurde nicht geöffnet.</translation>
     </message>
 </context>
 <context>
@@ -3038,6 +3677,92 @@
     <message>
         <source>Results</source>
         <translation>Ergebnisse</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::RunsModel</name>
+    <message>
+        <source>The result that decides the margin of the run, as it was judged when it was kept</source>
+        <translation>Das Ergebnis, das die Reserve des Laufs bestimmt, so wie es beim Aufbewahren beurteilt war</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Markieren</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Los</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Lauf</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Window rev</source>
+        <translation>Fenster-Rev.</translation>
+    </message>
+    <message>
+        <source>Recipe rev</source>
+        <translation>Rezept-Rev.</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>Smallest margin at</source>
+        <translation>Kleinste Reserve bei</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>%1 has no value</source>
+        <comment>placement and requirement</comment>
+        <translation>%1 ohne Wert</translation>
+    </message>
+    <message>
+        <source>d MMM HH:mm</source>
+        <comment>date and time of a run of this year</comment>
+        <translation>d. MMM HH:mm</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy HH:mm</source>
+        <comment>date and time of a run</comment>
+        <translation>d. MMM yyyy HH:mm</translation>
+    </message>
+    <message>
+        <source>to print</source>
+        <comment>a marked run</comment>
+        <translation>zu drucken</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>markiert</translation>
+    </message>
+    <message>
+        <source>not marked</source>
+        <translation>nicht markiert</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::RunsTable</name>
+    <message>
+        <source>Runs of the archive</source>
+        <translation>Läufe des Archivs</translation>
     </message>
 </context>
 <context>
@@ -3644,6 +4369,13 @@
         <source>%1, %2</source>
         <comment>requirement and its note</comment>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::LotLane</name>
+    <message>
+        <source>Lane of the lot</source>
+        <translation>Bahn des Loses</translation>
     </message>
 </context>
 <context>

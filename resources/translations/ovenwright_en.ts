@@ -2,12 +2,126 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US">
 <context>
+    <name>Archive</name>
+    <message numerus="yes">
+        <source>%n run(s) wait on this computer and are sent when it is back.</source>
+        <translation>
+            <numerusform>%n run waits on this computer and is sent when it is back.</numerusform>
+            <numerusform>%n runs wait on this computer and are sent when it is back.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n waiting to be sent</source>
+        <translation>
+            <numerusform>%n waiting to be sent</numerusform>
+            <numerusform>%n waiting to be sent</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DropFrame</name>
     <message numerus="yes">
         <source>Drop to read %n log(s)</source>
         <translation>
             <numerusform>Drop to read %n log</numerusform>
             <numerusform>Drop to read %n logs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>LotLane</name>
+    <message numerus="yes">
+        <source>each of the %n run(s)</source>
+        <translation>
+            <numerusform>the one run</numerusform>
+            <numerusform>each of the %n runs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>LotWords</name>
+    <message numerus="yes">
+        <source>%1: such a chart takes two subgroups of %n runs.</source>
+        <translation>
+            <numerusform>%1: such a chart takes two subgroups of %n run.</numerusform>
+            <numerusform>%1: such a chart takes two subgroups of %n runs.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the weighted average stays within its limits over %n runs.</source>
+        <translation>
+            <numerusform>%1: the weighted average stays within its limits over %n run.</numerusform>
+            <numerusform>%1: the weighted average stays within its limits over %n runs.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: no signal in %n runs by the %2.</source>
+        <translation>
+            <numerusform>%1: no signal in %n run by the %2.</numerusform>
+            <numerusform>%1: no signal in %n runs by the %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been above its centre line for %n subgroups, since %2.</source>
+        <translation>
+            <numerusform>%1 has been above its centre line for %n subgroup, since %2.</numerusform>
+            <numerusform>%1 has been above its centre line for %n subgroups, since %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been below its centre line for %n subgroups, since %2.</source>
+        <translation>
+            <numerusform>%1 has been below its centre line for %n subgroup, since %2.</numerusform>
+            <numerusform>%1 has been below its centre line for %n subgroups, since %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been above its centre line for %n runs, since %2.</source>
+        <translation>
+            <numerusform>%1 has been above its centre line for %n run, since %2.</numerusform>
+            <numerusform>%1 has been above its centre line for %n runs, since %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been below its centre line for %n runs, since %2.</source>
+        <translation>
+            <numerusform>%1 has been below its centre line for %n run, since %2.</numerusform>
+            <numerusform>%1 has been below its centre line for %n runs, since %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 signals, last on %2: %3; %n signals in all.</source>
+        <translation>
+            <numerusform>%1 signals, last on %2: %3; %n signal in all.</numerusform>
+            <numerusform>%1 signals, last on %2: %3; %n signals in all.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are few: whether the values are normal does not show, and the limits of the index are wide.</source>
+        <translation>
+            <numerusform>%n run is few: whether the values are normal does not show, and the limits of the index are wide.</numerusform>
+            <numerusform>%n runs are few: whether the values are normal does not show, and the limits of the index are wide.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) without a value</source>
+        <translation>
+            <numerusform>%n run without a value</numerusform>
+            <numerusform>%n runs without a value</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) with a bound only</source>
+        <translation>
+            <numerusform>%n run with a bound only</numerusform>
+            <numerusform>%n runs with a bound only</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>an index takes %n runs</source>
+        <translation>
+            <numerusform>an index takes %n run</numerusform>
+            <numerusform>an index takes %n runs</numerusform>
         </translation>
     </message>
 </context>
@@ -177,6 +291,57 @@
         <translation>
             <numerusform>%n row more</numerusform>
             <numerusform>%n rows more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FilterBar</name>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n run</numerusform>
+            <numerusform>%n runs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n lot</numerusform>
+            <numerusform>%n lots</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::LotSheetPanel</name>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n run</numerusform>
+            <numerusform>%n runs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::LotsPage</name>
+    <message numerus="yes">
+        <source>%n run(s) in the list</source>
+        <translation>
+            <numerusform>%n run in the list</numerusform>
+            <numerusform>%n runs in the list</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n marked</source>
+        <translation>
+            <numerusform>%n marked</numerusform>
+            <numerusform>%n marked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) exported as %1.</source>
+        <translation>
+            <numerusform>%n run exported as %1.</numerusform>
+            <numerusform>%n runs exported as %1.</numerusform>
         </translation>
     </message>
 </context>

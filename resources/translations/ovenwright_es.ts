@@ -2,6 +2,67 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
 <context>
+    <name>Archive</name>
+    <message>
+        <source>this computer</source>
+        <translation>este equipo</translation>
+    </message>
+    <message>
+        <source>Open a log, check it, and keep the run under its lot; ovenwright archive add and ovenwright watch do the same for many logs.</source>
+        <translation>Abra un registro, compruébelo y guarde la pasada en su lote; ovenwright archive add y ovenwright watch hacen lo mismo con muchos registros.</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Reintentar</translation>
+    </message>
+    <message>
+        <source>No run is kept yet.</source>
+        <translation>Todavía no hay ninguna pasada guardada.</translation>
+    </message>
+    <message>
+        <source>The archive&apos;s server does not answer.</source>
+        <translation>El servidor del archivo no responde.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) wait on this computer and are sent when it is back.</source>
+        <translation>
+            <numerusform>%n pasada espera en este equipo y se enviará cuando vuelva.</numerusform>
+            <numerusform>%n pasadas esperan en este equipo y se enviarán cuando vuelva.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Runs that are kept meanwhile wait on this computer.</source>
+        <translation>Las pasadas que se guarden mientras tanto esperan en este equipo.</translation>
+    </message>
+    <message>
+        <source>The archive cannot be read.</source>
+        <translation>El archivo no se puede leer.</translation>
+    </message>
+    <message>
+        <source>No run passes the filter.</source>
+        <translation>Ninguna pasada cumple el filtro.</translation>
+    </message>
+    <message>
+        <source>Show all runs</source>
+        <translation>Mostrar todas las pasadas</translation>
+    </message>
+    <message>
+        <source>Archive: %1</source>
+        <translation>Archivo: %1</translation>
+    </message>
+    <message>
+        <source>Archive: %1, %2 runs</source>
+        <translation>Archivo: %1, %2 pasadas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n waiting to be sent</source>
+        <translation>
+            <numerusform>%n en espera de envío</numerusform>
+            <numerusform>%n en espera de envío</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ChangeNote</name>
     <message>
         <source>Zone %1</source>
@@ -147,6 +208,302 @@
             <numerusform>Soltar para leer %n registro</numerusform>
             <numerusform>Soltar para leer %n registros</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>LotLane</name>
+    <message>
+        <source>lower limit</source>
+        <translation>límite inferior</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>límite superior</translation>
+    </message>
+    <message>
+        <source>margin 100 %</source>
+        <translation>margen 100 %</translation>
+    </message>
+    <message numerus="yes">
+        <source>each of the %n run(s)</source>
+        <translation>
+            <numerusform>la única pasada</numerusform>
+            <numerusform>cada una de las %n pasadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mean and ± 3 s</source>
+        <translation>media y ± 3 s</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>media</translation>
+    </message>
+    <message>
+        <source>95 % of runs, with 95 % confidence</source>
+        <translation>95 % de las pasadas, con 95 % de confianza</translation>
+    </message>
+</context>
+<context>
+    <name>LotWords</name>
+    <message>
+        <source>d MMMM</source>
+        <comment>date of this year</comment>
+        <translation>d &apos;de&apos; MMMM</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date</comment>
+        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy HH:mm</source>
+        <comment>date and time</comment>
+        <translation>d MMM yyyy HH:mm</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <comment>day on an axis</comment>
+        <translation>d MMM</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>when, value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>lot, when, value</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Moving range</source>
+        <translation>Rango móvil</translation>
+    </message>
+    <message>
+        <source>Range in the subgroup</source>
+        <translation>Rango en el subgrupo</translation>
+    </message>
+    <message>
+        <source>Standard deviation in the subgroup</source>
+        <translation>Desviación típica en el subgrupo</translation>
+    </message>
+    <message>
+        <source>Mean of the subgroup</source>
+        <translation>Media del subgrupo</translation>
+    </message>
+    <message>
+        <source>Weighted moving average (EWMA)</source>
+        <translation>Media móvil ponderada (EWMA)</translation>
+    </message>
+    <message>
+        <source>beyond the limits</source>
+        <translation>fuera de los límites</translation>
+    </message>
+    <message>
+        <source>%1 upper</source>
+        <translation>%1 superior</translation>
+    </message>
+    <message>
+        <source>%1 centre</source>
+        <translation>%1 centro</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 inferior</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>límite %1</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>requirement, placement</comment>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>All %1 runs</source>
+        <translation>Las %1 pasadas</translation>
+    </message>
+    <message>
+        <source>no board</source>
+        <translation>sin placa</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>board, revision of the window</comment>
+        <translation>%1, rev. %2</translation>
+    </message>
+    <message>
+        <source>Western Electric rules</source>
+        <translation>reglas de Western Electric</translation>
+    </message>
+    <message>
+        <source>Nelson rules</source>
+        <translation>reglas de Nelson</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: such a chart takes two subgroups of %n runs.</source>
+        <translation>
+            <numerusform>%1: esta carta requiere dos subgrupos de %n pasada.</numerusform>
+            <numerusform>%1: esta carta requiere dos subgrupos de %n pasadas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: a control chart takes two runs with a value.</source>
+        <translation>%1: una carta de control requiere dos pasadas con valor.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the weighted average stays within its limits over %n runs.</source>
+        <translation>
+            <numerusform>%1: la media ponderada se mantiene dentro de sus límites en %n pasada.</numerusform>
+            <numerusform>%1: la media ponderada se mantiene dentro de sus límites en %n pasadas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: no signal in %n runs by the %2.</source>
+        <translation>
+            <numerusform>%1: ninguna señal en %n pasada según las %2.</numerusform>
+            <numerusform>%1: ninguna señal en %n pasadas según las %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been above its centre line for %n subgroups, since %2.</source>
+        <translation>
+            <numerusform>%1 está por encima de su línea central desde hace %n subgrupo, desde el %2.</numerusform>
+            <numerusform>%1 está por encima de su línea central desde hace %n subgrupos, desde el %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been below its centre line for %n subgroups, since %2.</source>
+        <translation>
+            <numerusform>%1 está por debajo de su línea central desde hace %n subgrupo, desde el %2.</numerusform>
+            <numerusform>%1 está por debajo de su línea central desde hace %n subgrupos, desde el %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been above its centre line for %n runs, since %2.</source>
+        <translation>
+            <numerusform>%1 está por encima de su línea central desde hace %n pasada, desde el %2.</numerusform>
+            <numerusform>%1 está por encima de su línea central desde hace %n pasadas, desde el %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been below its centre line for %n runs, since %2.</source>
+        <translation>
+            <numerusform>%1 está por debajo de su línea central desde hace %n pasada, desde el %2.</numerusform>
+            <numerusform>%1 está por debajo de su línea central desde hace %n pasadas, desde el %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 signals on %2: %3.</source>
+        <translation>%1 da una señal el %2: %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 signals, last on %2: %3; %n signals in all.</source>
+        <translation>
+            <numerusform>%1 da señales, la última el %2: %3; %n señal en total.</numerusform>
+            <numerusform>%1 da señales, la última el %2: %3; %n señales en total.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are few: whether the values are normal does not show, and the limits of the index are wide.</source>
+        <translation>
+            <numerusform>%n pasada es poco: no se ve si los valores son normales y los límites del índice son amplios.</numerusform>
+            <numerusform>%n pasadas son pocas: no se ve si los valores son normales y los límites del índice son amplios.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) without a value</source>
+        <translation>
+            <numerusform>%n pasada sin valor</numerusform>
+            <numerusform>%n pasadas sin valor</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) with a bound only</source>
+        <translation>
+            <numerusform>%n pasada solo con una cota</numerusform>
+            <numerusform>%n pasadas solo con una cota</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>an index takes %n runs</source>
+        <translation>
+            <numerusform>un índice requiere %n pasada</numerusform>
+            <numerusform>un índice requiere %n pasadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a count is not normally distributed</source>
+        <translation>un recuento no tiene distribución normal</translation>
+    </message>
+    <message>
+        <source>no limit is known, or the limits changed</source>
+        <translation>no se conoce ningún límite o los límites cambiaron</translation>
+    </message>
+    <message>
+        <source>all values are equal</source>
+        <translation>todos los valores son iguales</translation>
+    </message>
+    <message>
+        <source>No index: %1.</source>
+        <translation>Sin índice: %1.</translation>
+    </message>
+    <message>
+        <source>%1 (95 %: %2 to %3)</source>
+        <comment>index and its interval</comment>
+        <translation>%1 (95 %: de %2 a %3)</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>smallest, largest</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Pasadas</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Media</translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation>Desviación típica</translation>
+    </message>
+    <message>
+        <source>Smallest, largest</source>
+        <translation>Menor, mayor</translation>
+    </message>
+    <message>
+        <source>Ppk</source>
+        <translation>Ppk</translation>
+    </message>
+    <message>
+        <source>Cpk, short term</source>
+        <translation>Cpk, a corto plazo</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>lower limit %1</source>
+        <translation>límite inferior %1</translation>
+    </message>
+    <message>
+        <source>upper limit %1</source>
+        <translation>límite superior %1</translation>
+    </message>
+    <message>
+        <source>95 % of runs, with 95 % confidence, between %1 and %2</source>
+        <translation>95 % de las pasadas, con 95 % de confianza, entre %1 y %2</translation>
+    </message>
+    <message>
+        <source>Signal by the %1, at the run that completes it</source>
+        <translation>Señal según las %1, en la pasada que la completa</translation>
     </message>
 </context>
 <context>
@@ -1881,6 +2238,22 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::DateField</name>
+    <message>
+        <source>any</source>
+        <comment>date</comment>
+        <translation>cualquiera</translation>
+    </message>
+    <message>
+        <source>A date, as 2026-01-05; Down opens a calendar. Left open, every date counts.</source>
+        <translation>Una fecha, como 2026-01-05; la flecha abajo abre un calendario. Si se deja vacía, vale cualquier fecha.</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>Calendario</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::DerivationPanel</name>
     <message>
         <source>no limit on this side of the target %1</source>
@@ -2122,6 +2495,93 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::FiguresPane</name>
+    <message>
+        <source>Runs of</source>
+        <translation>Pasadas de</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>No limit to hold the runs against</source>
+        <translation>Sin límite con el que comparar las pasadas</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Control chart</source>
+        <translation>Carta de control</translation>
+    </message>
+    <message>
+        <source>Trend</source>
+        <translation>Tendencia</translation>
+    </message>
+    <message>
+        <source>Statistics of the runs</source>
+        <translation>Estadística de las pasadas</translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Kind of chart and rules</source>
+        <translation>Tipo de carta y reglas</translation>
+    </message>
+    <message>
+        <source>Loading the runs</source>
+        <translation>Cargando las pasadas</translation>
+    </message>
+    <message>
+        <source>&amp;Individuals and moving range</source>
+        <translation>&amp;Individuales y rango móvil</translation>
+    </message>
+    <message>
+        <source>X-bar and &amp;R</source>
+        <translation>X-barra y &amp;R</translation>
+    </message>
+    <message>
+        <source>X-bar and &amp;S</source>
+        <translation>X-barra y &amp;S</translation>
+    </message>
+    <message>
+        <source>&amp;EWMA</source>
+        <translation>&amp;EWMA</translation>
+    </message>
+    <message>
+        <source>Runs in a s&amp;ubgroup</source>
+        <translation>Pasadas por s&amp;ubgrupo</translation>
+    </message>
+    <message>
+        <source>%1 of %2 runs</source>
+        <translation>%1 de %2 pasadas</translation>
+    </message>
+    <message>
+        <source>The statistics cannot be worked out. %1</source>
+        <translation>No se puede calcular la estadística. %1</translation>
+    </message>
+    <message>
+        <source>No run is listed to work statistics out from.</source>
+        <translation>No hay pasadas en la lista para calcular la estadística.</translation>
+    </message>
+    <message>
+        <source>Only the newest %1 runs of the list count.</source>
+        <translation>Solo cuentan las %1 pasadas más recientes de la lista.</translation>
+    </message>
+    <message>
+        <source>Trend of %1</source>
+        <translation>Tendencia de %1</translation>
+    </message>
+    <message>
+        <source>Control chart of %1</source>
+        <translation>Carta de control de %1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::FileModel</name>
     <message numerus="yes">
         <source>%n row(s) more</source>
@@ -2152,6 +2612,107 @@
     <message>
         <source>Press a heading to take its column for something else</source>
         <translation>Pulse un encabezado para usar su columna de otro modo</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FilterBar</name>
+    <message>
+        <source>From</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>C&amp;lear</source>
+        <translation>&amp;Borrar</translation>
+    </message>
+    <message>
+        <source>E&amp;xport table…</source>
+        <translation>E&amp;xportar tabla…</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <comment>lot</comment>
+        <translation>cualquiera</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>serial, log, operator…</source>
+        <translation>serie, registro, operador…</translation>
+    </message>
+    <message>
+        <source>Words that stand anywhere in lot, serial number, board, oven, recipe, window, operator, log or record (Ctrl+F)</source>
+        <translation>Palabras en cualquier lugar del lote, número de serie, placa, horno, receta, ventana, operador, registro o número de archivo (Ctrl+F)</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <comment>verdicts</comment>
+        <translation>Todos</translation>
+    </message>
+    <message>
+        <source>Out of the window</source>
+        <translation>Fuera de la ventana</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Horno</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>a date</comment>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>Every run of the archive</source>
+        <translation>Todas las pasadas del archivo</translation>
+    </message>
+    <message>
+        <source>All runs of the list as a CSV file</source>
+        <translation>Todas las pasadas de la lista en un archivo CSV</translation>
+    </message>
+    <message>
+        <source>All boards</source>
+        <translation>Todas las placas</translation>
+    </message>
+    <message>
+        <source>All ovens</source>
+        <translation>Todos los hornos</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n pasada</numerusform>
+            <numerusform>%n pasadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>46 runs in 31 lots</comment>
+        <translation>%1 en %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n lote</numerusform>
+            <numerusform>%n lotes</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2244,6 +2805,14 @@
         <source>The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run.</source>
         <translation>La receta utilizada, para cambiarla: lo que muestran curvas y carriles se predice según cómo se calienta esta placa en este horno, con su banda de error. Escriba en un campo, avance con arriba y abajo (RePág, AvPág de 5 en 5), gire la rueda o arrastre; Tab, izquierda y derecha van de campo en campo, Supr vuelve a lo utilizado, L separa o une superior e inferior, Ctrl+L deja una zona fija en una búsqueda. Todo cambio puede deshacerse. Una sugerencia es una predicción: una persona cualificada la confirma con una pasada instrumentada.</translation>
     </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lotes</translation>
+    </message>
+    <message>
+        <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
+        <translation>Todas las pasadas guardadas, las más recientes primero; un clic en Cuándo invierte el orden. Los campos de arriba dicen qué pasadas se muestran y Ctrl+F busca palabras. Espacio marca las pasadas elegidas para la hoja, Ctrl+A las toma todas, Ctrl+C copia con encabezados y Entrar abre una pasada en Comprobar con todo lo que sirvió para juzgarla. Debajo, una medida a lo largo de las pasadas de una placa y una revisión de la ventana: izquierda y derecha van de pasada en pasada; un cuadrado es una pasada que completa una señal.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -2278,6 +2847,64 @@
     <message>
         <source>Do not judge column %1</source>
         <translation>No juzgar la columna %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::LotSheetPanel</name>
+    <message>
+        <source>Lot sheet</source>
+        <translation>Hoja del lote</translation>
+    </message>
+    <message>
+        <source>Mark runs in the list to put them on a sheet.</source>
+        <translation>Marque pasadas en la lista para ponerlas en una hoja.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n pasada</numerusform>
+            <numerusform>%n pasadas</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::LotsPage</name>
+    <message>
+        <source>The table is on the clipboard, with headings.</source>
+        <translation>La tabla está en el portapapeles, con encabezados.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) in the list</source>
+        <translation>
+            <numerusform>%n pasada en la lista</numerusform>
+            <numerusform>%n pasadas en la lista</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n marked</source>
+        <translation>
+            <numerusform>%n marcada</numerusform>
+            <numerusform>%n marcadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Export the table</source>
+        <translation>Exportar la tabla</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>The table was not exported.</source>
+        <translation>La tabla no se exportó.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) exported as %1.</source>
+        <translation>
+            <numerusform>%n pasada exportada como %1.</numerusform>
+            <numerusform>%n pasadas exportadas como %1.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2608,6 +3235,18 @@
     <message>
         <source>Nothing is predicted yet</source>
         <translation>Aún no se predice nada</translation>
+    </message>
+    <message>
+        <source>&amp;Lots</source>
+        <translation>&amp;Lotes</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lotes</translation>
+    </message>
+    <message>
+        <source>The run was not opened.</source>
+        <translation>La pasada no se abrió.</translation>
     </message>
 </context>
 <context>
@@ -3038,6 +3677,92 @@
     <message>
         <source>Results</source>
         <translation>Resultados</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::RunsModel</name>
+    <message>
+        <source>The result that decides the margin of the run, as it was judged when it was kept</source>
+        <translation>El resultado que decide el margen de la pasada, tal como se juzgó al guardarla</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Marca</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Pasada</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Window rev</source>
+        <translation>Rev. ventana</translation>
+    </message>
+    <message>
+        <source>Recipe rev</source>
+        <translation>Rev. receta</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Margen</translation>
+    </message>
+    <message>
+        <source>Smallest margin at</source>
+        <translation>Margen mínimo en</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Hoja</translation>
+    </message>
+    <message>
+        <source>%1 has no value</source>
+        <comment>placement and requirement</comment>
+        <translation>%1 sin valor</translation>
+    </message>
+    <message>
+        <source>d MMM HH:mm</source>
+        <comment>date and time of a run of this year</comment>
+        <translation>d MMM HH:mm</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy HH:mm</source>
+        <comment>date and time of a run</comment>
+        <translation>d MMM yyyy HH:mm</translation>
+    </message>
+    <message>
+        <source>to print</source>
+        <comment>a marked run</comment>
+        <translation>por imprimir</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>marcada</translation>
+    </message>
+    <message>
+        <source>not marked</source>
+        <translation>sin marcar</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::RunsTable</name>
+    <message>
+        <source>Runs of the archive</source>
+        <translation>Pasadas del archivo</translation>
     </message>
 </context>
 <context>
@@ -3644,6 +4369,13 @@
         <source>%1, %2</source>
         <comment>requirement and its note</comment>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::LotLane</name>
+    <message>
+        <source>Lane of the lot</source>
+        <translation>Carril del lote</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,65 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="zh_CN">
 <context>
+    <name>Archive</name>
+    <message>
+        <source>this computer</source>
+        <translation>此电脑</translation>
+    </message>
+    <message>
+        <source>Open a log, check it, and keep the run under its lot; ovenwright archive add and ovenwright watch do the same for many logs.</source>
+        <translation>打开记录、检查后将该次测温存入其批次；ovenwright archive add 和 ovenwright watch 可处理多个记录。</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>再试一次</translation>
+    </message>
+    <message>
+        <source>No run is kept yet.</source>
+        <translation>尚未保存任何测温。</translation>
+    </message>
+    <message>
+        <source>The archive&apos;s server does not answer.</source>
+        <translation>存档的服务器没有响应。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) wait on this computer and are sent when it is back.</source>
+        <translation>
+            <numerusform>%n 次测温在此电脑等待，恢复后即发送。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Runs that are kept meanwhile wait on this computer.</source>
+        <translation>期间保存的测温会在此电脑等待。</translation>
+    </message>
+    <message>
+        <source>The archive cannot be read.</source>
+        <translation>无法读取存档。</translation>
+    </message>
+    <message>
+        <source>No run passes the filter.</source>
+        <translation>没有测温符合筛选条件。</translation>
+    </message>
+    <message>
+        <source>Show all runs</source>
+        <translation>显示所有测温</translation>
+    </message>
+    <message>
+        <source>Archive: %1</source>
+        <translation>存档：%1</translation>
+    </message>
+    <message>
+        <source>Archive: %1, %2 runs</source>
+        <translation>存档：%1，%2 次测温</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n waiting to be sent</source>
+        <translation>
+            <numerusform>%n 条等待发送</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ChangeNote</name>
     <message>
         <source>Zone %1</source>
@@ -146,6 +205,289 @@
         <translation>
             <numerusform>放开以读取 %n 个记录</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>LotLane</name>
+    <message>
+        <source>lower limit</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>margin 100 %</source>
+        <translation>裕量 100 %</translation>
+    </message>
+    <message numerus="yes">
+        <source>each of the %n run(s)</source>
+        <translation>
+            <numerusform>%n 次测温各一</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mean and ± 3 s</source>
+        <translation>平均与 ± 3 s</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>平均</translation>
+    </message>
+    <message>
+        <source>95 % of runs, with 95 % confidence</source>
+        <translation>95 % 的测温，置信水平 95 %</translation>
+    </message>
+</context>
+<context>
+    <name>LotWords</name>
+    <message>
+        <source>d MMMM</source>
+        <comment>date of this year</comment>
+        <translation>M月d日</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date</comment>
+        <translation>yyyy年M月d日</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy HH:mm</source>
+        <comment>date and time</comment>
+        <translation>yyyy年M月d日 HH:mm</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <comment>day on an axis</comment>
+        <translation>M月d日</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>when, value</comment>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>lot, when, value</comment>
+        <translation>%1，%2：%3</translation>
+    </message>
+    <message>
+        <source>Moving range</source>
+        <translation>移动极差</translation>
+    </message>
+    <message>
+        <source>Range in the subgroup</source>
+        <translation>子组极差</translation>
+    </message>
+    <message>
+        <source>Standard deviation in the subgroup</source>
+        <translation>子组标准差</translation>
+    </message>
+    <message>
+        <source>Mean of the subgroup</source>
+        <translation>子组平均</translation>
+    </message>
+    <message>
+        <source>Weighted moving average (EWMA)</source>
+        <translation>加权移动平均 (EWMA)</translation>
+    </message>
+    <message>
+        <source>beyond the limits</source>
+        <translation>超出界限</translation>
+    </message>
+    <message>
+        <source>%1 upper</source>
+        <translation>%1 上限</translation>
+    </message>
+    <message>
+        <source>%1 centre</source>
+        <translation>%1 中心</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 下限</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>界限 %1</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>requirement, placement</comment>
+        <translation>%1（%2）</translation>
+    </message>
+    <message>
+        <source>All %1 runs</source>
+        <translation>全部 %1 次测温</translation>
+    </message>
+    <message>
+        <source>no board</source>
+        <translation>无电路板</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>board, revision of the window</comment>
+        <translation>%1，版次 %2</translation>
+    </message>
+    <message>
+        <source>Western Electric rules</source>
+        <translation>Western Electric 规则</translation>
+    </message>
+    <message>
+        <source>Nelson rules</source>
+        <translation>Nelson 规则</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: such a chart takes two subgroups of %n runs.</source>
+        <translation>
+            <numerusform>%1：此图需要两个各 %n 次测温的子组。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: a control chart takes two runs with a value.</source>
+        <translation>%1：控制图需要两次有数值的测温。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the weighted average stays within its limits over %n runs.</source>
+        <translation>
+            <numerusform>%1：%n 次测温的加权平均保持在界限内。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: no signal in %n runs by the %2.</source>
+        <translation>
+            <numerusform>%1：依 %2，%n 次测温中没有信号。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been above its centre line for %n subgroups, since %2.</source>
+        <translation>
+            <numerusform>%1 自 %2 起已连续 %n 个子组高于中心线。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been below its centre line for %n subgroups, since %2.</source>
+        <translation>
+            <numerusform>%1 自 %2 起已连续 %n 个子组低于中心线。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been above its centre line for %n runs, since %2.</source>
+        <translation>
+            <numerusform>%1 自 %2 起已连续 %n 次测温高于中心线。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been below its centre line for %n runs, since %2.</source>
+        <translation>
+            <numerusform>%1 自 %2 起已连续 %n 次测温低于中心线。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 signals on %2: %3.</source>
+        <translation>%1 于 %2 出现信号：%3。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 signals, last on %2: %3; %n signals in all.</source>
+        <translation>
+            <numerusform>%1 出现信号，最近于 %2：%3；共 %n 个信号。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are few: whether the values are normal does not show, and the limits of the index are wide.</source>
+        <translation>
+            <numerusform>%n 次测温偏少：无法看出数值是否为正态，指数的区间也较宽。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) without a value</source>
+        <translation>
+            <numerusform>%n 次测温没有数值</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) with a bound only</source>
+        <translation>
+            <numerusform>%n 次测温只有界值</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>an index takes %n runs</source>
+        <translation>
+            <numerusform>指数需要 %n 次测温</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a count is not normally distributed</source>
+        <translation>计数并非正态分布</translation>
+    </message>
+    <message>
+        <source>no limit is known, or the limits changed</source>
+        <translation>没有已知界限，或界限已更改</translation>
+    </message>
+    <message>
+        <source>all values are equal</source>
+        <translation>所有数值相同</translation>
+    </message>
+    <message>
+        <source>No index: %1.</source>
+        <translation>没有指数：%1。</translation>
+    </message>
+    <message>
+        <source>%1 (95 %: %2 to %3)</source>
+        <comment>index and its interval</comment>
+        <translation>%1（95 %：%2 至 %3）</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>smallest, largest</comment>
+        <translation>%1 至 %2</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>测温次数</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>平均</translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation>标准差</translation>
+    </message>
+    <message>
+        <source>Smallest, largest</source>
+        <translation>最小、最大</translation>
+    </message>
+    <message>
+        <source>Ppk</source>
+        <translation>Ppk</translation>
+    </message>
+    <message>
+        <source>Cpk, short term</source>
+        <translation>Cpk（短期）</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, value</comment>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>lower limit %1</source>
+        <translation>下限 %1</translation>
+    </message>
+    <message>
+        <source>upper limit %1</source>
+        <translation>上限 %1</translation>
+    </message>
+    <message>
+        <source>95 % of runs, with 95 % confidence, between %1 and %2</source>
+        <translation>95 % 的测温（置信水平 95 %）介于 %1 与 %2</translation>
+    </message>
+    <message>
+        <source>Signal by the %1, at the run that completes it</source>
+        <translation>依 %1 的信号，位于使其成立的测温</translation>
     </message>
 </context>
 <context>
@@ -1861,6 +2203,22 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::DateField</name>
+    <message>
+        <source>any</source>
+        <comment>date</comment>
+        <translation>不限</translation>
+    </message>
+    <message>
+        <source>A date, as 2026-01-05; Down opens a calendar. Left open, every date counts.</source>
+        <translation>日期，如 2026-01-05；按向下键打开日历。留空则不限日期。</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>日历</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::DerivationPanel</name>
     <message>
         <source>no limit on this side of the target %1</source>
@@ -2102,6 +2460,93 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::FiguresPane</name>
+    <message>
+        <source>Runs of</source>
+        <translation>测温属于</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>测量项目</translation>
+    </message>
+    <message>
+        <source>No limit to hold the runs against</source>
+        <translation>没有可供比较的界限</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Control chart</source>
+        <translation>控制图</translation>
+    </message>
+    <message>
+        <source>Trend</source>
+        <translation>趋势</translation>
+    </message>
+    <message>
+        <source>Statistics of the runs</source>
+        <translation>测温统计</translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <translation>图表</translation>
+    </message>
+    <message>
+        <source>Kind of chart and rules</source>
+        <translation>图表类型与规则</translation>
+    </message>
+    <message>
+        <source>Loading the runs</source>
+        <translation>正在加载测温</translation>
+    </message>
+    <message>
+        <source>&amp;Individuals and moving range</source>
+        <translation>单值与移动极差 (&amp;I)</translation>
+    </message>
+    <message>
+        <source>X-bar and &amp;R</source>
+        <translation>X-bar 与 R (&amp;R)</translation>
+    </message>
+    <message>
+        <source>X-bar and &amp;S</source>
+        <translation>X-bar 与 S (&amp;S)</translation>
+    </message>
+    <message>
+        <source>&amp;EWMA</source>
+        <translation>EWMA (&amp;E)</translation>
+    </message>
+    <message>
+        <source>Runs in a s&amp;ubgroup</source>
+        <translation>每个子组的测温次数 (&amp;U)</translation>
+    </message>
+    <message>
+        <source>%1 of %2 runs</source>
+        <translation>%1 / %2 次测温</translation>
+    </message>
+    <message>
+        <source>The statistics cannot be worked out. %1</source>
+        <translation>无法计算统计。%1</translation>
+    </message>
+    <message>
+        <source>No run is listed to work statistics out from.</source>
+        <translation>列表中没有可供统计的测温。</translation>
+    </message>
+    <message>
+        <source>Only the newest %1 runs of the list count.</source>
+        <translation>只计入列表中最新的 %1 次测温。</translation>
+    </message>
+    <message>
+        <source>Trend of %1</source>
+        <translation>%1 的趋势</translation>
+    </message>
+    <message>
+        <source>Control chart of %1</source>
+        <translation>%1 的控制图</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::FileModel</name>
     <message numerus="yes">
         <source>%n row(s) more</source>
@@ -2131,6 +2576,105 @@
     <message>
         <source>Press a heading to take its column for something else</source>
         <translation>按标题可改变该列的用途</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FilterBar</name>
+    <message>
+        <source>From</source>
+        <translation>从</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>至</translation>
+    </message>
+    <message>
+        <source>C&amp;lear</source>
+        <translation>清除 (&amp;L)</translation>
+    </message>
+    <message>
+        <source>E&amp;xport table…</source>
+        <translation>导出表格 (&amp;X)…</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <comment>lot</comment>
+        <translation>不限</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>批号</translation>
+    </message>
+    <message>
+        <source>serial, log, operator…</source>
+        <translation>序号、记录、操作员…</translation>
+    </message>
+    <message>
+        <source>Words that stand anywhere in lot, serial number, board, oven, recipe, window, operator, log or record (Ctrl+F)</source>
+        <translation>出现在批号、序号、电路板、炉、配方、工艺窗口、操作员、记录或记录任何位置的字词 (Ctrl+F)</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>查找</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <comment>verdicts</comment>
+        <translation>全部</translation>
+    </message>
+    <message>
+        <source>Out of the window</source>
+        <translation>超出工艺窗口</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>电路板</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>炉</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>a date</comment>
+        <translation>至</translation>
+    </message>
+    <message>
+        <source>Every run of the archive</source>
+        <translation>存档的所有测温</translation>
+    </message>
+    <message>
+        <source>All runs of the list as a CSV file</source>
+        <translation>将列表所有测温存为 CSV 文件</translation>
+    </message>
+    <message>
+        <source>All boards</source>
+        <translation>所有电路板</translation>
+    </message>
+    <message>
+        <source>All ovens</source>
+        <translation>所有炉</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n 次测温</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>46 runs in 31 lots</comment>
+        <translation>%1，共 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n 批</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2223,6 +2767,14 @@
         <source>The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run.</source>
         <translation>实际使用的配方，可供变更：之后的曲线与界限图依此板在此炉中的受热情形预测，并附误差带。在字段输入、以上下键步进（PgUp、PgDn 每次 5）、转动滚轮或上下拖曳；Tab、左右键换字段，Del 回到实际使用值，L 分开或连动上下，Ctrl+L 搜寻时固定该温区。每次变更都可撤销。建议属于预测：须由合格人员以实际测温确认。</translation>
     </message>
+    <message>
+        <source>Lots</source>
+        <translation>批次</translation>
+    </message>
+    <message>
+        <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
+        <translation>所有已保存的测温，最新的在前；单击“时间”可反转顺序。上方字段决定列出哪些测温，Ctrl+F 可查找字词。空格键将选取的测温标记以制作报表，Ctrl+A 全选，Ctrl+C 连同标题复制，Enter 以当时判定所用的一切在“检查”打开该次测温。下方为同一电路板与窗口版次各次测温的某个测量项目：左右键在测温间移动，方框为使信号成立的测温。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -2257,6 +2809,60 @@
     <message>
         <source>Do not judge column %1</source>
         <translation>不判定第 %1 列</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::LotSheetPanel</name>
+    <message>
+        <source>Lot sheet</source>
+        <translation>批次报表</translation>
+    </message>
+    <message>
+        <source>Mark runs in the list to put them on a sheet.</source>
+        <translation>在列表中标记测温以放入报表。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n 次测温</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::LotsPage</name>
+    <message>
+        <source>The table is on the clipboard, with headings.</source>
+        <translation>表格已连同标题复制到剪贴板。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) in the list</source>
+        <translation>
+            <numerusform>列表中 %n 次测温</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n marked</source>
+        <translation>
+            <numerusform>已标记 %n 次</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Export the table</source>
+        <translation>导出表格</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>The table was not exported.</source>
+        <translation>表格未导出。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) exported as %1.</source>
+        <translation>
+            <numerusform>已将 %n 次测温导出为 %1。</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2585,6 +3191,18 @@
     <message>
         <source>Nothing is predicted yet</source>
         <translation>尚无预测</translation>
+    </message>
+    <message>
+        <source>&amp;Lots</source>
+        <translation>批次 (&amp;L)</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>批次</translation>
+    </message>
+    <message>
+        <source>The run was not opened.</source>
+        <translation>未打开该次测温。</translation>
     </message>
 </context>
 <context>
@@ -3013,6 +3631,92 @@
     <message>
         <source>Results</source>
         <translation>结果</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::RunsModel</name>
+    <message>
+        <source>The result that decides the margin of the run, as it was judged when it was kept</source>
+        <translation>决定该次测温裕量的结果，以保存时的判定为准</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>标记</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>时间</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>批号</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>测温</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>电路板</translation>
+    </message>
+    <message>
+        <source>Window rev</source>
+        <translation>窗口版次</translation>
+    </message>
+    <message>
+        <source>Recipe rev</source>
+        <translation>配方版次</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕量</translation>
+    </message>
+    <message>
+        <source>Smallest margin at</source>
+        <translation>最小裕量所在</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>报表</translation>
+    </message>
+    <message>
+        <source>%1 has no value</source>
+        <comment>placement and requirement</comment>
+        <translation>%1 没有数值</translation>
+    </message>
+    <message>
+        <source>d MMM HH:mm</source>
+        <comment>date and time of a run of this year</comment>
+        <translation>M月d日 HH:mm</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy HH:mm</source>
+        <comment>date and time of a run</comment>
+        <translation>yyyy年M月d日 HH:mm</translation>
+    </message>
+    <message>
+        <source>to print</source>
+        <comment>a marked run</comment>
+        <translation>待打印</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>已标记</translation>
+    </message>
+    <message>
+        <source>not marked</source>
+        <translation>未标记</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::RunsTable</name>
+    <message>
+        <source>Runs of the archive</source>
+        <translation>存档的测温</translation>
     </message>
 </context>
 <context>
@@ -3618,6 +4322,13 @@
         <source>%1, %2</source>
         <comment>requirement and its note</comment>
         <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::LotLane</name>
+    <message>
+        <source>Lane of the lot</source>
+        <translation>批次轨道</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,65 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="zh_TW">
 <context>
+    <name>Archive</name>
+    <message>
+        <source>this computer</source>
+        <translation>這台電腦</translation>
+    </message>
+    <message>
+        <source>Open a log, check it, and keep the run under its lot; ovenwright archive add and ovenwright watch do the same for many logs.</source>
+        <translation>開啟記錄、檢查後將該次測溫存入其批次；ovenwright archive add 與 ovenwright watch 可處理多個記錄。</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>再試一次</translation>
+    </message>
+    <message>
+        <source>No run is kept yet.</source>
+        <translation>尚未保存任何測溫。</translation>
+    </message>
+    <message>
+        <source>The archive&apos;s server does not answer.</source>
+        <translation>存檔的伺服器沒有回應。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) wait on this computer and are sent when it is back.</source>
+        <translation>
+            <numerusform>%n 次測溫在這台電腦等待，恢復後即傳送。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Runs that are kept meanwhile wait on this computer.</source>
+        <translation>期間保存的測溫會在這台電腦等待。</translation>
+    </message>
+    <message>
+        <source>The archive cannot be read.</source>
+        <translation>無法讀取存檔。</translation>
+    </message>
+    <message>
+        <source>No run passes the filter.</source>
+        <translation>沒有測溫符合篩選條件。</translation>
+    </message>
+    <message>
+        <source>Show all runs</source>
+        <translation>顯示所有測溫</translation>
+    </message>
+    <message>
+        <source>Archive: %1</source>
+        <translation>存檔：%1</translation>
+    </message>
+    <message>
+        <source>Archive: %1, %2 runs</source>
+        <translation>存檔：%1，%2 次測溫</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n waiting to be sent</source>
+        <translation>
+            <numerusform>%n 筆等待傳送</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ChangeNote</name>
     <message>
         <source>Zone %1</source>
@@ -146,6 +205,289 @@
         <translation>
             <numerusform>放開以讀取 %n 個記錄</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>LotLane</name>
+    <message>
+        <source>lower limit</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>margin 100 %</source>
+        <translation>裕度 100 %</translation>
+    </message>
+    <message numerus="yes">
+        <source>each of the %n run(s)</source>
+        <translation>
+            <numerusform>%n 次測溫各一</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mean and ± 3 s</source>
+        <translation>平均與 ± 3 s</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>平均</translation>
+    </message>
+    <message>
+        <source>95 % of runs, with 95 % confidence</source>
+        <translation>95 % 的測溫，信賴水準 95 %</translation>
+    </message>
+</context>
+<context>
+    <name>LotWords</name>
+    <message>
+        <source>d MMMM</source>
+        <comment>date of this year</comment>
+        <translation>M月d日</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date</comment>
+        <translation>yyyy年M月d日</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy HH:mm</source>
+        <comment>date and time</comment>
+        <translation>yyyy年M月d日 HH:mm</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <comment>day on an axis</comment>
+        <translation>M月d日</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>when, value</comment>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>lot, when, value</comment>
+        <translation>%1，%2：%3</translation>
+    </message>
+    <message>
+        <source>Moving range</source>
+        <translation>移動全距</translation>
+    </message>
+    <message>
+        <source>Range in the subgroup</source>
+        <translation>子組全距</translation>
+    </message>
+    <message>
+        <source>Standard deviation in the subgroup</source>
+        <translation>子組標準差</translation>
+    </message>
+    <message>
+        <source>Mean of the subgroup</source>
+        <translation>子組平均</translation>
+    </message>
+    <message>
+        <source>Weighted moving average (EWMA)</source>
+        <translation>加權移動平均 (EWMA)</translation>
+    </message>
+    <message>
+        <source>beyond the limits</source>
+        <translation>超出界限</translation>
+    </message>
+    <message>
+        <source>%1 upper</source>
+        <translation>%1 上限</translation>
+    </message>
+    <message>
+        <source>%1 centre</source>
+        <translation>%1 中心</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 下限</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>界限 %1</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>requirement, placement</comment>
+        <translation>%1（%2）</translation>
+    </message>
+    <message>
+        <source>All %1 runs</source>
+        <translation>全部 %1 次測溫</translation>
+    </message>
+    <message>
+        <source>no board</source>
+        <translation>無電路板</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>board, revision of the window</comment>
+        <translation>%1，版次 %2</translation>
+    </message>
+    <message>
+        <source>Western Electric rules</source>
+        <translation>Western Electric 規則</translation>
+    </message>
+    <message>
+        <source>Nelson rules</source>
+        <translation>Nelson 規則</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: such a chart takes two subgroups of %n runs.</source>
+        <translation>
+            <numerusform>%1：此圖需要兩個各 %n 次測溫的子組。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: a control chart takes two runs with a value.</source>
+        <translation>%1：管制圖需要兩次有數值的測溫。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the weighted average stays within its limits over %n runs.</source>
+        <translation>
+            <numerusform>%1：%n 次測溫的加權平均保持在界限內。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: no signal in %n runs by the %2.</source>
+        <translation>
+            <numerusform>%1：依 %2，%n 次測溫中沒有訊號。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been above its centre line for %n subgroups, since %2.</source>
+        <translation>
+            <numerusform>%1 自 %2 起已連續 %n 個子組高於中心線。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been below its centre line for %n subgroups, since %2.</source>
+        <translation>
+            <numerusform>%1 自 %2 起已連續 %n 個子組低於中心線。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been above its centre line for %n runs, since %2.</source>
+        <translation>
+            <numerusform>%1 自 %2 起已連續 %n 次測溫高於中心線。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 has been below its centre line for %n runs, since %2.</source>
+        <translation>
+            <numerusform>%1 自 %2 起已連續 %n 次測溫低於中心線。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 signals on %2: %3.</source>
+        <translation>%1 於 %2 出現訊號：%3。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 signals, last on %2: %3; %n signals in all.</source>
+        <translation>
+            <numerusform>%1 出現訊號，最近於 %2：%3；共 %n 個訊號。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are few: whether the values are normal does not show, and the limits of the index are wide.</source>
+        <translation>
+            <numerusform>%n 次測溫偏少：無法看出數值是否為常態，指標的區間也較寬。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) without a value</source>
+        <translation>
+            <numerusform>%n 次測溫沒有數值</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) with a bound only</source>
+        <translation>
+            <numerusform>%n 次測溫只有界值</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>an index takes %n runs</source>
+        <translation>
+            <numerusform>指標需要 %n 次測溫</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a count is not normally distributed</source>
+        <translation>計數並非常態分布</translation>
+    </message>
+    <message>
+        <source>no limit is known, or the limits changed</source>
+        <translation>沒有已知界限，或界限已變更</translation>
+    </message>
+    <message>
+        <source>all values are equal</source>
+        <translation>所有數值相同</translation>
+    </message>
+    <message>
+        <source>No index: %1.</source>
+        <translation>沒有指標：%1。</translation>
+    </message>
+    <message>
+        <source>%1 (95 %: %2 to %3)</source>
+        <comment>index and its interval</comment>
+        <translation>%1（95 %：%2 至 %3）</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>smallest, largest</comment>
+        <translation>%1 至 %2</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>測溫次數</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>平均</translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation>標準差</translation>
+    </message>
+    <message>
+        <source>Smallest, largest</source>
+        <translation>最小、最大</translation>
+    </message>
+    <message>
+        <source>Ppk</source>
+        <translation>Ppk</translation>
+    </message>
+    <message>
+        <source>Cpk, short term</source>
+        <translation>Cpk（短期）</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, value</comment>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>lower limit %1</source>
+        <translation>下限 %1</translation>
+    </message>
+    <message>
+        <source>upper limit %1</source>
+        <translation>上限 %1</translation>
+    </message>
+    <message>
+        <source>95 % of runs, with 95 % confidence, between %1 and %2</source>
+        <translation>95 % 的測溫（信賴水準 95 %）介於 %1 與 %2</translation>
+    </message>
+    <message>
+        <source>Signal by the %1, at the run that completes it</source>
+        <translation>依 %1 的訊號，位於使其成立的測溫</translation>
     </message>
 </context>
 <context>
@@ -1861,6 +2203,22 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::DateField</name>
+    <message>
+        <source>any</source>
+        <comment>date</comment>
+        <translation>不限</translation>
+    </message>
+    <message>
+        <source>A date, as 2026-01-05; Down opens a calendar. Left open, every date counts.</source>
+        <translation>日期，如 2026-01-05；按向下鍵開啟月曆。留空則不限日期。</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>月曆</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::DerivationPanel</name>
     <message>
         <source>no limit on this side of the target %1</source>
@@ -2102,6 +2460,93 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::FiguresPane</name>
+    <message>
+        <source>Runs of</source>
+        <translation>測溫屬於</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>量測項目</translation>
+    </message>
+    <message>
+        <source>No limit to hold the runs against</source>
+        <translation>沒有可供比較的界限</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Control chart</source>
+        <translation>管制圖</translation>
+    </message>
+    <message>
+        <source>Trend</source>
+        <translation>趨勢</translation>
+    </message>
+    <message>
+        <source>Statistics of the runs</source>
+        <translation>測溫統計</translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <translation>圖表</translation>
+    </message>
+    <message>
+        <source>Kind of chart and rules</source>
+        <translation>圖表類型與規則</translation>
+    </message>
+    <message>
+        <source>Loading the runs</source>
+        <translation>正在載入測溫</translation>
+    </message>
+    <message>
+        <source>&amp;Individuals and moving range</source>
+        <translation>個別值與移動全距 (&amp;I)</translation>
+    </message>
+    <message>
+        <source>X-bar and &amp;R</source>
+        <translation>X-bar 與 R (&amp;R)</translation>
+    </message>
+    <message>
+        <source>X-bar and &amp;S</source>
+        <translation>X-bar 與 S (&amp;S)</translation>
+    </message>
+    <message>
+        <source>&amp;EWMA</source>
+        <translation>EWMA (&amp;E)</translation>
+    </message>
+    <message>
+        <source>Runs in a s&amp;ubgroup</source>
+        <translation>每個子組的測溫次數 (&amp;U)</translation>
+    </message>
+    <message>
+        <source>%1 of %2 runs</source>
+        <translation>%1 / %2 次測溫</translation>
+    </message>
+    <message>
+        <source>The statistics cannot be worked out. %1</source>
+        <translation>無法計算統計。%1</translation>
+    </message>
+    <message>
+        <source>No run is listed to work statistics out from.</source>
+        <translation>清單中沒有可供統計的測溫。</translation>
+    </message>
+    <message>
+        <source>Only the newest %1 runs of the list count.</source>
+        <translation>只計入清單中最新的 %1 次測溫。</translation>
+    </message>
+    <message>
+        <source>Trend of %1</source>
+        <translation>%1 的趨勢</translation>
+    </message>
+    <message>
+        <source>Control chart of %1</source>
+        <translation>%1 的管制圖</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::FileModel</name>
     <message numerus="yes">
         <source>%n row(s) more</source>
@@ -2131,6 +2576,105 @@
     <message>
         <source>Press a heading to take its column for something else</source>
         <translation>按標題可改變該欄的用途</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::FilterBar</name>
+    <message>
+        <source>From</source>
+        <translation>從</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>至</translation>
+    </message>
+    <message>
+        <source>C&amp;lear</source>
+        <translation>清除 (&amp;L)</translation>
+    </message>
+    <message>
+        <source>E&amp;xport table…</source>
+        <translation>匯出表格 (&amp;X)…</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <comment>lot</comment>
+        <translation>不限</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>批號</translation>
+    </message>
+    <message>
+        <source>serial, log, operator…</source>
+        <translation>序號、記錄、操作員…</translation>
+    </message>
+    <message>
+        <source>Words that stand anywhere in lot, serial number, board, oven, recipe, window, operator, log or record (Ctrl+F)</source>
+        <translation>出現在批號、序號、電路板、爐、配方、製程窗口、操作員、記錄或紀錄任何位置的字詞 (Ctrl+F)</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>尋找</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <comment>verdicts</comment>
+        <translation>全部</translation>
+    </message>
+    <message>
+        <source>Out of the window</source>
+        <translation>超出製程窗口</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>電路板</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>爐</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>a date</comment>
+        <translation>至</translation>
+    </message>
+    <message>
+        <source>Every run of the archive</source>
+        <translation>存檔的所有測溫</translation>
+    </message>
+    <message>
+        <source>All runs of the list as a CSV file</source>
+        <translation>將清單所有測溫存為 CSV 檔</translation>
+    </message>
+    <message>
+        <source>All boards</source>
+        <translation>所有電路板</translation>
+    </message>
+    <message>
+        <source>All ovens</source>
+        <translation>所有爐</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n 次測溫</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <comment>46 runs in 31 lots</comment>
+        <translation>%1，共 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n 批</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2223,6 +2767,14 @@
         <source>The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run.</source>
         <translation>實際使用的配方，可供變更：之後的曲線與界限圖依此板在此爐中的受熱情形預測，並附誤差帶。在欄位輸入、以上下鍵步進（PgUp、PgDn 每次 5）、轉動滾輪或上下拖曳；Tab、左右鍵換欄位，Del 回到實際使用值，L 分開或連動上下，Ctrl+L 搜尋時固定該溫區。每次變更都可復原。建議屬於預測：須由合格人員以實際測溫確認。</translation>
     </message>
+    <message>
+        <source>Lots</source>
+        <translation>批次</translation>
+    </message>
+    <message>
+        <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
+        <translation>所有已保存的測溫，最新的在前；按一下「時間」可反轉順序。上方欄位決定列出哪些測溫，Ctrl+F 可尋找字詞。空白鍵將選取的測溫標記以製作報表，Ctrl+A 全選，Ctrl+C 連同標題複製，Enter 以當時判定所用的一切在「檢查」開啟該次測溫。下方為同一電路板與窗口版次各次測溫的某個量測項目：左右鍵在測溫間移動，方框為使訊號成立的測溫。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -2257,6 +2809,60 @@
     <message>
         <source>Do not judge column %1</source>
         <translation>不判定第 %1 欄</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::LotSheetPanel</name>
+    <message>
+        <source>Lot sheet</source>
+        <translation>批次報表</translation>
+    </message>
+    <message>
+        <source>Mark runs in the list to put them on a sheet.</source>
+        <translation>在清單中標記測溫以放入報表。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n 次測溫</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::LotsPage</name>
+    <message>
+        <source>The table is on the clipboard, with headings.</source>
+        <translation>表格已連同標題複製到剪貼簿。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) in the list</source>
+        <translation>
+            <numerusform>清單中 %n 次測溫</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n marked</source>
+        <translation>
+            <numerusform>已標記 %n 次</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Export the table</source>
+        <translation>匯出表格</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>The table was not exported.</source>
+        <translation>表格未匯出。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) exported as %1.</source>
+        <translation>
+            <numerusform>已將 %n 次測溫匯出為 %1。</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2585,6 +3191,18 @@
     <message>
         <source>Nothing is predicted yet</source>
         <translation>尚無預測</translation>
+    </message>
+    <message>
+        <source>&amp;Lots</source>
+        <translation>批次 (&amp;L)</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>批次</translation>
+    </message>
+    <message>
+        <source>The run was not opened.</source>
+        <translation>未開啟該次測溫。</translation>
     </message>
 </context>
 <context>
@@ -3013,6 +3631,92 @@
     <message>
         <source>Results</source>
         <translation>結果</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::RunsModel</name>
+    <message>
+        <source>The result that decides the margin of the run, as it was judged when it was kept</source>
+        <translation>決定該次測溫裕度的結果，以保存時的判定為準</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>標記</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>時間</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>批號</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>測溫</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>電路板</translation>
+    </message>
+    <message>
+        <source>Window rev</source>
+        <translation>窗口版次</translation>
+    </message>
+    <message>
+        <source>Recipe rev</source>
+        <translation>配方版次</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕度</translation>
+    </message>
+    <message>
+        <source>Smallest margin at</source>
+        <translation>最小裕度所在</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>報表</translation>
+    </message>
+    <message>
+        <source>%1 has no value</source>
+        <comment>placement and requirement</comment>
+        <translation>%1 沒有數值</translation>
+    </message>
+    <message>
+        <source>d MMM HH:mm</source>
+        <comment>date and time of a run of this year</comment>
+        <translation>M月d日 HH:mm</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy HH:mm</source>
+        <comment>date and time of a run</comment>
+        <translation>yyyy年M月d日 HH:mm</translation>
+    </message>
+    <message>
+        <source>to print</source>
+        <comment>a marked run</comment>
+        <translation>待列印</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>已標記</translation>
+    </message>
+    <message>
+        <source>not marked</source>
+        <translation>未標記</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::RunsTable</name>
+    <message>
+        <source>Runs of the archive</source>
+        <translation>存檔的測溫</translation>
     </message>
 </context>
 <context>
@@ -3618,6 +4322,13 @@
         <source>%1, %2</source>
         <comment>requirement and its note</comment>
         <translation>%1，%2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::widgets::LotLane</name>
+    <message>
+        <source>Lane of the lot</source>
+        <translation>批次軌道</translation>
     </message>
 </context>
 <context>

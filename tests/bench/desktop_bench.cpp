@@ -8,6 +8,7 @@
 #include <cmath>
 #include <random>
 
+#include "app/desktop/archive/archive_link.h"
 #include "app/desktop/document/run_view.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
@@ -99,7 +100,8 @@ void DropToVerdict(benchmark::State& state) {
     {
       Document document;
       document.setInitialSetup(demoRequest());
-      MainWindow window(&document, &settings);
+      ArchiveLink archive;
+      MainWindow window(&document, &settings, &archive);
       window.resize(1440, 900);
       window.show();
       QApplication::processEvents();

@@ -1,5 +1,7 @@
 #include "app/desktop/settings/settings.h"
 
+#include "core/lot/lot.h"
+
 namespace ovenwright::desktop {
 namespace {
 
@@ -20,6 +22,11 @@ const Key<QByteArray> kCheckSplitter{"check/splitter", {}};
 const Key<int> kPanelWidth{"check/panel_width", 352};  // px at a 13 px font
 const Key<bool> kPanelShown{"check/panel_shown", true};
 const Key<int> kCheckTab{"check/tab", 0};
+const Key<QString> kArchive{"archive/where", {}};                                // path, or postgresql://…
+const Key<QString> kLotChart{"lots/chart", QStringLiteral("individuals")};       // individuals, xbar_r, xbar_s, ewma
+const Key<QString> kLotRules{"lots/rules", QStringLiteral("western_electric")};  // western_electric, nelson
+const Key<int> kSubgroup{"lots/subgroup", 5};
+const Key<QByteArray> kLotsSplitter{"lots/splitter", {}};
 const Key<QString> kCompany{"sheet/company", {}};
 const Key<QString> kLogo{"sheet/logo", {}};                 // path
 constexpr const char* kLayoutOfShape = "layout_of_shape/";  // + shape: path of the layout's file
@@ -88,6 +95,34 @@ bool Settings::panelShown() const { return read(m_file, kPanelShown); }
 void Settings::setPanelShown(bool shown) { write(m_file, kPanelShown, shown); }
 int Settings::checkTab() const { return read(m_file, kCheckTab); }
 void Settings::setCheckTab(int index) { write(m_file, kCheckTab, index); }
+
+QString Settings::archive() const { return read(m_file, kArchive); }
+void Settings::setArchive(const QString& where) { write(m_file, kArchive, where); }
+
+lot::Options Settings::lotChart() const {
+  lot::Options options;
+  const QString kind = read(m_file, kLotChart);
+  if (kind == u"xbar_r") options.chart = lot::ChartKind::kXbarR;
+  if (kind == u"xbar_s") options.chart = lot::ChartKind::kXbarS;
+  if (kind == u"ewma") options.chart = lot::ChartKind::kEwma;
+  if (read(m_file, kLotRules) == u"nelson") options.rules = lot::RuleSet::kNelson;
+  const int subgroup = read(m_file, kSubgroup);
+  if (subgroup >= 2 && subgroup <= 25) options.subgroup = std::size_t(subgroup);
+  return options;
+}
+
+void Settings::setLotChart(const lot::Options& options) {
+  QString kind = kLotChart.fallback;
+  if (options.chart == lot::ChartKind::kXbarR) kind = QStringLiteral("xbar_r");
+  if (options.chart == lot::ChartKind::kXbarS) kind = QStringLiteral("xbar_s");
+  if (options.chart == lot::ChartKind::kEwma) kind = QStringLiteral("ewma");
+  write(m_file, kLotChart, kind);
+  write(m_file, kLotRules, options.rules == lot::RuleSet::kNelson ? QStringLiteral("nelson") : kLotRules.fallback);
+  write(m_file, kSubgroup, int(options.subgroup));
+}
+
+QByteArray Settings::lotsSplitter() const { return read(m_file, kLotsSplitter); }
+void Settings::setLotsSplitter(const QByteArray& state) { write(m_file, kLotsSplitter, state); }
 
 QString Settings::company() const { return read(m_file, kCompany); }
 void Settings::setCompany(const QString& name) { write(m_file, kCompany, name); }

@@ -7,6 +7,10 @@
 
 #include "app/desktop/text/units.h"
 
+namespace ovenwright::lot {
+struct Options;
+}
+
 namespace ovenwright::desktop {
 
 /// What the desktop remembers between two starts: one file in the user's configuration folder. Every key, its
@@ -39,6 +43,14 @@ class Settings {
   void setPanelShown(bool shown);
   int checkTab() const;
   void setCheckTab(int index);
+
+  QString archive() const;  ///< path or URL of the archive; empty: the one in the user's data folder
+  void setArchive(const QString& where);
+
+  lot::Options lotChart() const;  ///< kind of control chart, runs in a subgroup, rules
+  void setLotChart(const lot::Options& options);
+  QByteArray lotsSplitter() const;
+  void setLotsSplitter(const QByteArray& state);
 
   QString company() const;  ///< at the head of sheets; empty: none
   void setCompany(const QString& name);

@@ -9,8 +9,8 @@
 #include <QStyledItemDelegate>
 
 #include "app/desktop/table/results_model.h"
+#include "app/desktop/table/spreadsheet_text.h"
 #include "app/desktop/widgets/glyphs.h"
-#include "core/report/spreadsheet.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -146,12 +146,7 @@ QString ResultsTable::asText() const {
   const auto line = [&](const auto& cell) {
     QStringList cells;
     for (int at = 0; at < header->count(); ++at) {
-      QString text = cell(header->logicalIndex(at));
-      text.replace(u'\t', u' ').replace(u'\n', u' ');
-      text.replace(QChar(0x2212), u'-').replace(QChar(0x2009), u' ');
-      if (!report::reads_as_number(text.toStdString()))
-        text = QString::fromStdString(report::no_formula(text.toStdString()));
-      cells << text;
+      cells << spreadsheetCell(cell(header->logicalIndex(at)));
     }
     return cells.join(u'\t');
   };

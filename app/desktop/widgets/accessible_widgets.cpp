@@ -4,6 +4,8 @@
 #include "app/desktop/widgets/accessible_grid.h"
 #include "app/desktop/widgets/board_picture.h"
 #include "app/desktop/widgets/limit_lanes.h"
+#include "app/desktop/widgets/lot_lane.h"
+#include "app/desktop/widgets/run_chart.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/widgets/wording.h"
 #include "app/desktop/widgets/zone_strip.h"
@@ -219,6 +221,27 @@ class AccessibleSentence : public QAccessibleWidget {
   mutable AccessibleChildren m_children;
 };
 
+/// A chart whose value is the run that is looked at, in words.
+class AccessibleRunChart : public QAccessibleWidget, public QAccessibleValueInterface {
+ public:
+  explicit AccessibleRunChart(RunChart* chart) : QAccessibleWidget(chart, QAccessible::Chart), m_chart(chart) {}
+  void* interface_cast(QAccessible::InterfaceType type) override {
+    if (type == QAccessible::ValueInterface) return static_cast<QAccessibleValueInterface*>(this);
+    return QAccessibleWidget::interface_cast(type);
+  }
+  QString text(QAccessible::Text kind) const override {
+    return kind == QAccessible::Value ? m_chart->chosenText() : QAccessibleWidget::text(kind);
+  }
+  QVariant currentValue() const override { return m_chart->chosenText(); }
+  void setCurrentValue(const QVariant&) override {}
+  QVariant maximumValue() const override { return {}; }
+  QVariant minimumValue() const override { return {}; }
+  QVariant minimumStepSize() const override { return {}; }
+
+ private:
+  RunChart* m_chart;
+};
+
 QAccessibleInterface* makeInterface(const QString&, QObject* object) {
   if (auto* lanes = qobject_cast<LimitLanes*>(object))
     return new AccessibleTable(lanes, std::make_unique<LanesGrid>(lanes));
@@ -227,6 +250,8 @@ QAccessibleInterface* makeInterface(const QString&, QObject* object) {
   if (auto* board = qobject_cast<BoardPicture*>(object))
     return new AccessibleTable(board, std::make_unique<BoardGrid>(board));
   if (auto* sentence = qobject_cast<Sentence*>(object)) return new AccessibleSentence(sentence);
+  if (auto* chart = qobject_cast<RunChart*>(object)) return new AccessibleRunChart(chart);
+  if (auto* lane = qobject_cast<LotLane*>(object)) return new QAccessibleWidget(lane, QAccessible::Graphic);
   return nullptr;
 }
 

@@ -10,6 +10,7 @@
 
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
+#include "app/desktop/lots/lots_page.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/text/language.h"
@@ -64,6 +65,10 @@ void MainWindow::buildActions() {
   QAction* copy_picture =
       addAction(edit, tr("Copy the &picture"), Qt::CTRL | Qt::SHIFT | Qt::Key_C, [this] { copyPicture(); });
   QAction* find = addAction(edit, tr("&Find in the table"), QKeySequence::Find, [this] {
+    if (areLotsShown()) {
+      m_lots->find();
+      return;
+    }
     showTask(Task::kCheck);
     m_check->find();
   });
@@ -71,6 +76,7 @@ void MainWindow::buildActions() {
   QMenu* view = menuBar()->addMenu(tr("&View"));
   addAction(view, tr("&Check"), Qt::CTRL | Qt::Key_1, [this] { showTask(Task::kCheck); });
   addAction(view, tr("T&une"), Qt::CTRL | Qt::Key_2, [this] { showTask(Task::kTune); });
+  addAction(view, tr("&Lots"), Qt::CTRL | Qt::Key_4, [this] { showTask(Task::kLots); });
   view->addSeparator();
   QAction* zoom_in = addAction(view, tr("Zoom &in"), QKeySequence::ZoomIn, [this] { plot()->zoomBy(1.5); });
   QAction* zoom_out = addAction(view, tr("Zoom &out"), QKeySequence::ZoomOut, [this] { plot()->zoomBy(1 / 1.5); });
@@ -80,7 +86,9 @@ void MainWindow::buildActions() {
   connect(raw, &QAction::toggled, this, [this](bool on) { m_check->plot()->setRawSamplesShown(on); });
   view->addSeparator();
   QAction* panel = addAction(view, tr("Panel at the rig&ht"), Qt::Key_F9, [this] {
-    if (m_task == Task::kTune) {
+    if (areLotsShown()) {
+      m_lots->setPanelShown(!m_lots->isPanelShown());
+    } else if (m_task == Task::kTune) {
       m_tune->setPanelShown(!m_tune->isPanelShown());
     } else {
       m_check->setPanelShown(!m_check->isPanelShown());
@@ -88,11 +96,14 @@ void MainWindow::buildActions() {
   });
   panel->setCheckable(true);
   const auto sync_panel = [this, panel] {
-    panel->setChecked(m_task == Task::kTune ? m_tune->isPanelShown() : m_check->isPanelShown());
+    panel->setChecked(areLotsShown()          ? m_lots->isPanelShown()
+                      : m_task == Task::kTune ? m_tune->isPanelShown()
+                                              : m_check->isPanelShown());
   };
   sync_panel();
   connect(m_check, &CheckPage::panelShownChanged, panel, sync_panel);
   connect(m_tune, &TunePage::panelShownChanged, panel, sync_panel);
+  connect(m_lots, &LotsPage::panelShownChanged, panel, sync_panel);
   connect(this, &MainWindow::taskChanged, panel, sync_panel);
   QAction* next =
       addAction(view, tr("&Next result that is not a pass"), Qt::Key_F8, [this] { m_check->stepProblem(1); });
@@ -188,6 +199,7 @@ void MainWindow::buildActions() {
     if (inside(m_check->plot())) part = QStringLiteral("plot");
     if (inside(m_check->strip())) part = QStringLiteral("strip");
     if (inside(m_check->lanes())) part = QStringLiteral("lanes");
+    if (inside(m_lots)) part = QStringLiteral("lots");
     if (inside(m_tune)) part = QStringLiteral("tune");
     if (inside(m_import)) part = QStringLiteral("import");
     if (inside(m_editor)) part = QStringLiteral("window");
@@ -201,14 +213,17 @@ void MainWindow::buildActions() {
   });
 
   const auto enable = [=, this] {
-    const bool any = m_document->current() != nullptr;
+    const bool any = m_document->current() != nullptr && !areLotsShown();
     for (QAction* action : {import, close_log, copy_table, copy_picture, find, zoom_in, zoom_out, whole, raw, panel,
                             next, previous, nothing}) {
-      action->setEnabled(any || (action == nothing && m_notice));
+      const bool of_lots =
+          action == panel || action == find || action == copy_table || action == copy_picture || action == nothing;
+      action->setEnabled(any || (action == nothing && m_notice) || (of_lots && areLotsShown()));
     }
   };
   enable();
   connect(m_document, &Document::currentChanged, this, enable);
+  connect(this, &MainWindow::taskChanged, this, enable);
 }
 
 void MainWindow::fillRecent() {
@@ -268,18 +283,28 @@ void MainWindow::openDemo() {
 CurvePlot* MainWindow::plot() { return m_task == Task::kTune ? m_tune->plot() : m_check->plot(); }
 
 void MainWindow::copyText() {
+  if (areLotsShown()) {
+    m_lots->copy();
+    return;
+  }
   QApplication::clipboard()->setText(m_check->copyText());
   note(tr("The table is on the clipboard, with headings."));
 }
 
 void MainWindow::copyPicture() {
-  QApplication::clipboard()->setPixmap(m_task == Task::kTune ? m_tune->picture() : m_check->picture());
+  QApplication::clipboard()->setPixmap(areLotsShown()          ? m_lots->picture()
+                                       : m_task == Task::kTune ? m_tune->picture()
+                                                               : m_check->picture());
   note(tr("The picture is on the clipboard."));
 }
 
 void MainWindow::stepPart(int by) {
-  QList<QWidget*> parts{m_choosers, m_sentence};
-  if (m_document->current()) {
+  QList<QWidget*> parts;
+  if (m_choosers->isVisible()) parts << m_choosers;
+  if (m_sentence->isVisible()) parts << m_sentence;
+  if (areLotsShown()) {
+    parts << m_lots->parts();
+  } else if (m_document->current()) {
     parts << (m_shown == m_import     ? m_import->parts()
               : m_shown == m_editor   ? m_editor->parts()
               : m_task == Task::kTune ? m_tune->parts()

@@ -1,12 +1,14 @@
 #include "app/desktop/window/desktop.h"
 
+#include "app/desktop/archive/archive_link.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/window/main_window.h"
 
 namespace ovenwright::desktop {
 
-Desktop::Desktop(Document* document, Settings* settings) : m_document(document), m_settings(settings) {
+Desktop::Desktop(Document* document, Settings* settings)
+    : m_document(document), m_settings(settings), m_archive(std::make_unique<ArchiveLink>(settings->archive())) {
   useLanguage(settings->language());
   make();
 }
@@ -14,7 +16,7 @@ Desktop::Desktop(Document* document, Settings* settings) : m_document(document),
 Desktop::~Desktop() = default;
 
 void Desktop::make() {
-  m_window = std::make_unique<MainWindow>(m_document, m_settings);
+  m_window = std::make_unique<MainWindow>(m_document, m_settings, m_archive.get());
   // Queued: the menu that says so belongs to the window that goes.
   connect(m_window.get(), &MainWindow::languageChosen, this, &Desktop::speak, Qt::QueuedConnection);
 }

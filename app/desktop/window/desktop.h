@@ -4,6 +4,7 @@
 
 namespace ovenwright::desktop {
 
+class ArchiveLink;
 class Document;
 class MainWindow;
 class Settings;
@@ -17,6 +18,7 @@ class Desktop : public QObject {
   Desktop(Document* document, Settings* settings);
   ~Desktop() override;
 
+  ArchiveLink* archive() { return m_archive.get(); }
   MainWindow* window() { return m_window.get(); }
   void show();
   void speak();  ///< in the language of the settings
@@ -26,6 +28,7 @@ class Desktop : public QObject {
 
   Document* m_document;
   Settings* m_settings;
+  std::unique_ptr<ArchiveLink> m_archive;  // outlives the window: another language keeps the connection
   std::unique_ptr<MainWindow> m_window;
 };
 

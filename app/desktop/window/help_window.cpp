@@ -50,6 +50,15 @@ QString helpText() {
           "run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be "
           "undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run."));
   text += section(
+      QStringLiteral("lots"), HelpWindow::tr("Lots"),
+      HelpWindow::tr(
+          "Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs "
+          "are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies "
+          "with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the "
+          "runs "
+          "of one board and window revision: left and right go from run to run, a square is a run that completes a "
+          "signal."));
+  text += section(
       QStringLiteral("lanes"), HelpWindow::tr("Limit lanes"),
       HelpWindow::tr(
           "One lane for each requirement, both limits at the same places in all of them, so that the same distance is "

@@ -19,6 +19,7 @@
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/import/reading_panel.h"
+#include "app/desktop/lots/lots_page.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/tune/tune_page.h"
@@ -73,9 +74,10 @@ QStringList localFiles(const QMimeData& data) {
 
 }  // namespace
 
-MainWindow::MainWindow(Document* document, Settings* settings)
+MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* archive)
     : m_document(document),
       m_settings(settings),
+      m_archive(archive),
       m_profiles(new ProfileMenus(document, this)),
       m_undo(document->undoStack()->createUndoAction(this, tr("Undo"))),
       m_redo(document->undoStack()->createRedoAction(this, tr("Redo"))),
@@ -89,6 +91,7 @@ MainWindow::MainWindow(Document* document, Settings* settings)
       m_empty(new EmptyPage(document, m_profiles)),
       m_check(new CheckPage(document, settings)),
       m_tune(new TunePage(document, settings)),
+      m_lots(new LotsPage(archive, settings)),
       m_layouts(std::make_unique<LayoutMemory>(settings)),
       m_import(new ImportPage(document, m_layouts.get())),
       m_editor(new WindowPage(document)),
@@ -143,6 +146,7 @@ MainWindow::MainWindow(Document* document, Settings* settings)
   connect(m_tune, &TunePage::troubled, this, [this](const QString& title, const Error& error) {
     showNotice({title, errorText(error), {}});
   });
+  connectLots();
   connect(m_tune, &TunePage::undone, this, [this] { showTask(Task::kTune); });
   connect(m_rail, &QListWidget::currentRowChanged, this, [this](int row) {
     if (row >= 0) showTask(Task(row));
@@ -196,7 +200,7 @@ MainWindow::~MainWindow() = default;
 
 void MainWindow::buildLayout() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  m_rail->addItems({tr("Check"), tr("Tune")});
+  m_rail->addItems({tr("Check"), tr("Tune"), tr("Lots")});
   m_rail->setCurrentRow(0);
   m_rail->setItemDelegate(new RailDelegate(m_rail));
   m_rail->setAccessibleName(tr("Tasks"));
@@ -223,22 +227,29 @@ void MainWindow::buildLayout() {
   m_pages->addWidget(m_empty);
   m_pages->addWidget(m_check);
   m_pages->addWidget(m_tune);
+  m_pages->addWidget(m_lots);
   m_pages->addWidget(m_import);
   m_pages->addWidget(m_editor);
-  auto* sentence_block = new QWidget;
-  sentence_block->setAutoFillBackground(true);
-  sentence_block->setBackgroundRole(QPalette::Base);
-  auto* sentence_layout = new QVBoxLayout(sentence_block);
+  m_sentenceBlock = new QWidget;
+  m_sentenceBlock->setAutoFillBackground(true);
+  m_sentenceBlock->setBackgroundRole(QPalette::Base);
+  auto* sentence_layout = new QVBoxLayout(m_sentenceBlock);
   sentence_layout->setContentsMargins({});
+  sentence_layout->setSpacing(0);
   sentence_layout->addWidget(m_sentence);
+  sentence_layout->addWidget(new Hairline);
+  m_chooserBlock = new QWidget;
+  auto* chooser_layout = new QVBoxLayout(m_chooserBlock);
+  chooser_layout->setContentsMargins({});
+  chooser_layout->setSpacing(0);
+  chooser_layout->addWidget(m_choosers);
+  chooser_layout->addWidget(new Hairline);
 
   auto* right = new QVBoxLayout;
   right->setContentsMargins({});
   right->setSpacing(0);
-  right->addWidget(m_choosers);
-  right->addWidget(new Hairline);
-  right->addWidget(sentence_block);
-  right->addWidget(new Hairline);
+  right->addWidget(m_chooserBlock);
+  right->addWidget(m_sentenceBlock);
   right->addWidget(m_pages, 1);
   auto* central = new QWidget;
   auto* layout = new QHBoxLayout(central);
@@ -263,6 +274,7 @@ void MainWindow::setFormat() {
   m_format = Format(m_settings->temperatureUnit(), m_settings->speedUnit(), QLocale());
   m_check->setFormat(m_format);
   m_tune->setFormat(m_format);
+  m_lots->setFormat(m_format);
   m_import->setFormat(m_format);
   refreshSentence();
   refreshStatus();
@@ -271,15 +283,22 @@ void MainWindow::setFormat() {
 void MainWindow::refreshPage() {
   QWidget* page = m_empty;
   if (m_document->current()) page = m_task == Task::kTune ? static_cast<QWidget*>(m_tune) : m_check;
+  if (m_task == Task::kLots) page = m_lots;
   if (m_shown) page = m_shown;
+  placeHead();
   Appearance::shrinkHiddenPages(m_pages, page);
   // What had the focus is going away: the verdict has it then, without a frame until the keyboard is used.
   const QWidget* going = m_pages->currentWidget();
-  if (going != page && going->isAncestorOf(QApplication::focusWidget())) m_sentence->setFocus(Qt::OtherFocusReason);
+  if (going != page && going->isAncestorOf(QApplication::focusWidget())) {
+    QWidget* next = areLotsShown() ? m_lots->parts().at(1) : m_sentence;
+    next->setFocus(Qt::OtherFocusReason);
+  }
   m_pages->setCurrentWidget(page);
   const auto* log = m_document->current();
   QString title = tr("Ovenwright");
-  if (log) {
+  if (areLotsShown()) {
+    title = tr("Lots") + QStringLiteral(" – ") + title;
+  } else if (log) {
     title = runTitle(*log, log->run);
     if (m_document->setup().board)
       title += QStringLiteral(" – ") + QString::fromStdString(m_document->setup().board->identity.name);
@@ -365,6 +384,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
 void MainWindow::saveState() {
   m_settings->setWindowGeometry(saveGeometry());
   m_check->saveState();
+  m_lots->saveState();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -21,6 +21,7 @@ struct SentenceLink;
 
 namespace ovenwright::desktop {
 
+class ArchiveLink;
 class CheckPage;
 class ChooserBar;
 class CurvePlot;
@@ -29,6 +30,7 @@ class EmptyPage;
 class HelpWindow;
 class ImportPage;
 class LayoutMemory;
+class LotsPage;
 class ProfileMenus;
 class Settings;
 class TunePage;
@@ -39,16 +41,17 @@ class WindowPage;
 class MainWindow : public QMainWindow {
   Q_OBJECT
  public:
-  MainWindow(Document* document, Settings* settings);
+  MainWindow(Document* document, Settings* settings, ArchiveLink* archive);
   ~MainWindow() override;
 
   ProfileMenus* profiles() { return m_profiles; }
   /// The tasks of the rail, in its order.
-  enum class Task { kCheck, kTune };
+  enum class Task { kCheck, kTune, kLots };
   Task task() const { return m_task; }
   void showTask(Task task);
   CheckPage* checkPage() { return m_check; }
   TunePage* tunePage() { return m_tune; }
+  LotsPage* lotsPage() { return m_lots; }
   widgets::Sentence* sentence() { return m_sentence; }
   void openDemo();
   void showNotice(const Notice& notice);
@@ -76,7 +79,11 @@ class MainWindow : public QMainWindow {
 
  private:
   void buildLayout();
-  void buildActions();  // actions.cpp
+  void buildActions();               // actions.cpp
+  void connectLots();                // main_window_lots.cpp
+  void openKept(const QString& id);  // likewise: a run of the archive
+  void placeHead();                  // likewise
+  bool areLotsShown() const { return m_task == Task::kLots && !m_shown; }
   void fillRecent();
   void openLogs();
   void paste();
@@ -101,10 +108,12 @@ class MainWindow : public QMainWindow {
 
   Document* m_document;
   Settings* m_settings;
+  ArchiveLink* m_archive;
   Format m_format;
   ProfileMenus* m_profiles;
   QAction *m_undo, *m_redo;
   ChooserBar* m_choosers;
+  QWidget *m_chooserBlock, *m_sentenceBlock;
   widgets::Sentence* m_sentence;
   QListWidget* m_rail;
   QLabel *m_railNote, *m_status, *m_readAs, *m_rule;
@@ -112,6 +121,7 @@ class MainWindow : public QMainWindow {
   EmptyPage* m_empty;
   CheckPage* m_check;
   TunePage* m_tune;
+  LotsPage* m_lots;
   Task m_task = Task::kCheck;
   std::unique_ptr<LayoutMemory> m_layouts;
   ImportPage* m_import;

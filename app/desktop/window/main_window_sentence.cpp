@@ -31,6 +31,7 @@ void MainWindow::refreshSentence() {
   } else if (!activity) {
     m_sentence->setContent(emptySentence());
   }
+  placeHead();
 }
 
 QStringList MainWindow::warnings() const {

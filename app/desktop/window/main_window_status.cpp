@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "app/desktop/import/reading_choices.h"
+#include "app/desktop/lots/lots_page.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/tune/tune_page.h"
 #include "app/desktop/window/main_window.h"
@@ -16,6 +17,14 @@ QString insideSentence(const QString& word) { return languageInUse() == u"de" ? 
 }  // namespace
 
 void MainWindow::refreshStatus() {
+  if (areLotsShown()) {
+    m_readAs->hide();
+    m_rule->show();
+    m_status->setText(m_lots->statusText());
+    m_status->setToolTip(m_lots->statusText());
+    m_rule->setText(m_lots->archiveText());
+    return;
+  }
   const auto view = m_document->view();
   m_readAs->setVisible(view != nullptr);
   m_rule->setVisible(view != nullptr);

@@ -6,6 +6,9 @@
 #include <cstdio>
 
 #include "app/desktop/document/document.h"
+#include "app/desktop/lots/figures_pane.h"
+#include "app/desktop/lots/lots_page.h"
+#include "app/desktop/lots/runs_model.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/tune/suggestion_card.h"
 #include "app/desktop/tune/suggestions_panel.h"
@@ -32,7 +35,9 @@ QStringList Screenshot::states() {
           QStringLiteral("panel"),       QStringLiteral("tune"),
           QStringLiteral("tune-edited"), QStringLiteral("tune-suggestions"),
           QStringLiteral("tune-shown"),  QStringLiteral("tune-settings"),
-          QStringLiteral("tune-kept"),   QStringLiteral("tune-panel")};
+          QStringLiteral("tune-kept"),   QStringLiteral("tune-panel"),
+          QStringLiteral("lots"),        QStringLiteral("lots-trend"),
+          QStringLiteral("lots-open"),   QStringLiteral("lots-panel")};
 }
 
 Screenshot::Screenshot(Document* document, MainWindow* window, Request request)
@@ -48,6 +53,10 @@ void Screenshot::whenReady() {
   }
   if (m_request.state.startsWith(QStringLiteral("tune"))) {
     stepTune();
+    return;
+  }
+  if (m_request.state.startsWith(QStringLiteral("lots"))) {
+    stepLots();
     return;
   }
   enterState();
@@ -110,6 +119,28 @@ void Screenshot::stepTune() {
   }
   ++m_step;
   QTimer::singleShot(kPoll_ms, this, &Screenshot::stepTune);
+}
+
+void Screenshot::stepLots() {
+  LotsPage* page = m_window->lotsPage();
+  const QString& state = m_request.state;
+  if (m_step > 0 && (page->isBusy() || m_document->isBusy())) {
+    QTimer::singleShot(kPoll_ms, this, &Screenshot::stepLots);
+    return;
+  }
+  if (m_step == 0) {
+    m_window->showTask(MainWindow::Task::kLots);
+  } else if (m_step == 1 && page->model()->rowCount() > 3) {
+    page->model()->setMarked({2, 3}, true);
+    if (state == u"lots-trend") page->figures()->showTab(FiguresPane::kTrend);
+    if (state == u"lots-panel") page->setPanelShown(true);
+    if (state == u"lots-open") emit page->openWanted(QString::fromStdString(page->model()->row(0).id));
+  } else if (m_step > 2) {
+    QTimer::singleShot(2 * kDrawn_ms, this, &Screenshot::take);
+    return;
+  }
+  ++m_step;
+  QTimer::singleShot(kDrawn_ms, this, &Screenshot::stepLots);
 }
 
 void Screenshot::take() {

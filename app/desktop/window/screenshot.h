@@ -26,6 +26,7 @@ class Screenshot : public QObject {
   void whenReady();
   void enterState();
   void stepTune();  // until nothing is learned, predicted or searched any more
+  void stepLots();  // until everything that was asked of the archive is there
   void take();
 
   Document* m_document;

@@ -57,6 +57,9 @@ TEST_F(WindowTest, EveryControlHasANameOnEveryPage) {
   m_window->showTask(MainWindow::Task::kTune);
   ASSERT_TRUE(QTest::qWaitFor([this] { return !m_window->tunePage()->session()->isBusy(); }, 60000));
   EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "tune";
+  m_window->showTask(MainWindow::Task::kLots);
+  QApplication::processEvents();
+  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "lots";
   m_window->showTask(MainWindow::Task::kCheck);
   m_window->showImport();
   QApplication::processEvents();

@@ -19,6 +19,7 @@ WindowTest::WindowTest() {
   qputenv("XDG_DATA_HOME", m_folder.filePath(QStringLiteral("data")).toUtf8());
   QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.filePath(QStringLiteral("config")));
   m_settings = std::make_unique<Settings>();
+  m_archive = std::make_unique<ArchiveLink>(m_folder.filePath(QStringLiteral("archive.sqlite")));
   m_document = std::make_unique<Document>();
   check::Request setup;
   auto general = window::find("sac305");
@@ -26,7 +27,7 @@ WindowTest::WindowTest() {
   setup.windows.push_back(*general);
   setup.window_assumed = true;
   m_document->setInitialSetup(setup);
-  m_window = std::make_unique<MainWindow>(m_document.get(), m_settings.get());
+  m_window = std::make_unique<MainWindow>(m_document.get(), m_settings.get(), m_archive.get());
   m_window->resize(1440, 900);
   m_window->show();
   EXPECT_TRUE(QTest::qWaitForWindowExposed(m_window.get()));

@@ -5,6 +5,7 @@
 #include <QTest>
 #include <memory>
 
+#include "app/desktop/archive/archive_link.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/window/main_window.h"
@@ -29,6 +30,7 @@ class WindowTest : public testing::Test {
 
   QTemporaryDir m_folder;
   std::unique_ptr<Settings> m_settings;
+  std::unique_ptr<ArchiveLink> m_archive;  ///< of a file in the folder that is not there at first
   std::unique_ptr<Document> m_document;
   std::unique_ptr<MainWindow> m_window;
 };

@@ -1,0 +1,354 @@
+#include "app/desktop/lots/figures_pane.h"
+
+#include <QActionGroup>
+#include <QComboBox>
+#include <QEvent>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTabBar>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/desktop/lots/lot_words.h"
+#include "app/desktop/settings/settings.h"
+#include "app/desktop/widgets/lot_lane.h"
+#include "app/desktop/widgets/run_chart.h"
+#include "app/desktop/widgets/theme.h"
+#include "app/desktop/window/hairline.h"
+#include "app/desktop/window/notice.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+constexpr int kSubgroups[] = {2, 3, 4, 5, 6, 8, 10};
+constexpr double kGroup_px = 190, kMeasure_px = 230;
+enum Body { kFigures, kEmpty };
+
+}  // namespace
+
+FiguresPane::FiguresPane(ArchiveLink* archive, Settings* settings, QWidget* parent)
+    : QWidget(parent),
+      m_settings(settings),
+      m_loader(new LotFiguresLoader(archive, this)),
+      m_tabs(new QTabBar),
+      m_group(new QComboBox),
+      m_measure(new QComboBox),
+      m_groupLabel(new QLabel(tr("Runs of"))),
+      m_measureLabel(new QLabel(tr("Measure"))),
+      m_options(new QToolButton),
+      m_sentence(new QLabel),
+      m_body(new QStackedWidget),
+      m_empty(new QLabel),
+      m_chart(new widgets::RunChart),
+      m_lane(new widgets::LotLane),
+      m_noScale(new QLabel(tr("No limit to hold the runs against"))),
+      m_rows(new QGridLayout),
+      m_note(new QLabel),
+      m_progress(new QProgressBar),
+      m_stop(new QPushButton(tr("Stop"))),
+      m_loading(new QWidget) {
+  m_loader->setOptions(settings->lotChart());
+  build();
+  buildOptions();
+  connectParts();
+  style();
+  refresh();
+}
+
+QWidget* FiguresPane::buildHead() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  auto* head = new QWidget;
+  auto* layout = new QHBoxLayout(head);
+  layout->setContentsMargins(int(theme.px(16)), int(theme.px(4)), int(theme.px(12)), 0);
+  layout->setSpacing(int(theme.px(6)));
+  m_tabs->addTab(tr("Control chart"));
+  m_tabs->addTab(tr("Trend"));
+  m_tabs->setDrawBase(false);
+  m_tabs->setExpanding(false);
+  m_tabs->setAccessibleName(tr("Statistics of the runs"));
+  layout->addWidget(m_tabs, 0, Qt::AlignBottom);
+  layout->addStretch(1);
+  for (const auto& [label, box, widest] :
+       {std::tuple(m_groupLabel, m_group, kGroup_px), std::tuple(m_measureLabel, m_measure, kMeasure_px)}) {
+    label->setFont(theme.font(12));
+    label->setForegroundRole(QPalette::PlaceholderText);
+    label->setBuddy(box);
+    box->setAccessibleName(label->text());
+    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    box->setMinimumContentsLength(8);
+    box->setMaximumWidth(int(theme.px(widest)));
+    box->setMaxVisibleItems(24);
+    layout->addWidget(label);
+    layout->addWidget(box);
+    layout->addSpacing(int(theme.px(4)));
+  }
+  m_options->setText(tr("Chart"));
+  m_options->setToolTip(tr("Kind of chart and rules"));
+  m_options->setPopupMode(QToolButton::InstantPopup);
+  layout->addWidget(m_options);
+  return head;
+}
+
+void FiguresPane::build() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  m_sentence->setWordWrap(true);
+  m_sentence->setTextFormat(Qt::PlainText);
+  m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  m_chart->setMinimumHeight(int(theme.px(110)));
+
+  auto* numbers = new QWidget;
+  numbers->setLayout(m_rows);
+  m_rows->setContentsMargins({});
+  m_rows->setHorizontalSpacing(int(theme.px(18)));
+  m_rows->setVerticalSpacing(0);
+  m_rows->setColumnStretch(0, 1);
+  m_note->setWordWrap(true);
+  m_note->setTextFormat(Qt::PlainText);
+
+  auto* lane_column = new QVBoxLayout;
+  lane_column->addWidget(m_lane);
+  lane_column->addWidget(m_noScale);
+  lane_column->addWidget(m_note);
+  lane_column->addStretch(1);
+  auto* lower = new QHBoxLayout;
+  lower->setContentsMargins(int(theme.px(16)), int(theme.px(6)), int(theme.px(16)), int(theme.px(8)));
+  lower->setSpacing(int(theme.px(20)));
+  lower->addLayout(lane_column, 1);
+  lower->addWidget(numbers, 0, Qt::AlignTop);
+
+  auto* figures = new QWidget;
+  auto* figures_layout = new QVBoxLayout(figures);
+  figures_layout->setContentsMargins({});
+  figures_layout->setSpacing(0);
+  auto* chart = new QVBoxLayout;
+  chart->setContentsMargins(int(theme.px(16)), 0, int(theme.px(8)), int(theme.px(2)));
+  chart->addWidget(m_chart);
+  figures_layout->addWidget(m_sentence);
+  figures_layout->addLayout(chart, 1);
+  figures_layout->addWidget(new Hairline);
+  figures_layout->addLayout(lower);
+
+  m_empty->setWordWrap(true);
+  m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+  m_body->addWidget(figures);
+  m_body->addWidget(m_empty);
+  m_body->setAutoFillBackground(true);
+  m_body->setBackgroundRole(QPalette::Base);
+
+  auto* loading = new QHBoxLayout(m_loading);
+  loading->setContentsMargins(int(theme.px(16)), int(theme.px(4)), int(theme.px(12)), int(theme.px(4)));
+  m_progress->setAccessibleName(tr("Loading the runs"));
+  m_stop->setAutoDefault(false);
+  loading->addWidget(m_progress, 1);
+  loading->addWidget(m_stop);
+  m_loading->hide();
+
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins({});
+  layout->setSpacing(0);
+  layout->addWidget(buildHead());
+  layout->addWidget(new Hairline);
+  layout->addWidget(m_loading);
+  layout->addWidget(m_body, 1);
+}
+
+void FiguresPane::buildOptions() {
+  auto* menu = new QMenu(m_options);
+  const auto choose = [this](QMenu* into, QActionGroup* group, const QString& text, bool now,
+                             std::function<void(lot::Options&)> set) {
+    QAction* action = group->addAction(into->addAction(text));
+    action->setCheckable(true);
+    action->setChecked(now);
+    connect(action, &QAction::triggered, this, [this, set] {
+      lot::Options options = m_loader->options();
+      set(options);
+      m_settings->setLotChart(options);
+      m_loader->setOptions(options);
+    });
+  };
+  const auto& now = m_loader->options();
+  auto* kinds = new QActionGroup(menu);
+  using lot::ChartKind;
+  for (const auto& [kind, text] :
+       {std::pair(ChartKind::kIndividuals, tr("&Individuals and moving range")),
+        std::pair(ChartKind::kXbarR, tr("X-bar and &R")), std::pair(ChartKind::kXbarS, tr("X-bar and &S")),
+        std::pair(ChartKind::kEwma, tr("&EWMA"))})
+    choose(menu, kinds, text, now.chart == kind, [kind = kind](lot::Options& options) { options.chart = kind; });
+  QMenu* subgroup = menu->addMenu(tr("Runs in a s&ubgroup"));
+  auto* sizes = new QActionGroup(menu);
+  for (const int size : kSubgroups)
+    choose(subgroup, sizes, QString::number(size), now.subgroup == std::size_t(size),
+           [size](lot::Options& options) { options.subgroup = std::size_t(size); });
+  menu->addSeparator();
+  auto* rules = new QActionGroup(menu);
+  for (const auto set : {lot::RuleSet::kWesternElectric, lot::RuleSet::kNelson})
+    choose(menu, rules, ruleSetText(set), now.rules == set, [set](lot::Options& options) { options.rules = set; });
+  m_options->setMenu(menu);
+}
+
+void FiguresPane::connectParts() {
+  connect(m_loader, &LotFiguresLoader::changed, this, &FiguresPane::refresh);
+  connect(m_loader, &LotFiguresLoader::progressChanged, this, &FiguresPane::refreshProgress);
+  connect(m_stop, &QPushButton::clicked, m_loader, &LotFiguresLoader::stop);
+  connect(m_tabs, &QTabBar::currentChanged, this, [this](int tab) {
+    m_loader->setAllWanted(tab == kTrend);
+    refreshSeries();
+  });
+  connect(m_group, &QComboBox::activated, this, [this](int index) {
+    if (const auto figures = m_loader->figures()) m_loader->setGroup(figures->groups[std::size_t(index)]);
+  });
+  connect(m_measure, &QComboBox::activated, this, [this](int index) {
+    const auto figures = m_loader->figures();
+    if (!figures) return;
+    const auto& series = figures->lot.series[std::size_t(index)];
+    m_requirement = series.requirement;
+    m_trace = series.trace;
+    refreshSeries();
+  });
+  const auto id = [this](std::size_t run) {
+    const auto* its = runOf(run);
+    return its ? QString::fromStdString(its->id) : QString();
+  };
+  connect(m_chart, &widgets::RunChart::runWanted, this, [this, id](std::size_t run) { emit openWanted(id(run)); });
+  connect(m_chart, &widgets::RunChart::runChosen, this, [this, id](std::size_t run) { emit runChosen(id(run)); });
+}
+
+const FigureRun* FiguresPane::runOf(std::size_t run) const {
+  const auto figures = m_loader->figures();
+  if (!figures) return nullptr;
+  const auto& runs = m_tabs->currentIndex() == kTrend ? figures->allRuns : figures->runs;
+  return run < runs.size() ? &runs[run] : nullptr;
+}
+
+const lot::Series* FiguresPane::series() const {
+  const auto figures = m_loader->figures();
+  const int index = m_measure->currentIndex();
+  if (!figures || index < 0 || std::size_t(index) >= figures->lot.series.size()) return nullptr;
+  return &figures->lot.series[std::size_t(index)];
+}
+
+void FiguresPane::chooseSeries(const std::string& requirement, const std::string& trace) {
+  m_requirement = requirement;
+  m_trace = trace;
+  refresh();
+}
+
+void FiguresPane::showTab(Tab tab) { m_tabs->setCurrentIndex(tab); }
+QString FiguresPane::sentence() const { return m_sentence->text(); }
+QPixmap FiguresPane::picture() const { return m_body->currentWidget()->grab(); }
+
+void FiguresPane::setFormat(const Format& format) {
+  m_format = format;
+  refresh();
+}
+
+void FiguresPane::refresh() {
+  refreshProgress();
+  refreshChoosers();
+  refreshSeries();
+}
+
+void FiguresPane::refreshProgress() {
+  // A few runs are there at once; a bar is for those that take a while.
+  constexpr std::size_t kSome = 80;
+  const bool shown = m_loader->isBusy() && m_loader->total() > kSome && m_loader->done() < m_loader->total();
+  m_loading->setVisible(shown);
+  if (!shown) return;
+  m_progress->setRange(0, int(m_loader->total()));
+  m_progress->setValue(int(m_loader->done()));
+  m_progress->setFormat(tr("%1 of %2 runs").arg(m_format.count(m_loader->done()), m_format.count(m_loader->total())));
+}
+
+void FiguresPane::refreshChoosers() {
+  const auto figures = m_loader->figures();
+  m_group->clear();
+  m_measure->clear();
+  for (QWidget* part : std::initializer_list<QWidget*>{m_group, m_measure, m_groupLabel, m_measureLabel, m_options})
+    part->setEnabled(figures != nullptr);
+  if (!figures) return;
+  for (const auto& group : figures->groups) {
+    m_group->addItem(groupText(group, figures->groups, m_format));
+    m_group->setItemData(m_group->count() - 1, QString::fromStdString(group.window).toHtmlEscaped(), Qt::ToolTipRole);
+  }
+  m_group->setCurrentIndex(int(figures->group));
+  int chosen = figures->lot.weakest ? int(*figures->lot.weakest) : 0;
+  for (std::size_t i = 0; i < figures->lot.series.size(); ++i) {
+    const auto& series = figures->lot.series[i];
+    m_measure->addItem(subjectText(series));
+    if (!m_requirement.empty() && series.requirement == m_requirement && series.trace == m_trace) chosen = int(i);
+  }
+  if (m_measure->count() > 0) m_measure->setCurrentIndex(chosen);
+}
+
+void FiguresPane::refreshSeries() {
+  const auto figures = m_loader->figures();
+  const auto* one = series();
+  m_body->setCurrentIndex(one ? kFigures : kEmpty);
+  if (!one) {
+    const auto& error = m_loader->error();
+    m_empty->setText(error                ? tr("The statistics cannot be worked out. %1").arg(errorText(*error))
+                     : m_loader->isBusy() ? QString()
+                                          : tr("No run is listed to work statistics out from."));
+    return;
+  }
+  const bool trend = m_tabs->currentIndex() == kTrend;
+  QString sentence = chartSentence(*figures, *one, m_loader->options(), m_format);
+  if (figures->cut)
+    sentence += u' ' + tr("Only the newest %1 runs of the list count.").arg(m_format.count(LotFiguresLoader::kMost));
+  m_sentence->setText(sentence);
+  const bool has_all = !figures->allRuns.empty();
+  m_chart->setContent(trend && has_all ? trendChart(*figures, *one, m_format)
+                      : trend          ? widgets::RunChartContent{}
+                                       : controlCharts(*figures, *one, m_format));
+  m_chart->setAccessibleName(trend ? tr("Trend of %1").arg(subjectText(*one))
+                                   : tr("Control chart of %1").arg(subjectText(*one)));
+  m_chart->setAccessibleDescription(sentence);
+  auto lane = lotLane(*one, m_format);
+  m_lane->setVisible(lane.hasScale());
+  m_noScale->setVisible(!lane.hasScale());
+  m_lane->setContent(std::move(lane));
+  const auto rows = statisticsRows(*one, m_format);
+  while (m_figures.size() < rows.size()) {
+    auto* name = new QLabel;
+    auto* value = new QLabel;
+    value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    value->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    const int row = int(m_figures.size());
+    m_rows->addWidget(name, row, 0);
+    m_rows->addWidget(value, row, 1);
+    m_figures << std::pair(name, value);
+  }
+  for (qsizetype i = 0; i < rows.size(); ++i) {
+    m_figures[i].first->setText(rows[i].first);
+    m_figures[i].second->setText(rows[i].second);
+    m_figures[i].second->setAccessibleName(rows[i].first + QStringLiteral(": ") + rows[i].second);
+  }
+  const QString note = noteText(*one, figures->lot.ids.size());
+  m_note->setText(note);
+  m_note->setVisible(!note.isEmpty());
+}
+
+void FiguresPane::style() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  m_sentence->setFont(theme.font(15));
+  m_sentence->setContentsMargins(int(theme.px(16)), int(theme.px(8)), int(theme.px(16)), int(theme.px(4)));
+  m_empty->setContentsMargins(int(theme.px(16)), int(theme.px(12)), int(theme.px(16)), int(theme.px(12)));
+  for (QLabel* label : {m_note, m_noScale}) {
+    label->setFont(theme.font(12));
+    QPalette quiet = label->palette();
+    quiet.setColor(QPalette::WindowText, theme.secondary);
+    label->setPalette(quiet);
+  }
+}
+
+void FiguresPane::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) style();
+}
+
+}  // namespace ovenwright::desktop

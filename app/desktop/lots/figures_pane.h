@@ -1,0 +1,88 @@
+#pragma once
+#include <QWidget>
+#include <optional>
+
+#include "app/desktop/lots/lot_figures.h"
+#include "app/desktop/text/format.h"
+
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QProgressBar;
+class QPushButton;
+class QStackedWidget;
+class QTabBar;
+class QToolButton;
+
+namespace ovenwright::widgets {
+class LotLane;
+class RunChart;
+}  // namespace ovenwright::widgets
+
+namespace ovenwright::desktop {
+
+class Settings;
+
+/// Under the list: control chart and trend of a chosen measure over the listed runs, the lane of the lot, and the
+/// figures beside it.
+class FiguresPane : public QWidget {
+  Q_OBJECT
+ public:
+  enum Tab { kControl, kTrend };
+
+  FiguresPane(ArchiveLink* archive, Settings* settings, QWidget* parent = nullptr);
+
+  void setFormat(const Format& format);
+  void load(const archive::Filter& filter) { m_loader->load(filter); }
+  LotFiguresLoader* loader() { return m_loader; }
+  widgets::RunChart* chart() { return m_chart; }
+  widgets::LotLane* lane() { return m_lane; }
+  void showTab(Tab tab);
+  QString sentence() const;
+  /// The series that is shown; null: none.
+  const lot::Series* series() const;
+  void chooseSeries(const std::string& requirement, const std::string& trace);
+  QPixmap picture() const;
+
+ signals:
+  void openWanted(const QString& id);
+  void runChosen(const QString& id);
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void build();
+  QWidget* buildHead();
+  void connectParts();
+  void buildOptions();
+  void refresh();
+  void refreshChoosers();
+  void refreshSeries();
+  void refreshProgress();
+  void style();
+  const FigureRun* runOf(std::size_t run) const;
+
+  Settings* m_settings;
+  LotFiguresLoader* m_loader;
+  Format m_format;
+  QTabBar* m_tabs;
+  QComboBox *m_group, *m_measure;
+  QLabel *m_groupLabel, *m_measureLabel;
+  QToolButton* m_options;
+  QLabel* m_sentence;
+  QStackedWidget* m_body;
+  QLabel* m_empty;
+  widgets::RunChart* m_chart;
+  widgets::LotLane* m_lane;
+  QLabel* m_noScale;
+  QGridLayout* m_rows;
+  QList<std::pair<QLabel*, QLabel*>> m_figures;
+  QLabel* m_note;
+  QProgressBar* m_progress;
+  QPushButton* m_stop;
+  QWidget* m_loading;
+  std::string m_requirement, m_trace;  // as they were chosen; empty: the weakest
+};
+
+}  // namespace ovenwright::desktop

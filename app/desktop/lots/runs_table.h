@@ -1,0 +1,50 @@
+#pragma once
+#include <QTableView>
+#include <QTimer>
+
+#include "app/desktop/lots/runs_model.h"
+#include "app/desktop/widgets/theme.h"
+
+namespace ovenwright::desktop {
+
+/// The runs as a table: Space marks, Ctrl+A takes all of them, Ctrl+C copies with headings, Enter opens.
+class RunsTable : public QTableView {
+  Q_OBJECT
+ public:
+  explicit RunsTable(RunsModel* model, QWidget* parent = nullptr);
+
+  void setTheme(const widgets::Theme& theme);
+  void fitColumns();  ///< to what the first rows hold
+  /// The selected rows, or all that were fetched where one or none is, tab separated with headings.
+  QString asText() const;
+  std::optional<std::string> currentRun() const;
+  void setCurrentRun(const std::string& id);
+  void markAll(bool marked);
+
+ public slots:
+  void copy();
+
+ signals:
+  void openWanted(const QString& id);
+  void currentRunChanged();
+  void copied();
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void selectAll() override;
+
+ private:
+  void openCurrent();
+  void toggleMarks();
+  void showSeen();
+  std::vector<int> selectedRows() const;
+
+  RunsModel* m_model;
+  QTimer m_seen;                                                               // until the scrolling pauses
+  enum class Then { kNothing, kSelectAll, kMarkAll } m_then = Then::kNothing;  // once all rows are fetched
+  bool m_fitted = false;
+};
+
+}  // namespace ovenwright::desktop

@@ -3,15 +3,15 @@
 
     scripts/make_demo_archive.py PROGRAM ARCHIVE [RUNS=60]     PROGRAM: the command `ovenwright`
 
-The runs are those of Quillmarsh Assembly: lots of Tern's main side by recipe revision 8 and of its second side, two
-lots a working day or so from 6 January 2026 on, one to three runs each. A run is the demo's log of its board, warmed
-or cooled: a temperature T becomes
+The runs are those of Quillmarsh Assembly: lots of Tern's main side by recipe revision 8 and the demo's window, and of
+its second side by the window shipped for SAC305, on working days from 6 January 2026 on, one to three runs each. A run
+is the demo's log of its board, warmed or cooled: a temperature T becomes
 
     T + (T − ambient)/215 °C · (a + b + d)
 
 a: of the run, normal with 0.45 °C; b: of the thermocouple in the run, normal with 0.15 °C; d: drift, 0 for the first two
 thirds of the runs and then −0.12 °C more with each run of a board. Every ninth run of the main side ran recipe revision
-7 and is the log that fails. The same call always makes the same runs; ids and times of adding differ.
+7 and is the log that fails; the eighth of the main side is the log with faults, as it is. The same call always makes the same runs; ids and times of adding differ.
 """
 from __future__ import annotations
 
@@ -27,10 +27,12 @@ DEMO = Path(__file__).resolve().parent.parent / "profiles" / "demo"
 RUN_C, CHANNEL_C, DRIFT_C, AT_PEAK_C = 0.45, 0.15, -0.12, 215.0
 NUMBER = re.compile(r"-?\d+[.,]\d")
 
-# log, board, recipe, ambient in the log's unit, degrees of that unit in 1 °C
-MAIN = ("tern_run2.csv", "board.toml", "recipe_rev8.toml", 25.0, 1.0)
-MAIN_OLD = ("tern_run1.csv", "board.toml", "recipe.toml", 25.0, 1.0)
-SECOND = ("tern_second_side.txt", "board_second_side.toml", "recipe_second_side.toml", 77.0, 1.8)
+# log, board, recipe, window, ambient in the log's unit, degrees of that unit in 1 °C
+WINDOW = str(DEMO / "window.toml")
+MAIN = ("tern_run2.csv", "board.toml", "recipe_rev8.toml", WINDOW, 25.0, 1.0)
+MAIN_OLD = ("tern_run1.csv", "board.toml", "recipe.toml", WINDOW, 25.0, 1.0)
+FAULTS = ("tern_faults.txt", "board_with_air.toml", "recipe_rev8.toml", WINDOW, 25.0, 1.0)
+SECOND = ("tern_second_side.txt", "board_second_side.toml", "recipe_second_side.toml", "sac305", 77.0, 1.8)
 
 
 def varied(log: Path, ambient: float, scale: float, run_C: float, channels: random.Random) -> str:
@@ -71,7 +73,9 @@ def main() -> None:
                 run += 1
                 of_board[side] += 1
                 old = side == "main" and of_board[side] % 9 == 5
-                name, board, recipe, ambient, scale = SECOND if side == "second" else MAIN_OLD if old else MAIN
+                faults = side == "main" and of_board[side] == 8
+                name, board, recipe, window, ambient, scale = (
+                    SECOND if side == "second" else FAULTS if faults else MAIN_OLD if old else MAIN)
                 late = max(0, of_board[side] - int(2 / 3 * total * (0.4 if side == "second" else 0.6)))
                 run_C = chance.gauss(0, RUN_C) + DRIFT_C * late
                 log = Path(folder) / f"qm{lot}_run{number}{Path(name).suffix}"
@@ -79,12 +83,16 @@ def main() -> None:
                 subprocess.run(
                     [program, "archive", "add", str(log), "--archive", archive, "--lot", f"QM-{lot}", "--serial",
                      f"T-{400 + run:04}", "--operator", chance.choice(("M. Kade", "R. Quill")), "--run-at",
-                     when.strftime("%Y-%m-%dT%H:%M:%SZ"), "--window", str(DEMO / "window.toml"), "--board",
+                     when.strftime("%Y-%m-%dT%H:%M:%SZ"), "--window", window, "--board",
                      str(DEMO / board), "--oven", str(DEMO / "oven.toml"), "--recipe", str(DEMO / recipe)],
                     stdout=subprocess.DEVNULL, check=False)
                 when += timedelta(minutes=chance.randint(50, 140))
             lot += chance.choice((1, 1, 2, 3))
-            when = (when + timedelta(hours=chance.randint(9, 30))).replace(minute=chance.randint(0, 59))
+            when += timedelta(hours=chance.choice((2, 3, 20, 24)))
+            if when.hour > 16 or when.hour < 7:
+                when = (when + timedelta(hours=12)).replace(hour=chance.randint(7, 9), minute=chance.randint(0, 59))
+            while when.weekday() > 4:
+                when += timedelta(days=1)
 
 
 main()

@@ -505,6 +505,13 @@
         <source>Signal by the %1, at the run that completes it</source>
         <translation>Signal nach den %1, bei dem Lauf, der es vollendet</translation>
     </message>
+    <message numerus="yes">
+        <source>%n run(s) measured by another definition, which has an entry of its own.</source>
+        <translation>
+            <numerusform>%n Lauf nach anderer Definition gemessen, die einen eigenen Eintrag hat.</numerusform>
+            <numerusform>%n Läufe nach anderer Definition gemessen, die einen eigenen Eintrag hat.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Notice</name>
@@ -3756,6 +3763,15 @@
     <message>
         <source>not marked</source>
         <translation>nicht markiert</translation>
+    </message>
+    <message>
+        <source>printed</source>
+        <comment>the sheet of a run</comment>
+        <translation>gedruckt</translation>
+    </message>
+    <message>
+        <source>Printed on %1</source>
+        <translation>Gedruckt am %1</translation>
     </message>
 </context>
 <context>

@@ -124,6 +124,13 @@
             <numerusform>an index takes %n runs</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n run(s) measured by another definition, which has an entry of its own.</source>
+        <translation>
+            <numerusform>%n run measured by another definition, which has an entry of its own.</numerusform>
+            <numerusform>%n runs measured by another definition, which has an entry of its own.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>SentenceStates</name>

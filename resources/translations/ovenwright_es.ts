@@ -505,6 +505,13 @@
         <source>Signal by the %1, at the run that completes it</source>
         <translation>Señal según las %1, en la pasada que la completa</translation>
     </message>
+    <message numerus="yes">
+        <source>%n run(s) measured by another definition, which has an entry of its own.</source>
+        <translation>
+            <numerusform>%n pasada medida con otra definición, que tiene su propia entrada.</numerusform>
+            <numerusform>%n pasadas medidas con otra definición, que tiene su propia entrada.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Notice</name>
@@ -3756,6 +3763,15 @@
     <message>
         <source>not marked</source>
         <translation>sin marcar</translation>
+    </message>
+    <message>
+        <source>printed</source>
+        <comment>the sheet of a run</comment>
+        <translation>impresa</translation>
+    </message>
+    <message>
+        <source>Printed on %1</source>
+        <translation>Impresa el %1</translation>
     </message>
 </context>
 <context>

@@ -489,6 +489,12 @@
         <source>Signal by the %1, at the run that completes it</source>
         <translation>依 %1 的信号，位于使其成立的测温</translation>
     </message>
+    <message numerus="yes">
+        <source>%n run(s) measured by another definition, which has an entry of its own.</source>
+        <translation>
+            <numerusform>%n 次测温以其他定义测量，另有项目。</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Notice</name>
@@ -3710,6 +3716,15 @@
     <message>
         <source>not marked</source>
         <translation>未标记</translation>
+    </message>
+    <message>
+        <source>printed</source>
+        <comment>the sheet of a run</comment>
+        <translation>已打印</translation>
+    </message>
+    <message>
+        <source>Printed on %1</source>
+        <translation>打印于 %1</translation>
     </message>
 </context>
 <context>

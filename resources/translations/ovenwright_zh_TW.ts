@@ -489,6 +489,12 @@
         <source>Signal by the %1, at the run that completes it</source>
         <translation>依 %1 的訊號，位於使其成立的測溫</translation>
     </message>
+    <message numerus="yes">
+        <source>%n run(s) measured by another definition, which has an entry of its own.</source>
+        <translation>
+            <numerusform>%n 次測溫以其他定義量測，另有項目。</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Notice</name>
@@ -3710,6 +3716,15 @@
     <message>
         <source>not marked</source>
         <translation>未標記</translation>
+    </message>
+    <message>
+        <source>printed</source>
+        <comment>the sheet of a run</comment>
+        <translation>已列印</translation>
+    </message>
+    <message>
+        <source>Printed on %1</source>
+        <translation>列印於 %1</translation>
     </message>
 </context>
 <context>

@@ -205,9 +205,7 @@ void FiguresPane::connectParts() {
   connect(m_measure, &QComboBox::activated, this, [this](int index) {
     const auto figures = m_loader->figures();
     if (!figures) return;
-    const auto& series = figures->lot.series[std::size_t(index)];
-    m_requirement = series.requirement;
-    m_trace = series.trace;
+    m_subject = subjectText(figures->lot.series[std::size_t(index)]);
     refreshSeries();
   });
   const auto id = [this](std::size_t run) {
@@ -232,9 +230,8 @@ const lot::Series* FiguresPane::series() const {
   return &figures->lot.series[std::size_t(index)];
 }
 
-void FiguresPane::chooseSeries(const std::string& requirement, const std::string& trace) {
-  m_requirement = requirement;
-  m_trace = trace;
+void FiguresPane::chooseSeries(const QString& subject) {
+  m_subject = subject;
   refresh();
 }
 
@@ -278,9 +275,8 @@ void FiguresPane::refreshChoosers() {
   m_group->setCurrentIndex(int(figures->group));
   int chosen = figures->lot.weakest ? int(*figures->lot.weakest) : 0;
   for (std::size_t i = 0; i < figures->lot.series.size(); ++i) {
-    const auto& series = figures->lot.series[i];
-    m_measure->addItem(subjectText(series));
-    if (!m_requirement.empty() && series.requirement == m_requirement && series.trace == m_trace) chosen = int(i);
+    m_measure->addItem(subjectText(figures->lot.series[i]));
+    if (m_measure->itemText(int(i)) == m_subject) chosen = int(i);
   }
   if (m_measure->count() > 0) m_measure->setCurrentIndex(chosen);
 }
@@ -328,7 +324,7 @@ void FiguresPane::refreshSeries() {
     m_figures[i].second->setText(rows[i].second);
     m_figures[i].second->setAccessibleName(rows[i].first + QStringLiteral(": ") + rows[i].second);
   }
-  const QString note = noteText(*one, figures->lot.ids.size());
+  const QString note = noteText(*one);
   m_note->setText(note);
   m_note->setVisible(!note.isEmpty());
 }

@@ -41,7 +41,8 @@ class FiguresPane : public QWidget {
   QString sentence() const;
   /// The series that is shown; null: none.
   const lot::Series* series() const;
-  void chooseSeries(const std::string& requirement, const std::string& trace);
+  /// By its subjectText(); kept while other runs are listed that have it.
+  void chooseSeries(const QString& subject);
   QPixmap picture() const;
 
  signals:
@@ -82,7 +83,7 @@ class FiguresPane : public QWidget {
   QProgressBar* m_progress;
   QPushButton* m_stop;
   QWidget* m_loading;
-  std::string m_requirement, m_trace;  // as they were chosen; empty: the weakest
+  QString m_subject;  // as it was chosen; empty: the weakest
 };
 
 }  // namespace ovenwright::desktop

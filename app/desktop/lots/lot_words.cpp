@@ -133,7 +133,14 @@ void addLimits(widgets::ChartPanel& panel, const lot::Series& series, const Numb
 }  // namespace
 
 QString subjectText(const lot::Series& series) {
-  const QString requirement = requirementTitle(series);
+  QString requirement = requirementTitle(series);
+  if (series.measured_otherwise > 0) {  // two definitions of one name
+    judge::Outcome outcome;
+    outcome.requirement_name = series.requirement;
+    outcome.measure = {series.measure, series.parameters};
+    const QString parameters = widgets::Wording().parameterNote(outcome);
+    if (!parameters.isEmpty()) requirement += QStringLiteral(" (%1)").arg(parameters);
+  }
   if (series.trace.empty()) return requirement;
   return LotWords::tr("%1 at %2", "requirement, placement").arg(requirement, QString::fromStdString(series.trace));
 }
@@ -197,13 +204,19 @@ QString chartSentence(const LotFigures& figures, const lot::Series& series, cons
   return LotWords::tr("%1 signals, last on %2: %3; %n signals in all.", nullptr, signals_found).arg(subject, at, what);
 }
 
-QString noteText(const lot::Series& series, std::size_t runs) {
-  if (series.capability.ppk)
-    return series.n() < lot::kFew ? LotWords::tr(
-                                        "%n runs are few: whether the values are normal does not show, and the "
-                                        "limits of the index are wide.",
-                                        nullptr, int(series.n()))
-                                  : QString();
+QString noteText(const lot::Series& series) {
+  QStringList notes;
+  if (series.measured_otherwise > 0)
+    notes << LotWords::tr("%n run(s) measured by another definition, which has an entry of its own.", nullptr,
+                          int(series.measured_otherwise));
+  if (series.capability.ppk) {
+    if (series.n() < lot::kFew)
+      notes << LotWords::tr(
+          "%n runs are few: whether the values are normal does not show, and the limits of the index "
+          "are wide.",
+          nullptr, int(series.n()));
+    return notes.join(u' ');
+  }
   QStringList why;
   if (series.without_value > 0) why << LotWords::tr("%n run(s) without a value", nullptr, int(series.without_value));
   if (series.bounds > 0) why << LotWords::tr("%n run(s) with a bound only", nullptr, int(series.bounds));
@@ -217,7 +230,8 @@ QString noteText(const lot::Series& series, std::size_t runs) {
     else
       why << LotWords::tr("all values are equal");
   }
-  return runs == 0 ? QString() : LotWords::tr("No index: %1.").arg(why.join(QStringLiteral(", ")));
+  notes << LotWords::tr("No index: %1.").arg(why.join(QStringLiteral(", ")));
+  return notes.join(u' ');
 }
 
 QList<std::pair<QString, QString>> statisticsRows(const lot::Series& series, const Format& format) {

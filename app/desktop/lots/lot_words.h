@@ -23,8 +23,8 @@ QString ruleSetText(lot::RuleSet set);  ///< "Western Electric rules"
 /// What the chart shows, in one sentence: the last signal, or that there is none.
 QString chartSentence(const LotFigures& figures, const lot::Series& series, const lot::Options& options,
                       const Format& format);
-/// Why there is no index, or that the runs are few; empty where neither.
-QString noteText(const lot::Series& series, std::size_t runs);
+/// Why there is no index, that the runs are few, that some are measured otherwise; empty where none of these.
+QString noteText(const lot::Series& series);
 
 /// Name and value of each figure.
 QList<std::pair<QString, QString>> statisticsRows(const lot::Series& series, const Format& format);

@@ -27,6 +27,7 @@ struct RunRow {
   QString lot, board, window, windowRevision, recipe, oven;
   judge::Verdict verdict = judge::Verdict::kUndetermined;
   std::optional<double> margin;
+  std::optional<archive::Moment> printedAt;
   std::unique_ptr<const RunDetails> details;  ///< null: not seen yet
 };
 

@@ -91,6 +91,7 @@ RunRow RunsModel::made(const archive::Summary& summary) {
   row.oven = shared(summary.oven);
   row.verdict = summary.verdict;
   row.margin = summary.margin;
+  row.printedAt = summary.printedAt;
   return row;
 }
 
@@ -283,7 +284,8 @@ QString RunsModel::text(const RunRow& row, int column) const {
     case kSmallest:
       return smallestText(row);
     case kSheet:
-      return m_marked.contains(row.id) ? tr("to print", "a marked run") : QString();
+      if (m_marked.contains(row.id)) return tr("to print", "a marked run");
+      return row.printedAt ? tr("printed", "the sheet of a run") : QString();
     default:
       return {};
   }
@@ -308,6 +310,8 @@ QVariant RunsModel::data(const QModelIndex& index, int role) const {
       if (index.column() == kRecipe)
         return (row.oven.isEmpty() ? row.recipe : row.recipe + QStringLiteral(", ") + row.oven).toHtmlEscaped();
       if (index.column() == kWhen) return m_format.locale().toString(local(row.runAt), QLocale::LongFormat);
+      if (index.column() == kSheet && row.printedAt)
+        return tr("Printed on %1").arg(m_format.locale().toString(local(*row.printedAt), QLocale::LongFormat));
       return text(row, index.column()).toHtmlEscaped();
     case Qt::AccessibleTextRole: {
       if (index.column() == kMark) return isMarked(index.row()) ? tr("marked") : tr("not marked");

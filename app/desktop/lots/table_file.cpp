@@ -14,11 +14,12 @@ constexpr std::size_t kAtOnce = 1000;
 
 std::string line(const archive::Summary& run) {
   const auto text = [](const std::string& value) { return report::csv_cell(value); };
-  return fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\r\n", run.id, archive::momentText(run.runAt),
-                     archive::momentText(run.addedAt), text(run.lot), text(run.serial), text(run.board), text(run.oven),
-                     text(run.recipe), text(run.window), text(run.windowRevision), judge::verdict_name(run.verdict),
-                     run.margin ? fmt::format("{}", *run.margin) : std::string(), text(run.operatorName),
-                     text(run.logName), run.part, run.logSha256, text(run.judgedFrom));
+  return fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\r\n", run.id,
+                     archive::momentText(run.runAt), archive::momentText(run.addedAt), text(run.lot), text(run.serial),
+                     text(run.board), text(run.oven), text(run.recipe), text(run.window), text(run.windowRevision),
+                     judge::verdict_name(run.verdict), run.margin ? fmt::format("{}", *run.margin) : std::string(),
+                     text(run.operatorName), text(run.logName), run.part, run.logSha256, text(run.judgedFrom),
+                     run.printedAt ? archive::momentText(*run.printedAt) : std::string());
 }
 
 }  // namespace
@@ -32,7 +33,7 @@ Result<std::size_t> writeTable(archive::Archive& archive, const archive::Filter&
   if (!file.open(QIODevice::WriteOnly)) return unwritten();
   file.write(
       "record,run_at,added_at,lot,serial,board,oven,recipe,window,window_revision,verdict,margin,operator,log,log_part,"
-      "log_sha256,judged_from\r\n");
+      "log_sha256,judged_from,printed_at\r\n");
   std::size_t written = 0;
   std::optional<archive::Cursor> after;
   do {

@@ -69,7 +69,7 @@ TEST_F(FiguresTest, AreThoseOfTheCommand) {
 }
 
 TEST_F(FiguresTest, StandOnScreenAsTheCommandSaysThem) {
-  pane()->chooseSeries("peak", "U12 centre");
+  pane()->chooseSeries(QStringLiteral("Peak at U12 centre"));
   const auto json = nlohmann::json::parse(ofCommand());
   for (const auto& result : json["results"]) {
     if (result["requirement"] != "peak" || result["trace"] != "U12 centre") continue;

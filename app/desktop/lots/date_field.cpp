@@ -44,7 +44,7 @@ DateField::DateField(const QString& name, QWidget* parent) : QLineEdit(parent) {
   setPlaceholderText(tr("any", "date"));
   setToolTip(tr("A date, as 2026-01-05; Down opens a calendar. Left open, every date counts."));
   const double widest = QFontMetricsF(font()).horizontalAdvance(QStringLiteral("2026-00-00"));
-  setFixedWidth(int(widest + theme.px(42)));
+  setFixedWidth(int(widest + theme.px(34)));
   QAction* open = addAction(calendarIcon(theme), TrailingPosition);
   open->setText(tr("Calendar"));
   connect(open, &QAction::triggered, this, &DateField::showCalendar);

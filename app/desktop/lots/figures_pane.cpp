@@ -11,7 +11,6 @@
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTabBar>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "app/desktop/lots/lot_words.h"
@@ -40,7 +39,7 @@ FiguresPane::FiguresPane(ArchiveLink* archive, Settings* settings, QWidget* pare
       m_measure(new QComboBox),
       m_groupLabel(new QLabel(tr("Runs of"))),
       m_measureLabel(new QLabel(tr("Measure"))),
-      m_options(new QToolButton),
+      m_options(new QPushButton),
       m_sentence(new QLabel),
       m_body(new QStackedWidget),
       m_empty(new QLabel),
@@ -89,7 +88,7 @@ QWidget* FiguresPane::buildHead() {
   }
   m_options->setText(tr("Chart"));
   m_options->setToolTip(tr("Kind of chart and rules"));
-  m_options->setPopupMode(QToolButton::InstantPopup);
+  m_options->setAutoDefault(false);
   layout->addWidget(m_options);
   return head;
 }
@@ -105,7 +104,7 @@ void FiguresPane::build() {
   numbers->setLayout(m_rows);
   m_rows->setContentsMargins({});
   m_rows->setHorizontalSpacing(int(theme.px(18)));
-  m_rows->setVerticalSpacing(0);
+  m_rows->setVerticalSpacing(1);
   m_rows->setColumnStretch(0, 1);
   m_note->setWordWrap(true);
   m_note->setTextFormat(Qt::PlainText);
@@ -296,6 +295,7 @@ void FiguresPane::refreshSeries() {
   QString sentence = chartSentence(*figures, *one, m_loader->options(), m_format);
   if (figures->cut)
     sentence += u' ' + tr("Only the newest %1 runs of the list count.").arg(m_format.count(LotFiguresLoader::kMost));
+  if (trend) sentence = tr("Trend of %1").arg(subjectText(*one)) + u'.';
   m_sentence->setText(sentence);
   const bool has_all = !figures->allRuns.empty();
   m_chart->setContent(trend && has_all ? trendChart(*figures, *one, m_format)

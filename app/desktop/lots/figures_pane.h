@@ -12,7 +12,6 @@ class QProgressBar;
 class QPushButton;
 class QStackedWidget;
 class QTabBar;
-class QToolButton;
 
 namespace ovenwright::widgets {
 class LotLane;
@@ -70,7 +69,7 @@ class FiguresPane : public QWidget {
   QTabBar* m_tabs;
   QComboBox *m_group, *m_measure;
   QLabel *m_groupLabel, *m_measureLabel;
-  QToolButton* m_options;
+  QPushButton* m_options;
   QLabel* m_sentence;
   QStackedWidget* m_body;
   QLabel* m_empty;

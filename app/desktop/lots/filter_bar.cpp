@@ -1,5 +1,6 @@
 #include "app/desktop/lots/filter_bar.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QCompleter>
 #include <QDateTime>
@@ -19,7 +20,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kTyping_ms = 150;
-constexpr double kLot_px = 112, kText_px = 130, kNames_px = 200;
+constexpr double kLot_px = 100, kText_px = 116, kNames_px = 170, kVerdict_px = 116;
 constexpr judge::Verdict kVerdicts[] = {judge::Verdict::kPass, judge::Verdict::kConditionalPass,
                                         judge::Verdict::kUndetermined, judge::Verdict::kConditionalFail,
                                         judge::Verdict::kFail};
@@ -81,6 +82,8 @@ FilterBar::FilterBar(QWidget* parent)
   m_verdict->addItem(tr("All", "verdicts"), kAll);
   for (const auto verdict : kVerdicts) m_verdict->addItem(widgets::Wording::verdictTitle(verdict), int(verdict));
   m_verdict->addItem(tr("Out of the window"), kOut);
+  m_verdict->view()->setMinimumWidth(m_verdict->sizeHint().width());
+  m_verdict->setMaximumWidth(int(theme.px(kVerdict_px)));
   m_board->setAccessibleName(tr("Board"));
   m_oven->setAccessibleName(tr("Oven"));
   setNames(m_board, {});
@@ -91,7 +94,7 @@ FilterBar::FilterBar(QWidget* parent)
   m_row->addWidget(labelled(tr("From"), m_from));
   m_row->addWidget(labelled(tr("to", "a date"), m_to));
   m_row->addWidget(labelled(tr("Verdict"), m_verdict));
-  m_row->addWidget(labelled(tr("Find"), m_text));
+  m_row->addWidget(m_text);
   m_row->addWidget(m_count);
   m_row->addWidget(m_clear);
   m_row->addWidget(m_export);

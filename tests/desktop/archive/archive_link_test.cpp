@@ -198,7 +198,7 @@ TEST_P(BrokenArchive, IsAnErrorThatNamesTheFileAndStaysAsItIs) {
 INSTANTIATE_TEST_SUITE_P(Files, BrokenArchive,
                          testing::Values(Broken{"text", "a text and no database, long enough for a header of one\n"},
                                          Broken{"empty", ""}),
-                         [](const auto& info) { return std::string{info.param.name}; });
+                         [](const auto& tested) { return std::string{tested.param.name}; });
 
 }  // namespace
 }  // namespace ovenwright::desktop

@@ -3,6 +3,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
+#include <QHeaderView>
 #include <QMenuBar>
 
 #include "app/archive/database.h"
@@ -90,14 +91,14 @@ TEST_P(BrokenArchive, IsOneNoticeAndTheWindowGoesOn) {
 INSTANTIATE_TEST_SUITE_P(Archives, BrokenArchive,
                          testing::Values(Broken{"no_database", writeText}, Broken{"newer", makeNewer},
                                          Broken{"torn", tear}),
-                         [](const auto& info) { return std::string{info.param.name}; });
+                         [](const auto& tested) { return std::string{tested.param.name}; });
 
 TEST_F(LotsPageTest, ListsWhatIsKeptAndFollowsWhatIsAdded) {
   keep(madeUpRuns(1, 30));
   show();
   EXPECT_FALSE(page()->notice());
   EXPECT_EQ(page()->model()->rowCount(), 30);
-  EXPECT_TRUE(page()->statusText().startsWith(QStringLiteral("30 runs"))) << page()->statusText().toStdString();
+  EXPECT_TRUE(page()->statusText().startsWith(QStringLiteral("30 run"))) << page()->statusText().toStdString();
   m_archive->add(this->m_window.get(), madeUpRuns(31, 5), [](const auto&) {});
   EXPECT_TRUE(QTest::qWaitFor([this] { return page()->model()->rowCount() == 35; }, kLongest_ms));
 }

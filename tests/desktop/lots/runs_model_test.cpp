@@ -47,7 +47,9 @@ class RunsModelTest : public testing::Test {
   void fetchAll() {
     QSignalSpy all(&m_model, &RunsModel::allFetched);
     m_model.fetchAll();
-    if (all.isEmpty()) ASSERT_TRUE(all.wait(kLongest_ms));
+    if (all.isEmpty()) {
+      ASSERT_TRUE(all.wait(kLongest_ms));
+    }
   }
   /// Source: the archive itself, asked for everything at once.
   static std::vector<std::string> wanted(const archive::Filter& filter, archive::Order order) {
@@ -132,7 +134,7 @@ TEST_P(RunsModelFilter, ListsWhatTheArchiveFinds) {
   EXPECT_EQ(m_model.total(), all.size());
 }
 INSTANTIATE_TEST_SUITE_P(Filters, RunsModelFilter, testing::ValuesIn(filters()),
-                         [](const auto& info) { return std::string{info.param.name}; });
+                         [](const auto& tested) { return std::string{tested.param.name}; });
 
 TEST_F(RunsModelTest, TheLastFilterWins) {
   archive::Filter first, last;

@@ -50,7 +50,9 @@ TEST(KeptRun, IsTheRunThatWasJudged) {
     const auto decides = lot::deciding_result(*got);
     ASSERT_TRUE(decides);
     const auto summary = judge::summarise(checked->runs[0].judgement);
-    if (!summary.of_the_other && !summary.smallest.empty()) EXPECT_EQ(*decides, summary.smallest[0].outcome);
+    if (!summary.of_the_other && !summary.smallest.empty()) {
+      EXPECT_EQ(*decides, summary.smallest[0].outcome);
+    }
   }
 }
 

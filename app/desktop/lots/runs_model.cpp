@@ -258,6 +258,8 @@ QString RunsModel::smallestText(const RunRow& row) const {
   return subject + (details.at_least ? QStringLiteral(" ≥ ") : QStringLiteral(" ")) + value;
 }
 
+QString RunsModel::toPrintText() { return tr("to print", "a marked run"); }
+
 QString RunsModel::text(const RunRow& row, int column) const {
   switch (column) {
     case kWhen: {
@@ -284,7 +286,7 @@ QString RunsModel::text(const RunRow& row, int column) const {
     case kSmallest:
       return smallestText(row);
     case kSheet:
-      if (m_marked.contains(row.id)) return tr("to print", "a marked run");
+      if (m_marked.contains(row.id)) return toPrintText();
       return row.printedAt ? tr("printed", "the sheet of a run") : QString();
     default:
       return {};

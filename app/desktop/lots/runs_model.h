@@ -43,6 +43,7 @@ class RunsModel : public QAbstractTableModel {
   bool isMarked(int row) const;
   void setMarked(const std::vector<int>& rows, bool marked);
   void clearMarks();
+  static QString toPrintText();  ///< of a marked run in the last column
   /// Ids of marked runs, the oldest first; those of an earlier filter count.
   std::vector<std::string> marked() const;
   std::size_t markedCount() const { return m_marked.size(); }

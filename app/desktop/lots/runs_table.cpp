@@ -16,7 +16,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kSeen_ms = 30;
-constexpr double kRow_px = 26, kPadding_px = 14, kWidest_px = 260, kSmallest_px = 176;
+constexpr double kRow_px = 26, kPadding_px = 10, kWidest_px = 260, kSmallest_px = 172;
 constexpr int kFitted = 40;  // rows that the columns are fitted to
 
 /// The verdict's sign before its word, the signal colour for what is out, bold for what is no pass.
@@ -189,6 +189,7 @@ void RunsTable::fitColumns() {
       widest = std::max(widest, column == RunsModel::kVerdict ? bold.horizontalAdvance(text) + theme.px(30)
                                                               : plain.horizontalAdvance(text));
     }
+    if (column == RunsModel::kSheet) widest = std::max(widest, bold.horizontalAdvance(RunsModel::toPrintText()));
     // What is known once a row is seen is not there yet.
     if (column == RunsModel::kSmallest) widest = std::max(widest, theme.px(kSmallest_px));
     setColumnWidth(column, int(std::min(widest + theme.px(kPadding_px), theme.px(kWidest_px))));

@@ -12,12 +12,14 @@
 namespace ovenwright::clean {
 namespace {
 
-constexpr double kLeast_C = 1.5, kSigmas = 6, kAlike = 0.25, kOneSigmas = 3, kBends = 2, kBend_C_per_s2 = 0.5;
+constexpr double kLeast_C = 1.5, kSigmas = 6, kAlike = 0.25, kOneSigmas = 3, kBends = 2, kBend_C_per_s2 = 0.5,
+                 kEased = 0.2;
 constexpr std::size_t kSlopeSamples = 4;  // intervals before and behind from which the trend is taken
 
 struct Step {
   double size_C = 0;
-  double bend_C = 0;  ///< what the change of slope makes of the trend over the step
+  double bend_C = 0;    ///< what the change of slope makes of the trend over the step
+  double beside_C = 0;  ///< how far the intervals before and behind go beyond the trend, their mean
 };
 
 /// How far a trace steps between samples i and i + 2 beyond the trend of the samples before and behind.
@@ -28,7 +30,9 @@ Step step_at(const run::Trace& trace, std::size_t i) {
   const double before = (T[i] - T[i - kSlopeSamples]) / (t[i] - t[i - kSlopeSamples]);
   const double behind = (T[j + kSlopeSamples] - T[j]) / (t[j + kSlopeSamples] - t[j]);
   const double over_s = t[j] - t[i];
-  return {T[j] - T[i] - (before + behind) / 2 * over_s, std::abs(behind - before) * over_s};
+  const double beside =
+      (T[i] - T[i - 1] - before * (t[i] - t[i - 1]) + T[j + 1] - T[j] - behind * (t[j + 1] - t[j])) / 2;
+  return {T[j] - T[i] - (before + behind) / 2 * over_s, std::abs(behind - before) * over_s, beside};
 }
 
 /// The sample i of a trace such that the step would lie between it and i + 2; absent at the ends.
@@ -49,18 +53,22 @@ struct Steps {
 /// Absent where they do not step far enough for any noise.
 std::optional<Steps> steps_at(const std::vector<run::Channel*>& channels, double time_s) {
   Steps steps;
-  std::vector<double> bends;
+  std::vector<double> bends, beside;
   for (const auto* channel : channels) {
     const auto place = place_of(*channel->trace, time_s);
     if (!place) return std::nullopt;
     const auto step = step_at(*channel->trace, *place);
     steps.sizes_C.push_back(step.size_C);
     bends.push_back(step.bend_C);
+    beside.push_back(step.beside_C);
   }
   auto sorted = steps.sizes_C;
   steps.middle_C = run::median(sorted);
   const double h = channels.front()->trace->median_interval_s();
   const double least = std::max({kLeast_C, kBends * run::median(bends), kBend_C_per_s2 * h * h});
+  // A steep ramp that eases on both sides is as steep a moment before and behind; a step stands alone.
+  const double eased = run::median(beside) * (steps.middle_C < 0 ? -1 : 1);
+  if (eased > kEased * std::abs(steps.middle_C)) return std::nullopt;
   return std::abs(steps.middle_C) >= least ? std::optional(std::move(steps)) : std::nullopt;
 }
 

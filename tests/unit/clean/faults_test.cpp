@@ -258,6 +258,24 @@ TEST(CleanFaults, AStepOfTheColdJunctionIsFlaggedOnEveryTrace) {
   EXPECT_THAT(faults_of(cleaned(one)[0]), IsEmpty());
 }
 
+/// A pass of 200 s with a sample every 2 s, seven degrees a second on the way down.
+MadeLog fast_pass(unsigned seed) {
+  MadeLog log(4, 400, seed);
+  for (double& t : log.time_s) t /= 2;
+  return log;
+}
+
+TEST(CleanFaults, ASteepRampSampledCoarselyIsNoStepOfTheColdJunction) {
+  for (unsigned seed = 1; seed <= 10; ++seed) {
+    for (const auto& fault : faults_of(cleaned(fast_pass(seed))[0]))
+      EXPECT_THAT(fault, testing::Not(testing::HasSubstr("cold-junction"))) << seed;
+    auto log = fast_pass(seed);
+    for (auto& T : log.temperature_C)
+      for (std::size_t i = log.row(84); i < T.size(); ++i) T[i] += 6;
+    EXPECT_THAT(faults_of(cleaned(log)[0]), testing::Contains(testing::HasSubstr("cold-junction step"))) << seed;
+  }
+}
+
 TEST(CleanFaults, TheLogsClockAndTheOrderOfChannelsDoNotMatter) {
   MadeLog log;
   log.temperature_C[0][log.row(75)] = 412;

@@ -122,6 +122,8 @@ Result<bool> Interpreter::wide(RowSource& rows, Found& found) {
 }
 
 std::vector<std::string> Interpreter::names_in_header(const Found& found) {
+  // At blanks a name falls into several cells.
+  if (found.dialect != nullptr && found.dialect->split != Dialect::Split::kDelimiter) return {};
   for (const Statement& row : found.table.headers) {
     if (static_cast<int>(row.line) != found.header.line || row.cells.size() < found.table.columns) continue;
     std::size_t names = row.cells.size();

@@ -240,7 +240,12 @@ bool GridRows::next(Row& row) {
   row.lines = 1;
   row.text = {};
   row.ended = true;
-  for (const std::string& cell : grid_->rows[at_]) row.cells.push_back(trim(cell));
+  for (const std::string& cell : grid_->rows[at_]) {
+    const auto text = trim(cell);
+    // Quotes that came with a text that was pasted or opened in the wrong way.
+    const bool quoted = text.size() > 1 && text.front() == '"' && text.back() == '"';
+    row.cells.push_back(quoted ? trim(text.substr(1, text.size() - 2)) : text);
+  }
   if (!row.cells.empty()) row.cells.resize(width_);
   ++at_;
   return true;

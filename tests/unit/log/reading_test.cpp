@@ -70,6 +70,17 @@ TEST(LogRead, NamesBeyondTheLastColumnAreTold) {
       std::vector<std::string>{"The header names 4 columns and the rows have 3: the names are taken from the left."});
 }
 
+// Source: the text itself: words between blanks are no names.
+TEST(LogRead, NamesOfSeveralWordsAreNoneTooMany) {
+  std::string text = "Time (s)   U1 centre   R118 top\n";
+  for (int i = 0; i < 20; ++i) text += fmt::format("{:8}   {:7}.5   {:6}.5\n", i, 25 + i, 30 + i);
+  const auto reading = read_bytes("a.txt", text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  ASSERT_EQ(reading->channels.size(), 2U);
+  EXPECT_EQ(reading->channels[0].name, "U1 centre");
+  for (const auto& note : reading->read_as.notes) EXPECT_EQ(note.find("names"), std::string::npos) << note;
+}
+
 // A row of a million cells took minutes before it was refused.
 TEST(LogRead, RowsLongerThanAnyRunAreRefusedAtOnce) {
   std::string row;

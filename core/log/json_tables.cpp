@@ -3,17 +3,19 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <iterator>
 #include <nlohmann/json.hpp>
 #include <string>
 #include <unordered_map>
+#include <utility>
+
+#include "core/log/grid_builder.h"
 
 namespace ovenwright::log {
 namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::size_t kMostBytes = std::size_t{64} << 20;
+constexpr std::size_t kMostBytes = std::size_t{32} << 20;
 constexpr std::size_t kMostColumns = 4096;
 constexpr int kDeepest = 6;
 
@@ -27,6 +29,10 @@ Error no_json(std::string found, std::string expected, std::size_t line) {
   auto message = fmt::format("found {}, expected {}", found, expected);
   return {
       ErrorCode::kParse, std::move(message), {"", static_cast<int>(line), 0}, std::move(found), std::move(expected)};
+}
+
+Error too_many_names(std::size_t line) {
+  return no_json("too many names in the records", fmt::format("at most {}", kMostColumns), line);
 }
 
 bool scalar(const Json& value) { return !value.is_object() && !value.is_array(); }
@@ -47,16 +53,36 @@ std::string text_of(const Json& value) {
   return value.dump();
 }
 
-/// The columns of a table whose records need not name the same things in the same order.
-class Columns {
- public:
-  explicit Columns(Grid& grid) : grid_(grid) { grid_.rows.emplace_back(); }
+/// The grid that is being made; behind the first error nothing more is put.
+struct Writer {
+  explicit Writer(UnpackBudget& budget) : grid("JSON", budget) {}
+  void put(std::size_t row, std::size_t column, std::string text) {
+    if (!error) error = grid.place(row, column, std::move(text));
+    rows = std::max(rows, row + 1);
+  }
+  Result<Grid> take() {
+    if (error) return *error;
+    Grid made = grid.take();
+    made.name.clear();
+    return made;
+  }
+  GridBuilder grid;
+  std::optional<Error> error;
+  std::size_t rows = 0;
+};
 
-  void add_record(const Json& record) {
-    grid_.rows.emplace_back();
+/// Records of a table that need not name the same things in the same order, under a row of their names.
+class Records {
+ public:
+  Records(Writer& out, std::size_t first_row) : out_(out), header_(first_row), row_(first_row) {}
+
+  void add(const Json& record) {
+    ++row_;
     add(record, "", 0);
   }
-  bool too_many() const { return grid_.rows.front().size() > kMostColumns; }
+  void add_blank() { ++row_; }
+  std::size_t count() const { return row_ - header_; }
+  bool too_many() const { return places_.size() > kMostColumns; }
 
  private:
   void add(const Json& value, const std::string& name, int depth) {
@@ -74,13 +100,13 @@ class Columns {
 
   void put(const std::string& name, std::string text) {
     const auto [place, fresh] = places_.emplace(name, places_.size());
-    if (fresh) grid_.rows.front().push_back(name);
-    auto& row = grid_.rows.back();
-    if (row.size() <= place->second) row.resize(place->second + 1);
-    row[place->second] = std::move(text);
+    if (fresh) out_.put(header_, place->second, name);
+    out_.put(row_, place->second, std::move(text));
   }
 
-  Grid& grid_;
+  Writer& out_;
+  const std::size_t header_;
+  std::size_t row_;
   std::unordered_map<std::string, std::size_t> places_;
 };
 
@@ -171,37 +197,35 @@ void look_for_table(const Json& value, const Json* parent, int depth, Found& bes
 }
 
 /// Single values outside of the table, as lines of a key and a value.
-void keep_keys(const Json& value, const Json* table, int depth, Grid& grid) {
+void keep_keys(const Json& value, const Json* table, int depth, Writer& out) {
   constexpr std::size_t kMostLines = 200;
   if (&value == table || !value.is_object() || depth > kDeepest) return;
   for (const auto& item : value.items()) {
-    if (grid.rows.size() >= kMostLines) return;
-    if (scalar(item.value()))
-      grid.rows.push_back({item.key(), text_of(item.value())});
-    else
-      keep_keys(item.value(), table, depth + 1, grid);
+    if (out.rows >= kMostLines) return;
+    if (scalar(item.value())) {
+      const std::size_t row = out.rows;
+      out.put(row, 0, item.key());
+      out.put(row, 1, text_of(item.value()));
+    } else {
+      keep_keys(item.value(), table, depth + 1, out);
+    }
   }
 }
 
-void put_column(Grid& grid, std::size_t first_row, std::size_t column, const std::string& name, const Json& list) {
-  const auto put = [&](std::size_t row, std::string text) {
-    if (grid.rows.size() <= row) grid.rows.resize(row + 1);
-    if (grid.rows[row].size() <= column) grid.rows[row].resize(column + 1);
-    grid.rows[row][column] = std::move(text);
-  };
-  put(first_row, name);
-  for (std::size_t i = 0; i < list.size(); ++i) put(first_row + 1 + i, text_of(list[i]));
+void put_column(Writer& out, std::size_t first_row, std::size_t column, const std::string& name, const Json& list) {
+  out.put(first_row, column, name);
+  for (std::size_t i = 0; i < list.size() && !out.error; ++i) out.put(first_row + 1 + i, column, text_of(list[i]));
 }
 
 /// A clock and its readings beside each other.
-void put_pairs(Grid& grid, std::size_t first_row, std::size_t& column, const std::string& name, const Json& list) {
-  Json times = Json::array(), values = Json::array();
-  for (const Json& pair : list) {
-    times.push_back(pair[0]);
-    values.push_back(pair[1]);
+void put_pairs(Writer& out, std::size_t first_row, std::size_t& column, const std::string& name, const Json& list) {
+  out.put(first_row, column, "time");
+  out.put(first_row, column + 1, name);
+  for (std::size_t i = 0; i < list.size() && !out.error; ++i) {
+    out.put(first_row + 1 + i, column, text_of(list[i][0]));
+    out.put(first_row + 1 + i, column + 1, text_of(list[i][1]));
   }
-  put_column(grid, first_row, column++, "time", times);
-  put_column(grid, first_row, column++, name, values);
+  column += 2;
 }
 
 std::string name_of(const Json& channel, std::size_t number) {
@@ -212,81 +236,84 @@ std::string name_of(const Json& channel, std::size_t number) {
   return fmt::format("channel {}", number);
 }
 
-Grid grid_of(const Json& document, const Found& found) {
+void put_rows(Writer& out, std::size_t row, const Found& found) {
+  const std::size_t width = found.value->back().size();
+  const auto put = [&](const Json& cells) {
+    for (std::size_t i = 0; i < cells.size() && !out.error; ++i) out.put(row, i, text_of(cells[i]));
+    ++row;
+  };
+  // The names of the columns stand beside the rows.
+  if (found.parent != nullptr && found.parent->is_object()) {
+    for (const auto& item : found.parent->items()) {
+      if (texts(item.value()) && item.value().size() == width) put(item.value());
+    }
+  }
+  for (const Json& cells : *found.value) put(cells);
+}
+
+void put_channels(Writer& out, std::size_t first, const Found& found) {
+  std::size_t column = 0, number = 0;
+  // One clock for all beside the channels, or one in each of them.
+  if (found.parent != nullptr && found.parent->is_object()) {
+    for (const auto& item : found.parent->items()) {
+      if (scalars(item.value()) && called_time(item.key())) put_column(out, first, column++, item.key(), item.value());
+    }
+  }
+  for (const Json& channel : *found.value) {
+    ++number;
+    const auto unit = channel.find("unit");
+    const bool stated = unit != channel.end() && unit->is_string();
+    const std::string name = name_of(channel, number) + (stated ? " (" + unit->get<std::string>() + ")" : "");
+    if (const Json* list = pairs_of(channel); list != nullptr && longest_array(channel) == nullptr) {
+      put_pairs(out, first, column, name, *list);
+      continue;
+    }
+    std::string time;
+    for (const auto& item : channel.items()) {
+      if (scalars(item.value()) && called_time(item.key())) time = item.key();
+    }
+    if (!time.empty()) put_column(out, first, column++, time, channel[time]);
+    if (const Json* values = longest_array(channel, time)) put_column(out, first, column++, name, *values);
+  }
+}
+
+Result<Grid> grid_of(const Json& document, const Found& found, UnpackBudget& budget) {
   using Kind = Found::Kind;
-  Grid grid;
+  Writer out(budget);
   const bool beside_lists = found.kind == Kind::kColumns || found.kind == Kind::kPairs;
-  keep_keys(document, beside_lists ? nullptr : found.value, 0, grid);
-  const std::size_t first = grid.rows.size();
+  keep_keys(document, beside_lists ? nullptr : found.value, 0, out);
+  const std::size_t first = out.rows;
+  std::size_t column = 0;
   switch (found.kind) {
     case Kind::kRecords: {
-      Grid records;
-      Columns columns(records);
-      for (const Json& record : *found.value) columns.add_record(record);
-      std::move(records.rows.begin(), records.rows.end(), std::back_inserter(grid.rows));
-      break;
-    }
-    case Kind::kRows: {
-      const std::size_t width = found.value->back().size();
-      if (found.parent != nullptr && found.parent->is_object()) {
-        for (const auto& item : found.parent->items()) {
-          if (!texts(item.value()) || item.value().size() != width) continue;
-          grid.rows.emplace_back();
-          for (const Json& name : item.value()) grid.rows.back().push_back(text_of(name));
-        }
-      }
-      for (const Json& row : *found.value) {
-        grid.rows.emplace_back();
-        for (const Json& value : row) grid.rows.back().push_back(text_of(value));
+      Records records(out, first);
+      for (const Json& record : *found.value) {
+        records.add(record);
+        if (records.too_many()) return too_many_names(0);
       }
       break;
     }
-    case Kind::kColumns: {
-      std::size_t column = 0;
+    case Kind::kRows:
+      put_rows(out, first, found);
+      break;
+    case Kind::kColumns:
       for (const auto& item : found.value->items()) {
         if (scalars(item.value()) && item.value().size() > 1)
-          put_column(grid, first, column++, item.key(), item.value());
+          put_column(out, first, column++, item.key(), item.value());
       }
       break;
-    }
-    case Kind::kChannels: {
-      std::size_t column = 0, number = 0;
-      // One clock for all beside the channels, or one in each of them.
-      if (found.parent != nullptr && found.parent->is_object()) {
-        for (const auto& item : found.parent->items()) {
-          if (scalars(item.value()) && called_time(item.key()))
-            put_column(grid, first, column++, item.key(), item.value());
-        }
-      }
-      for (const Json& channel : *found.value) {
-        ++number;
-        std::string time;
-        for (const auto& item : channel.items()) {
-          if (scalars(item.value()) && called_time(item.key())) time = item.key();
-        }
-        const auto unit = channel.find("unit");
-        const bool stated = unit != channel.end() && unit->is_string();
-        const std::string name = name_of(channel, number) + (stated ? " (" + unit->get<std::string>() + ")" : "");
-        if (const Json* list = pairs_of(channel); list != nullptr && longest_array(channel) == nullptr) {
-          put_pairs(grid, first, column, name, *list);
-          continue;
-        }
-        if (!time.empty()) put_column(grid, first, column++, time, channel[time]);
-        if (const Json* values = longest_array(channel, time)) put_column(grid, first, column++, name, *values);
-      }
+    case Kind::kChannels:
+      put_channels(out, first, found);
       break;
-    }
-    case Kind::kPairs: {
-      std::size_t column = 0;
+    case Kind::kPairs:
       for (const auto& item : found.value->items()) {
-        if (pairs(item.value())) put_pairs(grid, first, column, item.key(), item.value());
+        if (pairs(item.value())) put_pairs(out, first, column, item.key(), item.value());
       }
       break;
-    }
     case Kind::kNothing:
       break;
   }
-  return grid;
+  return out.take();
 }
 
 std::size_t line_at(std::string_view text, std::size_t offset) {
@@ -295,28 +322,26 @@ std::size_t line_at(std::string_view text, std::size_t offset) {
 }
 
 /// One record on every line.
-Result<Grid> lines_of_records(std::string_view text, std::size_t first_line) {
-  Grid grid;
-  grid.first_line = first_line - 1;
-  Columns columns(grid);
-  std::size_t line = first_line;
-  while (!text.empty()) {
+Result<Grid> lines_of_records(std::string_view text, std::size_t first_line, UnpackBudget& budget) {
+  Writer out(budget);
+  Records records(out, 0);
+  for (std::size_t line = first_line; !text.empty() && !out.error; ++line) {
     const auto end = text.find('\n');
     const auto one = text.substr(0, end);
     text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
     if (one.find_first_not_of(" \t\r") == std::string_view::npos) {
-      grid.rows.emplace_back();
-    } else {
-      const Json record = Json::parse(one, nullptr, false);
-      // The last line may be cut off.
-      if (record.is_discarded() && text.empty() && grid.rows.size() > 2) break;
-      if (record.is_discarded()) return no_json("a line that is no JSON", "one record a line", line);
-      columns.add_record(record);
+      records.add_blank();
+      continue;
     }
-    if (columns.too_many())
-      return no_json("too many names in the records", fmt::format("at most {}", kMostColumns), line);
-    ++line;
+    const Json record = Json::parse(one, nullptr, false);
+    // The last line may be cut off.
+    if (record.is_discarded() && text.empty() && records.count() > 1) break;
+    if (record.is_discarded()) return no_json("a line that is no JSON", "one record a line", line);
+    records.add(record);
+    if (records.too_many()) return too_many_names(line);
   }
+  auto grid = out.take();
+  if (grid) grid->first_line = first_line - 1;
   return grid;
 }
 
@@ -348,16 +373,12 @@ Result<Grid> read_json(std::string_view bytes, UnpackBudget& budget) {
     look_for_table(document, nullptr, 0, found);
     if (found.kind == Found::Kind::kNothing)
       return no_json("a JSON document without a table", "records, rows or columns of readings", 1);
-    Grid grid = grid_of(document, found);
-    const bool wide =
-        std::any_of(grid.rows.begin(), grid.rows.end(), [](const auto& row) { return row.size() > 16 * kMostColumns; });
-    if (wide) return no_json("too many cells in a row", fmt::format("at most {}", 16 * kMostColumns), 0);
-    return grid;
+    return grid_of(document, found, budget);
   } catch (const Json::parse_error& error) {
     const auto first_end = text.find('\n');
     const bool by_lines = first_end != std::string_view::npos && Json::accept(text.substr(0, first_end));
     const std::size_t first_line = line_at(bytes, skipped);
-    if (by_lines) return lines_of_records(text, first_line);
+    if (by_lines) return lines_of_records(text, first_line, budget);
     return no_json("JSON that is damaged or cut off", "a whole JSON document", line_at(bytes, skipped + error.byte));
   } catch (const Json::exception&) {
     return no_json("JSON that cannot be read", "a JSON document of readings", 0);

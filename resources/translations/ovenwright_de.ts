@@ -2721,6 +2721,14 @@
             <numerusform>%n Losen</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Lot sheet</source>
+        <translation>Losblatt</translation>
+    </message>
+    <message>
+        <source>The panel at the right (F9)</source>
+        <translation>Das Feld rechts (F9)</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::HelpWindow</name>

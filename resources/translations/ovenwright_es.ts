@@ -2721,6 +2721,14 @@
             <numerusform>%n lotes</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Lot sheet</source>
+        <translation>Hoja del lote</translation>
+    </message>
+    <message>
+        <source>The panel at the right (F9)</source>
+        <translation>El panel de la derecha (F9)</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::HelpWindow</name>

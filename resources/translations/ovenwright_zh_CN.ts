@@ -487,7 +487,7 @@
     </message>
     <message>
         <source>Signal by the %1, at the run that completes it</source>
-        <translation>依 %1 的信号，位于使其成立的测温</translation>
+        <translation>依%1的信号，位于使其成立的测温</translation>
     </message>
     <message numerus="yes">
         <source>%n run(s) measured by another definition, which has an entry of its own.</source>
@@ -2681,6 +2681,14 @@
         <translation>
             <numerusform>%n 批</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Lot sheet</source>
+        <translation>批次报表</translation>
+    </message>
+    <message>
+        <source>The panel at the right (F9)</source>
+        <translation>右侧面板 (F9)</translation>
     </message>
 </context>
 <context>

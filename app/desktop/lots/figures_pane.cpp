@@ -25,7 +25,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kSubgroups[] = {2, 3, 4, 5, 6, 8, 10};
-constexpr double kGroup_px = 190, kMeasure_px = 230;
+constexpr double kGroup_px = 215, kMeasure_px = 225;
 enum Body { kFigures, kEmpty };
 
 }  // namespace

@@ -10,6 +10,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QStringListModel>
+#include <QToolButton>
 
 #include "app/desktop/lots/date_field.h"
 #include "app/desktop/tune/flow_row.h"
@@ -60,6 +61,7 @@ FilterBar::FilterBar(QWidget* parent)
       m_count(new QLabel),
       m_clear(new QPushButton(tr("C&lear"))),
       m_export(new QPushButton(tr("E&xport table…"))),
+      m_panelLink(new QToolButton),
       m_row(new FlowRow(this)) {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   m_lot->setPlaceholderText(tr("any", "lot"));
@@ -98,6 +100,10 @@ FilterBar::FilterBar(QWidget* parent)
   m_row->addWidget(m_count);
   m_row->addWidget(m_clear);
   m_row->addWidget(m_export);
+  m_row->addWidget(m_panelLink);
+  m_panelLink->setText(tr("Lot sheet"));
+  m_panelLink->setToolTip(tr("The panel at the right (F9)"));
+  m_panelLink->setAutoRaise(true);
   m_row->setSplit(8);  // the buttons at the right
   for (QPushButton* button : {m_clear, m_export}) button->setAutoDefault(false);
   m_clear->setToolTip(tr("Every run of the archive"));
@@ -118,6 +124,7 @@ FilterBar::FilterBar(QWidget* parent)
   connect(m_to, &DateField::dateChanged, this, &FilterBar::take);
   connect(m_clear, &QPushButton::clicked, this, &FilterBar::clear);
   connect(m_export, &QPushButton::clicked, this, &FilterBar::exportWanted);
+  connect(m_panelLink, &QToolButton::clicked, this, &FilterBar::panelWanted);
   style();
   take();
 }
@@ -219,10 +226,18 @@ void FilterBar::focusText() {
   m_text->selectAll();
 }
 
+void FilterBar::setPanelLinkShown(bool shown) {
+  m_panelLink->setVisible(shown);
+  m_row->invalidate();
+}
+
 void FilterBar::style() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   m_row->setContentsMargins(int(theme.px(16)), int(theme.px(6)), int(theme.px(12)), int(theme.px(6)));
   m_row->setSpacing(int(theme.px(6)));
+  QPalette link = m_panelLink->palette();
+  link.setColor(QPalette::ButtonText, theme.accent);
+  m_panelLink->setPalette(link);
   m_count->setContentsMargins(int(theme.px(4)), 0, int(theme.px(8)), 0);
 }
 

@@ -12,6 +12,7 @@ class QLabel;
 class QLineEdit;
 class QPushButton;
 class QStringListModel;
+class QToolButton;
 
 namespace ovenwright::desktop {
 
@@ -34,11 +35,13 @@ class FilterBar : public QWidget {
   /// Absent: not counted yet.
   void setCount(std::optional<std::size_t> runs, std::optional<std::size_t> lots, const Format& format);
   void setExportEnabled(bool enabled);
-  void focusText();  ///< the field for words
+  void focusText();                    ///< the field for words
+  void setPanelLinkShown(bool shown);  ///< a link that opens and closes the panel at the right
 
  signals:
   void changed();
   void exportWanted();
+  void panelWanted();
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -57,6 +60,7 @@ class FilterBar : public QWidget {
   QLineEdit* m_text;
   QLabel* m_count;
   QPushButton *m_clear, *m_export;
+  QToolButton* m_panelLink;
   FlowRow* m_row;
   QTimer m_typing;  // runs out when typing pauses
   bool m_quiet = false;

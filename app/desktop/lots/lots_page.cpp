@@ -103,6 +103,7 @@ void LotsPage::connectParts() {
     m_model->setFilter(m_filter->filter(), m_model->order());
     m_figures->load(m_filter->filter());
   });
+  connect(m_filter, &FilterBar::panelWanted, this, [this] { setPanelShown(!isPanelShown()); });
   connect(m_filter, &FilterBar::exportWanted, this, &LotsPage::exportTable);
   connect(m_model, &RunsModel::failed, this, [this](const Error& error) { m_failure = error; });
   connect(m_model, &RunsModel::listed, this, [this] {
@@ -264,6 +265,7 @@ void LotsPage::placePanel() {
   m_panel->setMinimumWidth(int(theme.px(kPanelLeast_px)));
   m_panel->setMaximumWidth(int(theme.px(kPanelMost_px)));
   m_panel->setAutoFillBackground(true);
+  m_filter->setPanelLinkShown(isNarrow() || !m_panelWanted);
   if (isNarrow()) {
     if (m_panel->parentWidget() != this) m_panel->setParent(this);
     m_panel->setGeometry(width() - wanted, m_columns->y(), wanted, m_columns->height());

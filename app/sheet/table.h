@@ -20,7 +20,7 @@ struct Cell {
 struct Column {
   QString title, unit;
   bool left = false;  ///< aligned
-  qreal most = 120;   ///< a wider text breaks into lines
+  qreal most = 135;   ///< a wider text breaks into lines
 };
 
 /// A table that may be longer and wider than a page: rows go on under a repeated heading, columns that do not fit

@@ -1,8 +1,5 @@
-#include <QBuffer>
 #include <QCoreApplication>
-#include <QMimeDatabase>
 #include <QPainter>
-#include <QSvgGenerator>
 
 #include "app/desktop/widgets/lanes_painter.h"
 #include "app/desktop/widgets/sentence_content.h"
@@ -10,7 +7,7 @@
 #include "app/sheet/board.h"
 #include "app/sheet/export.h"
 #include "app/sheet/facts.h"
-#include "app/sheet/legible.h"
+#include "app/sheet/html_parts.h"
 #include "app/sheet/result_table.h"
 #include "app/sheet/run_pictures.h"
 
@@ -37,33 +34,6 @@ aside{border-left:4px solid #333b42;padding-left:12px;margin:16px 0}
 .sign{display:grid;grid-template-columns:1fr 1fr 1fr;gap:24px;margin-top:56px}.sign div{border-top:1px solid #111;color:#333b42}
 @media print{article{break-after:page}})";
 
-/// Text as HTML: never markup, never turning the direction of what stands around it.
-QString html(const QString& text) {
-  QString clean = text;
-  for (QChar& unit : clean)
-    if (unit.category() == QChar::Other_Control && unit != u'\n' && unit != u'\t') unit = QChar::ReplacementCharacter;
-  return QStringLiteral("<bdi>") + clean.toHtmlEscaped() + QStringLiteral("</bdi>");
-}
-
-/// What `paint` draws, as an SVG element.
-QString svg(const QSizeF& size, const QString& name, const std::function<void(QPainter&, const QRectF&)>& paint) {
-  QBuffer buffer;
-  buffer.open(QIODevice::WriteOnly);
-  QSvgGenerator generator;
-  generator.setOutputDevice(&buffer);
-  generator.setResolution(int(kUnitsPerInch));
-  generator.setSize(size.toSize());
-  generator.setViewBox(QRectF(QPointF(), size));
-  {
-    QPainter painter(&generator);
-    paint(painter, QRectF(QPointF(), size));
-  }
-  QString text = QString::fromUtf8(buffer.data());
-  text.remove(0, text.indexOf(QStringLiteral("<svg")));
-  text.insert(4, QStringLiteral(" role=\"img\" aria-label=\"%1\"").arg(name.toHtmlEscaped()));
-  return text;
-}
-
 class HtmlRun {
  public:
   HtmlRun(const RunRecord& record, const Style& style)
@@ -76,60 +46,30 @@ class HtmlRun {
   QString article() {
     const auto& judgement = m_record.checked().judgement;
     m_text += QStringLiteral("<article>\n");
-    addHeader();
-    addSentence(widgets::sentenceOf(m_pictures.record.checked().judgement, m_pictures.entry_s()));
+    m_text += headerHtml(m_style, titleOf(m_record), subjectOf(m_record), asidesOf(m_record, m_style.locale));
+    m_text += sentenceHtml(widgets::sentenceOf(m_pictures.record.checked().judgement, m_pictures.entry_s()));
     addFacts();
     constexpr qreal kWidth = 860, kCurve = 300;
     const qreal strip = m_pictures.curve.stripHeight();
     m_text += svg({kWidth, kCurve + strip}, Words::tr("Temperature over time"),
                   [&](QPainter& painter, const QRectF& rect) { m_pictures.curve.paint(painter, rect); });
     addLanes(kWidth);
-    addTable(
+    m_text += tableHtml(
         resultTable(judgement, widgets::channelsOf(m_record.checked().run, boardOf(m_record)),
                     widgets::laneTable(judgement, widgets::channelsOf(m_record.checked().run, boardOf(m_record)))));
     m_text += QStringLiteral("<div class=\"notes\">\n");
     for (const Fact& note : notesOf(m_record, m_style.locale))
       m_text += QStringLiteral("<p>%1: %2</p>\n").arg(html(note.label), html(note.value));
     m_text += QStringLiteral("</div>\n");
-    addFoot();
+    m_text += cautionsHtml();
+    addBoard();
+    m_text += signatureHtml();
     return m_text + QStringLiteral("</article>\n");
   }
 
  private:
   static const board::Board* boardOf(const RunRecord& record) {
     return record.request->board ? &*record.request->board : nullptr;
-  }
-
-  void addHeader() {
-    m_text += QStringLiteral("<header><div>");
-    if (!m_style.logo.isEmpty()) {
-      const QString type = QMimeDatabase().mimeTypeForData(m_style.logo).name();
-      m_text += QStringLiteral("<img alt=\"\" src=\"data:%1;base64,%2\">")
-                    .arg(type.toHtmlEscaped(), QString::fromLatin1(m_style.logo.toBase64()));
-    }
-    m_text +=
-        QStringLiteral("<p>%1</p><h1>%2</h1></div><div class=\"about\"><p><b>%3</b></p>")
-            .arg(html(legible(m_style.company, kMostCompany)), html(titleOf(m_record)), html(subjectOf(m_record)));
-    for (const QString& aside : asidesOf(m_record, m_style.locale))
-      m_text += QStringLiteral("<p>%1</p>").arg(html(aside));
-    m_text += QStringLiteral("</div></header>\n");
-  }
-
-  static QString lineOf(const QList<widgets::SentenceRun>& line) {
-    QString text;
-    for (const auto& run : line) {
-      QString piece = run.text.toHtmlEscaped();
-      if (run.disc > 0) piece = QStringLiteral("(%1) ").arg(run.disc) + piece;
-      if (run.strong) piece = QStringLiteral("<b>") + piece + QStringLiteral("</b>");
-      if (run.signal) piece = QStringLiteral("<span class=\"out\">") + piece + QStringLiteral("</span>");
-      text += piece;
-    }
-    return text;
-  }
-
-  void addSentence(const widgets::SentenceContent& content) {
-    m_text += QStringLiteral("<p class=\"sentence\">%1</p>\n<p class=\"second\">%2</p>\n")
-                  .arg(lineOf(content.first), lineOf(content.secondShort));
   }
 
   void addFacts() {
@@ -151,37 +91,12 @@ class HtmlRun {
                   });
   }
 
-  void addTable(const Table& table) {
-    m_text += QStringLiteral("<div class=\"wide\"><table>\n<tr>");
-    for (const Column& column : table.columns)
-      m_text += QStringLiteral("<th scope=\"col\">%1<br>%2</th>").arg(html(column.title), html(column.unit));
-    m_text += QStringLiteral("</tr>\n");
-    for (const auto& row : table.rows) {
-      m_text += QStringLiteral("<tr>");
-      for (const Cell& cell : row) {
-        QString text = html(cell.text);
-        if (cell.bold) text = QStringLiteral("<b>") + text + QStringLiteral("</b>");
-        if (!cell.minor.isEmpty()) text += QStringLiteral(" <small>") + html(cell.minor) + QStringLiteral("</small>");
-        if (cell.sign) text += QStringLiteral(", ") + html(widgets::Wording::verdict(*cell.sign));
-        m_text += QStringLiteral("<td>") + text + QStringLiteral("</td>");
-      }
-      m_text += QStringLiteral("</tr>\n");
-    }
-    m_text += QStringLiteral("</table></div>\n");
-  }
-
-  void addFoot() {
-    m_text += QStringLiteral("<aside><b>%1</b>\n").arg(html(cautionsTitle()));
-    for (const QString& caution : cautions()) m_text += QStringLiteral("<p>%1</p>\n").arg(html(caution));
-    m_text += QStringLiteral("</aside>\n");
-    if (const auto board = m_pictures.board()) {
-      constexpr QSizeF kSize(300, 220);
-      m_text += svg(kSize, Words::tr("Board"),
-                    [&](QPainter& painter, const QRectF& rect) { paintSmallBoard(painter, rect, *board, m_theme); });
-    }
-    m_text +=
-        QStringLiteral("<div class=\"sign\"><div>%1</div><div>%2</div><div>%3</div></div>\n")
-            .arg(html(Words::tr("Checked by, date")), html(Words::tr("Released by, date")), html(Words::tr("Remarks")));
+  void addBoard() {
+    const auto board = m_pictures.board();
+    if (!board) return;
+    constexpr QSizeF kSize(300, 220);
+    m_text += svg(kSize, Words::tr("Board"),
+                  [&](QPainter& painter, const QRectF& rect) { paintSmallBoard(painter, rect, *board, m_theme); });
   }
 
   const RunRecord& m_record;
@@ -195,7 +110,7 @@ class HtmlRun {
 }  // namespace
 
 std::string toHtml(std::span<const RunRecord> runs, const Style& style) {
-  QString body;
+  QString body = runs.size() > 1 ? lotArticle(runs, style) : QString();
   for (const RunRecord& record : runs) body += HtmlRun(record, style).article();
   const QString title = runs.empty() ? QString() : titleOf(runs.front());
   QString foot = programText();

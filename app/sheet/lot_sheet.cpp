@@ -29,8 +29,20 @@ SentenceRun textRun(const QString& text, bool strong = false, bool signal = fals
   return run;
 }
 
-/// "Conditional pass. 8 of 10 runs pass." and the smallest margin.
-SentenceContent sentenceOf(const lot::Lot& lot) {
+Block chartBlock(const lot::Series& series, const widgets::Theme& theme) {
+  constexpr qreal kHeight = 130;
+  Block block;
+  block.before = 4;
+  block.height = kHeight;
+  block.paint = [series, theme](QPainter& painter, const QRectF& rect) {
+    paintControlChart(painter, rect, series, theme);
+  };
+  return block;
+}
+
+}  // namespace
+
+SentenceContent lotSentence(const lot::Lot& lot) {
   SentenceContent content;
   content.signKind = SentenceContent::Sign::kVerdict;
   content.verdict = lot.verdict;
@@ -56,7 +68,7 @@ SentenceContent sentenceOf(const lot::Lot& lot) {
   return content;
 }
 
-QStringList asides(std::span<const RunRecord> runs, const QLocale& locale) {
+QStringList lotAsides(std::span<const RunRecord> runs, const QLocale& locale) {
   QStringList texts{Words::tr("%n runs", nullptr, int(runs.size()))};
   const QDateTime first = runs.front().labels.runAt, last = runs.back().labels.runAt;
   const auto date = [&](const QDateTime& moment) { return dateText(moment, locale); };
@@ -65,24 +77,16 @@ QStringList asides(std::span<const RunRecord> runs, const QLocale& locale) {
   return texts;
 }
 
-Block chartBlock(const lot::Series& series, const widgets::Theme& theme) {
-  constexpr qreal kHeight = 130;
-  Block block;
-  block.before = 4;
-  block.height = kHeight;
-  block.paint = [series, theme](QPainter& painter, const QRectF& rect) {
-    paintControlChart(painter, rect, series, theme);
-  };
-  return block;
-}
-
-QString chartTitle(const lot::Series& series) {
+QString lotChartTitle(const lot::Series& series) {
   QString name = widgets::Wording::title(series.requirement);
   if (!series.trace.empty()) name += QStringLiteral(", ") + QString::fromStdString(series.trace);
   return Words::tr("%1: run by run, the least capable of all").arg(name);
 }
 
-}  // namespace
+QString lotTitle(std::span<const RunRecord> runs) {
+  const RunRecord first = legible(runs.front());
+  return first.labels.lot.isEmpty() ? Words::tr("%n runs", nullptr, int(runs.size())) : titleOf(first);
+}
 
 Document lotSheet(std::span<const RunRecord> runs, const Style& style, bool each) {
   if (runs.size() == 1) return runSheet(runs.front(), style);
@@ -93,19 +97,19 @@ Document lotSheet(std::span<const RunRecord> runs, const Style& style, bool each
   const qreal width = area.width();
   Document document;
   document.paper = style.paper;
-  document.title = first.labels.lot.isEmpty() ? Words::tr("%n runs", nullptr, int(runs.size())) : titleOf(first);
+  document.title = lotTitle(runs);
   document.subject = subjectOf(first);
   document.footerLeft = document.title + QStringLiteral(", ") + programText();
   document.footerMiddle = madeText(style, runs.front().archive.has_value());
   document.pages.emplace_back();
 
   Flow flow(document, area.top());
-  flow.add(headingBlock(style, document.title, document.subject, asides(runs, style.locale), theme, width));
-  flow.add(sentenceBlock(sentenceOf(lot), theme, width));
+  flow.add(headingBlock(style, document.title, document.subject, lotAsides(runs, style.locale), theme, width));
+  flow.add(sentenceBlock(lotSentence(lot), theme, width));
   flow.add(factsBlock(sharedFacts(runs, style.locale), {}, theme, width));
   addFoot(document, flow, theme, {});
   if (lot.weakest && lot.series[*lot.weakest].control) {
-    flow.add(captionBlock(chartTitle(lot.series[*lot.weakest]), theme));
+    flow.add(captionBlock(lotChartTitle(lot.series[*lot.weakest]), theme));
     flow.add(chartBlock(lot.series[*lot.weakest], theme));
   }
   if (const QString words = statisticsText(lot); !words.isEmpty())

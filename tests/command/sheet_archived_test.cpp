@@ -59,6 +59,25 @@ TEST_F(ArchivedSheet, OfALotNamesRecordsChainsAndCautions) {
   EXPECT_GT(std::stoi(pdf_info(file, "Pages")), 2);
 }
 
+TEST_F(ArchivedSheet, OfALotInHtmlBeginsWithWhatSumsItUp) {
+  const std::string first = added("profiles/demo/tern_run1.csv");
+  const std::string second = added("profiles/demo/tern_run2.csv");
+  const std::string file = folder.path("lot.html");
+  EXPECT_EQ(run({"sheet", "--lot", "QM-2201", "-o", file}).status, 1);
+  const std::string html = contents(file);
+  const auto count = [&html](const std::string& part) {
+    int found = 0;
+    for (auto at = html.find(part); at != std::string::npos; at = html.find(part, at + 1)) ++found;
+    return found;
+  };
+  EXPECT_EQ(count("<article>"), 3);  // the lot and its two runs
+  EXPECT_EQ(count("</article>"), 3);
+  EXPECT_EQ(count("Statistics by requirement and placement"), 1);
+  EXPECT_EQ(count("Hot surfaces"), 3);
+  EXPECT_LT(html.find("1 of 2 runs pass."), html.find("2 of 45 requirements are out."));
+  for (const auto& id : {first, second}) EXPECT_LT(html.find(id), html.find("</article>"));
+}
+
 TEST_F(ArchivedSheet, OfALotOfTwoStationsNamesBothChains) {
   const std::string other = folder.path("b.sqlite");
   const auto second =

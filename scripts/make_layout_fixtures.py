@@ -466,6 +466,8 @@ ok("more_winter_time.csv", table(";", ",", ["Ortszeit"] + NAMES, time=lambda i: 
     2031, 10, 26, 2, 58, 20) if T[i] < 100 else dt.datetime(2031, 10, 26, 1, 58, 20)).strftime("%d.%m.%Y %H:%M:%S")), first=0)
 ok("more_year_of_the_republic.csv", table(header=["日期時間"] + NAMES, time=lambda i: at(i).strftime("120/%m/%d %H:%M:%S")), "big5", first=0)
 ok("more_half_day_korean.csv", table(header=["시간"] + NAMES, time=lambda i: at(i).strftime("%Y-%m-%d 오전 %I:%M:%S")), first=0)
+ok("more_carriage_returns_euc.txt", table("|", header=["時間"] + [f"チャンネル{k}" for k in range(1, 4)], time=lambda i: hms(i), end="\r",
+                                      cells=lambda k, i: fixed(C[k][i]) + " ℃"), "euc_jp", names=[f"チャンネル{k}" for k in range(1, 4)], first=0)
 ok("more_half_day_in_every_row.csv", table(header=["时间"] + NAMES, time=lambda i: at(i).strftime("2031/3/12 上午 %I:%M:%S")), "gb18030",
    first=0)
 for code, title, first_column, channel, encoding in [

@@ -178,7 +178,8 @@ double Assigner::distinct_share(const std::vector<double>& values) {
 
 bool Assigner::counts_rows(const ColumnProfile& column) {
   if (!counting(column) || column.values.size() < 3) return false;
-  const std::size_t looked = std::min<std::size_t>(column.values.size(), 100);
+  // Of the first hundred lines some may be headers that are repeated.
+  const std::size_t looked = std::min<std::size_t>(column.values.size(), 60);
   for (std::size_t k = 1; k < looked; ++k) {
     if (column.values[k] - column.values[k - 1] != 1) return false;
   }

@@ -75,14 +75,14 @@ std::string without_figures(std::string_view line) {
   return kept;
 }
 
-/// Whole lines that hold a byte from 0x80 on, up to kSampleBytes; the line feed is never part of a character. Lines
+/// Whole lines that hold a byte from 0x80 on, up to kSampleBytes; neither line end is ever part of a character. Lines
 /// that differ in their figures alone come once: the same word in every row is no more evidence than one.
 std::string unusual_lines(std::string_view bytes) {
   constexpr std::size_t kLongestLine = 4096;
   std::string sample;
   std::unordered_set<std::string> seen;
   while (!bytes.empty() && sample.size() < kSampleBytes) {
-    const auto line_end = bytes.substr(0, kLongestLine).find('\n');
+    const auto line_end = bytes.substr(0, kLongestLine).find_first_of("\r\n");
     const auto line = bytes.substr(0, line_end == std::string_view::npos ? kLongestLine : line_end + 1);
     if (!is_ascii(line) && seen.insert(without_figures(line)).second) sample.append(line);
     bytes.remove_prefix(line.size());

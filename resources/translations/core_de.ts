@@ -420,4 +420,571 @@
         <translation>8 Punkte in Folge jenseits von 1 Sigma, auf beiden Seiten</translation>
     </message>
 </context>
+<context>
+    <name>phrase</name>
+    <message>
+        <source>No unit in the file: read as °C. As °F the top would be {0} °C.</source>
+        <translation>Keine Einheit in der Datei: als °C gelesen. Als °F läge der höchste Wert bei {0} °C.</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as thermocouple voltage in mV. As °C the top would be {0} °C.</source>
+        <translation>Keine Einheit in der Datei: als Thermospannung in mV gelesen. Als °C läge der höchste Wert bei {0} °C.</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as °F, which makes the top {0} °C. As °C it would be {1} °C.</source>
+        <translation>Keine Einheit in der Datei: als °F gelesen, damit liegt der höchste Wert bei {0} °C. Als °C wären es {1} °C.</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as K, which makes the top {0} °C. As °C it would be {1} °C.</source>
+        <translation>Keine Einheit in der Datei: als K gelesen, damit liegt der höchste Wert bei {0} °C. Als °C wären es {1} °C.</translation>
+    </message>
+    <message>
+        <source>Whole numbers up to {0} are no temperatures of a board: read as tenths of a degree, though no scale is stated.</source>
+        <translation>Ganze Zahlen bis {0} sind keine Temperaturen einer Baugruppe: als Zehntelgrad gelesen, obwohl kein Maßstab angegeben ist.</translation>
+    </message>
+    <message>
+        <source>A factor of {0} is stated, but the numbers are temperatures as they stand: taken as the resolution.</source>
+        <translation>Ein Faktor {0} ist angegeben, die Zahlen sind aber schon so Temperaturen: als Auflösung verstanden.</translation>
+    </message>
+    <message>
+        <source>No type of thermocouple is stated: taken as K, the most common one.</source>
+        <translation>Kein Thermoelementtyp angegeben: Typ K angenommen, der häufigste.</translation>
+    </message>
+    <message>
+        <source>No cold junction is stated, and the log starts near 0 mV: taken as 25 °C.</source>
+        <translation>Keine Vergleichsstelle angegeben, und das Log beginnt nahe 0 mV: 25 °C angenommen.</translation>
+    </message>
+    <message>
+        <source>No cold junction is stated, and the log starts at the voltage of a room&apos;s temperature: taken as 0 °C.</source>
+        <translation>Keine Vergleichsstelle angegeben, und das Log beginnt bei der Spannung einer Raumtemperatur: 0 °C angenommen.</translation>
+    </message>
+    <message>
+        <source>The unit of the interval is not stated: read as {0} s.</source>
+        <translation>Die Einheit des Abstands ist nicht angegeben: als {0} s gelesen.</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: the numbers are read as fractions of a day, which makes the run last {0}.</source>
+        <translation>Keine Zeiteinheit angegeben: die Zahlen sind als Bruchteile eines Tages gelesen, der Lauf dauert damit {0}.</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as milliseconds, which makes the run last {0}; as seconds it would last {1}.</source>
+        <translation>Keine Zeiteinheit angegeben: als Millisekunden gelesen, der Lauf dauert damit {0}; als Sekunden wären es {1}.</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as minutes, which makes the run last {0}; as seconds it would last {1}.</source>
+        <translation>Keine Zeiteinheit angegeben: als Minuten gelesen, der Lauf dauert damit {0}; als Sekunden wären es {1}.</translation>
+    </message>
+    <message>
+        <source>Nothing says what the first column counts: read as seconds.</source>
+        <translation>Nichts sagt, was die erste Spalte zählt: als Sekunden gelesen.</translation>
+    </message>
+    <message>
+        <source>Times of two parts are read as hours and minutes, which makes the run last {0}; the other way it would last {1}.</source>
+        <translation>Zeiten aus zwei Teilen sind als Stunden und Minuten gelesen, der Lauf dauert damit {0}; andernfalls wären es {1}.</translation>
+    </message>
+    <message>
+        <source>Times of two parts are read as minutes and seconds, which makes the run last {0}; the other way it would last {1}.</source>
+        <translation>Zeiten aus zwei Teilen sind als Minuten und Sekunden gelesen, der Lauf dauert damit {0}; andernfalls wären es {1}.</translation>
+    </message>
+    <message>
+        <source>The date may be read in more than one order, and nothing in the file settles it: read as {0}. Durations do not depend on it.</source>
+        <translation>Das Datum lässt mehr als eine Reihenfolge zu, und nichts in der Datei entscheidet: gelesen als {0}. Dauern hängen nicht davon ab.</translation>
+    </message>
+    <message>
+        <source>Times are rounded to {0} s and several rows carry the same: the rows are spread evenly, {1} s apart.</source>
+        <translation>Zeiten sind auf {0} s gerundet, und mehrere Zeilen tragen dieselbe: die Zeilen sind gleichmäßig verteilt, {1} s auseinander.</translation>
+    </message>
+    <message>
+        <source>Times are rounded to {0} s and several rows carry the same: they are not evenly apart, so those of one time are spread over it.</source>
+        <translation>Zeiten sind auf {0} s gerundet, und mehrere Zeilen tragen dieselbe: sie liegen nicht gleichmäßig, daher sind die einer Zeit über diese verteilt.</translation>
+    </message>
+    <message>
+        <source>Numbers such as {0} may have a decimal sign or thousands in them, and nothing in the file settles it: read with &apos;{1}&apos; as the decimal sign.</source>
+        <translation>Zahlen wie {0} können ein Dezimalzeichen oder Tausender enthalten, und nichts in der Datei entscheidet: mit „{1}“ als Dezimalzeichen gelesen.</translation>
+    </message>
+    <message>
+        <source>More than one encoding is plausible: read as {0}. Numbers do not depend on it.</source>
+        <translation>Mehr als eine Zeichenkodierung ist denkbar: gelesen als {0}. Zahlen hängen nicht davon ab.</translation>
+    </message>
+    <message>
+        <source>The wires of {0} are exchanged: its voltage, type {1}, is turned about a reference junction at {2} °C. The result is off by twice what the junction differs from that.</source>
+        <translation>Die Drähte von {0} sind vertauscht: seine Spannung, Typ {1}, ist um eine Vergleichsstelle bei {2} °C umgekehrt. Das Ergebnis weicht um das Doppelte dessen ab, was die Vergleichsstelle davon abweicht.</translation>
+    </message>
+    <message>
+        <source>The wires of {0} are exchanged: its readings are mirrored at {1} °C. The result is off by twice what the reference junction differs from that.</source>
+        <translation>Die Drähte von {0} sind vertauscht: seine Messwerte sind an {1} °C gespiegelt. Das Ergebnis weicht um das Doppelte dessen ab, was die Vergleichsstelle davon abweicht.</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as seconds, which makes the run last {0}.</source>
+        <translation>Keine Zeiteinheit angegeben: als Sekunden gelesen, der Lauf dauert damit {0}.</translation>
+    </message>
+    <message>
+        <source>The date goes on from day to day only if read in the order {0}.</source>
+        <translation>Das Datum läuft nur in der Reihenfolge {0} von Tag zu Tag weiter.</translation>
+    </message>
+    <message>
+        <source>{0} states no unit; read in that of the other channels.</source>
+        <translation>{0} nennt keine Einheit; in der der anderen Kanäle gelesen.</translation>
+    </message>
+    <message>
+        <source>{0} channels state no unit; read in that of the other channels.</source>
+        <translation>{0} Kanäle nennen keine Einheit; in der der anderen Kanäle gelesen.</translation>
+    </message>
+    <message>
+        <source>No unit is stated and no channel has a reading.</source>
+        <translation>Keine Einheit angegeben, und kein Kanal hat einen Messwert.</translation>
+    </message>
+    <message>
+        <source>Units differ between channels: {0}.</source>
+        <translation>Die Kanäle haben verschiedene Einheiten: {0}.</translation>
+    </message>
+    <message>
+        <source>Rows are {0} s apart by &quot;{1}&quot;.</source>
+        <translation>Zeilen liegen {0} s auseinander, nach „{1}“.</translation>
+    </message>
+    <message>
+        <source>The clock passes midnight: times go on.</source>
+        <translation>Die Uhr läuft über Mitternacht: die Zeiten laufen weiter.</translation>
+    </message>
+    <message>
+        <source>The clock passes twelve: times go on.</source>
+        <translation>Die Uhr läuft über zwölf: die Zeiten laufen weiter.</translation>
+    </message>
+    <message>
+        <source>{0} is read with the sign of its voltage turned: its wires are exchanged.</source>
+        <translation>{0} ist mit umgekehrtem Vorzeichen der Spannung gelesen: seine Drähte sind vertauscht.</translation>
+    </message>
+    <message>
+        <source>Read from sheet {0}; also in the file: {1}.</source>
+        <translation>Aus dem Blatt {0} gelesen; außerdem in der Datei: {1}.</translation>
+    </message>
+    <message>
+        <source>Read from the table that looks most like a log; also in the file: {0}.</source>
+        <translation>Aus der Tabelle gelesen, die einem Log am ähnlichsten ist; außerdem in der Datei: {0}.</translation>
+    </message>
+    <message>
+        <source>Read from the table that looks most like a log of {0}.</source>
+        <translation>Aus der von {0} Tabellen gelesen, die einem Log am ähnlichsten ist.</translation>
+    </message>
+    <message>
+        <source>the archive holds {0} and also {1}, not read</source>
+        <translation>das Archiv enthält {0} und außerdem {1}, nicht gelesen</translation>
+    </message>
+    <message>
+        <source>of more than {0} files in the archive only the first {1} were looked at</source>
+        <translation>von mehr als {0} Dateien im Archiv sind nur die ersten {1} betrachtet</translation>
+    </message>
+    <message>
+        <source>{0} bytes behind the gzip data were not read</source>
+        <translation>{0} Bytes hinter den gzip-Daten sind nicht gelesen</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot;: {1} formulas have no stored result and count as empty; a spreadsheet program stores them when it saves the workbook</source>
+        <translation>Blatt „{0}“: {1} Formeln haben kein gespeichertes Ergebnis und gelten als leer; ein Tabellenprogramm speichert sie, wenn es die Arbeitsmappe speichert</translation>
+    </message>
+    <message>
+        <source>The last row is cut off and was left out.</source>
+        <translation>Die letzte Zeile ist abgeschnitten und wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{0} rows end before the last column: what is missing there counts as no reading.</source>
+        <translation>{0} Zeilen enden vor der letzten Spalte: was dort fehlt, gilt als kein Messwert.</translation>
+    </message>
+    <message>
+        <source>1 header or text line in or behind the table was left out.</source>
+        <translation>1 Kopf- oder Textzeile in oder hinter der Tabelle wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{0} header or text lines in or behind the table were left out.</source>
+        <translation>{0} Kopf- oder Textzeilen in oder hinter der Tabelle wurden ausgelassen.</translation>
+    </message>
+    <message>
+        <source>1 labelled line in or behind the table was left out.</source>
+        <translation>1 beschriftete Zeile in oder hinter der Tabelle wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{0} labelled lines in or behind the table were left out.</source>
+        <translation>{0} beschriftete Zeilen in oder hinter der Tabelle wurden ausgelassen.</translation>
+    </message>
+    <message>
+        <source>1 comment or event line in or behind the table was left out.</source>
+        <translation>1 Kommentar- oder Ereigniszeile in oder hinter der Tabelle wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{0} comment or event lines in or behind the table were left out.</source>
+        <translation>{0} Kommentar- oder Ereigniszeilen in oder hinter der Tabelle wurden ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{0} rows of numbers behind the table go back in time and were left out.</source>
+        <translation>{0} Zeilen mit Zahlen hinter der Tabelle laufen in der Zeit zurück und wurden ausgelassen.</translation>
+    </message>
+    <message>
+        <source>Decimals are written with a point in {0} and with a comma in {1} columns: each is read by its own.</source>
+        <translation>Dezimalzahlen haben in {0} Spalten einen Punkt und in {1} ein Komma: jede ist nach ihrem Zeichen gelesen.</translation>
+    </message>
+    <message>
+        <source>Decimal commas stand without quotes between the commas of the delimiter; the counts of fields allow one reading.</source>
+        <translation>Dezimalkommas stehen ohne Anführungszeichen zwischen den Kommas des Trennzeichens; die Zahl der Felder lässt eine Lesart zu.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a zone and stands at its temperature throughout.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: es heißt wie eine Zone und steht durchgehend auf deren Temperatur.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: its unit is &quot;{1}&quot;, none of temperature.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: seine Einheit ist „{1}“, keine der Temperatur.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: its values are no temperatures.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: seine Werte sind keine Temperaturen.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: no unit of temperature stands there and it never changes.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: dort steht keine Temperatureinheit, und es ändert sich nie.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it stays far below the others.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: es bleibt weit unter den anderen.</translation>
+    </message>
+    <message>
+        <source>zones are by the oven model, which follows this log within {0} °C (root mean square)</source>
+        <translation>Zonen nach dem Ofenmodell, das diesem Log auf {0} °C folgt (quadratisches Mittel)</translation>
+    </message>
+    <message>
+        <source>zones are a first estimate from setpoints and curves: the oven model does not fit ({0})</source>
+        <translation>Zonen sind eine erste Schätzung aus Sollwerten und Kurven: das Ofenmodell passt nicht ({0})</translation>
+    </message>
+    <message>
+        <source>stands at {0} °C</source>
+        <translation>steht auf {0} °C</translation>
+    </message>
+    <message>
+        <source>suspected: follows the air more than the other traces do</source>
+        <translation>Verdacht: folgt der Luft mehr als die anderen Kurven</translation>
+    </message>
+    <message>
+        <source>suspected: swapped with {0}</source>
+        <translation>Verdacht: mit {0} vertauscht</translation>
+    </message>
+    <message>
+        <source>all traces step by {0} °C</source>
+        <translation>alle Kurven springen um {0} °C</translation>
+    </message>
+    <message>
+        <source>{0} samples, fewer than the 3 of a trace</source>
+        <translation>{0} Messwerte, weniger als die 3 einer Kurve</translation>
+    </message>
+    <message>
+        <source>no row with a usable time</source>
+        <translation>keine Zeile mit einer brauchbaren Zeit</translation>
+    </message>
+    <message>
+        <source>1 row without a time later than the row before</source>
+        <translation>1 Zeile ohne spätere Zeit als die Zeile davor</translation>
+    </message>
+    <message>
+        <source>{0} rows without a time later than the row before</source>
+        <translation>{0} Zeilen ohne spätere Zeit als die Zeile davor</translation>
+    </message>
+    <message>
+        <source>falls as the others rise</source>
+        <translation>fällt, während die anderen steigen</translation>
+    </message>
+    <message>
+        <source>a log</source>
+        <translation>ein Log</translation>
+    </message>
+    <message>
+        <source>a log of many samples</source>
+        <translation>ein Log mit vielen Messwerten</translation>
+    </message>
+    <message>
+        <source>a table of times and temperatures</source>
+        <translation>eine Tabelle aus Zeiten und Temperaturen</translation>
+    </message>
+    <message>
+        <source>a column of temperatures</source>
+        <translation>eine Spalte mit Temperaturen</translation>
+    </message>
+    <message>
+        <source>a column of times, or an interval</source>
+        <translation>eine Spalte mit Zeiten oder ein Abstand</translation>
+    </message>
+    <message>
+        <source>a time</source>
+        <translation>eine Zeit</translation>
+    </message>
+    <message>
+        <source>a temperature</source>
+        <translation>eine Temperatur</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>Zeiten</translation>
+    </message>
+    <message>
+        <source>times that go on</source>
+        <translation>Zeiten, die weiterlaufen</translation>
+    </message>
+    <message>
+        <source>time, channel and value</source>
+        <translation>Zeit, Kanal und Wert</translation>
+    </message>
+    <message>
+        <source>seconds above 0</source>
+        <translation>Sekunden über 0</translation>
+    </message>
+    <message>
+        <source>°C, °F, K or mV</source>
+        <translation>°C, °F, K oder mV</translation>
+    </message>
+    <message>
+        <source>a file</source>
+        <translation>eine Datei</translation>
+    </message>
+    <message>
+        <source>a whole gzip file</source>
+        <translation>eine vollständige gzip-Datei</translation>
+    </message>
+    <message>
+        <source>a whole zip archive</source>
+        <translation>ein vollständiges zip-Archiv</translation>
+    </message>
+    <message>
+        <source>a whole .xlsx workbook</source>
+        <translation>eine vollständige .xlsx-Arbeitsmappe</translation>
+    </message>
+    <message>
+        <source>a zip archive with a log in it</source>
+        <translation>ein zip-Archiv mit einem Log darin</translation>
+    </message>
+    <message>
+        <source>a text log, a workbook or an HTML table</source>
+        <translation>ein Text-Log, eine Arbeitsmappe oder eine HTML-Tabelle</translation>
+    </message>
+    <message>
+        <source>a workbook (.xlsx, .ods), an HTML table or a text log</source>
+        <translation>eine Arbeitsmappe (.xlsx, .ods), eine HTML-Tabelle oder ein Text-Log</translation>
+    </message>
+    <message>
+        <source>one with a table of readings</source>
+        <translation>eines mit einer Tabelle von Messwerten</translation>
+    </message>
+    <message>
+        <source>one that can be read without</source>
+        <translation>eine, die sich ohne lesen lässt</translation>
+    </message>
+    <message>
+        <source>numbers with a decimal point, or another delimiter</source>
+        <translation>Zahlen mit Dezimalpunkt oder ein anderes Trennzeichen</translation>
+    </message>
+    <message>
+        <source>1 cell</source>
+        <translation>1 Zelle</translation>
+    </message>
+    <message>
+        <source>{0} cells</source>
+        <translation>{0} Zellen</translation>
+    </message>
+    <message>
+        <source>binary data (byte {0} at offset {1})</source>
+        <translation>Binärdaten (Byte {0} an Stelle {1})</translation>
+    </message>
+    <message>
+        <source>bytes that {0} does not allow</source>
+        <translation>Bytes, die {0} nicht erlaubt</translation>
+    </message>
+    <message>
+        <source>a workbook of the old binary kind (.xls) or one with a password</source>
+        <translation>eine Arbeitsmappe der alten binären Art (.xls) oder eine mit Kennwort</translation>
+    </message>
+    <message>
+        <source>a PDF document</source>
+        <translation>ein PDF-Dokument</translation>
+    </message>
+    <message>
+        <source>about {0} rows of {1} numbers</source>
+        <translation>etwa {0} Zeilen mit je {1} Zahlen</translation>
+    </message>
+    <message>
+        <source>at most {0} channels</source>
+        <translation>höchstens {0} Kanäle</translation>
+    </message>
+    <message>
+        <source>at most {0} numbers in a log</source>
+        <translation>höchstens {0} Zahlen in einem Log</translation>
+    </message>
+    <message>
+        <source>text in {0}</source>
+        <translation>Text in {0}</translation>
+    </message>
+    <message>
+        <source>an empty file</source>
+        <translation>eine leere Datei</translation>
+    </message>
+    <message>
+        <source>a header and no rows behind it</source>
+        <translation>eine Kopfzeile ohne Zeilen dahinter</translation>
+    </message>
+    <message>
+        <source>one sample</source>
+        <translation>ein Messwert</translation>
+    </message>
+    <message>
+        <source>no sample</source>
+        <translation>kein Messwert</translation>
+    </message>
+    <message>
+        <source>the same time in every row</source>
+        <translation>dieselbe Zeit in jeder Zeile</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>ein Ordner</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>cut short</source>
+        <translation>abgeschnitten</translation>
+    </message>
+    <message>
+        <source>a zip archive without any</source>
+        <translation>ein zip-Archiv ohne ein solches</translation>
+    </message>
+    <message>
+        <source>an HTML document without a table</source>
+        <translation>ein HTML-Dokument ohne Tabelle</translation>
+    </message>
+    <message>
+        <source>a workbook with a password</source>
+        <translation>eine Arbeitsmappe mit Kennwort</translation>
+    </message>
+    <message>
+        <source>{0} channels</source>
+        <translation>{0} Kanäle</translation>
+    </message>
+    <message>
+        <source>found nothing but blanks, expected a log</source>
+        <translation>nur Leerzeichen gefunden, ein Log erwartet</translation>
+    </message>
+    <message>
+        <source>found no table, expected one of times and temperatures</source>
+        <translation>keine Tabelle gefunden, eine aus Zeiten und Temperaturen erwartet</translation>
+    </message>
+    <message>
+        <source>found no column of temperatures, expected one at least</source>
+        <translation>keine Spalte mit Temperaturen gefunden, mindestens eine erwartet</translation>
+    </message>
+    <message>
+        <source>found no column of times and no stated interval, expected times, or an interval in seconds between rows</source>
+        <translation>weder eine Spalte mit Zeiten noch ein angegebener Abstand gefunden; Zeiten oder ein Abstand der Zeilen in Sekunden erwartet</translation>
+    </message>
+    <message>
+        <source>found no times in column {0}</source>
+        <translation>keine Zeiten in Spalte {0} gefunden</translation>
+    </message>
+    <message>
+        <source>the log has no temperature channel</source>
+        <translation>das Log hat keinen Temperaturkanal</translation>
+    </message>
+    <message>
+        <source>no row has a usable time</source>
+        <translation>keine Zeile hat eine brauchbare Zeit</translation>
+    </message>
+    <message>
+        <source>cannot be read: {0}</source>
+        <translation>lässt sich nicht lesen: {0}</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>Datei oder Ordner nicht vorhanden</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>keine Berechtigung</translation>
+    </message>
+    <message>
+        <source>The clock jumps forward an hour at {0}:00 at night, as where summer time begins: the rows go on without the jump.</source>
+        <translation>Die Uhr springt nachts um {0}:00 eine Stunde vor, wie beim Beginn der Sommerzeit: die Zeilen laufen ohne den Sprung weiter.</translation>
+    </message>
+    <message>
+        <source>The clock jumps back an hour to {0}:00 at night, as where summer time ends: the rows go on without the jump.</source>
+        <translation>Die Uhr springt nachts eine Stunde auf {0}:00 zurück, wie beim Ende der Sommerzeit: die Zeilen laufen ohne den Sprung weiter.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it ends after a few rows, as a table beside the log does.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: es endet nach wenigen Zeilen, wie eine Tabelle neben dem Log.</translation>
+    </message>
+    <message>
+        <source>The header names {0} columns and the rows have {1}: the names are taken from the left.</source>
+        <translation>Die Kopfzeile benennt {0} Spalten, die Zeilen haben {1}: die Namen sind von links genommen.</translation>
+    </message>
+    <message>
+        <source>The rows stand with the newest first: read from the last to the first.</source>
+        <translation>Die Zeilen stehen mit der neuesten zuerst: von der letzten zur ersten gelesen.</translation>
+    </message>
+    <message>
+        <source>The rows do not stand in the order of their times: put in order channel by channel.</source>
+        <translation>Die Zeilen stehen nicht in der Reihenfolge ihrer Zeiten: Kanal für Kanal geordnet.</translation>
+    </message>
+    <message>
+        <source>{0} has a reading in one row of {1}: it keeps the times of these.</source>
+        <translation>{0} hat in einer von {1} Zeilen einen Messwert: es behält deren Zeiten.</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; stands in {1} cells for readings: taken as no reading.</source>
+        <translation>„{0}“ steht in {1} Zellen für Messwerte: als kein Messwert verstanden.</translation>
+    </message>
+    <message>
+        <source>a whole JSON document</source>
+        <translation>ein vollständiges JSON-Dokument</translation>
+    </message>
+    <message>
+        <source>a JSON document of readings</source>
+        <translation>ein JSON-Dokument mit Messwerten</translation>
+    </message>
+    <message>
+        <source>records, rows or columns of readings</source>
+        <translation>Datensätze, Zeilen oder Spalten mit Messwerten</translation>
+    </message>
+    <message>
+        <source>one record a line</source>
+        <translation>ein Datensatz je Zeile</translation>
+    </message>
+    <message>
+        <source>the column &quot;{0}&quot; of the header</source>
+        <translation>die Spalte „{0}“ der Kopfzeile</translation>
+    </message>
+    <message>
+        <source>at most {0}</source>
+        <translation>höchstens {0}</translation>
+    </message>
+    <message>
+        <source>{0} cells in a row</source>
+        <translation>{0} Zellen in einer Zeile</translation>
+    </message>
+    <message>
+        <source>a JSON document without a table</source>
+        <translation>ein JSON-Dokument ohne Tabelle</translation>
+    </message>
+    <message>
+        <source>JSON that is damaged or cut off</source>
+        <translation>JSON, das beschädigt oder abgeschnitten ist</translation>
+    </message>
+    <message>
+        <source>dmy</source>
+        <translation>Tag, Monat, Jahr</translation>
+    </message>
+    <message>
+        <source>mdy</source>
+        <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
+        <source>ymd</source>
+        <translation>Jahr, Monat, Tag</translation>
+    </message>
+</context>
 </TS>

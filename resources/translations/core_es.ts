@@ -420,4 +420,571 @@
         <translation>8 puntos seguidos más allá de 1 sigma, a ambos lados</translation>
     </message>
 </context>
+<context>
+    <name>phrase</name>
+    <message>
+        <source>No unit in the file: read as °C. As °F the top would be {0} °C.</source>
+        <translation>El archivo no indica la unidad: leído como °C. Como °F el máximo sería {0} °C.</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as thermocouple voltage in mV. As °C the top would be {0} °C.</source>
+        <translation>El archivo no indica la unidad: leído como tensión de termopar en mV. Como °C el máximo sería {0} °C.</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as °F, which makes the top {0} °C. As °C it would be {1} °C.</source>
+        <translation>El archivo no indica la unidad: leído como °F, con lo que el máximo es {0} °C. Como °C sería {1} °C.</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as K, which makes the top {0} °C. As °C it would be {1} °C.</source>
+        <translation>El archivo no indica la unidad: leído como K, con lo que el máximo es {0} °C. Como °C sería {1} °C.</translation>
+    </message>
+    <message>
+        <source>Whole numbers up to {0} are no temperatures of a board: read as tenths of a degree, though no scale is stated.</source>
+        <translation>Números enteros de hasta {0} no son temperaturas de una placa: leídos como décimas de grado, aunque no se indica ninguna escala.</translation>
+    </message>
+    <message>
+        <source>A factor of {0} is stated, but the numbers are temperatures as they stand: taken as the resolution.</source>
+        <translation>Se indica un factor {0}, pero los números ya son temperaturas tal como están: se toma como la resolución.</translation>
+    </message>
+    <message>
+        <source>No type of thermocouple is stated: taken as K, the most common one.</source>
+        <translation>No se indica el tipo de termopar: se toma K, el más común.</translation>
+    </message>
+    <message>
+        <source>No cold junction is stated, and the log starts near 0 mV: taken as 25 °C.</source>
+        <translation>No se indica la unión fría y el registro empieza cerca de 0 mV: se toma 25 °C.</translation>
+    </message>
+    <message>
+        <source>No cold junction is stated, and the log starts at the voltage of a room&apos;s temperature: taken as 0 °C.</source>
+        <translation>No se indica la unión fría y el registro empieza en la tensión de una temperatura ambiente: se toma 0 °C.</translation>
+    </message>
+    <message>
+        <source>The unit of the interval is not stated: read as {0} s.</source>
+        <translation>No se indica la unidad del intervalo: leído como {0} s.</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: the numbers are read as fractions of a day, which makes the run last {0}.</source>
+        <translation>No se indica la unidad de tiempo: los números se leen como fracciones de un día, con lo que la pasada dura {0}.</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as milliseconds, which makes the run last {0}; as seconds it would last {1}.</source>
+        <translation>No se indica la unidad de tiempo: leído como milisegundos, con lo que la pasada dura {0}; como segundos duraría {1}.</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as minutes, which makes the run last {0}; as seconds it would last {1}.</source>
+        <translation>No se indica la unidad de tiempo: leído como minutos, con lo que la pasada dura {0}; como segundos duraría {1}.</translation>
+    </message>
+    <message>
+        <source>Nothing says what the first column counts: read as seconds.</source>
+        <translation>Nada indica qué cuenta la primera columna: leída como segundos.</translation>
+    </message>
+    <message>
+        <source>Times of two parts are read as hours and minutes, which makes the run last {0}; the other way it would last {1}.</source>
+        <translation>Las horas de dos partes se leen como horas y minutos, con lo que la pasada dura {0}; de la otra forma duraría {1}.</translation>
+    </message>
+    <message>
+        <source>Times of two parts are read as minutes and seconds, which makes the run last {0}; the other way it would last {1}.</source>
+        <translation>Las horas de dos partes se leen como minutos y segundos, con lo que la pasada dura {0}; de la otra forma duraría {1}.</translation>
+    </message>
+    <message>
+        <source>The date may be read in more than one order, and nothing in the file settles it: read as {0}. Durations do not depend on it.</source>
+        <translation>La fecha admite más de un orden y nada en el archivo lo decide: leída como {0}. Las duraciones no dependen de ello.</translation>
+    </message>
+    <message>
+        <source>Times are rounded to {0} s and several rows carry the same: the rows are spread evenly, {1} s apart.</source>
+        <translation>Los tiempos están redondeados a {0} s y varias filas llevan el mismo: las filas se reparten por igual, cada {1} s.</translation>
+    </message>
+    <message>
+        <source>Times are rounded to {0} s and several rows carry the same: they are not evenly apart, so those of one time are spread over it.</source>
+        <translation>Los tiempos están redondeados a {0} s y varias filas llevan el mismo: no están a intervalos iguales, así que las de un mismo tiempo se reparten en él.</translation>
+    </message>
+    <message>
+        <source>Numbers such as {0} may have a decimal sign or thousands in them, and nothing in the file settles it: read with &apos;{1}&apos; as the decimal sign.</source>
+        <translation>Números como {0} pueden llevar un signo decimal o millares y nada en el archivo lo decide: leídos con «{1}» como signo decimal.</translation>
+    </message>
+    <message>
+        <source>More than one encoding is plausible: read as {0}. Numbers do not depend on it.</source>
+        <translation>Es posible más de una codificación: leído como {0}. Los números no dependen de ello.</translation>
+    </message>
+    <message>
+        <source>The wires of {0} are exchanged: its voltage, type {1}, is turned about a reference junction at {2} °C. The result is off by twice what the junction differs from that.</source>
+        <translation>Los hilos de {0} están intercambiados: su tensión, tipo {1}, se invierte respecto a una unión de referencia a {2} °C. El resultado se desvía el doble de lo que la unión difiere de eso.</translation>
+    </message>
+    <message>
+        <source>The wires of {0} are exchanged: its readings are mirrored at {1} °C. The result is off by twice what the reference junction differs from that.</source>
+        <translation>Los hilos de {0} están intercambiados: sus lecturas se reflejan en {1} °C. El resultado se desvía el doble de lo que la unión de referencia difiere de eso.</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as seconds, which makes the run last {0}.</source>
+        <translation>No se indica la unidad de tiempo: leído como segundos, con lo que la pasada dura {0}.</translation>
+    </message>
+    <message>
+        <source>The date goes on from day to day only if read in the order {0}.</source>
+        <translation>La fecha avanza de un día al siguiente solo leída en el orden {0}.</translation>
+    </message>
+    <message>
+        <source>{0} states no unit; read in that of the other channels.</source>
+        <translation>{0} no indica unidad; leído en la de los demás canales.</translation>
+    </message>
+    <message>
+        <source>{0} channels state no unit; read in that of the other channels.</source>
+        <translation>{0} canales no indican unidad; leídos en la de los demás canales.</translation>
+    </message>
+    <message>
+        <source>No unit is stated and no channel has a reading.</source>
+        <translation>No se indica la unidad y ningún canal tiene lecturas.</translation>
+    </message>
+    <message>
+        <source>Units differ between channels: {0}.</source>
+        <translation>Las unidades difieren entre canales: {0}.</translation>
+    </message>
+    <message>
+        <source>Rows are {0} s apart by &quot;{1}&quot;.</source>
+        <translation>Las filas están a {0} s según «{1}».</translation>
+    </message>
+    <message>
+        <source>The clock passes midnight: times go on.</source>
+        <translation>El reloj pasa de medianoche: los tiempos continúan.</translation>
+    </message>
+    <message>
+        <source>The clock passes twelve: times go on.</source>
+        <translation>El reloj pasa de las doce: los tiempos continúan.</translation>
+    </message>
+    <message>
+        <source>{0} is read with the sign of its voltage turned: its wires are exchanged.</source>
+        <translation>{0} se lee con el signo de su tensión invertido: sus hilos están intercambiados.</translation>
+    </message>
+    <message>
+        <source>Read from sheet {0}; also in the file: {1}.</source>
+        <translation>Leído de la hoja {0}; también en el archivo: {1}.</translation>
+    </message>
+    <message>
+        <source>Read from the table that looks most like a log; also in the file: {0}.</source>
+        <translation>Leído de la tabla que más se parece a un registro; también en el archivo: {0}.</translation>
+    </message>
+    <message>
+        <source>Read from the table that looks most like a log of {0}.</source>
+        <translation>Leído de la tabla que más se parece a un registro, de {0}.</translation>
+    </message>
+    <message>
+        <source>the archive holds {0} and also {1}, not read</source>
+        <translation>el archivo comprimido contiene {0} y también {1}, sin leer</translation>
+    </message>
+    <message>
+        <source>of more than {0} files in the archive only the first {1} were looked at</source>
+        <translation>de más de {0} archivos comprimidos solo se miraron los primeros {1}</translation>
+    </message>
+    <message>
+        <source>{0} bytes behind the gzip data were not read</source>
+        <translation>no se leyeron {0} bytes tras los datos gzip</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot;: {1} formulas have no stored result and count as empty; a spreadsheet program stores them when it saves the workbook</source>
+        <translation>hoja «{0}»: {1} fórmulas no tienen resultado guardado y cuentan como vacías; un programa de hojas de cálculo los guarda al guardar el libro</translation>
+    </message>
+    <message>
+        <source>The last row is cut off and was left out.</source>
+        <translation>La última fila está cortada y se dejó fuera.</translation>
+    </message>
+    <message>
+        <source>{0} rows end before the last column: what is missing there counts as no reading.</source>
+        <translation>{0} filas terminan antes de la última columna: lo que falta cuenta como sin lectura.</translation>
+    </message>
+    <message>
+        <source>1 header or text line in or behind the table was left out.</source>
+        <translation>Se dejó fuera 1 línea de cabecera o de texto en la tabla o tras ella.</translation>
+    </message>
+    <message>
+        <source>{0} header or text lines in or behind the table were left out.</source>
+        <translation>Se dejaron fuera {0} líneas de cabecera o de texto en la tabla o tras ella.</translation>
+    </message>
+    <message>
+        <source>1 labelled line in or behind the table was left out.</source>
+        <translation>Se dejó fuera 1 línea rotulada en la tabla o tras ella.</translation>
+    </message>
+    <message>
+        <source>{0} labelled lines in or behind the table were left out.</source>
+        <translation>Se dejaron fuera {0} líneas rotuladas en la tabla o tras ella.</translation>
+    </message>
+    <message>
+        <source>1 comment or event line in or behind the table was left out.</source>
+        <translation>Se dejó fuera 1 línea de comentario o de suceso en la tabla o tras ella.</translation>
+    </message>
+    <message>
+        <source>{0} comment or event lines in or behind the table were left out.</source>
+        <translation>Se dejaron fuera {0} líneas de comentario o de suceso en la tabla o tras ella.</translation>
+    </message>
+    <message>
+        <source>{0} rows of numbers behind the table go back in time and were left out.</source>
+        <translation>{0} filas de números tras la tabla retroceden en el tiempo y se dejaron fuera.</translation>
+    </message>
+    <message>
+        <source>Decimals are written with a point in {0} and with a comma in {1} columns: each is read by its own.</source>
+        <translation>Los decimales llevan punto en {0} columnas y coma en {1}: cada una se lee con el suyo.</translation>
+    </message>
+    <message>
+        <source>Decimal commas stand without quotes between the commas of the delimiter; the counts of fields allow one reading.</source>
+        <translation>Las comas decimales están sin comillas entre las comas separadoras; el número de campos admite una sola lectura.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a zone and stands at its temperature throughout.</source>
+        <translation>{0} se conserva pero no se juzga: se llama como una zona y se mantiene a su temperatura.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: its unit is &quot;{1}&quot;, none of temperature.</source>
+        <translation>{0} se conserva pero no se juzga: su unidad es «{1}», que no es de temperatura.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: its values are no temperatures.</source>
+        <translation>{0} se conserva pero no se juzga: sus valores no son temperaturas.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: no unit of temperature stands there and it never changes.</source>
+        <translation>{0} se conserva pero no se juzga: no lleva unidad de temperatura y nunca cambia.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it stays far below the others.</source>
+        <translation>{0} se conserva pero no se juzga: queda muy por debajo de los demás.</translation>
+    </message>
+    <message>
+        <source>zones are by the oven model, which follows this log within {0} °C (root mean square)</source>
+        <translation>zonas según el modelo del horno, que sigue este registro con {0} °C (media cuadrática)</translation>
+    </message>
+    <message>
+        <source>zones are a first estimate from setpoints and curves: the oven model does not fit ({0})</source>
+        <translation>zonas como primera estimación a partir de consignas y curvas: el modelo del horno no se ajusta ({0})</translation>
+    </message>
+    <message>
+        <source>stands at {0} °C</source>
+        <translation>se queda en {0} °C</translation>
+    </message>
+    <message>
+        <source>suspected: follows the air more than the other traces do</source>
+        <translation>sospecha: sigue el aire más que las demás curvas</translation>
+    </message>
+    <message>
+        <source>suspected: swapped with {0}</source>
+        <translation>sospecha: intercambiado con {0}</translation>
+    </message>
+    <message>
+        <source>all traces step by {0} °C</source>
+        <translation>todas las curvas saltan {0} °C</translation>
+    </message>
+    <message>
+        <source>{0} samples, fewer than the 3 of a trace</source>
+        <translation>{0} muestras, menos de las 3 de una curva</translation>
+    </message>
+    <message>
+        <source>no row with a usable time</source>
+        <translation>ninguna fila con un tiempo utilizable</translation>
+    </message>
+    <message>
+        <source>1 row without a time later than the row before</source>
+        <translation>1 fila sin un tiempo posterior al de la fila anterior</translation>
+    </message>
+    <message>
+        <source>{0} rows without a time later than the row before</source>
+        <translation>{0} filas sin un tiempo posterior al de la fila anterior</translation>
+    </message>
+    <message>
+        <source>falls as the others rise</source>
+        <translation>baja cuando los demás suben</translation>
+    </message>
+    <message>
+        <source>a log</source>
+        <translation>un registro</translation>
+    </message>
+    <message>
+        <source>a log of many samples</source>
+        <translation>un registro de muchas muestras</translation>
+    </message>
+    <message>
+        <source>a table of times and temperatures</source>
+        <translation>una tabla de tiempos y temperaturas</translation>
+    </message>
+    <message>
+        <source>a column of temperatures</source>
+        <translation>una columna de temperaturas</translation>
+    </message>
+    <message>
+        <source>a column of times, or an interval</source>
+        <translation>una columna de tiempos o un intervalo</translation>
+    </message>
+    <message>
+        <source>a time</source>
+        <translation>un tiempo</translation>
+    </message>
+    <message>
+        <source>a temperature</source>
+        <translation>una temperatura</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>tiempos</translation>
+    </message>
+    <message>
+        <source>times that go on</source>
+        <translation>tiempos que avancen</translation>
+    </message>
+    <message>
+        <source>time, channel and value</source>
+        <translation>tiempo, canal y valor</translation>
+    </message>
+    <message>
+        <source>seconds above 0</source>
+        <translation>segundos por encima de 0</translation>
+    </message>
+    <message>
+        <source>°C, °F, K or mV</source>
+        <translation>°C, °F, K o mV</translation>
+    </message>
+    <message>
+        <source>a file</source>
+        <translation>un archivo</translation>
+    </message>
+    <message>
+        <source>a whole gzip file</source>
+        <translation>un archivo gzip completo</translation>
+    </message>
+    <message>
+        <source>a whole zip archive</source>
+        <translation>un archivo zip completo</translation>
+    </message>
+    <message>
+        <source>a whole .xlsx workbook</source>
+        <translation>un libro .xlsx completo</translation>
+    </message>
+    <message>
+        <source>a zip archive with a log in it</source>
+        <translation>un archivo zip con un registro dentro</translation>
+    </message>
+    <message>
+        <source>a text log, a workbook or an HTML table</source>
+        <translation>un registro de texto, un libro o una tabla HTML</translation>
+    </message>
+    <message>
+        <source>a workbook (.xlsx, .ods), an HTML table or a text log</source>
+        <translation>un libro (.xlsx, .ods), una tabla HTML o un registro de texto</translation>
+    </message>
+    <message>
+        <source>one with a table of readings</source>
+        <translation>uno con una tabla de lecturas</translation>
+    </message>
+    <message>
+        <source>one that can be read without</source>
+        <translation>uno que se pueda leer sin ella</translation>
+    </message>
+    <message>
+        <source>numbers with a decimal point, or another delimiter</source>
+        <translation>números con punto decimal u otro separador</translation>
+    </message>
+    <message>
+        <source>1 cell</source>
+        <translation>1 celda</translation>
+    </message>
+    <message>
+        <source>{0} cells</source>
+        <translation>{0} celdas</translation>
+    </message>
+    <message>
+        <source>binary data (byte {0} at offset {1})</source>
+        <translation>datos binarios (byte {0} en la posición {1})</translation>
+    </message>
+    <message>
+        <source>bytes that {0} does not allow</source>
+        <translation>bytes que {0} no admite</translation>
+    </message>
+    <message>
+        <source>a workbook of the old binary kind (.xls) or one with a password</source>
+        <translation>un libro del antiguo formato binario (.xls) o uno con contraseña</translation>
+    </message>
+    <message>
+        <source>a PDF document</source>
+        <translation>un documento PDF</translation>
+    </message>
+    <message>
+        <source>about {0} rows of {1} numbers</source>
+        <translation>unas {0} filas de {1} números</translation>
+    </message>
+    <message>
+        <source>at most {0} channels</source>
+        <translation>como máximo {0} canales</translation>
+    </message>
+    <message>
+        <source>at most {0} numbers in a log</source>
+        <translation>como máximo {0} números en un registro</translation>
+    </message>
+    <message>
+        <source>text in {0}</source>
+        <translation>texto en {0}</translation>
+    </message>
+    <message>
+        <source>an empty file</source>
+        <translation>un archivo vacío</translation>
+    </message>
+    <message>
+        <source>a header and no rows behind it</source>
+        <translation>una cabecera sin filas detrás</translation>
+    </message>
+    <message>
+        <source>one sample</source>
+        <translation>una muestra</translation>
+    </message>
+    <message>
+        <source>no sample</source>
+        <translation>ninguna muestra</translation>
+    </message>
+    <message>
+        <source>the same time in every row</source>
+        <translation>el mismo tiempo en todas las filas</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>una carpeta</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>dañado</translation>
+    </message>
+    <message>
+        <source>cut short</source>
+        <translation>cortado</translation>
+    </message>
+    <message>
+        <source>a zip archive without any</source>
+        <translation>un archivo zip sin ninguno</translation>
+    </message>
+    <message>
+        <source>an HTML document without a table</source>
+        <translation>un documento HTML sin tabla</translation>
+    </message>
+    <message>
+        <source>a workbook with a password</source>
+        <translation>un libro con contraseña</translation>
+    </message>
+    <message>
+        <source>{0} channels</source>
+        <translation>{0} canales</translation>
+    </message>
+    <message>
+        <source>found nothing but blanks, expected a log</source>
+        <translation>solo se encontraron espacios en blanco, se esperaba un registro</translation>
+    </message>
+    <message>
+        <source>found no table, expected one of times and temperatures</source>
+        <translation>no se encontró ninguna tabla, se esperaba una de tiempos y temperaturas</translation>
+    </message>
+    <message>
+        <source>found no column of temperatures, expected one at least</source>
+        <translation>no se encontró ninguna columna de temperaturas, se esperaba al menos una</translation>
+    </message>
+    <message>
+        <source>found no column of times and no stated interval, expected times, or an interval in seconds between rows</source>
+        <translation>no se encontró ninguna columna de tiempos ni un intervalo indicado; se esperaban tiempos o un intervalo en segundos entre filas</translation>
+    </message>
+    <message>
+        <source>found no times in column {0}</source>
+        <translation>no se encontraron tiempos en la columna {0}</translation>
+    </message>
+    <message>
+        <source>the log has no temperature channel</source>
+        <translation>el registro no tiene ningún canal de temperatura</translation>
+    </message>
+    <message>
+        <source>no row has a usable time</source>
+        <translation>ninguna fila tiene un tiempo utilizable</translation>
+    </message>
+    <message>
+        <source>cannot be read: {0}</source>
+        <translation>no se puede leer: {0}</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>no existe el archivo o la carpeta</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>permiso denegado</translation>
+    </message>
+    <message>
+        <source>The clock jumps forward an hour at {0}:00 at night, as where summer time begins: the rows go on without the jump.</source>
+        <translation>El reloj salta una hora hacia delante a las {0}:00 de la noche, como al empezar el horario de verano: las filas continúan sin el salto.</translation>
+    </message>
+    <message>
+        <source>The clock jumps back an hour to {0}:00 at night, as where summer time ends: the rows go on without the jump.</source>
+        <translation>El reloj salta una hora hacia atrás a las {0}:00 de la noche, como al terminar el horario de verano: las filas continúan sin el salto.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it ends after a few rows, as a table beside the log does.</source>
+        <translation>{0} se conserva pero no se juzga: termina tras unas pocas filas, como una tabla junto al registro.</translation>
+    </message>
+    <message>
+        <source>The header names {0} columns and the rows have {1}: the names are taken from the left.</source>
+        <translation>La cabecera nombra {0} columnas y las filas tienen {1}: los nombres se toman desde la izquierda.</translation>
+    </message>
+    <message>
+        <source>The rows stand with the newest first: read from the last to the first.</source>
+        <translation>Las filas están con la más reciente primero: leídas de la última a la primera.</translation>
+    </message>
+    <message>
+        <source>The rows do not stand in the order of their times: put in order channel by channel.</source>
+        <translation>Las filas no siguen el orden de sus tiempos: ordenadas canal por canal.</translation>
+    </message>
+    <message>
+        <source>{0} has a reading in one row of {1}: it keeps the times of these.</source>
+        <translation>{0} tiene lectura en una de cada {1} filas: conserva los tiempos de estas.</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; stands in {1} cells for readings: taken as no reading.</source>
+        <translation>«{0}» aparece en {1} celdas de lecturas: se toma como sin lectura.</translation>
+    </message>
+    <message>
+        <source>a whole JSON document</source>
+        <translation>un documento JSON completo</translation>
+    </message>
+    <message>
+        <source>a JSON document of readings</source>
+        <translation>un documento JSON de lecturas</translation>
+    </message>
+    <message>
+        <source>records, rows or columns of readings</source>
+        <translation>registros, filas o columnas de lecturas</translation>
+    </message>
+    <message>
+        <source>one record a line</source>
+        <translation>un registro por línea</translation>
+    </message>
+    <message>
+        <source>the column &quot;{0}&quot; of the header</source>
+        <translation>la columna «{0}» de la cabecera</translation>
+    </message>
+    <message>
+        <source>at most {0}</source>
+        <translation>como máximo {0}</translation>
+    </message>
+    <message>
+        <source>{0} cells in a row</source>
+        <translation>{0} celdas en una fila</translation>
+    </message>
+    <message>
+        <source>a JSON document without a table</source>
+        <translation>un documento JSON sin tabla</translation>
+    </message>
+    <message>
+        <source>JSON that is damaged or cut off</source>
+        <translation>JSON dañado o cortado</translation>
+    </message>
+    <message>
+        <source>dmy</source>
+        <translation>día, mes, año</translation>
+    </message>
+    <message>
+        <source>mdy</source>
+        <translation>mes, día, año</translation>
+    </message>
+    <message>
+        <source>ymd</source>
+        <translation>año, mes, día</translation>
+    </message>
+</context>
 </TS>

@@ -420,4 +420,571 @@
         <translation>连续 8 点在两侧超出 1 倍标准差</translation>
     </message>
 </context>
+<context>
+    <name>phrase</name>
+    <message>
+        <source>No unit in the file: read as °C. As °F the top would be {0} °C.</source>
+        <translation>文件中没有单位：按 °C 读取。若为 °F，最高会是 {0} °C。</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as thermocouple voltage in mV. As °C the top would be {0} °C.</source>
+        <translation>文件中没有单位：按热电偶电压 mV 读取。若为 °C，最高会是 {0} °C。</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as °F, which makes the top {0} °C. As °C it would be {1} °C.</source>
+        <translation>文件中没有单位：按 °F 读取，最高为 {0} °C。若为 °C，则为 {1} °C。</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as K, which makes the top {0} °C. As °C it would be {1} °C.</source>
+        <translation>文件中没有单位：按 K 读取，最高为 {0} °C。若为 °C，则为 {1} °C。</translation>
+    </message>
+    <message>
+        <source>Whole numbers up to {0} are no temperatures of a board: read as tenths of a degree, though no scale is stated.</source>
+        <translation>高达 {0} 的整数不是电路板的温度：虽未注明倍率，仍按十分之一度读取。</translation>
+    </message>
+    <message>
+        <source>A factor of {0} is stated, but the numbers are temperatures as they stand: taken as the resolution.</source>
+        <translation>注明了倍率 {0}，但数字本身已是温度：视为分辨率。</translation>
+    </message>
+    <message>
+        <source>No type of thermocouple is stated: taken as K, the most common one.</source>
+        <translation>未注明热电偶类型：按最常见的 K 型计。</translation>
+    </message>
+    <message>
+        <source>No cold junction is stated, and the log starts near 0 mV: taken as 25 °C.</source>
+        <translation>未注明冷端，且记录从接近 0 mV 开始：按 25 °C 计。</translation>
+    </message>
+    <message>
+        <source>No cold junction is stated, and the log starts at the voltage of a room&apos;s temperature: taken as 0 °C.</source>
+        <translation>未注明冷端，且记录从室温的电压开始：按 0 °C 计。</translation>
+    </message>
+    <message>
+        <source>The unit of the interval is not stated: read as {0} s.</source>
+        <translation>未注明间隔的单位：按 {0} s 读取。</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: the numbers are read as fractions of a day, which makes the run last {0}.</source>
+        <translation>未注明时间单位：数字按一天的分数读取，本次测温历时 {0}。</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as milliseconds, which makes the run last {0}; as seconds it would last {1}.</source>
+        <translation>未注明时间单位：按毫秒读取，历时 {0}；若为秒，则为 {1}。</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as minutes, which makes the run last {0}; as seconds it would last {1}.</source>
+        <translation>未注明时间单位：按分钟读取，历时 {0}；若为秒，则为 {1}。</translation>
+    </message>
+    <message>
+        <source>Nothing says what the first column counts: read as seconds.</source>
+        <translation>没有注明第一列计的是什么：按秒读取。</translation>
+    </message>
+    <message>
+        <source>Times of two parts are read as hours and minutes, which makes the run last {0}; the other way it would last {1}.</source>
+        <translation>两段式时间按时和分读取，历时 {0}；另一种读法则为 {1}。</translation>
+    </message>
+    <message>
+        <source>Times of two parts are read as minutes and seconds, which makes the run last {0}; the other way it would last {1}.</source>
+        <translation>两段式时间按分和秒读取，历时 {0}；另一种读法则为 {1}。</translation>
+    </message>
+    <message>
+        <source>The date may be read in more than one order, and nothing in the file settles it: read as {0}. Durations do not depend on it.</source>
+        <translation>日期有不止一种读法，文件中没有依据：按 {0} 读取。历时不受影响。</translation>
+    </message>
+    <message>
+        <source>Times are rounded to {0} s and several rows carry the same: the rows are spread evenly, {1} s apart.</source>
+        <translation>时间四舍五入到 {0} s，有若干行时间相同：各行平均分布，间隔 {1} s。</translation>
+    </message>
+    <message>
+        <source>Times are rounded to {0} s and several rows carry the same: they are not evenly apart, so those of one time are spread over it.</source>
+        <translation>时间四舍五入到 {0} s，有若干行时间相同：间隔不均，同一时间的各行在其中分布。</translation>
+    </message>
+    <message>
+        <source>Numbers such as {0} may have a decimal sign or thousands in them, and nothing in the file settles it: read with &apos;{1}&apos; as the decimal sign.</source>
+        <translation>像 {0} 这样的数字可能含小数点或千分位，文件中没有依据：以“{1}”为小数点读取。</translation>
+    </message>
+    <message>
+        <source>More than one encoding is plausible: read as {0}. Numbers do not depend on it.</source>
+        <translation>可能的编码不止一种：按 {0} 读取。数字不受影响。</translation>
+    </message>
+    <message>
+        <source>The wires of {0} are exchanged: its voltage, type {1}, is turned about a reference junction at {2} °C. The result is off by twice what the junction differs from that.</source>
+        <translation>{0} 的导线接反：其电压（{1} 型）以 {2} °C 的参考端反转。参考端若有偏差，结果的偏差为其两倍。</translation>
+    </message>
+    <message>
+        <source>The wires of {0} are exchanged: its readings are mirrored at {1} °C. The result is off by twice what the reference junction differs from that.</source>
+        <translation>{0} 的导线接反：其读数以 {1} °C 为轴镜像。参考端若有偏差，结果的偏差为其两倍。</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as seconds, which makes the run last {0}.</source>
+        <translation>未注明时间单位：按秒读取，历时 {0}。</translation>
+    </message>
+    <message>
+        <source>The date goes on from day to day only if read in the order {0}.</source>
+        <translation>只有按 {0} 的顺序读取，日期才会逐日前进。</translation>
+    </message>
+    <message>
+        <source>{0} states no unit; read in that of the other channels.</source>
+        <translation>{0} 未注明单位；按其他通道的单位读取。</translation>
+    </message>
+    <message>
+        <source>{0} channels state no unit; read in that of the other channels.</source>
+        <translation>{0} 个通道未注明单位；按其他通道的单位读取。</translation>
+    </message>
+    <message>
+        <source>No unit is stated and no channel has a reading.</source>
+        <translation>未注明单位，且没有任何通道有读数。</translation>
+    </message>
+    <message>
+        <source>Units differ between channels: {0}.</source>
+        <translation>各通道的单位不同：{0}。</translation>
+    </message>
+    <message>
+        <source>Rows are {0} s apart by &quot;{1}&quot;.</source>
+        <translation>各行间隔 {0} s，依据“{1}”。</translation>
+    </message>
+    <message>
+        <source>The clock passes midnight: times go on.</source>
+        <translation>时钟跨过午夜：时间接续。</translation>
+    </message>
+    <message>
+        <source>The clock passes twelve: times go on.</source>
+        <translation>时钟跨过十二点：时间接续。</translation>
+    </message>
+    <message>
+        <source>{0} is read with the sign of its voltage turned: its wires are exchanged.</source>
+        <translation>{0} 以反转的电压正负号读取：其导线接反。</translation>
+    </message>
+    <message>
+        <source>Read from sheet {0}; also in the file: {1}.</source>
+        <translation>读自工作表 {0}；文件中另有：{1}。</translation>
+    </message>
+    <message>
+        <source>Read from the table that looks most like a log; also in the file: {0}.</source>
+        <translation>读自最像记录的表格；文件中另有：{0}。</translation>
+    </message>
+    <message>
+        <source>Read from the table that looks most like a log of {0}.</source>
+        <translation>在 {0} 个表格中，读取最像记录的一个。</translation>
+    </message>
+    <message>
+        <source>the archive holds {0} and also {1}, not read</source>
+        <translation>压缩包内有 {0}，另有 {1} 未读取</translation>
+    </message>
+    <message>
+        <source>of more than {0} files in the archive only the first {1} were looked at</source>
+        <translation>压缩包内超过 {0} 个文件，只查看了前 {1} 个</translation>
+    </message>
+    <message>
+        <source>{0} bytes behind the gzip data were not read</source>
+        <translation>gzip 数据之后的 {0} 字节未读取</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot;: {1} formulas have no stored result and count as empty; a spreadsheet program stores them when it saves the workbook</source>
+        <translation>工作表“{0}”：{1} 个公式没有保存结果，视为空白；电子表格程序保存工作簿时会一并保存</translation>
+    </message>
+    <message>
+        <source>The last row is cut off and was left out.</source>
+        <translation>最后一行不完整，已略去。</translation>
+    </message>
+    <message>
+        <source>{0} rows end before the last column: what is missing there counts as no reading.</source>
+        <translation>{0} 行在最后一列之前结束：缺少的部分视为没有读数。</translation>
+    </message>
+    <message>
+        <source>1 header or text line in or behind the table was left out.</source>
+        <translation>表格中或之后有 1 行标题或文字已略去。</translation>
+    </message>
+    <message>
+        <source>{0} header or text lines in or behind the table were left out.</source>
+        <translation>表格中或之后有 {0} 行标题或文字已略去。</translation>
+    </message>
+    <message>
+        <source>1 labelled line in or behind the table was left out.</source>
+        <translation>表格中或之后有 1 行带标示的数据已略去。</translation>
+    </message>
+    <message>
+        <source>{0} labelled lines in or behind the table were left out.</source>
+        <translation>表格中或之后有 {0} 行带标示的数据已略去。</translation>
+    </message>
+    <message>
+        <source>1 comment or event line in or behind the table was left out.</source>
+        <translation>表格中或之后有 1 行注释或事件已略去。</translation>
+    </message>
+    <message>
+        <source>{0} comment or event lines in or behind the table were left out.</source>
+        <translation>表格中或之后有 {0} 行注释或事件已略去。</translation>
+    </message>
+    <message>
+        <source>{0} rows of numbers behind the table go back in time and were left out.</source>
+        <translation>表格之后有 {0} 行数字时间倒退，已略去。</translation>
+    </message>
+    <message>
+        <source>Decimals are written with a point in {0} and with a comma in {1} columns: each is read by its own.</source>
+        <translation>小数在 {0} 列用点，在 {1} 列用逗号：各按其写法读取。</translation>
+    </message>
+    <message>
+        <source>Decimal commas stand without quotes between the commas of the delimiter; the counts of fields allow one reading.</source>
+        <translation>小数逗号未加引号，与分隔逗号混在一起；字段数只容许一种读法。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a zone and stands at its temperature throughout.</source>
+        <translation>{0} 保留但不判定：名称像温区，且始终维持其温度。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: its unit is &quot;{1}&quot;, none of temperature.</source>
+        <translation>{0} 保留但不判定：其单位为“{1}”，不是温度单位。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: its values are no temperatures.</source>
+        <translation>{0} 保留但不判定：其数值不是温度。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: no unit of temperature stands there and it never changes.</source>
+        <translation>{0} 保留但不判定：没有温度单位，且从不改变。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it stays far below the others.</source>
+        <translation>{0} 保留但不判定：远低于其他通道。</translation>
+    </message>
+    <message>
+        <source>zones are by the oven model, which follows this log within {0} °C (root mean square)</source>
+        <translation>温区依据炉子模型，与此记录相差 {0} °C 以内（均方根）</translation>
+    </message>
+    <message>
+        <source>zones are a first estimate from setpoints and curves: the oven model does not fit ({0})</source>
+        <translation>温区为依设定值与曲线的初步估计：炉子模型不符（{0}）</translation>
+    </message>
+    <message>
+        <source>stands at {0} °C</source>
+        <translation>停在 {0} °C</translation>
+    </message>
+    <message>
+        <source>suspected: follows the air more than the other traces do</source>
+        <translation>疑似：比其他曲线更跟随空气</translation>
+    </message>
+    <message>
+        <source>suspected: swapped with {0}</source>
+        <translation>疑似：与 {0} 互换</translation>
+    </message>
+    <message>
+        <source>all traces step by {0} °C</source>
+        <translation>所有曲线跳动 {0} °C</translation>
+    </message>
+    <message>
+        <source>{0} samples, fewer than the 3 of a trace</source>
+        <translation>{0} 个采样，少于一条曲线所需的 3 个</translation>
+    </message>
+    <message>
+        <source>no row with a usable time</source>
+        <translation>没有任何行有可用的时间</translation>
+    </message>
+    <message>
+        <source>1 row without a time later than the row before</source>
+        <translation>有 1 行的时间不晚于前一行</translation>
+    </message>
+    <message>
+        <source>{0} rows without a time later than the row before</source>
+        <translation>有 {0} 行的时间不晚于前一行</translation>
+    </message>
+    <message>
+        <source>falls as the others rise</source>
+        <translation>在其他测点升温时下降</translation>
+    </message>
+    <message>
+        <source>a log</source>
+        <translation>一份记录</translation>
+    </message>
+    <message>
+        <source>a log of many samples</source>
+        <translation>含多个采样的记录</translation>
+    </message>
+    <message>
+        <source>a table of times and temperatures</source>
+        <translation>时间与温度的表格</translation>
+    </message>
+    <message>
+        <source>a column of temperatures</source>
+        <translation>一列温度</translation>
+    </message>
+    <message>
+        <source>a column of times, or an interval</source>
+        <translation>一列时间或一个间隔</translation>
+    </message>
+    <message>
+        <source>a time</source>
+        <translation>一个时间</translation>
+    </message>
+    <message>
+        <source>a temperature</source>
+        <translation>一个温度</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>时间</translation>
+    </message>
+    <message>
+        <source>times that go on</source>
+        <translation>持续前进的时间</translation>
+    </message>
+    <message>
+        <source>time, channel and value</source>
+        <translation>时间、通道与数值</translation>
+    </message>
+    <message>
+        <source>seconds above 0</source>
+        <translation>大于 0 的秒数</translation>
+    </message>
+    <message>
+        <source>°C, °F, K or mV</source>
+        <translation>°C、°F、K 或 mV</translation>
+    </message>
+    <message>
+        <source>a file</source>
+        <translation>一个文件</translation>
+    </message>
+    <message>
+        <source>a whole gzip file</source>
+        <translation>完整的 gzip 文件</translation>
+    </message>
+    <message>
+        <source>a whole zip archive</source>
+        <translation>完整的 zip 文件</translation>
+    </message>
+    <message>
+        <source>a whole .xlsx workbook</source>
+        <translation>完整的 .xlsx 工作簿</translation>
+    </message>
+    <message>
+        <source>a zip archive with a log in it</source>
+        <translation>内含记录的 zip 文件</translation>
+    </message>
+    <message>
+        <source>a text log, a workbook or an HTML table</source>
+        <translation>文本记录、工作簿或 HTML 表格</translation>
+    </message>
+    <message>
+        <source>a workbook (.xlsx, .ods), an HTML table or a text log</source>
+        <translation>工作簿（.xlsx、.ods）、HTML 表格或文本记录</translation>
+    </message>
+    <message>
+        <source>one with a table of readings</source>
+        <translation>含读数表格者</translation>
+    </message>
+    <message>
+        <source>one that can be read without</source>
+        <translation>无需密码即可读取者</translation>
+    </message>
+    <message>
+        <source>numbers with a decimal point, or another delimiter</source>
+        <translation>使用小数点的数字，或另一种分隔符</translation>
+    </message>
+    <message>
+        <source>1 cell</source>
+        <translation>1 个单元格</translation>
+    </message>
+    <message>
+        <source>{0} cells</source>
+        <translation>{0} 个单元格</translation>
+    </message>
+    <message>
+        <source>binary data (byte {0} at offset {1})</source>
+        <translation>二进制数据（偏移 {1} 处的字节 {0}）</translation>
+    </message>
+    <message>
+        <source>bytes that {0} does not allow</source>
+        <translation>{0} 不允许的字节</translation>
+    </message>
+    <message>
+        <source>a workbook of the old binary kind (.xls) or one with a password</source>
+        <translation>旧式二进制工作簿（.xls）或有密码的工作簿</translation>
+    </message>
+    <message>
+        <source>a PDF document</source>
+        <translation>一份 PDF 文档</translation>
+    </message>
+    <message>
+        <source>about {0} rows of {1} numbers</source>
+        <translation>约 {0} 行，每行 {1} 个数字</translation>
+    </message>
+    <message>
+        <source>at most {0} channels</source>
+        <translation>最多 {0} 个通道</translation>
+    </message>
+    <message>
+        <source>at most {0} numbers in a log</source>
+        <translation>一份记录最多 {0} 个数字</translation>
+    </message>
+    <message>
+        <source>text in {0}</source>
+        <translation>{0} 编码的文本</translation>
+    </message>
+    <message>
+        <source>an empty file</source>
+        <translation>空的文件</translation>
+    </message>
+    <message>
+        <source>a header and no rows behind it</source>
+        <translation>只有标题行而没有数据行</translation>
+    </message>
+    <message>
+        <source>one sample</source>
+        <translation>一个采样</translation>
+    </message>
+    <message>
+        <source>no sample</source>
+        <translation>没有采样</translation>
+    </message>
+    <message>
+        <source>the same time in every row</source>
+        <translation>每一行的时间都相同</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>一个文件夹</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>损坏</translation>
+    </message>
+    <message>
+        <source>cut short</source>
+        <translation>不完整</translation>
+    </message>
+    <message>
+        <source>a zip archive without any</source>
+        <translation>没有记录的 zip 文件</translation>
+    </message>
+    <message>
+        <source>an HTML document without a table</source>
+        <translation>没有表格的 HTML 文档</translation>
+    </message>
+    <message>
+        <source>a workbook with a password</source>
+        <translation>有密码的工作簿</translation>
+    </message>
+    <message>
+        <source>{0} channels</source>
+        <translation>{0} 个通道</translation>
+    </message>
+    <message>
+        <source>found nothing but blanks, expected a log</source>
+        <translation>只有空白，应为一份记录</translation>
+    </message>
+    <message>
+        <source>found no table, expected one of times and temperatures</source>
+        <translation>没有表格，应为时间与温度的表格</translation>
+    </message>
+    <message>
+        <source>found no column of temperatures, expected one at least</source>
+        <translation>没有温度列，至少应有一列</translation>
+    </message>
+    <message>
+        <source>found no column of times and no stated interval, expected times, or an interval in seconds between rows</source>
+        <translation>没有时间列也没有注明间隔，应有时间或各行间隔秒数</translation>
+    </message>
+    <message>
+        <source>found no times in column {0}</source>
+        <translation>第 {0} 列没有时间</translation>
+    </message>
+    <message>
+        <source>the log has no temperature channel</source>
+        <translation>记录没有温度通道</translation>
+    </message>
+    <message>
+        <source>no row has a usable time</source>
+        <translation>没有任何行有可用的时间</translation>
+    </message>
+    <message>
+        <source>cannot be read: {0}</source>
+        <translation>无法读取：{0}</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>没有此文件或文件夹</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>权限不足</translation>
+    </message>
+    <message>
+        <source>The clock jumps forward an hour at {0}:00 at night, as where summer time begins: the rows go on without the jump.</source>
+        <translation>时钟在夜间 {0}:00 往前跳一小时，如夏令时开始：各行不计跳变，接续。</translation>
+    </message>
+    <message>
+        <source>The clock jumps back an hour to {0}:00 at night, as where summer time ends: the rows go on without the jump.</source>
+        <translation>时钟在夜间往回跳一小时到 {0}:00，如夏令时结束：各行不计跳变，接续。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it ends after a few rows, as a table beside the log does.</source>
+        <translation>{0} 保留但不判定：几行后即结束，像记录旁的另一个表格。</translation>
+    </message>
+    <message>
+        <source>The header names {0} columns and the rows have {1}: the names are taken from the left.</source>
+        <translation>标题行有 {0} 列名称，数据行有 {1} 列：名称自左侧依序对应。</translation>
+    </message>
+    <message>
+        <source>The rows stand with the newest first: read from the last to the first.</source>
+        <translation>各行由新到旧排列：自最后一行往前读取。</translation>
+    </message>
+    <message>
+        <source>The rows do not stand in the order of their times: put in order channel by channel.</source>
+        <translation>各行未依时间顺序排列：已逐通道排序。</translation>
+    </message>
+    <message>
+        <source>{0} has a reading in one row of {1}: it keeps the times of these.</source>
+        <translation>{0} 每 {1} 行有一个读数：保留这些行的时间。</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; stands in {1} cells for readings: taken as no reading.</source>
+        <translation>“{0}”出现在 {1} 个读数单元格中：视为没有读数。</translation>
+    </message>
+    <message>
+        <source>a whole JSON document</source>
+        <translation>完整的 JSON 文档</translation>
+    </message>
+    <message>
+        <source>a JSON document of readings</source>
+        <translation>含读数的 JSON 文档</translation>
+    </message>
+    <message>
+        <source>records, rows or columns of readings</source>
+        <translation>读数的记录、行或列</translation>
+    </message>
+    <message>
+        <source>one record a line</source>
+        <translation>每行一条记录</translation>
+    </message>
+    <message>
+        <source>the column &quot;{0}&quot; of the header</source>
+        <translation>标题行的“{0}”列</translation>
+    </message>
+    <message>
+        <source>at most {0}</source>
+        <translation>最多 {0}</translation>
+    </message>
+    <message>
+        <source>{0} cells in a row</source>
+        <translation>一行 {0} 个单元格</translation>
+    </message>
+    <message>
+        <source>a JSON document without a table</source>
+        <translation>没有表格的 JSON 文档</translation>
+    </message>
+    <message>
+        <source>JSON that is damaged or cut off</source>
+        <translation>损坏或不完整的 JSON</translation>
+    </message>
+    <message>
+        <source>dmy</source>
+        <translation>日、月、年</translation>
+    </message>
+    <message>
+        <source>mdy</source>
+        <translation>月、日、年</translation>
+    </message>
+    <message>
+        <source>ymd</source>
+        <translation>年、月、日</translation>
+    </message>
+</context>
 </TS>

@@ -420,4 +420,571 @@
         <translation>連續 8 點在兩側超出 1 倍標準差</translation>
     </message>
 </context>
+<context>
+    <name>phrase</name>
+    <message>
+        <source>No unit in the file: read as °C. As °F the top would be {0} °C.</source>
+        <translation>檔案中沒有單位：以 °C 讀取。若為 °F，最高會是 {0} °C。</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as thermocouple voltage in mV. As °C the top would be {0} °C.</source>
+        <translation>檔案中沒有單位：以熱電偶電壓 mV 讀取。若為 °C，最高會是 {0} °C。</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as °F, which makes the top {0} °C. As °C it would be {1} °C.</source>
+        <translation>檔案中沒有單位：以 °F 讀取，最高為 {0} °C。若為 °C，則為 {1} °C。</translation>
+    </message>
+    <message>
+        <source>No unit in the file: read as K, which makes the top {0} °C. As °C it would be {1} °C.</source>
+        <translation>檔案中沒有單位：以 K 讀取，最高為 {0} °C。若為 °C，則為 {1} °C。</translation>
+    </message>
+    <message>
+        <source>Whole numbers up to {0} are no temperatures of a board: read as tenths of a degree, though no scale is stated.</source>
+        <translation>高達 {0} 的整數不是電路板的溫度：雖未註明倍率，仍以十分之一度讀取。</translation>
+    </message>
+    <message>
+        <source>A factor of {0} is stated, but the numbers are temperatures as they stand: taken as the resolution.</source>
+        <translation>註明了倍率 {0}，但數字本身已是溫度：視為解析度。</translation>
+    </message>
+    <message>
+        <source>No type of thermocouple is stated: taken as K, the most common one.</source>
+        <translation>未註明熱電偶類型：以最常見的 K 型計。</translation>
+    </message>
+    <message>
+        <source>No cold junction is stated, and the log starts near 0 mV: taken as 25 °C.</source>
+        <translation>未註明冷接點，且記錄從接近 0 mV 開始：以 25 °C 計。</translation>
+    </message>
+    <message>
+        <source>No cold junction is stated, and the log starts at the voltage of a room&apos;s temperature: taken as 0 °C.</source>
+        <translation>未註明冷接點，且記錄從室溫的電壓開始：以 0 °C 計。</translation>
+    </message>
+    <message>
+        <source>The unit of the interval is not stated: read as {0} s.</source>
+        <translation>未註明間隔的單位：以 {0} s 讀取。</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: the numbers are read as fractions of a day, which makes the run last {0}.</source>
+        <translation>未註明時間單位：數字以一天的分數讀取，此次測溫歷時 {0}。</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as milliseconds, which makes the run last {0}; as seconds it would last {1}.</source>
+        <translation>未註明時間單位：以毫秒讀取，歷時 {0}；若為秒，則為 {1}。</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as minutes, which makes the run last {0}; as seconds it would last {1}.</source>
+        <translation>未註明時間單位：以分鐘讀取，歷時 {0}；若為秒，則為 {1}。</translation>
+    </message>
+    <message>
+        <source>Nothing says what the first column counts: read as seconds.</source>
+        <translation>沒有註明第一欄計的是什麼：以秒讀取。</translation>
+    </message>
+    <message>
+        <source>Times of two parts are read as hours and minutes, which makes the run last {0}; the other way it would last {1}.</source>
+        <translation>兩段式時間以時和分讀取，歷時 {0}；另一種讀法則為 {1}。</translation>
+    </message>
+    <message>
+        <source>Times of two parts are read as minutes and seconds, which makes the run last {0}; the other way it would last {1}.</source>
+        <translation>兩段式時間以分和秒讀取，歷時 {0}；另一種讀法則為 {1}。</translation>
+    </message>
+    <message>
+        <source>The date may be read in more than one order, and nothing in the file settles it: read as {0}. Durations do not depend on it.</source>
+        <translation>日期有不只一種讀法，檔案中沒有依據：以 {0} 讀取。歷時不受影響。</translation>
+    </message>
+    <message>
+        <source>Times are rounded to {0} s and several rows carry the same: the rows are spread evenly, {1} s apart.</source>
+        <translation>時間四捨五入到 {0} s，有數列時間相同：各列平均分布，間隔 {1} s。</translation>
+    </message>
+    <message>
+        <source>Times are rounded to {0} s and several rows carry the same: they are not evenly apart, so those of one time are spread over it.</source>
+        <translation>時間四捨五入到 {0} s，有數列時間相同：間隔不均，同一時間的各列在其中分布。</translation>
+    </message>
+    <message>
+        <source>Numbers such as {0} may have a decimal sign or thousands in them, and nothing in the file settles it: read with &apos;{1}&apos; as the decimal sign.</source>
+        <translation>像 {0} 這樣的數字可能含小數點或千分位，檔案中沒有依據：以「{1}」為小數點讀取。</translation>
+    </message>
+    <message>
+        <source>More than one encoding is plausible: read as {0}. Numbers do not depend on it.</source>
+        <translation>可能的編碼不只一種：以 {0} 讀取。數字不受影響。</translation>
+    </message>
+    <message>
+        <source>The wires of {0} are exchanged: its voltage, type {1}, is turned about a reference junction at {2} °C. The result is off by twice what the junction differs from that.</source>
+        <translation>{0} 的導線接反：其電壓（{1} 型）以 {2} °C 的參考接點反轉。參考接點若有偏差，結果的偏差為其兩倍。</translation>
+    </message>
+    <message>
+        <source>The wires of {0} are exchanged: its readings are mirrored at {1} °C. The result is off by twice what the reference junction differs from that.</source>
+        <translation>{0} 的導線接反：其讀數以 {1} °C 為軸鏡射。參考接點若有偏差，結果的偏差為其兩倍。</translation>
+    </message>
+    <message>
+        <source>No unit of time is stated: read as seconds, which makes the run last {0}.</source>
+        <translation>未註明時間單位：以秒讀取，歷時 {0}。</translation>
+    </message>
+    <message>
+        <source>The date goes on from day to day only if read in the order {0}.</source>
+        <translation>只有以 {0} 的順序讀取，日期才會逐日前進。</translation>
+    </message>
+    <message>
+        <source>{0} states no unit; read in that of the other channels.</source>
+        <translation>{0} 未註明單位；以其他通道的單位讀取。</translation>
+    </message>
+    <message>
+        <source>{0} channels state no unit; read in that of the other channels.</source>
+        <translation>{0} 個通道未註明單位；以其他通道的單位讀取。</translation>
+    </message>
+    <message>
+        <source>No unit is stated and no channel has a reading.</source>
+        <translation>未註明單位，且沒有任何通道有讀數。</translation>
+    </message>
+    <message>
+        <source>Units differ between channels: {0}.</source>
+        <translation>各通道的單位不同：{0}。</translation>
+    </message>
+    <message>
+        <source>Rows are {0} s apart by &quot;{1}&quot;.</source>
+        <translation>各列間隔 {0} s，依據「{1}」。</translation>
+    </message>
+    <message>
+        <source>The clock passes midnight: times go on.</source>
+        <translation>時鐘跨過午夜：時間接續。</translation>
+    </message>
+    <message>
+        <source>The clock passes twelve: times go on.</source>
+        <translation>時鐘跨過十二點：時間接續。</translation>
+    </message>
+    <message>
+        <source>{0} is read with the sign of its voltage turned: its wires are exchanged.</source>
+        <translation>{0} 以反轉的電壓正負號讀取：其導線接反。</translation>
+    </message>
+    <message>
+        <source>Read from sheet {0}; also in the file: {1}.</source>
+        <translation>讀自工作表 {0}；檔案中另有：{1}。</translation>
+    </message>
+    <message>
+        <source>Read from the table that looks most like a log; also in the file: {0}.</source>
+        <translation>讀自最像記錄的表格；檔案中另有：{0}。</translation>
+    </message>
+    <message>
+        <source>Read from the table that looks most like a log of {0}.</source>
+        <translation>在 {0} 個表格中，讀取最像記錄的一個。</translation>
+    </message>
+    <message>
+        <source>the archive holds {0} and also {1}, not read</source>
+        <translation>壓縮檔內有 {0}，另有 {1} 未讀取</translation>
+    </message>
+    <message>
+        <source>of more than {0} files in the archive only the first {1} were looked at</source>
+        <translation>壓縮檔內超過 {0} 個檔案，只查看了前 {1} 個</translation>
+    </message>
+    <message>
+        <source>{0} bytes behind the gzip data were not read</source>
+        <translation>gzip 資料之後的 {0} 位元組未讀取</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot;: {1} formulas have no stored result and count as empty; a spreadsheet program stores them when it saves the workbook</source>
+        <translation>工作表「{0}」：{1} 個公式沒有儲存結果，視為空白；試算表程式儲存活頁簿時會一併儲存</translation>
+    </message>
+    <message>
+        <source>The last row is cut off and was left out.</source>
+        <translation>最後一列不完整，已略去。</translation>
+    </message>
+    <message>
+        <source>{0} rows end before the last column: what is missing there counts as no reading.</source>
+        <translation>{0} 列在最後一欄之前結束：缺少的部分視為沒有讀數。</translation>
+    </message>
+    <message>
+        <source>1 header or text line in or behind the table was left out.</source>
+        <translation>表格中或之後有 1 行標題或文字已略去。</translation>
+    </message>
+    <message>
+        <source>{0} header or text lines in or behind the table were left out.</source>
+        <translation>表格中或之後有 {0} 行標題或文字已略去。</translation>
+    </message>
+    <message>
+        <source>1 labelled line in or behind the table was left out.</source>
+        <translation>表格中或之後有 1 行帶標示的資料已略去。</translation>
+    </message>
+    <message>
+        <source>{0} labelled lines in or behind the table were left out.</source>
+        <translation>表格中或之後有 {0} 行帶標示的資料已略去。</translation>
+    </message>
+    <message>
+        <source>1 comment or event line in or behind the table was left out.</source>
+        <translation>表格中或之後有 1 行註解或事件已略去。</translation>
+    </message>
+    <message>
+        <source>{0} comment or event lines in or behind the table were left out.</source>
+        <translation>表格中或之後有 {0} 行註解或事件已略去。</translation>
+    </message>
+    <message>
+        <source>{0} rows of numbers behind the table go back in time and were left out.</source>
+        <translation>表格之後有 {0} 列數字時間倒退，已略去。</translation>
+    </message>
+    <message>
+        <source>Decimals are written with a point in {0} and with a comma in {1} columns: each is read by its own.</source>
+        <translation>小數在 {0} 欄用點，在 {1} 欄用逗號：各依其寫法讀取。</translation>
+    </message>
+    <message>
+        <source>Decimal commas stand without quotes between the commas of the delimiter; the counts of fields allow one reading.</source>
+        <translation>小數逗號未加引號，與分隔逗號混在一起；欄位數只容許一種讀法。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a zone and stands at its temperature throughout.</source>
+        <translation>{0} 保留但不判定：名稱像溫區，且始終維持其溫度。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: its unit is &quot;{1}&quot;, none of temperature.</source>
+        <translation>{0} 保留但不判定：其單位為「{1}」，不是溫度單位。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: its values are no temperatures.</source>
+        <translation>{0} 保留但不判定：其數值不是溫度。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: no unit of temperature stands there and it never changes.</source>
+        <translation>{0} 保留但不判定：沒有溫度單位，且從不改變。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it stays far below the others.</source>
+        <translation>{0} 保留但不判定：遠低於其他通道。</translation>
+    </message>
+    <message>
+        <source>zones are by the oven model, which follows this log within {0} °C (root mean square)</source>
+        <translation>溫區依據爐子模型，與此記錄相差 {0} °C 以內（均方根）</translation>
+    </message>
+    <message>
+        <source>zones are a first estimate from setpoints and curves: the oven model does not fit ({0})</source>
+        <translation>溫區為依設定值與曲線的初步估計：爐子模型不符（{0}）</translation>
+    </message>
+    <message>
+        <source>stands at {0} °C</source>
+        <translation>停在 {0} °C</translation>
+    </message>
+    <message>
+        <source>suspected: follows the air more than the other traces do</source>
+        <translation>疑似：比其他曲線更跟隨空氣</translation>
+    </message>
+    <message>
+        <source>suspected: swapped with {0}</source>
+        <translation>疑似：與 {0} 互換</translation>
+    </message>
+    <message>
+        <source>all traces step by {0} °C</source>
+        <translation>所有曲線跳動 {0} °C</translation>
+    </message>
+    <message>
+        <source>{0} samples, fewer than the 3 of a trace</source>
+        <translation>{0} 個取樣，少於一條曲線所需的 3 個</translation>
+    </message>
+    <message>
+        <source>no row with a usable time</source>
+        <translation>沒有任何列有可用的時間</translation>
+    </message>
+    <message>
+        <source>1 row without a time later than the row before</source>
+        <translation>有 1 列的時間不晚於前一列</translation>
+    </message>
+    <message>
+        <source>{0} rows without a time later than the row before</source>
+        <translation>有 {0} 列的時間不晚於前一列</translation>
+    </message>
+    <message>
+        <source>falls as the others rise</source>
+        <translation>在其他測點升溫時下降</translation>
+    </message>
+    <message>
+        <source>a log</source>
+        <translation>一份記錄</translation>
+    </message>
+    <message>
+        <source>a log of many samples</source>
+        <translation>含多個取樣的記錄</translation>
+    </message>
+    <message>
+        <source>a table of times and temperatures</source>
+        <translation>時間與溫度的表格</translation>
+    </message>
+    <message>
+        <source>a column of temperatures</source>
+        <translation>一欄溫度</translation>
+    </message>
+    <message>
+        <source>a column of times, or an interval</source>
+        <translation>一欄時間或一個間隔</translation>
+    </message>
+    <message>
+        <source>a time</source>
+        <translation>一個時間</translation>
+    </message>
+    <message>
+        <source>a temperature</source>
+        <translation>一個溫度</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>時間</translation>
+    </message>
+    <message>
+        <source>times that go on</source>
+        <translation>持續前進的時間</translation>
+    </message>
+    <message>
+        <source>time, channel and value</source>
+        <translation>時間、通道與數值</translation>
+    </message>
+    <message>
+        <source>seconds above 0</source>
+        <translation>大於 0 的秒數</translation>
+    </message>
+    <message>
+        <source>°C, °F, K or mV</source>
+        <translation>°C、°F、K 或 mV</translation>
+    </message>
+    <message>
+        <source>a file</source>
+        <translation>一個檔案</translation>
+    </message>
+    <message>
+        <source>a whole gzip file</source>
+        <translation>完整的 gzip 檔</translation>
+    </message>
+    <message>
+        <source>a whole zip archive</source>
+        <translation>完整的 zip 檔</translation>
+    </message>
+    <message>
+        <source>a whole .xlsx workbook</source>
+        <translation>完整的 .xlsx 活頁簿</translation>
+    </message>
+    <message>
+        <source>a zip archive with a log in it</source>
+        <translation>內含記錄的 zip 檔</translation>
+    </message>
+    <message>
+        <source>a text log, a workbook or an HTML table</source>
+        <translation>文字記錄、活頁簿或 HTML 表格</translation>
+    </message>
+    <message>
+        <source>a workbook (.xlsx, .ods), an HTML table or a text log</source>
+        <translation>活頁簿（.xlsx、.ods）、HTML 表格或文字記錄</translation>
+    </message>
+    <message>
+        <source>one with a table of readings</source>
+        <translation>含讀數表格者</translation>
+    </message>
+    <message>
+        <source>one that can be read without</source>
+        <translation>不需密碼即可讀取者</translation>
+    </message>
+    <message>
+        <source>numbers with a decimal point, or another delimiter</source>
+        <translation>使用小數點的數字，或另一種分隔符號</translation>
+    </message>
+    <message>
+        <source>1 cell</source>
+        <translation>1 個儲存格</translation>
+    </message>
+    <message>
+        <source>{0} cells</source>
+        <translation>{0} 個儲存格</translation>
+    </message>
+    <message>
+        <source>binary data (byte {0} at offset {1})</source>
+        <translation>二進位資料（位移 {1} 處的位元組 {0}）</translation>
+    </message>
+    <message>
+        <source>bytes that {0} does not allow</source>
+        <translation>{0} 不容許的位元組</translation>
+    </message>
+    <message>
+        <source>a workbook of the old binary kind (.xls) or one with a password</source>
+        <translation>舊式二進位活頁簿（.xls）或有密碼的活頁簿</translation>
+    </message>
+    <message>
+        <source>a PDF document</source>
+        <translation>一份 PDF 文件</translation>
+    </message>
+    <message>
+        <source>about {0} rows of {1} numbers</source>
+        <translation>約 {0} 列，每列 {1} 個數字</translation>
+    </message>
+    <message>
+        <source>at most {0} channels</source>
+        <translation>最多 {0} 個通道</translation>
+    </message>
+    <message>
+        <source>at most {0} numbers in a log</source>
+        <translation>一份記錄最多 {0} 個數字</translation>
+    </message>
+    <message>
+        <source>text in {0}</source>
+        <translation>{0} 編碼的文字</translation>
+    </message>
+    <message>
+        <source>an empty file</source>
+        <translation>空的檔案</translation>
+    </message>
+    <message>
+        <source>a header and no rows behind it</source>
+        <translation>只有標題列而沒有資料列</translation>
+    </message>
+    <message>
+        <source>one sample</source>
+        <translation>一個取樣</translation>
+    </message>
+    <message>
+        <source>no sample</source>
+        <translation>沒有取樣</translation>
+    </message>
+    <message>
+        <source>the same time in every row</source>
+        <translation>每一列的時間都相同</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>一個資料夾</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>損壞</translation>
+    </message>
+    <message>
+        <source>cut short</source>
+        <translation>不完整</translation>
+    </message>
+    <message>
+        <source>a zip archive without any</source>
+        <translation>沒有記錄的 zip 檔</translation>
+    </message>
+    <message>
+        <source>an HTML document without a table</source>
+        <translation>沒有表格的 HTML 文件</translation>
+    </message>
+    <message>
+        <source>a workbook with a password</source>
+        <translation>有密碼的活頁簿</translation>
+    </message>
+    <message>
+        <source>{0} channels</source>
+        <translation>{0} 個通道</translation>
+    </message>
+    <message>
+        <source>found nothing but blanks, expected a log</source>
+        <translation>只有空白，應為一份記錄</translation>
+    </message>
+    <message>
+        <source>found no table, expected one of times and temperatures</source>
+        <translation>沒有表格，應為時間與溫度的表格</translation>
+    </message>
+    <message>
+        <source>found no column of temperatures, expected one at least</source>
+        <translation>沒有溫度欄，至少應有一欄</translation>
+    </message>
+    <message>
+        <source>found no column of times and no stated interval, expected times, or an interval in seconds between rows</source>
+        <translation>沒有時間欄也沒有註明間隔，應有時間或各列間隔秒數</translation>
+    </message>
+    <message>
+        <source>found no times in column {0}</source>
+        <translation>第 {0} 欄沒有時間</translation>
+    </message>
+    <message>
+        <source>the log has no temperature channel</source>
+        <translation>記錄沒有溫度通道</translation>
+    </message>
+    <message>
+        <source>no row has a usable time</source>
+        <translation>沒有任何列有可用的時間</translation>
+    </message>
+    <message>
+        <source>cannot be read: {0}</source>
+        <translation>無法讀取：{0}</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>沒有此檔案或資料夾</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>權限不足</translation>
+    </message>
+    <message>
+        <source>The clock jumps forward an hour at {0}:00 at night, as where summer time begins: the rows go on without the jump.</source>
+        <translation>時鐘在夜間 {0}:00 往前跳一小時，如夏令時間開始：各列不計跳變，接續。</translation>
+    </message>
+    <message>
+        <source>The clock jumps back an hour to {0}:00 at night, as where summer time ends: the rows go on without the jump.</source>
+        <translation>時鐘在夜間往回跳一小時到 {0}:00，如夏令時間結束：各列不計跳變，接續。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it ends after a few rows, as a table beside the log does.</source>
+        <translation>{0} 保留但不判定：幾列後即結束，像記錄旁的另一個表格。</translation>
+    </message>
+    <message>
+        <source>The header names {0} columns and the rows have {1}: the names are taken from the left.</source>
+        <translation>標題列有 {0} 欄名稱，資料列有 {1} 欄：名稱自左側依序對應。</translation>
+    </message>
+    <message>
+        <source>The rows stand with the newest first: read from the last to the first.</source>
+        <translation>各列由新到舊排列：自最後一列往前讀取。</translation>
+    </message>
+    <message>
+        <source>The rows do not stand in the order of their times: put in order channel by channel.</source>
+        <translation>各列未依時間順序排列：已逐通道排序。</translation>
+    </message>
+    <message>
+        <source>{0} has a reading in one row of {1}: it keeps the times of these.</source>
+        <translation>{0} 每 {1} 列有一個讀數：保留這些列的時間。</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; stands in {1} cells for readings: taken as no reading.</source>
+        <translation>「{0}」出現在 {1} 個讀數儲存格中：視為沒有讀數。</translation>
+    </message>
+    <message>
+        <source>a whole JSON document</source>
+        <translation>完整的 JSON 文件</translation>
+    </message>
+    <message>
+        <source>a JSON document of readings</source>
+        <translation>含讀數的 JSON 文件</translation>
+    </message>
+    <message>
+        <source>records, rows or columns of readings</source>
+        <translation>讀數的資料錄、列或欄</translation>
+    </message>
+    <message>
+        <source>one record a line</source>
+        <translation>每行一筆資料錄</translation>
+    </message>
+    <message>
+        <source>the column &quot;{0}&quot; of the header</source>
+        <translation>標題列的「{0}」欄</translation>
+    </message>
+    <message>
+        <source>at most {0}</source>
+        <translation>最多 {0}</translation>
+    </message>
+    <message>
+        <source>{0} cells in a row</source>
+        <translation>一列 {0} 個儲存格</translation>
+    </message>
+    <message>
+        <source>a JSON document without a table</source>
+        <translation>沒有表格的 JSON 文件</translation>
+    </message>
+    <message>
+        <source>JSON that is damaged or cut off</source>
+        <translation>損壞或不完整的 JSON</translation>
+    </message>
+    <message>
+        <source>dmy</source>
+        <translation>日、月、年</translation>
+    </message>
+    <message>
+        <source>mdy</source>
+        <translation>月、日、年</translation>
+    </message>
+    <message>
+        <source>ymd</source>
+        <translation>年、月、日</translation>
+    </message>
+</context>
 </TS>

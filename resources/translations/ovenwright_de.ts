@@ -527,6 +527,10 @@
         <source>found “%1”, expected %2</source>
         <translation>gefunden „%1“, erwartet %2</translation>
     </message>
+    <message>
+        <source>found %1, expected %2</source>
+        <translation>gefunden: %1, erwartet: %2</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -625,6 +629,26 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>As they stand</source>
+        <translation>Wie sie dastehen</translation>
+    </message>
+    <message>
+        <source>Tenths</source>
+        <translation>Zehntel</translation>
+    </message>
+    <message>
+        <source>Hundredths</source>
+        <translation>Hundertstel</translation>
+    </message>
+    <message>
+        <source>Type %1</source>
+        <translation>Typ %1</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
     </message>
 </context>
 <context>
@@ -760,6 +784,18 @@
     <message>
         <source>Nothing has been changed in the file. Corrections take effect at once and can be undone.</source>
         <translation>In der Datei wurde nichts geändert. Berichtigungen wirken sofort und lassen sich zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>A thermocouple was turned round in reading the log.</source>
+        <translation>Ein Thermoelement wurde beim Lesen umgekehrt.</translation>
+    </message>
+    <message>
+        <source>The encoding was assumed in reading the log.</source>
+        <translation>Die Zeichenkodierung wurde beim Lesen angenommen.</translation>
+    </message>
+    <message>
+        <source>The scale of the numbers was assumed in reading the log.</source>
+        <translation>Der Maßstab der Zahlen wurde beim Lesen angenommen.</translation>
     </message>
 </context>
 <context>
@@ -2098,16 +2134,36 @@
         <source>Remove spikes</source>
         <translation>Ausreißer entfernen</translation>
     </message>
-    <message>
-        <source>falls as the others rise</source>
-        <translation>fällt, während die anderen steigen</translation>
-    </message>
     <message numerus="yes">
         <source>%n sample(s)</source>
         <translation>
             <numerusform>%n Messwert</numerusform>
             <numerusform>%n Messwerte</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Turn its sign</source>
+        <translation>Vorzeichen umkehren</translation>
+    </message>
+    <message>
+        <source>Its sign is turned</source>
+        <translation>Vorzeichen umgekehrt</translation>
+    </message>
+    <message>
+        <source>As in the file</source>
+        <translation>Wie in der Datei</translation>
+    </message>
+    <message>
+        <source>Turn the sign of %1</source>
+        <translation>Vorzeichen von %1 umkehren</translation>
+    </message>
+    <message>
+        <source>%1 as in the file</source>
+        <translation>%1 wie in der Datei</translation>
     </message>
 </context>
 <context>
@@ -2397,6 +2453,10 @@
     <message>
         <source>Other zones together</source>
         <translation>Andere Zonen zusammen</translation>
+    </message>
+    <message>
+        <source>Try a change in Tune</source>
+        <translation>Eine Änderung in Abstimmen versuchen</translation>
     </message>
 </context>
 <context>
@@ -2827,6 +2887,22 @@
     <message>
         <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
         <translation>Jeder aufbewahrte Lauf, der neueste zuerst; ein Klick auf Wann dreht die Reihenfolge um. Die Felder darüber sagen, welche Läufe aufgeführt sind, Strg+F findet Wörter. Leertaste markiert die gewählten Läufe für das Blatt, Strg+A nimmt alle, Strg+C kopiert mit Überschriften, Eingabe öffnet einen Lauf unter Prüfen mit allem, womit er beurteilt wurde. Darunter eine Messgröße über die Läufe einer Baugruppe und einer Revision des Fensters: links und rechts gehen von Lauf zu Lauf, ein Quadrat ist ein Lauf, der ein Signal vollendet.</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Where each thermocouple sits, with its result of the requirement that is chosen beside Show. Left and right, or up and down, go to another thermocouple, Enter shows how its number came about.</source>
+        <translation>Wo jedes Thermoelement sitzt, mit seinem Ergebnis zu der Anforderung, die neben „Zeigen“ gewählt ist. Links und rechts oder auf und ab gehen zu einem anderen Thermoelement, Eingabe zeigt, wie seine Zahl zustande kam.</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>Wie diese Zahl zustande kam</translation>
+    </message>
+    <message>
+        <source>The chosen result step by step: definition, limits with their source, margin, uncertainty by cause, the decision, and the zones that it traces back to. The arrows at the top go to the result before and after.</source>
+        <translation>Das gewählte Ergebnis Schritt für Schritt: Definition, Grenzen mit ihrer Quelle, Reserve, Unsicherheit nach Ursachen, die Entscheidung und die Zonen, auf die es zurückgeht. Die Pfeile oben gehen zum Ergebnis davor und danach.</translation>
     </message>
 </context>
 <context>
@@ -3563,6 +3639,29 @@
         <source>The layout is in %1.</source>
         <translation>Das Layout ist in %1.</translation>
     </message>
+    <message>
+        <source>Scale</source>
+        <translation>Maßstab</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>Thermoelement</translation>
+    </message>
+    <message>
+        <source>Cold junction</source>
+        <translation>Vergleichsstelle</translation>
+    </message>
+    <message>
+        <source>No byte contradicts it.</source>
+        <translation>Kein Byte widerspricht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Every row that is shown has %n cell(s).</source>
+        <translation>
+            <numerusform>Jede gezeigte Zeile hat %n Zelle.</numerusform>
+            <numerusform>Jede gezeigte Zeile hat %n Zellen.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::RecipeStrip</name>
@@ -3892,6 +3991,10 @@
     <message>
         <source>The sheet has no logo. %1</source>
         <translation>Das Blatt hat kein Logo. %1</translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation>Blatt…</translation>
     </message>
 </context>
 <context>

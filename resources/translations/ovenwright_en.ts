@@ -385,6 +385,13 @@
             <numerusform>%1: %n cells without a reading</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Every row that is shown has %n cell(s).</source>
+        <translation>
+            <numerusform>Every row that is shown has %n cell.</numerusform>
+            <numerusform>Every row that is shown has %n cells.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::TunePage</name>

@@ -527,6 +527,10 @@
         <source>found “%1”, expected %2</source>
         <translation>se encontró «%1», se esperaba %2</translation>
     </message>
+    <message>
+        <source>found %1, expected %2</source>
+        <translation>se encontró %1, se esperaba %2</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -625,6 +629,26 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>As they stand</source>
+        <translation>Tal como están</translation>
+    </message>
+    <message>
+        <source>Tenths</source>
+        <translation>Décimas</translation>
+    </message>
+    <message>
+        <source>Hundredths</source>
+        <translation>Centésimas</translation>
+    </message>
+    <message>
+        <source>Type %1</source>
+        <translation>Tipo %1</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Encontrada</translation>
     </message>
 </context>
 <context>
@@ -760,6 +784,18 @@
     <message>
         <source>Nothing has been changed in the file. Corrections take effect at once and can be undone.</source>
         <translation>Nada se ha cambiado en el archivo. Las correcciones surten efecto al instante y pueden deshacerse.</translation>
+    </message>
+    <message>
+        <source>A thermocouple was turned round in reading the log.</source>
+        <translation>Un termopar se invirtió al leer el registro.</translation>
+    </message>
+    <message>
+        <source>The encoding was assumed in reading the log.</source>
+        <translation>La codificación se supuso al leer el registro.</translation>
+    </message>
+    <message>
+        <source>The scale of the numbers was assumed in reading the log.</source>
+        <translation>La escala de los números se supuso al leer el registro.</translation>
     </message>
 </context>
 <context>
@@ -2098,16 +2134,36 @@
         <source>Remove spikes</source>
         <translation>Eliminar los picos espurios</translation>
     </message>
-    <message>
-        <source>falls as the others rise</source>
-        <translation>baja mientras los demás suben</translation>
-    </message>
     <message numerus="yes">
         <source>%n sample(s)</source>
         <translation>
             <numerusform>%n muestra</numerusform>
             <numerusform>%n muestras</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Turn its sign</source>
+        <translation>Invertir su signo</translation>
+    </message>
+    <message>
+        <source>Its sign is turned</source>
+        <translation>Su signo está invertido</translation>
+    </message>
+    <message>
+        <source>As in the file</source>
+        <translation>Como en el archivo</translation>
+    </message>
+    <message>
+        <source>Turn the sign of %1</source>
+        <translation>Invertir el signo de %1</translation>
+    </message>
+    <message>
+        <source>%1 as in the file</source>
+        <translation>%1 como en el archivo</translation>
     </message>
 </context>
 <context>
@@ -2397,6 +2453,10 @@
     <message>
         <source>Other zones together</source>
         <translation>Las demás zonas juntas</translation>
+    </message>
+    <message>
+        <source>Try a change in Tune</source>
+        <translation>Probar un cambio en Ajustar</translation>
     </message>
 </context>
 <context>
@@ -2827,6 +2887,22 @@
     <message>
         <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
         <translation>Todas las pasadas guardadas, las más recientes primero; un clic en Cuándo invierte el orden. Los campos de arriba dicen qué pasadas se muestran y Ctrl+F busca palabras. Espacio marca las pasadas elegidas para la hoja, Ctrl+A las toma todas, Ctrl+C copia con encabezados y Entrar abre una pasada en Comprobar con todo lo que sirvió para juzgarla. Debajo, una medida a lo largo de las pasadas de una placa y una revisión de la ventana: izquierda y derecha van de pasada en pasada; un cuadrado es una pasada que completa una señal.</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Where each thermocouple sits, with its result of the requirement that is chosen beside Show. Left and right, or up and down, go to another thermocouple, Enter shows how its number came about.</source>
+        <translation>Dónde está cada termopar, con su resultado del requisito elegido junto a «Mostrar». Izquierda y derecha, o arriba y abajo, van a otro termopar; Intro muestra cómo se obtuvo su número.</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>Cómo se obtuvo este número</translation>
+    </message>
+    <message>
+        <source>The chosen result step by step: definition, limits with their source, margin, uncertainty by cause, the decision, and the zones that it traces back to. The arrows at the top go to the result before and after.</source>
+        <translation>El resultado elegido paso a paso: definición, límites con su fuente, margen, incertidumbre por causas, la decisión y las zonas de las que procede. Las flechas de arriba van al resultado anterior y al siguiente.</translation>
     </message>
 </context>
 <context>
@@ -3563,6 +3639,29 @@
         <source>The layout is in %1.</source>
         <translation>La disposición está en %1.</translation>
     </message>
+    <message>
+        <source>Scale</source>
+        <translation>Escala</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>Termopar</translation>
+    </message>
+    <message>
+        <source>Cold junction</source>
+        <translation>Unión fría</translation>
+    </message>
+    <message>
+        <source>No byte contradicts it.</source>
+        <translation>Ningún byte lo contradice.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Every row that is shown has %n cell(s).</source>
+        <translation>
+            <numerusform>Cada fila mostrada tiene %n celda.</numerusform>
+            <numerusform>Cada fila mostrada tiene %n celdas.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::RecipeStrip</name>
@@ -3892,6 +3991,10 @@
     <message>
         <source>The sheet has no logo. %1</source>
         <translation>La hoja no tiene logotipo. %1</translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation>Hoja…</translation>
     </message>
 </context>
 <context>

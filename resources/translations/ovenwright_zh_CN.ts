@@ -510,6 +510,10 @@
         <source>found “%1”, expected %2</source>
         <translation>读到“%1”，应为 %2</translation>
     </message>
+    <message>
+        <source>found %1, expected %2</source>
+        <translation>读到%1，应为%2</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -608,6 +612,26 @@
     <message>
         <source>%1, %2</source>
         <translation>%1，%2</translation>
+    </message>
+    <message>
+        <source>As they stand</source>
+        <translation>按原数值</translation>
+    </message>
+    <message>
+        <source>Tenths</source>
+        <translation>十分之一</translation>
+    </message>
+    <message>
+        <source>Hundredths</source>
+        <translation>百分之一</translation>
+    </message>
+    <message>
+        <source>Type %1</source>
+        <translation>%1 型</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>自动判定</translation>
     </message>
 </context>
 <context>
@@ -741,6 +765,18 @@
     <message>
         <source>Nothing has been changed in the file. Corrections take effect at once and can be undone.</source>
         <translation>文件未作任何更动。更正立即生效，也可撤销。</translation>
+    </message>
+    <message>
+        <source>A thermocouple was turned round in reading the log.</source>
+        <translation>读取时有一支热电偶被反转。</translation>
+    </message>
+    <message>
+        <source>The encoding was assumed in reading the log.</source>
+        <translation>读取时编码为假定。</translation>
+    </message>
+    <message>
+        <source>The scale of the numbers was assumed in reading the log.</source>
+        <translation>读取时数字的倍率为假定。</translation>
     </message>
 </context>
 <context>
@@ -2064,15 +2100,35 @@
         <source>Remove spikes</source>
         <translation>移除尖峰</translation>
     </message>
-    <message>
-        <source>falls as the others rise</source>
-        <translation>在其他测点升温时下降</translation>
-    </message>
     <message numerus="yes">
         <source>%n sample(s)</source>
         <translation>
             <numerusform>%n 个采样点</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>Turn its sign</source>
+        <translation>反转正负号</translation>
+    </message>
+    <message>
+        <source>Its sign is turned</source>
+        <translation>正负号已反转</translation>
+    </message>
+    <message>
+        <source>As in the file</source>
+        <translation>按文件原样</translation>
+    </message>
+    <message>
+        <source>Turn the sign of %1</source>
+        <translation>反转 %1 的正负号</translation>
+    </message>
+    <message>
+        <source>%1 as in the file</source>
+        <translation>%1 按文件原样</translation>
     </message>
 </context>
 <context>
@@ -2361,6 +2417,10 @@
     <message>
         <source>Other zones together</source>
         <translation>其他温区合计</translation>
+    </message>
+    <message>
+        <source>Try a change in Tune</source>
+        <translation>在“调整”中试改</translation>
     </message>
 </context>
 <context>
@@ -2788,6 +2848,22 @@
     <message>
         <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
         <translation>所有已保存的测温，最新的在前；单击“时间”可反转顺序。上方字段决定列出哪些测温，Ctrl+F 可查找字词。空格键将选取的测温标记以制作报表，Ctrl+A 全选，Ctrl+C 连同标题复制，Enter 以当时判定所用的一切在“检查”打开该次测温。下方为同一电路板与窗口版次各次测温的某个测量项目：左右键在测温间移动，方框为使信号成立的测温。</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>电路板</translation>
+    </message>
+    <message>
+        <source>Where each thermocouple sits, with its result of the requirement that is chosen beside Show. Left and right, or up and down, go to another thermocouple, Enter shows how its number came about.</source>
+        <translation>每支热电偶的位置，以及其在“显示”旁所选要求的结果。左右或上下键移到另一支热电偶，Enter 显示其数字的由来。</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>这个数值如何得出</translation>
+    </message>
+    <message>
+        <source>The chosen result step by step: definition, limits with their source, margin, uncertainty by cause, the decision, and the zones that it traces back to. The arrows at the top go to the result before and after.</source>
+        <translation>逐步说明所选结果：定义、界限及其来源、裕量、各项不确定度、判定，以及所追溯的温区。上方箭头移到前一个与后一个结果。</translation>
     </message>
 </context>
 <context>
@@ -3516,6 +3592,28 @@
         <source>The layout is in %1.</source>
         <translation>格式已存于 %1。</translation>
     </message>
+    <message>
+        <source>Scale</source>
+        <translation>倍率</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>热电偶</translation>
+    </message>
+    <message>
+        <source>Cold junction</source>
+        <translation>冷端</translation>
+    </message>
+    <message>
+        <source>No byte contradicts it.</source>
+        <translation>没有字节与之矛盾。</translation>
+    </message>
+    <message numerus="yes">
+        <source>Every row that is shown has %n cell(s).</source>
+        <translation>
+            <numerusform>显示的每一行有 %n 个单元格。</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::RecipeStrip</name>
@@ -3845,6 +3943,10 @@
     <message>
         <source>The sheet has no logo. %1</source>
         <translation>报告单没有标志。%1</translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation>报告单…</translation>
     </message>
 </context>
 <context>

@@ -510,6 +510,10 @@
         <source>found “%1”, expected %2</source>
         <translation>讀到「%1」，應為 %2</translation>
     </message>
+    <message>
+        <source>found %1, expected %2</source>
+        <translation>讀到%1，應為%2</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -608,6 +612,26 @@
     <message>
         <source>%1, %2</source>
         <translation>%1，%2</translation>
+    </message>
+    <message>
+        <source>As they stand</source>
+        <translation>依原數值</translation>
+    </message>
+    <message>
+        <source>Tenths</source>
+        <translation>十分之一</translation>
+    </message>
+    <message>
+        <source>Hundredths</source>
+        <translation>百分之一</translation>
+    </message>
+    <message>
+        <source>Type %1</source>
+        <translation>%1 型</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>自動判定</translation>
     </message>
 </context>
 <context>
@@ -741,6 +765,18 @@
     <message>
         <source>Nothing has been changed in the file. Corrections take effect at once and can be undone.</source>
         <translation>檔案未作任何更動。更正立即生效，也可復原。</translation>
+    </message>
+    <message>
+        <source>A thermocouple was turned round in reading the log.</source>
+        <translation>讀取時有一支熱電偶被反轉。</translation>
+    </message>
+    <message>
+        <source>The encoding was assumed in reading the log.</source>
+        <translation>讀取時編碼為假定。</translation>
+    </message>
+    <message>
+        <source>The scale of the numbers was assumed in reading the log.</source>
+        <translation>讀取時數字的倍率為假定。</translation>
     </message>
 </context>
 <context>
@@ -2064,15 +2100,35 @@
         <source>Remove spikes</source>
         <translation>移除尖峰</translation>
     </message>
-    <message>
-        <source>falls as the others rise</source>
-        <translation>在其他測點升溫時下降</translation>
-    </message>
     <message numerus="yes">
         <source>%n sample(s)</source>
         <translation>
             <numerusform>%n 個取樣點</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>Turn its sign</source>
+        <translation>反轉正負號</translation>
+    </message>
+    <message>
+        <source>Its sign is turned</source>
+        <translation>正負號已反轉</translation>
+    </message>
+    <message>
+        <source>As in the file</source>
+        <translation>依檔案原樣</translation>
+    </message>
+    <message>
+        <source>Turn the sign of %1</source>
+        <translation>反轉 %1 的正負號</translation>
+    </message>
+    <message>
+        <source>%1 as in the file</source>
+        <translation>%1 依檔案原樣</translation>
     </message>
 </context>
 <context>
@@ -2361,6 +2417,10 @@
     <message>
         <source>Other zones together</source>
         <translation>其他溫區合計</translation>
+    </message>
+    <message>
+        <source>Try a change in Tune</source>
+        <translation>在「調整」中試改</translation>
     </message>
 </context>
 <context>
@@ -2788,6 +2848,22 @@
     <message>
         <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
         <translation>所有已保存的測溫，最新的在前；按一下「時間」可反轉順序。上方欄位決定列出哪些測溫，Ctrl+F 可尋找字詞。空白鍵將選取的測溫標記以製作報表，Ctrl+A 全選，Ctrl+C 連同標題複製，Enter 以當時判定所用的一切在「檢查」開啟該次測溫。下方為同一電路板與窗口版次各次測溫的某個量測項目：左右鍵在測溫間移動，方框為使訊號成立的測溫。</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>電路板</translation>
+    </message>
+    <message>
+        <source>Where each thermocouple sits, with its result of the requirement that is chosen beside Show. Left and right, or up and down, go to another thermocouple, Enter shows how its number came about.</source>
+        <translation>每支熱電偶的位置，以及其在「顯示」旁所選要求的結果。左右或上下鍵移到另一支熱電偶，Enter 顯示其數字的由來。</translation>
+    </message>
+    <message>
+        <source>How this number came about</source>
+        <translation>這個數值如何得出</translation>
+    </message>
+    <message>
+        <source>The chosen result step by step: definition, limits with their source, margin, uncertainty by cause, the decision, and the zones that it traces back to. The arrows at the top go to the result before and after.</source>
+        <translation>逐步說明所選結果：定義、界限及其來源、裕度、各項不確定度、判定，以及所追溯的溫區。上方箭頭移到前一個與後一個結果。</translation>
     </message>
 </context>
 <context>
@@ -3516,6 +3592,28 @@
         <source>The layout is in %1.</source>
         <translation>版面已存於 %1。</translation>
     </message>
+    <message>
+        <source>Scale</source>
+        <translation>倍率</translation>
+    </message>
+    <message>
+        <source>Thermocouple</source>
+        <translation>熱電偶</translation>
+    </message>
+    <message>
+        <source>Cold junction</source>
+        <translation>冷接點</translation>
+    </message>
+    <message>
+        <source>No byte contradicts it.</source>
+        <translation>沒有位元組與之矛盾。</translation>
+    </message>
+    <message numerus="yes">
+        <source>Every row that is shown has %n cell(s).</source>
+        <translation>
+            <numerusform>顯示的每一列有 %n 個儲存格。</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::RecipeStrip</name>
@@ -3845,6 +3943,10 @@
     <message>
         <source>The sheet has no logo. %1</source>
         <translation>報告單沒有標誌。%1</translation>
+    </message>
+    <message>
+        <source>Sheet…</source>
+        <translation>報告單…</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 #include "app/desktop/document/document.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/import/reading_panel.h"
+#include "app/desktop/text/said.h"
 #include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/window/chooser_bar.h"
@@ -39,8 +40,8 @@ QStringList MainWindow::warnings() const {
   const auto view = m_document->view();
   if (!view) return all;
   for (const auto& warning : m_document->current()->checked->log.reading.warnings)
-    all << sentenceCase(QString::fromStdString(warning.message));
-  for (const auto& warning : view->judgement().warnings) all << sentenceCase(QString::fromStdString(warning));
+    all << sentenceCase(inWords(warning.message, m_format.locale()));
+  for (const auto& warning : view->judgement().warnings) all << sentenceCase(inWords(warning, m_format.locale()));
   all.removeDuplicates();
   return all;
 }

@@ -1,11 +1,11 @@
 #include "app/desktop/window/notice.h"
 
 #include <QCoreApplication>
-#include <QFileInfo>
+
+#include "app/desktop/text/said.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::desktop {
-namespace {}  // namespace
-
 QString sentenceCase(QString text) {
   if (text.isEmpty()) return text;
   text[0] = text[0].toUpper();
@@ -21,10 +21,13 @@ QString errorText(const Error& error) {
   }
   QString what;
   if (!error.found.empty() && !error.expected.empty()) {
-    what = QCoreApplication::translate("Notice", "found “%1”, expected %2")
-               .arg(QString::fromStdString(error.found), QString::fromStdString(error.expected));
+    // What was found is quoted where it stands in the file, not where it is a description.
+    const bool described = said(error.found).has_value();
+    what = (described ? QCoreApplication::translate("Notice", "found %1, expected %2")
+                      : QCoreApplication::translate("Notice", "found “%1”, expected %2"))
+               .arg(inWords(error.found, QLocale()), inWords(error.expected, QLocale()));
   } else {
-    what = QString::fromStdString(error.message);
+    what = inWords(error.message, QLocale());
   }
   return place.isEmpty() ? sentenceCase(what) : place + sentenceCase(what).replace(0, 1, what.left(1));
 }

@@ -35,6 +35,12 @@ QString assumedText(const std::string& about) {
     return text(QT_TRANSLATE_NOOP("SentenceStates", "The type of thermocouple was assumed in reading the log."));
   if (about == "cold junction")
     return text(QT_TRANSLATE_NOOP("SentenceStates", "The cold junction was assumed in reading the log."));
+  if (about == "reversed")
+    return text(QT_TRANSLATE_NOOP("SentenceStates", "A thermocouple was turned round in reading the log."));
+  if (about == "encoding")
+    return text(QT_TRANSLATE_NOOP("SentenceStates", "The encoding was assumed in reading the log."));
+  if (about == "scale")
+    return text(QT_TRANSLATE_NOOP("SentenceStates", "The scale of the numbers was assumed in reading the log."));
   return text(QT_TRANSLATE_NOOP("SentenceStates", "Something was assumed in reading the log."));
 }
 

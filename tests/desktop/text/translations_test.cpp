@@ -8,10 +8,12 @@
 #include <set>
 
 #include "app/desktop/text/language.h"
+#include "app/desktop/text/said.h"
 #include "app/desktop/text/sentence_words.h"
 #include "core/judge/phrases.h"
 #include "core/judge/risk.h"
 #include "core/measure/definition.h"
+#include "core/units/phrase.h"
 #include "core/window/window_file.h"
 
 // Every language says everything: what is missing is named.
@@ -98,6 +100,30 @@ TEST_P(Translations, DefinitionsRisksAndUsualRequirementsAreTranslated) {
     for (const auto& requirement : window->requirements)
       EXPECT_TRUE(translated("requirement", requirement.name)) << entry.path().filename() << ": " << requirement.name;
   }
+}
+
+TEST_P(Translations, WhatTheReaderSaysIsTranslatedWithItsPlaces) {
+  if (code() == u"en") return;
+  useLanguage(code());
+  for (const auto pattern : patterns()) {
+    const std::string english(pattern);
+    const QString text = QCoreApplication::translate("phrase", english.c_str());
+    EXPECT_TRUE(translated("phrase", english) || pattern == "°C, °F, K or mV") << english;
+    EXPECT_EQ(matches(text, "\\{[0-9]\\}"), matches(QString::fromStdString(english), "\\{[0-9]\\}")) << english;
+  }
+}
+
+TEST_P(Translations, ASentenceOfTheReaderIsSaidWithItsNumbers) {
+  useLanguage(code());
+  const QLocale locale(code());
+  const QString text = inWords(say(Phrase::kSpreadEvenly, {"1", "0.25"}), locale);
+  // Source: the decimal signs of the locales (CLDR).
+  const bool comma = code() == u"de" || code() == u"es";
+  EXPECT_TRUE(text.contains(comma ? QStringLiteral("0,25 s") : QStringLiteral("0.25 s"))) << text.toStdString();
+  EXPECT_EQ(text.startsWith(QStringLiteral("Times are rounded")), code() == u"en") << text.toStdString();
+  // What stood in the log is not touched, and what is not known stays as it was.
+  EXPECT_TRUE(inWords(say(Phrase::kSwappedWith, {"{0} TC 1.5"}), locale).contains(QStringLiteral("{0} TC 1.5")));
+  EXPECT_EQ(inWords("never said", locale), QStringLiteral("never said"));
 }
 
 INSTANTIATE_TEST_SUITE_P(All, Translations, testing::Values("en", "de", "es", "zh_TW", "zh_CN"),

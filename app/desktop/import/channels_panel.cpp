@@ -13,7 +13,10 @@
 
 #include "app/desktop/import/layout_edit.h"
 #include "app/desktop/import/sparkline.h"
+#include "app/desktop/text/said.h"
+#include "app/desktop/tune/flow_row.h"
 #include "app/desktop/window/appearance.h"
+#include "app/desktop/window/hairline.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -62,15 +65,38 @@ QString faultText(run::FaultKind kind) {
   return {};
 }
 
-/// "one sample, 412.0 °C", "58 samples", "falls as the others rise"; core's English for what is rarer.
+/// "one sample, 412.0 °C", "58 samples", "falls as the others rise".
 QString detailText(const run::Fault& fault, const Format& format) {
-  if (fault.kind == run::FaultKind::kReversedPolarity) return ChannelsPanel::tr("falls as the others rise");
-  if (fault.removed.empty()) return QString::fromStdString(fault.detail);
+  if (fault.removed.empty() || fault.kind == run::FaultKind::kTimeGoingBack)
+    return inWords(fault.detail, format.locale());
   const QString count = ChannelsPanel::tr("%n sample(s)", nullptr, int(fault.removed.size()));
   const double reading_C = fault.removed[0].temperature_C;
   if (fault.removed.size() > 1 || !std::isfinite(reading_C)) return count;
   return count + QStringLiteral(", ") + format.temperature(reading_C) + u' ' +
          format.unit(Format::Quantity::kTemperature);
+}
+
+/// "Spike at 75.0 s, one sample, 412.0 °C"; without times where it is the whole run.
+QString faultLine(const run::Fault& fault, const run::Run& run, double origin_s, const Format& format) {
+  const QString kind = faultText(fault.kind), detail = detailText(fault, format);
+  if (!detail.isEmpty() && fault.from_s <= run.from_s && fault.to_s >= run.to_s)
+    return ChannelsPanel::tr("%1: %2").arg(kind, detail);
+  const QString from = format.seconds(fault.from_s - origin_s), to = format.seconds(fault.to_s - origin_s);
+  const QString text = fault.from_s == fault.to_s ? ChannelsPanel::tr("%1 at %2 s").arg(kind, from)
+                                                  : ChannelsPanel::tr("%1 from %2 to %3 s").arg(kind, from, to);
+  return detail.isEmpty() ? text : text + QStringLiteral(", ") + detail;
+}
+
+/// A line under a fault: what was done, and room for links beside or, where that is too long, under it.
+QLayout* doneRow(QVBoxLayout* lines, const QString& words) {
+  auto* row = new QWidget;
+  auto* layout = new FlowRow(row);
+  layout->setContentsMargins({});
+  layout->setSpacing(QFontMetrics(row->font()).averageCharWidth() * 2);
+  layout->setSplit(-1);
+  layout->addWidget(new QLabel(words));
+  lines->addWidget(row);
+  return layout;
 }
 
 }  // namespace
@@ -121,15 +147,19 @@ void ChannelsPanel::refresh(const widgets::Theme& theme, const Format& format) {
       Appearance::ink(heading, theme.secondary);
       m_grid->addWidget(heading, 0, column);
     }
-    int row = 1;
+    int row = 0;
     std::size_t used = 0;
+    const auto nextRow = [&] {
+      m_grid->addWidget(new Hairline, row + 1, 0, 1, int(headings.size()));
+      return row += 2;
+    };
     for (const auto& column : view->reading().layout.channels) {
       // Channels of the run stand in the order of the columns in use.
       const bool in_run = column.use && used < view->channels().size();
-      addRow(row++, &column, in_run ? std::optional(used) : std::nullopt);
+      addRow(nextRow(), &column, in_run ? std::optional(used) : std::nullopt);
       used += in_run;
     }
-    while (used < view->channels().size()) addRow(row++, nullptr, used++);
+    while (used < view->channels().size()) addRow(nextRow(), nullptr, used++);
   }
   m_grid->setColumnStretch(4, 2);
   m_grid->setColumnStretch(6, 3);
@@ -202,10 +232,10 @@ void ChannelsPanel::addRow(int row, const log::Layout::ChannelColumn* column, st
     range = tr("%1 to %2").arg(m_format.temperature(extremes.lowest), m_format.temperature(extremes.highest));
   }
   m_grid->addWidget(new QLabel(range), row, 5);
-  addFaults(row, *channel);
+  addFaults(row, *channel, column);
 }
 
-void ChannelsPanel::addFaults(int row, std::size_t channel) {
+void ChannelsPanel::addFaults(int row, std::size_t channel, const log::Layout::ChannelColumn* column) {
   const auto view = m_document->view();
   const auto& cleaned = view->run().channels[channel];
   auto* cell = new QWidget;
@@ -221,21 +251,13 @@ void ChannelsPanel::addFaults(int row, std::size_t channel) {
   constexpr std::size_t kMostShown = 3;
   for (std::size_t i = 0; i < std::min(cleaned.faults.size(), kMostShown); ++i) {
     const auto& fault = cleaned.faults[i];
-    const QString from = m_format.seconds(fault.from_s - view->origin_s()),
-                  to = m_format.seconds(fault.to_s - view->origin_s());
-    QString text = fault.from_s == fault.to_s ? tr("%1 at %2 s").arg(faultText(fault.kind), from)
-                                              : tr("%1 from %2 to %3 s").arg(faultText(fault.kind), from, to);
-    if (const QString more = detailText(fault, m_format); !more.isEmpty()) text += QStringLiteral(", ") + more;
+    const QString text = faultLine(fault, view->run(), view->origin_s(), m_format);
     auto* what = new QLabel(text);
     what->setWordWrap(true);
     Appearance::ink(what, m_theme.signal);
     lines->addWidget(what);
-    auto* done = new QHBoxLayout;
-    done->setSpacing(int(m_theme.px(12)));
-    auto* action =
-        new QLabel(fault.action == run::FaultAction::kRemoved ? tr("Removed") : tr("Flagged, values as in the file"));
-    action->setWordWrap(true);
-    done->addWidget(action, 1);
+    auto* done = doneRow(
+        lines, fault.action == run::FaultAction::kRemoved ? tr("Removed") : tr("Flagged, values as in the file"));
     auto* show = link(tr("Show"), text);
     connect(show, &QLabel::linkActivated, this,
             [this, channel, fault] { emit showWanted(channel, fault.from_s, fault.to_s); });
@@ -245,17 +267,28 @@ void ChannelsPanel::addFaults(int row, std::size_t channel) {
       connect(keep, &QLabel::linkActivated, this, [this, number = cleaned.number] { keepSpikes(number, true); });
       done->addWidget(keep);
     }
-    lines->addLayout(done);
+    if (fault.kind == run::FaultKind::kReversedPolarity && column && !column->reversed) {
+      auto* turned = link(tr("Turn its sign"), text);
+      connect(turned, &QLabel::linkActivated, this, [this, column = *column] { turn(column, true); });
+      done->addWidget(turned);
+    }
   }
   if (cleaned.faults.size() > kMostShown) {
     lines->addWidget(new QLabel(tr("%n more", nullptr, int(cleaned.faults.size() - kMostShown))));
+  }
+  const bool reversed = column && column->reversed;
+  if (reversed) {
+    auto* done = doneRow(lines, tr("Its sign is turned"));
+    auto* back = link(tr("As in the file"), QString::fromStdString(cleaned.name));
+    connect(back, &QLabel::linkActivated, this, [this, column = *column] { turn(column, false); });
+    done->addWidget(back);
   }
   const auto& kept = m_document->setup().keep_spikes;
   if (std::ranges::find(kept, cleaned.number) != kept.end()) {
     auto* again = link(tr("Remove spikes again"), QString::fromStdString(cleaned.name));
     connect(again, &QLabel::linkActivated, this, [this, number = cleaned.number] { keepSpikes(number, false); });
     lines->addWidget(again);
-  } else if (cleaned.faults.empty()) {
+  } else if (cleaned.faults.empty() && !reversed) {
     auto* none = new QLabel(tr("none"));
     Appearance::ink(none, m_theme.secondary);
     lines->addWidget(none);
@@ -268,6 +301,15 @@ void ChannelsPanel::use(int column, bool on) {
     if (layout.channels.empty()) layout.channels = m_document->view()->reading().layout.channels;
     const auto channel = std::ranges::find(layout.channels, column, &log::Layout::ChannelColumn::column);
     if (channel != layout.channels.end()) channel->use = on;
+  });
+}
+
+void ChannelsPanel::turn(const log::Layout::ChannelColumn& column, bool on) {
+  const QString text = on ? tr("Turn the sign of %1") : tr("%1 as in the file");
+  editLayout(m_document, text.arg(QString::fromStdString(column.name)), [this, column, on](log::Layout& layout) {
+    if (layout.channels.empty()) layout.channels = m_document->view()->reading().layout.channels;
+    for (auto& channel : layout.channels)
+      if (column.column > 0 ? channel.column == column.column : channel.name == column.name) channel.reversed = on;
   });
 }
 

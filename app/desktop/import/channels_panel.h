@@ -23,9 +23,10 @@ class ChannelsPanel : public QWidget {
 
  private:
   void addRow(int row, const log::Layout::ChannelColumn* column, std::optional<std::size_t> channel);
-  void addFaults(int row, std::size_t channel);
+  void addFaults(int row, std::size_t channel, const log::Layout::ChannelColumn* column);
   void use(int column, bool on);
-  void place(std::size_t channel, int placement);  // index into the board's placements, −1: none
+  void turn(const log::Layout::ChannelColumn& column, bool on);  // wires exchanged: read with the sign turned
+  void place(std::size_t channel, int placement);                // index into the board's placements, −1: none
   void setKind(std::size_t channel, board::Kind kind);
   void keepSpikes(int number, bool keep);
 

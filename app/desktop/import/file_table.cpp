@@ -4,6 +4,8 @@
 #include <QPainter>
 #include <QStyledItemDelegate>
 
+#include "app/desktop/import/plain_header.h"
+
 namespace ovenwright::desktop {
 namespace {
 
@@ -128,6 +130,7 @@ QVariant FileModel::headerData(int section, Qt::Orientation orientation, int rol
     const auto* line = m_rows[std::size_t(section)].line;
     return line ? QVariant(qulonglong(line->line)) : QVariant(QString());
   }
+  if (role == kColumnRole) return int(this->role(section));
   if (role != Qt::DisplayRole || !m_view) return {};
   switch (this->role(section)) {
     case Role::kTime:
@@ -142,8 +145,14 @@ QVariant FileModel::headerData(int section, Qt::Orientation orientation, int rol
   return tr("Channel %1").arg(number);
 }
 
-FileTable::FileTable(QWidget* parent) : QTableView(parent), m_model(new FileModel(this)) {
+FileTable::FileTable(QWidget* parent)
+    : QTableView(parent),
+      m_model(new FileModel(this)),
+      m_columns(new PlainHeader(Qt::Horizontal, this)),
+      m_lines(new PlainHeader(Qt::Vertical, this)) {
   setAccessibleName(tr("What stands in the file"));
+  setHorizontalHeader(m_columns);
+  setVerticalHeader(m_lines);
   setModel(m_model);
   setItemDelegate(new CellDelegate(this, widgets::Theme::fromPalette(palette(), font())));
   setShowGrid(false);
@@ -170,10 +179,7 @@ void FileTable::fitColumns() {
 void FileTable::setTheme(const widgets::Theme& theme) {
   static_cast<CellDelegate*>(itemDelegate())->setTheme(theme);
   verticalHeader()->setDefaultSectionSize(int(theme.px(20)));
-  QPalette heading = horizontalHeader()->palette();
-  heading.setColor(QPalette::ButtonText, theme.accent);
-  heading.setColor(QPalette::WindowText, theme.accent);
-  horizontalHeader()->setPalette(heading);
+  for (PlainHeader* header : {m_columns, m_lines}) header->setTheme(theme);
   viewport()->update();
 }
 

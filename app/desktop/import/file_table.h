@@ -9,15 +9,18 @@
 
 namespace ovenwright::desktop {
 
+class PlainHeader;
+
 /// What stands in the file: the lines that the reader shows, in their cells, with what each column was taken for.
 class FileModel : public QAbstractTableModel {
   Q_OBJECT
  public:
   enum class Role { kTime, kChannel, kOther };
-  static constexpr int kHeaderRole = Qt::UserRole;     ///< the row is the header
-  static constexpr int kFaultRole = Qt::UserRole + 1;  ///< the cell was taken out as a fault
-  static constexpr int kWholeRole = Qt::UserRole + 3;  ///< the line is one text over all columns: a comment, a gap
-  static constexpr int kGapRole = Qt::UserRole + 2;    ///< "212 rows more" stands here
+  static constexpr int kHeaderRole = Qt::UserRole;      ///< the row is the header
+  static constexpr int kFaultRole = Qt::UserRole + 1;   ///< the cell was taken out as a fault
+  static constexpr int kWholeRole = Qt::UserRole + 3;   ///< the line is one text over all columns: a comment, a gap
+  static constexpr int kGapRole = Qt::UserRole + 2;     ///< "212 rows more" stands here
+  static constexpr int kColumnRole = Qt::UserRole + 4;  ///< of a heading: the column's Role
 
   using QAbstractTableModel::QAbstractTableModel;
   void setRun(std::shared_ptr<const RunView> view, FaultLines faults);
@@ -60,6 +63,7 @@ class FileTable : public QTableView {
 
  private:
   FileModel* m_model;
+  PlainHeader *m_columns, *m_lines;
 };
 
 }  // namespace ovenwright::desktop

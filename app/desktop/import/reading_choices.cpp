@@ -62,6 +62,35 @@ Choices dateOrderChoices() {
           {QStringLiteral("ymd"), QCoreApplication::translate("ReadingChoices", "Year, month, day")}};
 }
 
+Choices scaleChoices() {
+  return {{QStringLiteral("1"), QCoreApplication::translate("ReadingChoices", "As they stand")},
+          {QStringLiteral("0.1"), QCoreApplication::translate("ReadingChoices", "Tenths")},
+          {QStringLiteral("0.01"), QCoreApplication::translate("ReadingChoices", "Hundredths")}};
+}
+
+Choices thermocoupleChoices() {
+  Choices choices;
+  for (const char* type : {"K", "J", "T", "E", "N", "R", "S", "B"})
+    choices.emplace_back(QLatin1String(type),
+                         QCoreApplication::translate("ReadingChoices", "Type %1").arg(QLatin1String(type)));
+  return choices;
+}
+
+Choices coldJunctionChoices(const Format& format, const log::Layout& layout) {
+  Choices choices;
+  std::vector<double> usual_C{0, 20, 23, 25, 30};
+  if (layout.cold_junction_C && std::ranges::find(usual_C, *layout.cold_junction_C) == usual_C.end())
+    usual_C.push_back(*layout.cold_junction_C);
+  std::ranges::sort(usual_C);
+  for (const double at_C : usual_C) choices.emplace_back(QString::number(at_C), format.temperatureWithUnit(at_C));
+  const bool in_log = layout.cold_junction_column.has_value();
+  choices.insert(
+      choices.begin(),
+      {QString(), in_log ? QCoreApplication::translate("ReadingChoices", "Column %1").arg(*layout.cold_junction_column)
+                         : QCoreApplication::translate("ReadingChoices", "Found")});
+  return choices;
+}
+
 Choices headerChoices(const log::Reading& reading) {
   Choices choices{{QStringLiteral("0"), QCoreApplication::translate("ReadingChoices", "None")}};
   constexpr std::size_t kMostLines = 40;
@@ -95,6 +124,8 @@ Choices timeChoices(const log::Reading& reading) {
   return choices;
 }
 
+QString scaleValue(const log::Layout& layout) { return QString::number(layout.scale.value_or(1)); }
+
 void applyChoice(log::Layout& layout, const QString& about, const QString& value) {
   const auto text = value.isEmpty() ? std::nullopt : std::optional(value.toStdString());
   if (about == u"encoding") layout.encoding = text;
@@ -103,6 +134,10 @@ void applyChoice(log::Layout& layout, const QString& about, const QString& value
   if (about == u"header_line") layout.header_line = value.isEmpty() ? std::nullopt : std::optional(value.toInt());
   if (about == u"unit") layout.unit = text;
   if (about == u"date_order") layout.date_order = text;
+  if (about == u"scale") layout.scale = value.toDouble();
+  if (about == u"thermocouple_type") layout.thermocouple_type = text;
+  if (about == u"cold_junction")
+    layout.cold_junction_C = value.isEmpty() ? std::nullopt : std::optional(value.toDouble());
   if (about != u"time") return;
   if (value.isEmpty()) {
     layout.time = {};

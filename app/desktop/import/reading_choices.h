@@ -3,6 +3,7 @@
 #include <utility>
 #include <vector>
 
+#include "app/desktop/text/format.h"
 #include "core/log/reading.h"
 
 namespace ovenwright::desktop {
@@ -16,9 +17,13 @@ Choices headerChoices(const log::Reading& reading);
 Choices timeChoices(const log::Reading& reading);
 Choices unitChoices();
 Choices dateOrderChoices();
+Choices scaleChoices();
+Choices thermocoupleChoices();
+Choices coldJunctionChoices(const Format& format, const log::Layout& layout);  ///< values in °C
 
 QString headerValue(const log::Layout& layout);
 QString timeValue(const log::Layout& layout);
+QString scaleValue(const log::Layout& layout);
 /// Puts a chosen value into a layout; `about` is the layout's key, an empty value leaves it to the reader.
 void applyChoice(log::Layout& layout, const QString& about, const QString& value);
 

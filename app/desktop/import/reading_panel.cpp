@@ -8,6 +8,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -17,7 +18,9 @@
 #include "app/desktop/document/layout_memory.h"
 #include "app/desktop/import/layout_edit.h"
 #include "app/desktop/import/reading_choices.h"
+#include "app/desktop/text/said.h"
 #include "app/desktop/window/appearance.h"
+#include "app/desktop/window/notice.h"
 #include "core/log/layout_file.h"
 
 namespace ovenwright::desktop {
@@ -25,6 +28,44 @@ namespace {
 
 constexpr int kEntryMergeKey = 1;
 const QString kEntry = QStringLiteral("entry");
+
+/// One choice and what is said of it, with a line under it; an accent bar at the left where it was assumed.
+class RowFrame : public QWidget {
+ public:
+  RowFrame() { setAutoFillBackground(true); }
+  void setAssumed(bool assumed) {
+    m_assumed = assumed;
+    update();
+  }
+
+ protected:
+  void paintEvent(QPaintEvent*) override {
+    const auto theme = widgets::Theme::fromPalette(palette(), font());
+    QPainter painter(this);
+    painter.fillRect(QRect(0, height() - 1, width(), 1), theme.hairline);
+    if (m_assumed) painter.fillRect(QRectF(0, 0, theme.px(3), height()), theme.accent);
+  }
+
+ private:
+  bool m_assumed = false;
+};
+
+/// The row that an assumption is about; the layout's key.
+QString rowOf(const log::Assumption& assumption) {
+  const QString key = QString::fromStdString(assumption.about).replace(u' ', u'_');
+  return key == u"header" ? QStringLiteral("header_line") : key;
+}
+
+/// Cells of each line of the table that is shown; 0 where they differ or none is.
+int cellsOfEveryRow(const log::Reading& reading) {
+  std::size_t cells = 0;
+  for (const auto& line : reading.shown) {
+    if (int(line.line) <= reading.layout.header_line.value_or(0)) continue;
+    if (cells > 0 && line.cells.size() != cells) return 0;
+    cells = line.cells.size();
+  }
+  return int(cells);
+}
 
 }  // namespace
 
@@ -57,7 +98,7 @@ ReadingPanel::ReadingPanel(Document* document, LayoutMemory* memory, QWidget* pa
   m_rowsLayout = new QVBoxLayout(body);
   m_rowsLayout->setContentsMargins({});
   m_rowsLayout->setSpacing(0);
-  m_rows.reserve(9);
+  m_rows.reserve(12);
   addRow(QStringLiteral("encoding"), tr("Encoding"));
   addRow(QStringLiteral("delimiter"), tr("Separator"));
   addRow(QStringLiteral("decimal"), tr("Decimal sign"));
@@ -65,6 +106,9 @@ ReadingPanel::ReadingPanel(Document* document, LayoutMemory* memory, QWidget* pa
   addRow(QStringLiteral("time"), tr("Time"));
   addRow(QStringLiteral("date_order"), tr("Order of the date"));
   addRow(QStringLiteral("unit"), tr("Unit"));
+  addRow(QStringLiteral("scale"), tr("Scale"));
+  addRow(QStringLiteral("thermocouple_type"), tr("Thermocouple"));
+  addRow(QStringLiteral("cold_junction"), tr("Cold junction"));
   Row& entry = addRow(kEntry, tr("Oven entry"));
   m_entry->setRange(-1e6, 1e6);
   m_entry->setDecimals(1);
@@ -120,8 +164,7 @@ ReadingPanel::ReadingPanel(Document* document, LayoutMemory* memory, QWidget* pa
 
 ReadingPanel::Row& ReadingPanel::addRow(const QString& about, const QString& title) {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  auto* frame = new QWidget;
-  frame->setAutoFillBackground(true);
+  auto* frame = new RowFrame;
   auto* layout = new QVBoxLayout(frame);
   layout->setContentsMargins(int(theme.px(16)), int(theme.px(8)), int(theme.px(16)), int(theme.px(8)));
   layout->setSpacing(int(theme.px(2)));
@@ -175,14 +218,21 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
   const int header = layout.header_line.value_or(0);
   const QString before =
       header > 1 ? tr("The %n line(s) before it are kept as notes.", nullptr, header - 1) : QString();
-  fill(QStringLiteral("encoding"), encodingChoices(), text(layout.encoding), {});
-  fill(QStringLiteral("delimiter"), delimiterChoices(), text(layout.delimiter), {});
+  fill(QStringLiteral("encoding"), encodingChoices(), text(layout.encoding),
+       layout.encoding == "UTF-8" ? tr("No byte contradicts it.") : QString());
+  const int in_each_row = cellsOfEveryRow(reading);
+  fill(QStringLiteral("delimiter"), delimiterChoices(), text(layout.delimiter),
+       in_each_row > 0 ? tr("Every row that is shown has %n cell(s).", nullptr, in_each_row) : QString());
   fill(QStringLiteral("decimal"), decimalChoices(), text(layout.decimal), {});
   fill(QStringLiteral("header_line"), headerChoices(reading), headerValue(layout), before);
   fill(QStringLiteral("time"), timeChoices(reading), timeValue(layout),
        tr("%1 s a row.").arg(format.locale().toString(view->run().sample_interval_s, 'g', 4)));
   fill(QStringLiteral("date_order"), dateOrderChoices(), text(layout.date_order), {});
   fill(QStringLiteral("unit"), unitChoices(), text(layout.unit), {});
+  fill(QStringLiteral("scale"), scaleChoices(), scaleValue(layout), {});
+  fill(QStringLiteral("thermocouple_type"), thermocoupleChoices(), text(layout.thermocouple_type), {});
+  const QString junction = layout.cold_junction_C ? QString::number(*layout.cold_junction_C) : QString();
+  fill(QStringLiteral("cold_junction"), coldJunctionChoices(format, layout), junction, {});
   const bool given = m_document->setup().entry_s.has_value();
   QString entry_remark = tr("Not found. Without an oven, times stay on the log’s own clock.");
   if (view->oven()) entry_remark = tr("Not found in this log: it can be given.");
@@ -196,29 +246,35 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
   m_entry->setEnabled(view->oven().has_value());
   m_entry->setValue(view->entry() ? view->entry()->at_s : m_document->setup().entry_s.value_or(0));
 
+  const auto& assumptions = reading.read_as.assumed;
   for (auto& row : m_rows) {
-    const auto assumed = std::ranges::find(reading.read_as.assumed, row.about.toStdString(), &log::Assumption::about);
-    const bool is_assumed =
-        assumed != reading.read_as.assumed.end() ||
-        (row.about == u"header_line" && std::ranges::find(reading.read_as.assumed, "header", &log::Assumption::about) !=
-                                            reading.read_as.assumed.end());
+    const auto assumed = std::ranges::find(assumptions, row.about, rowOf);
+    const bool is_assumed = assumed != assumptions.end();
     QPalette palette;
     palette.setColor(QPalette::Window, is_assumed ? theme.accentSoft : theme.window);
     row.frame->setPalette(palette);
+    static_cast<RowFrame*>(row.frame)->setAssumed(is_assumed);
     QString title = row.choices->accessibleName();
     row.title->setTextFormat(Qt::RichText);
     row.title->setText(
         is_assumed ? QStringLiteral("%1<br><b style=\"color:%2\">%3</b>").arg(title, theme.accent.name(), tr("assumed"))
                    : title);
-    if (assumed != reading.read_as.assumed.end()) {
-      row.remark->setText(QString::fromStdString(assumed->text));
+    if (is_assumed) {
+      row.remark->setText(inWords(assumed->text, format.locale()));
       row.remark->setVisible(true);
     }
     row.choices->setAccessibleDescription(is_assumed ? tr("assumed; %1").arg(row.remark->text()) : row.remark->text());
     Appearance::ink(row.remark, theme.secondary);
-    if (row.about == u"date_order") {
+    // What most logs have nothing to do with is shown where it counts.
+    const bool turned = std::ranges::any_of(layout.channels, &log::Layout::ChannelColumn::reversed);
+    const bool volts = std::ranges::any_of(layout.channels, [&](const log::Layout::ChannelColumn& channel) {
+      return channel.unit.value_or(layout.unit.value_or("")) == "mV";
+    });
+    if (row.about == u"date_order")
       row.frame->setVisible(layout.date_order.has_value() && layout.time.kind && *layout.time.kind == "date and time");
-    }
+    if (row.about == u"scale") row.frame->setVisible(is_assumed || layout.scale.value_or(1) != 1);
+    if (row.about == u"thermocouple_type") row.frame->setVisible(is_assumed || volts || turned);
+    if (row.about == u"cold_junction") row.frame->setVisible(is_assumed || volts || turned);
   }
   QStringList cells;
   for (const auto& channel : reading.channels) {
@@ -226,7 +282,10 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
     if (none > 0)
       cells << tr("%1: %n cell(s) without a reading", nullptr, int(none)).arg(QString::fromStdString(channel.name));
   }
-  for (const auto& note : reading.read_as.notes) cells << QString::fromStdString(note);
+  for (const auto& assumption : assumptions)
+    if (std::ranges::find(m_rows, rowOf(assumption), &Row::about) == m_rows.end())
+      cells << tr("assumed; %1").arg(inWords(assumption.text, format.locale()));
+  for (const auto& note : reading.read_as.notes) cells << sentenceCase(inWords(note, format.locale()));
   m_cells->setText(cells.join(u'\n'));
   m_cells->setVisible(!cells.isEmpty());
   Appearance::ink(m_cells, theme.secondary);
@@ -274,7 +333,10 @@ void ReadingPanel::refreshFailure(const Document::Failure& failure, const widget
     QPalette palette;
     palette.setColor(QPalette::Window, theme.window);
     row.frame->setPalette(palette);
-    row.frame->setVisible(true);
+    static_cast<RowFrame*>(row.frame)->setAssumed(false);
+    const bool needs_a_reading =
+        row.about == u"scale" || row.about == u"thermocouple_type" || row.about == u"cold_junction";
+    row.frame->setVisible(!needs_a_reading);
     row.title->setText(row.choices->accessibleName());
   }
   setFailing(true);

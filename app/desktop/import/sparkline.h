@@ -11,7 +11,9 @@ namespace ovenwright::desktop {
 class Sparkline : public QWidget {
  public:
   explicit Sparkline(QWidget* parent = nullptr)
-      : QWidget(parent), m_theme(widgets::Theme::fromPalette(palette(), font())) {}
+      : QWidget(parent), m_theme(widgets::Theme::fromPalette(palette(), font())) {
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  }
   void show(std::shared_ptr<const RunView> view, std::size_t channel, bool pale, const widgets::Theme& theme);
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override { return sizeHint() / 2; }

@@ -34,5 +34,94 @@ TEST_F(WindowTest, WhatStandsInTheFileShowsTheLinesOfItsFaults) {
   EXPECT_EQ(marked, int(found.cells.size()));
 }
 
+/// A run of 121 rows, 1 s apart, in which TC2 is a spike of 400 °C at 40 s: one cell that cleaning takes out.
+QStringList spikyRow(int second) {
+  const double x = second / 120.0, hump = 25 + 800 * x * (1 - x);
+  return {QString::number(second), QString::number(hump, 'f', 1),
+          second == 40 ? QStringLiteral("400.0") : QString::number(hump - 3, 'f', 1)};
+}
+
+void expectTheSpikeAlone(const FaultLines& found) {
+  ASSERT_EQ(found.cells.size(), 1u);
+  const auto line = std::ranges::find(found.lines, found.cells[0].line, &log::ShownLine::line);
+  ASSERT_NE(line, found.lines.end());
+  EXPECT_EQ(line->cells[std::size_t(found.cells[0].column)], "400.0");
+}
+
+TEST_F(WindowTest, LinesOfFaultsAreFoundAmongLinesThatAreNoRows) {
+  QByteArray text("Line 2\nTime (s);TC1 (°C);TC2 (°C)\n");
+  for (int second = 0; second <= 120; ++second) {
+    if (second % 30 == 10) text += "# door opened\n\nTime (s);TC1 (°C);TC2 (°C)\n";
+    text += spikyRow(second).join(u';').toUtf8() + '\n';
+  }
+  drop({write(QStringLiteral("notes between.csv"), text)});
+  settle();
+  ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
+  ASSERT_GT(m_document->view()->reading().read_as.rows_skipped, 0u);
+  expectTheSpikeAlone(faultLines(m_document->current()->source, *m_document->view()));
+}
+
+TEST_F(WindowTest, LinesOfFaultsAreFoundInATableOfAPage) {
+  QByteArray page("<html><body><h1>Line 2</h1><table><tr><th>Time (s)</th><th>TC1 (°C)</th><th>TC2 (°C)</th></tr>\n");
+  for (int second = 0; second <= 120; ++second) {
+    page += "<tr>";
+    for (const QString& cell : spikyRow(second)) page += "<td>" + cell.toUtf8() + "</td>";
+    page += "</tr>\n";
+  }
+  drop({write(QStringLiteral("run.html"), page + "</table></body></html>")});
+  settle();
+  ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
+  expectTheSpikeAlone(faultLines(m_document->current()->source, *m_document->view()));
+}
+
+/// A gzip file of one stored block. Source: RFC 1951, 3.2.4, and RFC 1952, 2.3 and 8 (the check sum).
+QByteArray gzipped(const QByteArray& bytes) {
+  quint32 crc = 0xFFFFFFFF;
+  for (const char byte : bytes) {
+    crc ^= quint8(byte);
+    for (int bit = 0; bit < 8; ++bit) crc = (crc >> 1) ^ (crc & 1 ? 0xEDB88320 : 0);
+  }
+  const auto little = [](quint32 value, int count) {
+    QByteArray out;
+    for (int i = 0; i < count; ++i) out += char(value >> (8 * i) & 0xFF);
+    return out;
+  };
+  const auto size = quint32(bytes.size());
+  return QByteArray("\x1F\x8B\x08\0\0\0\0\0\0\xFF", 10) + '\x01' + little(size, 2) + little(~size, 2) + bytes +
+         little(~crc, 4) + little(size, 4);
+}
+
+TEST_F(WindowTest, LinesOfFaultsAreFoundInAPackedLog) {
+  QByteArray text("Time (s);TC1 (°C);TC2 (°C)\n");
+  for (int second = 0; second <= 120; ++second) text += spikyRow(second).join(u';').toUtf8() + '\n';
+  ASSERT_LT(text.size(), 65536);  // what one block holds
+  drop({write(QStringLiteral("run.csv.gz"), gzipped(text))});
+  settle();
+  ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
+  expectTheSpikeAlone(faultLines(m_document->current()->source, *m_document->view()));
+}
+
+TEST_F(WindowTest, LinesOfFaultsAreFoundInASheetOfAWorkbook) {
+  QByteArray book(
+      "<?xml version=\"1.0\"?>\n<Workbook xmlns=\"urn:schemas-microsoft-com:office:spreadsheet\" "
+      "xmlns:ss=\"urn:schemas-microsoft-com:office:spreadsheet\">\n<Worksheet ss:Name=\"Run\"><Table>\n<Row>");
+  for (const char* name : {"Time (s)", "TC1 (°C)", "TC2 (°C)"})
+    book += "<Cell><Data ss:Type=\"String\">" + QByteArray(name) + "</Data></Cell>";
+  book += "</Row>\n";
+  for (int second = 0; second <= 120; ++second) {
+    book += "<Row>";
+    for (const QString& cell : spikyRow(second))
+      book += "<Cell><Data ss:Type=\"Number\">" + cell.toUtf8() + "</Data></Cell>";
+    book += "</Row>\n";
+  }
+  drop({write(QStringLiteral("run.xml"), book + "</Table></Worksheet></Workbook>\n")});
+  settle();
+  ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
+  const auto found = faultLines(m_document->current()->source, *m_document->view());
+  ASSERT_EQ(found.cells.size(), 1u);
+  EXPECT_EQ(found.cells[0].line, 42u);  // a heading and 40 rows stand before second 40
+  EXPECT_EQ(found.cells[0].column, 2);
+}
+
 }  // namespace
 }  // namespace ovenwright::desktop

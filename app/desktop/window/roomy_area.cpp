@@ -1,0 +1,50 @@
+#include "app/desktop/window/roomy_area.h"
+
+#include <QEvent>
+#include <QLayout>
+#include <QScrollBar>
+#include <algorithm>
+
+namespace ovenwright::desktop {
+
+RoomyArea::RoomyArea(QWidget* content, QWidget* parent) : QScrollArea(parent) {
+  setFrameShape(QFrame::NoFrame);
+  setFocusPolicy(Qt::NoFocus);  // what is inside has it, and is scrolled to
+  setWidget(content);
+  content->installEventFilter(this);
+}
+
+void RoomyArea::fit() {
+  const QLayout* layout = widget()->layout();
+  const int width = std::max(maximumViewportSize().width(), layout->totalMinimumSize().width());
+  const auto least = [layout](int w) {
+    return layout->hasHeightForWidth() ? layout->totalMinimumHeightForWidth(w) : layout->totalMinimumSize().height();
+  };
+  // A bar at the side takes from the width, and lines that wrap then take more of the height.
+  const bool scrolls = least(width) > maximumViewportSize().height();
+  const int shown = std::max(maximumViewportSize().width() - (scrolls ? verticalScrollBar()->sizeHint().width() : 0),
+                             layout->totalMinimumSize().width());
+  const bool sideways = shown > maximumViewportSize().width();
+  const int height = maximumViewportSize().height() - (sideways ? horizontalScrollBar()->sizeHint().height() : 0);
+  widget()->resize(shown, std::max(height, least(shown)));
+}
+
+void RoomyArea::resizeEvent(QResizeEvent* event) {
+  fit();
+  QScrollArea::resizeEvent(event);
+}
+
+bool RoomyArea::eventFilter(QObject* watched, QEvent* event) {
+  const bool done = QScrollArea::eventFilter(watched, event);
+  if (watched == widget() && event->type() == QEvent::LayoutRequest) fit();
+  return done;
+}
+
+bool RoomyPages::hasHeightForWidth() const { return currentWidget() && currentWidget()->hasHeightForWidth(); }
+
+int RoomyPages::heightForWidth(int width) const {
+  const QLayout* page = currentWidget()->layout();
+  return page ? page->totalMinimumHeightForWidth(width) : currentWidget()->heightForWidth(width);
+}
+
+}  // namespace ovenwright::desktop

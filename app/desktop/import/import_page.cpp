@@ -12,6 +12,8 @@
 #include "app/desktop/import/layout_edit.h"
 #include "app/desktop/import/plain_lines.h"
 #include "app/desktop/import/reading_panel.h"
+#include "app/desktop/settings/settings.h"
+#include "app/desktop/window/elided_label.h"
 #include "app/desktop/window/hairline.h"
 
 namespace ovenwright::desktop {
@@ -21,16 +23,19 @@ constexpr double kPanelWidth_px = 352;
 
 }  // namespace
 
-ImportPage::ImportPage(Document* document, LayoutMemory* memory, QWidget* parent)
+ImportPage::ImportPage(Document* document, LayoutMemory* memory, Settings* settings, QWidget* parent)
     : QWidget(parent),
       m_document(document),
-      m_fileNote(new QLabel),
-      m_channelsNote(new QLabel),
+      m_settings(settings),
+      m_fileNote(new ElidedLabel),
+      m_channelsNote(new ElidedLabel),
       m_file(new FileTable),
       m_channels(new ChannelsPanel(document)),
-      m_reading(new ReadingPanel(document, memory)) {
+      m_reading(new ReadingPanel(document, memory)),
+      m_rows(new HairlineSplitter(Qt::Vertical)),
+      m_columns(new HairlineSplitter(Qt::Horizontal)) {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  const auto block = [&](const QString& title, QLabel* note, QWidget* content) {
+  const auto block = [&](const QString& title, ElidedLabel* note, QWidget* content) {
     auto* widget = new QWidget;
     auto* layout = new QVBoxLayout(widget);
     layout->setContentsMargins({});
@@ -48,19 +53,19 @@ ImportPage::ImportPage(Document* document, LayoutMemory* memory, QWidget* parent
     layout->addWidget(content, 1);
     return widget;
   };
-  auto* rows = new HairlineSplitter(Qt::Vertical);
-  rows->addWidget(block(tr("What stands in the file"), m_fileNote, m_file));
-  rows->addWidget(block(tr("Channels"), m_channelsNote, m_channels));
-  rows->setStretchFactor(0, 2);
-  rows->setStretchFactor(1, 3);
-  auto* columns = new HairlineSplitter(Qt::Horizontal);
-  columns->addWidget(rows);
-  columns->addWidget(m_reading);
-  columns->setStretchFactor(0, 1);
-  columns->setSizes({int(theme.px(1000)), int(theme.px(kPanelWidth_px))});
+  m_rows->addWidget(block(tr("What stands in the file"), m_fileNote, m_file));
+  m_rows->addWidget(block(tr("Channels"), m_channelsNote, m_channels));
+  m_rows->setStretchFactor(0, 2);
+  m_rows->setStretchFactor(1, 3);
+  m_columns->addWidget(m_rows);
+  m_columns->addWidget(m_reading);
+  m_columns->setStretchFactor(0, 1);
+  m_columns->setSizes({int(theme.px(1000)), int(theme.px(kPanelWidth_px))});
+  if (const auto state = settings->importRows(); !state.isEmpty()) m_rows->restoreState(state);
+  if (const auto state = settings->importColumns(); !state.isEmpty()) m_columns->restoreState(state);
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins({});
-  layout->addWidget(columns);
+  layout->addWidget(m_columns);
   connect(document, &Document::currentChanged, this, [this] {
     m_failure.reset();
     if (isVisible()) refresh();
@@ -68,6 +73,12 @@ ImportPage::ImportPage(Document* document, LayoutMemory* memory, QWidget* parent
   connect(m_file, &FileTable::columnPressed, this, &ImportPage::columnMenu);
   connect(m_channels, &ChannelsPanel::boardWanted, this, &ImportPage::boardWanted);
   connect(m_channels, &ChannelsPanel::showWanted, this, &ImportPage::showWanted);
+}
+
+void ImportPage::saveState() {
+  if (!m_wasShown) return;  // nothing was laid out
+  m_settings->setImportRows(m_rows->saveState());
+  m_settings->setImportColumns(m_columns->saveState());
 }
 
 void ImportPage::showFailure(const std::optional<Document::Failure>& failure) {
@@ -84,6 +95,7 @@ QList<QWidget*> ImportPage::parts() const { return {m_file, m_channels, m_readin
 
 void ImportPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
+  m_wasShown = true;
   refresh();
 }
 
@@ -101,8 +113,8 @@ void ImportPage::refresh() {
     m_file->fileModel()->setPlainLines(plainLines(m_failure->log->source, line), line);
     m_file->setTheme(theme);
     m_file->fitColumns();
-    m_fileNote->setText(m_failure->log->source.name);
-    m_channelsNote->setText(tr("Known once the log can be read"));
+    m_fileNote->setWords(m_failure->log->source.name);
+    m_channelsNote->setWords(tr("Known once the log can be read"));
     m_reading->refreshFailure(*m_failure, theme);
     return;
   }
@@ -114,11 +126,11 @@ void ImportPage::refresh() {
   if (!view) return;
   const auto& file = view->reading().file;
   const QString digest = QString::fromStdString(file.sha256);
-  m_fileNote->setText(
+  m_fileNote->setWords(
       tr("%1, %2 bytes, SHA-256 %3…%4")
           .arg(m_document->current()->source.name, m_format.count(file.bytes), digest.left(4), digest.right(4)));
-  m_fileNote->setToolTip(digest);
-  m_channelsNote->setText(
+  m_fileNote->setTip(digest);
+  m_channelsNote->setWords(
       view->board() ? tr("Placements come from the board %1").arg(QString::fromStdString(view->board()->identity.name))
                     : QString());
 }

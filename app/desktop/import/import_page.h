@@ -5,19 +5,23 @@
 #include "app/desktop/text/format.h"
 
 class QLabel;
+class QSplitter;
 
 namespace ovenwright::desktop {
 
 class ChannelsPanel;
+class ElidedLabel;
 class FileTable;
 class LayoutMemory;
 class ReadingPanel;
+class Settings;
 
 /// How a log was read: what stands in the file, its channels, and every choice the reader made, to be put right.
 class ImportPage : public QWidget {
   Q_OBJECT
  public:
-  ImportPage(Document* document, LayoutMemory* memory, QWidget* parent = nullptr);
+  ImportPage(Document* document, LayoutMemory* memory, Settings* settings, QWidget* parent = nullptr);
+  void saveState();
   void setFormat(const Format& format);
   ReadingPanel* readingPanel() { return m_reading; }
   QList<QWidget*> parts() const;
@@ -38,13 +42,16 @@ class ImportPage : public QWidget {
   void columnMenu(int column, const QPoint& at);
 
   Document* m_document;
+  Settings* m_settings;
   Format m_format;
   std::optional<Document::Failure> m_failure;
-  QLabel *m_fileNote, *m_channelsNote;
+  ElidedLabel *m_fileNote, *m_channelsNote;
   std::vector<QLabel*> m_headings;
   FileTable* m_file;
   ChannelsPanel* m_channels;
   ReadingPanel* m_reading;
+  QSplitter *m_rows, *m_columns;
+  bool m_wasShown = false;
 };
 
 }  // namespace ovenwright::desktop

@@ -304,6 +304,9 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
     build.add(bars);
     constexpr double kWorthSaying = 0.005;
     if (rest > kWorthSaying) build.row(tr("Other zones together"), format.percent(rest));
+    QLabel* tune = build.link(tr("Try a change in Tune"));
+    connect(tune, &QLabel::linkActivated, this, &DerivationPanel::tuneWanted);
+    build.add(tune);
   }
   m_scroll->setWidget(build.finish());
 }

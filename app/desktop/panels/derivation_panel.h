@@ -27,6 +27,7 @@ class DerivationPanel : public QWidget {
  signals:
   void stepped(int by);                                            ///< to the next or previous result
   void windowWanted(std::size_t window, std::size_t requirement);  ///< the limit's place in its window
+  void tuneWanted();                                               ///< from the zones that set the result
 
  private:
   class Builder;

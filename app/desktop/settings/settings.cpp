@@ -19,6 +19,9 @@ const Key<QStringList> kRecentLogs{"files/recent_logs", {}};
 const Key<QString> kOpenFolder{"files/open_folder", {}};
 const Key<QByteArray> kWindowGeometry{"window/geometry", {}};
 const Key<QByteArray> kCheckSplitter{"check/splitter", {}};
+const Key<QByteArray> kTableColumns{"check/table_columns", {}};
+const Key<QByteArray> kImportRows{"import/rows", {}};
+const Key<QByteArray> kImportColumns{"import/columns", {}};
 const Key<int> kPanelWidth{"check/panel_width", 352};  // px at a 13 px font
 const Key<bool> kPanelShown{"check/panel_shown", true};
 const Key<int> kCheckTab{"check/tab", 0};
@@ -89,6 +92,12 @@ QByteArray Settings::windowGeometry() const { return read(m_file, kWindowGeometr
 void Settings::setWindowGeometry(const QByteArray& geometry) { write(m_file, kWindowGeometry, geometry); }
 QByteArray Settings::checkSplitter() const { return read(m_file, kCheckSplitter); }
 void Settings::setCheckSplitter(const QByteArray& state) { write(m_file, kCheckSplitter, state); }
+QByteArray Settings::tableColumns() const { return read(m_file, kTableColumns); }
+void Settings::setTableColumns(const QByteArray& state) { write(m_file, kTableColumns, state); }
+QByteArray Settings::importRows() const { return read(m_file, kImportRows); }
+void Settings::setImportRows(const QByteArray& state) { write(m_file, kImportRows, state); }
+QByteArray Settings::importColumns() const { return read(m_file, kImportColumns); }
+void Settings::setImportColumns(const QByteArray& state) { write(m_file, kImportColumns, state); }
 int Settings::panelWidth() const { return read(m_file, kPanelWidth); }
 void Settings::setPanelWidth(int px) { write(m_file, kPanelWidth, px); }
 bool Settings::panelShown() const { return read(m_file, kPanelShown); }

@@ -37,6 +37,12 @@ class Settings {
   void setWindowGeometry(const QByteArray& geometry);
   QByteArray checkSplitter() const;
   void setCheckSplitter(const QByteArray& state);
+  QByteArray tableColumns() const;  ///< of the results: order and widths
+  void setTableColumns(const QByteArray& state);
+  QByteArray importRows() const;  ///< file above channels
+  void setImportRows(const QByteArray& state);
+  QByteArray importColumns() const;  ///< both beside the choices of the reading
+  void setImportColumns(const QByteArray& state);
   int panelWidth() const;  ///< px at a 13 px font
   void setPanelWidth(int px);
   bool panelShown() const;

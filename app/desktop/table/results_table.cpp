@@ -109,7 +109,14 @@ void ResultsTable::setRun(std::shared_ptr<const RunView> view, const Format& for
   const bool first = m_model->rowCount() == 0;
   m_model->setRun(std::move(view), format);
   m_quiet = false;
-  if (first) resizeColumnsToContents();
+  if (first && !m_restored) resizeColumnsToContents();
+}
+
+QByteArray ResultsTable::columns() const { return horizontalHeader()->saveState(); }
+
+void ResultsTable::restoreColumns(const QByteArray& state) {
+  m_restored = !state.isEmpty() && horizontalHeader()->restoreState(state);
+  horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);  // another run is shown in its window's order
 }
 
 void ResultsTable::setTheme(const widgets::Theme& theme) {

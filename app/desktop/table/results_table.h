@@ -24,6 +24,8 @@ class ResultsTable : public QTableView {
   void setChosen(std::optional<std::size_t> outcome);
   /// The selected rows, or all that are shown where none or one is, tab separated with headings.
   QString asText() const;
+  QByteArray columns() const;  ///< their order and widths
+  void restoreColumns(const QByteArray& state);
 
  public slots:
   void copy() const;
@@ -39,6 +41,7 @@ class ResultsTable : public QTableView {
   ResultsModel* m_model;
   QSortFilterProxyModel* m_sorted;
   bool m_quiet = false;
+  bool m_restored = false;  // columns are as they were left, not as wide as their texts
 };
 
 }  // namespace ovenwright::desktop

@@ -71,6 +71,11 @@ QSize LimitLanes::sizeHint() const {
   return {int(m_theme.px(944)), int(std::ceil(layout.headerHeight() + layout.contentHeight()))};
 }
 
+int LimitLanes::leastHeight() const {
+  const LanesLayout layout(m_table, m_theme, std::max(viewport()->width(), 1), 0, m_state.opened);
+  return int(std::ceil(layout.headerHeight() + layout.contentHeight()));
+}
+
 QString LimitLanes::rowAsText(std::size_t lane) const { return m_table.lanes[lane].rowText; }
 
 QPixmap LimitLanes::asPicture() const {

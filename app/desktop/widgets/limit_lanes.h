@@ -31,6 +31,7 @@ class LimitLanes : public QAbstractScrollArea {
   QPointF toViewport(const QPointF& lanePoint) const;
   /// Width under which the lanes cannot show their body.
   QSize minimumSizeHint() const override;
+  int leastHeight() const;  ///< in which all lanes stand without scrolling, at their smallest pitch
   QSize sizeHint() const override;
 
   QString rowAsText(std::size_t lane) const;

@@ -22,7 +22,7 @@ Sentence::Sentence(QWidget* parent) : QWidget(parent), m_theme(Theme::fromPalett
   installAccessibility();
   setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
-  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
   policy.setHeightForWidth(true);
   setSizePolicy(policy);
   m_announceLater.setSingleShot(true);

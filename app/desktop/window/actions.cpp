@@ -11,10 +11,13 @@
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/lots/lots_page.h"
+#include "app/desktop/panels/derivation_panel.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
+#include "app/desktop/table/results_table.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/tune/tune_page.h"
+#include "app/desktop/widgets/board_picture.h"
 #include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/widgets/zone_strip.h"
@@ -49,6 +52,7 @@ void MainWindow::buildActions() {
   file->addSeparator();
   auto* sheets = new SheetMenu(m_document, m_settings, this);
   sheets->addTo(file);
+  m_choosers->addButton(sheets->preview());
   connect(sheets, &SheetMenu::done, this, &MainWindow::note);
   connect(sheets, &SheetMenu::failed, this, &MainWindow::note);
   file->addSeparator();
@@ -200,6 +204,9 @@ void MainWindow::buildActions() {
     if (inside(m_check->strip())) part = QStringLiteral("strip");
     if (inside(m_check->lanes())) part = QStringLiteral("lanes");
     if (inside(m_lots)) part = QStringLiteral("lots");
+    if (inside(m_check->table())) part = QStringLiteral("table");
+    if (inside(m_check->board())) part = QStringLiteral("board");
+    if (inside(m_check->panel())) part = QStringLiteral("panel");
     if (inside(m_tune)) part = QStringLiteral("tune");
     if (inside(m_import)) part = QStringLiteral("import");
     if (inside(m_editor)) part = QStringLiteral("window");

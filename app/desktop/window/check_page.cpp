@@ -17,6 +17,7 @@
 #include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/zone_strip.h"
 #include "app/desktop/window/appearance.h"
+#include "app/desktop/window/elided_label.h"
 #include "app/desktop/window/hairline.h"
 
 namespace ovenwright::desktop {
@@ -34,13 +35,14 @@ CheckPage::CheckPage(Document* document, Settings* settings, QWidget* parent)
       m_tabs(new QTabBar),
       m_pages(new QStackedWidget),
       m_corner(new QStackedWidget),
-      m_lanesNote(new QLabel(tr("Each mark is a thermocouple, hottest on top. Whisker: ± U. Dotted: guard band."))),
+      m_lanesNote(new ElidedLabel),
       m_filter(new QLineEdit),
       m_panelLink(new QToolButton),
       m_lower(new QWidget),
       m_columns(new HairlineSplitter(Qt::Horizontal, this)),
       m_rows(new HairlineSplitter(Qt::Vertical)),
       m_panelWanted(settings->panelShown()) {
+  m_lanesNote->setWords(tr("Each mark is a thermocouple, hottest on top. Whisker: ± U. Dotted: guard band."));
   build();
   connectParts();
   style();
@@ -51,7 +53,12 @@ CheckPage::~CheckPage() = default;
 
 void CheckPage::connectParts() {
   connect(m_document, &Document::currentChanged, this, &CheckPage::refresh);
-  connect(m_document, &Document::chosenChanged, this, &CheckPage::refreshChoice);
+  connect(m_document, &Document::chosenChanged, this, [this] {
+    // Another run comes with a choice of its own, once for both.
+    const bool other_run = m_document->view() != m_shown.view;
+    if (!other_run && (m_shown.outcome != m_document->chosen() || m_shown.channel != m_document->chosenChannel()))
+      refreshChoice();
+  });
   connect(m_document, &Document::activityChanged, this, [this] {
     const auto* log = m_document->current();
     m_lanes->setDimmed(log && !log->job.isNull());
@@ -96,6 +103,7 @@ void CheckPage::connectParts() {
   connect(m_filter, &QLineEdit::textChanged, m_table, &ResultsTable::setFilter);
   connect(m_panel, &DerivationPanel::stepped, this, &CheckPage::stepResult);
   connect(m_panel, &DerivationPanel::windowWanted, this, &CheckPage::windowWanted);
+  connect(m_panel, &DerivationPanel::tuneWanted, this, &CheckPage::tuneWanted);
   connect(m_tabs, &QTabBar::currentChanged, this, [this](int index) {
     Appearance::shrinkHiddenPages(m_pages, m_pages->widget(index));
     m_pages->setCurrentIndex(index);
@@ -121,8 +129,11 @@ void CheckPage::fillBoardLanes() {
   const auto& lanes = m_lanes->table().lanes;
   for (std::size_t i = 0; i < lanes.size(); ++i) {
     if (lanes[i].board) continue;
-    m_boardLane->addItem(lanes[i].note.isEmpty() ? lanes[i].title : lanes[i].title + u' ' + lanes[i].note,
-                         qulonglong(i));
+    m_boardLane->addItem(
+        lanes[i].note.isEmpty()
+            ? lanes[i].title
+            : widgets::LimitLanes::tr("%1, %2", "requirement and its note").arg(lanes[i].title, lanes[i].note),
+        qulonglong(i));
   }
 }
 
@@ -155,10 +166,12 @@ void CheckPage::refresh() {
   m_table->setRun(view, m_format);
   fillBoardLanes();
   refreshChoice();
+  shareHeight();
 }
 
 void CheckPage::refreshChoice() {
   const auto view = m_document->view();
+  m_shown = {view, m_document->chosen(), m_document->chosenChannel()};
   const Scene now = scene();
   m_plot->setScene(now);
   m_plot->setAccessibleName(

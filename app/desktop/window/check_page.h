@@ -24,6 +24,7 @@ namespace ovenwright::desktop {
 
 class CurvePlot;
 class DerivationPanel;
+class ElidedLabel;
 class ResultsTable;
 class Settings;
 
@@ -42,6 +43,7 @@ class CheckPage : public QWidget {
   widgets::ZoneStrip* strip() { return m_strip; }
   widgets::LimitLanes* lanes() { return m_lanes; }
   ResultsTable* table() { return m_table; }
+  widgets::BoardPicture* board() { return m_board; }
   DerivationPanel* panel() { return m_panel; }
   /// The parts that F6 goes through, in order.
   QList<QWidget*> parts() const;
@@ -60,6 +62,7 @@ class CheckPage : public QWidget {
   void ovenWanted();
   void entryWanted();
   void boardWanted();
+  void tuneWanted();
   void windowWanted(std::size_t window, std::size_t requirement);
   void panelShownChanged(bool shown);
 
@@ -78,6 +81,7 @@ class CheckPage : public QWidget {
   void showBoardLane();
   void showCorner();
   void placePanel();
+  void shareHeight();
   void style();
   bool isNarrow() const;
   Scene scene() const;
@@ -94,11 +98,17 @@ class CheckPage : public QWidget {
   DerivationPanel* m_panel;
   QTabBar* m_tabs;
   QStackedWidget *m_pages, *m_corner;
-  QLabel* m_lanesNote;
+  ElidedLabel* m_lanesNote;
   QLineEdit* m_filter;
   QToolButton* m_panelLink;
   QWidget* m_lower;
   QSplitter *m_columns, *m_rows;
+  struct Shown {
+    std::shared_ptr<const RunView> view;
+    std::optional<std::size_t> outcome, channel;
+  };
+  Shown m_shown;
+  bool m_rowsMoved = false;  // by hand: then the share of curves and lanes stays as it is
   std::optional<std::size_t> m_hovered;
   bool m_panelWanted = true;   // in a wide window
   bool m_overlayOpen = false;  // in a narrow one

@@ -17,6 +17,7 @@
 #include "app/desktop/widgets/zone_strip.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/check_page.h"
+#include "app/desktop/window/elided_label.h"
 #include "app/desktop/window/hairline.h"
 
 // Where the parts of the Check page stand, and where its panel goes in a narrow window.
@@ -26,6 +27,7 @@ namespace {
 constexpr double kNarrow_px = 1280, kRail_px = 104;
 constexpr double kPanelLeast_px = 300, kPanelMost_px = 520;
 constexpr int kUpperShare = 55, kLowerShare = 45;
+constexpr double kCurvesKeep_px = 200;
 
 }  // namespace
 
@@ -97,7 +99,10 @@ void CheckPage::build() {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins({});
   layout->addWidget(m_columns);
-  if (const QByteArray state = m_settings->checkSplitter(); !state.isEmpty()) m_rows->restoreState(state);
+  const QByteArray state = m_settings->checkSplitter();
+  m_rowsMoved = !state.isEmpty() && m_rows->restoreState(state);
+  connect(m_rows, &QSplitter::splitterMoved, this, [this] { m_rowsMoved = true; });
+  m_table->restoreColumns(m_settings->tableColumns());
   m_tabs->setCurrentIndex(std::clamp(m_settings->checkTab(), 0, m_tabs->count() - 1));
   Appearance::shrinkHiddenPages(m_pages, m_pages->widget(m_tabs->currentIndex()));
   m_pages->setCurrentIndex(m_tabs->currentIndex());
@@ -147,13 +152,27 @@ void CheckPage::placePanel() {
   if (m_panelWanted && was_hidden) m_columns->setSizes({width() - wanted, wanted});
 }
 
+/// 55 : 45, but where the lanes would have to scroll they get what they need first, as long as the curves keep enough.
+void CheckPage::shareHeight() {
+  if (m_rowsMoved || m_rows->height() < 1) return;
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  const int all = m_rows->height() - m_rows->handleWidth();
+  const int needed = m_tabs->sizeHint().height() + m_lanes->leastHeight();
+  const int most = all - m_strip->sizeHint().height() - int(theme.px(kCurvesKeep_px));
+  const int usual = all * kLowerShare / (kUpperShare + kLowerShare);
+  const int lower = std::max(usual, std::min(needed, most));
+  m_rows->setSizes({all - lower, lower});
+}
+
 void CheckPage::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   placePanel();
+  shareHeight();
   QMetaObject::invokeMethod(this, &CheckPage::placePanel, Qt::QueuedConnection);  // once the tabs are laid out
 }
 
 void CheckPage::showCorner() {
+  Appearance::shrinkHiddenPages(m_corner, m_corner->widget(tab()));
   m_corner->setCurrentIndex(tab());
   m_lanesNote->setVisible(tab() == kLanes);
 }
@@ -165,14 +184,16 @@ void CheckPage::style() {
   m_lanesNote->setFont(theme.font(12));
   Appearance::ink(m_lanesNote, theme.secondary);
   m_corner->setContentsMargins(0, 0, int(theme.px(12)), 0);
-  m_filter->setMinimumWidth(int(theme.px(220)));
+  m_filter->setMinimumWidth(int(theme.px(100)));
+  m_boardLane->setMinimumWidth(int(theme.px(100)));
   Appearance::ink(m_panelLink, theme.accent);
   showCorner();
 }
 
 void CheckPage::saveState() {
-  m_settings->setCheckSplitter(m_rows->saveState());
+  if (m_rowsMoved) m_settings->setCheckSplitter(m_rows->saveState());
   m_settings->setCheckTab(m_tabs->currentIndex());
+  m_settings->setTableColumns(m_table->columns());
   if (!isNarrow() && m_panelWanted) {
     const auto theme = widgets::Theme::fromPalette(palette(), font());
     m_settings->setPanelWidth(int(m_panel->width() / theme.px(1)));

@@ -73,14 +73,28 @@ void ChooserBar::addButton(QAction* action) {
   const auto sync = [button, action] {
     button->setText(action->data().toString());  // the short word; the action's text names the edit
     button->setEnabled(action->isEnabled());
-    button->setToolTip(QStringLiteral("%1 (%2)").arg(action->text().remove(u'&'),
-                                                     action->shortcut().toString(QKeySequence::NativeText)));
+    const QString keys = action->shortcut().toString(QKeySequence::NativeText);
+    const QString name = action->text().remove(u'&');
+    button->setToolTip(keys.isEmpty() ? name : QStringLiteral("%1 (%2)").arg(name, keys));
     button->setAccessibleName(action->text().remove(u'&'));
   };
   sync();
   connect(action, &QAction::changed, button, sync);
   connect(button, &QPushButton::clicked, action, &QAction::trigger);
   m_layout->addWidget(button);
+  m_buttons.push_back(button);
+  fitLabels();
+}
+
+QSize ChooserBar::minimumSizeHint() const {
+  // Without labels and buttons, which go before the choosers do.
+  const QMargins margins = m_layout->contentsMargins();
+  QSize least(margins.left() + margins.right(), 0);
+  for (const ChooserButton* chooser : {m_run, m_board, m_window, m_oven}) {
+    const QSize size = chooser->minimumSizeHint();
+    least = QSize(least.width() + size.width() + 4 * m_layout->spacing(), std::max(least.height(), size.height()));
+  }
+  return least + QSize(0, margins.top() + margins.bottom());
 }
 
 void ChooserBar::fillRuns() {
@@ -132,6 +146,10 @@ void ChooserBar::fitLabels() {
     wanted += (item->widget() ? item->widget()->sizeHint() : item->sizeHint()).width() + m_layout->spacing();
   }
   for (QLabel* label : m_labels) label->setVisible(wanted <= width());
+  // What the buttons do stands in the menus too: in a bar that is too narrow for both they go, not the choosers.
+  int least = minimumSizeHint().width();
+  for (const QPushButton* button : m_buttons) least += button->sizeHint().width() + m_layout->spacing();
+  for (QPushButton* button : m_buttons) button->setVisible(least <= width());
 }
 
 void ChooserBar::resizeEvent(QResizeEvent* event) {

@@ -23,6 +23,8 @@ class ChooserBar : public QWidget {
   void showBoard();
   void showOven();
   QMenu* runs() { return m_runs; }
+  void addButton(QAction* action);  ///< at the right; its data is the short word that stands on it
+  QSize minimumSizeHint() const override;
 
  signals:
   void openWanted();
@@ -32,7 +34,6 @@ class ChooserBar : public QWidget {
 
  private:
   ChooserButton* add(const QString& label, QMenu* menu);
-  void addButton(QAction* action);
   void fillRuns();
   void refresh();
   void fitLabels();
@@ -41,6 +42,7 @@ class ChooserBar : public QWidget {
   QMenu* m_runs;
   QHBoxLayout* m_layout;
   std::vector<QLabel*> m_labels;
+  std::vector<QPushButton*> m_buttons;
   ChooserButton *m_run, *m_board, *m_window, *m_oven;
 };
 

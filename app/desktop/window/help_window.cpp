@@ -70,6 +70,15 @@ QString helpText() {
       HelpWindow::tr(
           "A click on a heading sorts. Ctrl+F filters. Ctrl+C copies the chosen rows, or all, with headings for a "
           "spreadsheet."));
+  text += section(QStringLiteral("board"), HelpWindow::tr("Board"),
+                  HelpWindow::tr("Where each thermocouple sits, with its result of the requirement that is chosen "
+                                 "beside Show. Left and right, "
+                                 "or up and down, go to another thermocouple, Enter shows how its number came about."));
+  text += section(
+      QStringLiteral("panel"), HelpWindow::tr("How this number came about"),
+      HelpWindow::tr(
+          "The chosen result step by step: definition, limits with their source, margin, uncertainty by cause, the "
+          "decision, and the zones that it traces back to. The arrows at the top go to the result before and after."));
   text += section(
       QStringLiteral("import"), HelpWindow::tr("How the log was read"),
       HelpWindow::tr(
@@ -102,6 +111,7 @@ HelpWindow::HelpWindow(QWidget* parent) : QWidget(parent, Qt::Tool), m_text(new 
 }
 
 void HelpWindow::showAbout(const QString& part) {
+  m_part = part;
   show();
   raise();
   activateWindow();

@@ -10,13 +10,16 @@ class HelpWindow : public QWidget {
   Q_OBJECT
  public:
   explicit HelpWindow(QWidget* parent);
-  void showAbout(const QString& part);  ///< "sentence", "plot", "strip", "lanes", "table", "import", "window", "keys"
+  /// "start", "sentence", "plot", "strip", "tune", "lanes", "table", "board", "panel", "import", "window", "keys"
+  void showAbout(const QString& part);
+  QString part() const { return m_part; }  ///< that was asked for last
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
   QTextBrowser* m_text;
+  QString m_part;
 };
 
 /// Name, version, licence and the cautions.

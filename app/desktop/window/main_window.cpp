@@ -9,8 +9,10 @@
 #include <QListWidget>
 #include <QMimeData>
 #include <QPainter>
+#include <QScreen>
 #include <QStackedWidget>
 #include <QStatusBar>
+#include <QStyle>
 #include <QStyledItemDelegate>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -29,9 +31,11 @@
 #include "app/desktop/window/check_page.h"
 #include "app/desktop/window/chooser_bar.h"
 #include "app/desktop/window/drop_frame.h"
+#include "app/desktop/window/elided_label.h"
 #include "app/desktop/window/empty_page.h"
 #include "app/desktop/window/hairline.h"
 #include "app/desktop/window/profile_menus.h"
+#include "app/desktop/window/roomy_area.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -39,6 +43,7 @@ namespace {
 constexpr double kTwoLines_px = 88;
 constexpr int kSlow_ms = 200, kNote_ms = 5000;
 constexpr double kRailWidth_px = 104, kRailInset_px = 36;
+constexpr int kFirstWidth_px = 1440, kFirstHeight_px = 900, kLeastWidth_px = 1024, kLeastHeight_px = 700;
 
 /// A task of the rail: on the panel's ground with an accent bar where it is the one that is shown.
 class RailDelegate : public QStyledItemDelegate {
@@ -84,16 +89,16 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
       m_sentence(new widgets::Sentence),
       m_rail(new QListWidget),
       m_railNote(new QLabel(tr("Drop a log anywhere in this window"))),
-      m_status(new QLabel),
-      m_readAs(new QLabel),
-      m_rule(new QLabel),
-      m_pages(new QStackedWidget),
+      m_status(new ElidedLabel),
+      m_readAs(new ElidedLabel),
+      m_rule(new ElidedLabel),
+      m_pages(new RoomyPages),
       m_empty(new EmptyPage(document, m_profiles)),
       m_check(new CheckPage(document, settings)),
       m_tune(new TunePage(document, settings)),
       m_lots(new LotsPage(archive, settings)),
       m_layouts(std::make_unique<LayoutMemory>(settings)),
-      m_import(new ImportPage(document, m_layouts.get())),
+      m_import(new ImportPage(document, m_layouts.get(), settings)),
       m_editor(new WindowPage(document)),
       m_dropFrame(new DropFrame(this)),
       m_slow(new QTimer(this)) {
@@ -131,6 +136,7 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
     showNotice({title, errorText(error), {}});
   });
   connect(m_check, &CheckPage::boardWanted, m_choosers, &ChooserBar::showBoard);
+  connect(m_check, &CheckPage::tuneWanted, this, [this] { showTask(Task::kTune); });
   connect(m_check, &CheckPage::windowWanted, this,
           [this](std::size_t of, std::size_t requirement) { showWindowEditor(of, int(requirement)); });
   connect(m_tune, &TunePage::sentenceChanged, this, [this] {
@@ -193,10 +199,23 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   refreshSentence();
   refreshStatus();
   m_sentence->setFocus();
-  if (!restoreGeometry(settings->windowGeometry())) resize(1440, 900);
+  placeOnScreen();
 }
 
 MainWindow::~MainWindow() = default;
+
+void MainWindow::placeOnScreen() {
+  const QSize most = screen()->availableSize();
+  setMinimumSize(QSize(kLeastWidth_px, kLeastHeight_px).boundedTo(most));
+  if (restoreGeometry(m_settings->windowGeometry())) return;
+  // Whether a frame comes around it is not known yet: where the screen is small, room for its title is left.
+  const QRect room =
+      screen()->availableGeometry().adjusted(0, 0, 0, -QWidget::style()->pixelMetric(QStyle::PM_TitleBarHeight));
+  const QSize size = QSize(kFirstWidth_px, kFirstHeight_px).boundedTo(room.size()).expandedTo(minimumSize());
+  resize(size);
+  move(room.topLeft() +
+       QPoint(std::max(0, room.width() - size.width()), std::max(0, room.height() - size.height())) / 2);
+}
 
 void MainWindow::buildLayout() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
@@ -245,7 +264,8 @@ void MainWindow::buildLayout() {
   chooser_layout->addWidget(m_choosers);
   chooser_layout->addWidget(new Hairline);
 
-  auto* right = new QVBoxLayout;
+  auto* content = new QWidget;
+  auto* right = new QVBoxLayout(content);
   right->setContentsMargins({});
   right->setSpacing(0);
   right->addWidget(m_chooserBlock);
@@ -256,14 +276,11 @@ void MainWindow::buildLayout() {
   layout->setContentsMargins({});
   layout->setSpacing(0);
   layout->addWidget(rail);
-  layout->addLayout(right, 1);
+  layout->addWidget(new RoomyArea(content), 1);
   setCentralWidget(central);
 
-  m_readAs->setTextFormat(Qt::RichText);
   m_readAs->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
   statusBar()->setContentsMargins(int(theme.px(10)), 0, int(theme.px(10)), 0);
-  // A narrow window cuts what stands here instead of growing; the tool tip has it all.
-  for (QLabel* label : {m_status, m_readAs, m_rule}) label->setMinimumWidth(1);
   statusBar()->addWidget(m_status);
   statusBar()->addWidget(m_readAs);
   statusBar()->addPermanentWidget(m_rule);
@@ -385,6 +402,7 @@ void MainWindow::saveState() {
   m_settings->setWindowGeometry(saveGeometry());
   m_check->saveState();
   m_lots->saveState();
+  m_import->saveState();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

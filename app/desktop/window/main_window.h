@@ -26,6 +26,7 @@ class CheckPage;
 class ChooserBar;
 class CurvePlot;
 class DropFrame;
+class ElidedLabel;
 class EmptyPage;
 class HelpWindow;
 class ImportPage;
@@ -84,6 +85,7 @@ class MainWindow : public QMainWindow {
   void openKept(const QString& id);  // likewise: a run of the archive
   void placeHead();                  // likewise
   bool areLotsShown() const { return m_task == Task::kLots && !m_shown; }
+  void placeOnScreen();  ///< as it was left; at first inside the screen, whatever its size
   void fillRecent();
   void openLogs();
   void paste();
@@ -116,7 +118,8 @@ class MainWindow : public QMainWindow {
   QWidget *m_chooserBlock, *m_sentenceBlock;
   widgets::Sentence* m_sentence;
   QListWidget* m_rail;
-  QLabel *m_railNote, *m_status, *m_readAs, *m_rule;
+  QLabel* m_railNote;
+  ElidedLabel *m_status, *m_readAs, *m_rule;
   QStackedWidget* m_pages;
   EmptyPage* m_empty;
   CheckPage* m_check;

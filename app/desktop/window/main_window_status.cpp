@@ -1,10 +1,10 @@
-#include <QLabel>
 #include <algorithm>
 
 #include "app/desktop/import/reading_choices.h"
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/tune/tune_page.h"
+#include "app/desktop/window/elided_label.h"
 #include "app/desktop/window/main_window.h"
 
 // The status line: what was read and how, and by which rule it is judged.
@@ -20,22 +20,21 @@ void MainWindow::refreshStatus() {
   if (areLotsShown()) {
     m_readAs->hide();
     m_rule->show();
-    m_status->setText(m_lots->statusText());
-    m_status->setToolTip(m_lots->statusText());
-    m_rule->setText(m_lots->archiveText());
+    m_status->setWords(m_lots->statusText());
+    m_rule->setWords(m_lots->archiveText());
     return;
   }
   const auto view = m_document->view();
   m_readAs->setVisible(view != nullptr);
   m_rule->setVisible(view != nullptr);
   if (!view) {
-    m_status->setText(tr("Ready"));
+    m_status->setWords(tr("Ready"));
     return;
   }
   if (m_task == Task::kTune && !m_shown) {
     m_readAs->hide();
     const bool ready = m_tune->session()->state() == TuneSession::State::kReady;
-    m_status->setText(ready ? tr("Prediction follows each edit") : tr("Nothing is predicted yet"));
+    m_status->setWords(ready ? tr("Prediction follows each edit") : tr("Nothing is predicted yet"));
     showRule(*view);
     return;
   }
@@ -49,8 +48,7 @@ void MainWindow::refreshStatus() {
                                         ? tr("oven entry found at %1 s").arg(at)
                                         : tr("oven entry given at %1 s").arg(at));
   }
-  m_status->setText(text);
-  m_status->setToolTip(text);
+  m_status->setWords(text);
   QStringList read;
   const auto word = [&read](const Choices& choices, const std::string& value, const QString& pattern) {
     const auto known = std::ranges::find(choices, QString::fromStdString(value), &Choices::value_type::first);
@@ -63,8 +61,7 @@ void MainWindow::refreshStatus() {
   const auto unit = std::ranges::find(units, QString::fromStdString(read_as.unit), &Choices::value_type::first);
   read << (unit == units.end() ? QString::fromStdString(read_as.unit) : unit->second);
   const QString words = tr("Read as: %1").arg(read.join(QStringLiteral(", ")));
-  m_readAs->setText(QStringLiteral("<a href=\"#\">%1</a>").arg(words.toHtmlEscaped()));
-  m_readAs->setAccessibleName(words);
+  m_readAs->setWords(words, true);
   showRule(*view);
 }
 
@@ -72,7 +69,7 @@ void MainWindow::showRule(const RunView& view) {
   const auto& windows = view.judgement().windows;
   const bool guarded = std::ranges::any_of(
       windows, [](const auto& window) { return window.decision_rule == window::DecisionRule::kGuarded; });
-  m_rule->setText(guarded ? tr("Decision rule: guarded, w = U") : tr("Decision rule: simple"));
+  m_rule->setWords(guarded ? tr("Decision rule: guarded, w = U") : tr("Decision rule: simple"));
 }
 
 }  // namespace ovenwright::desktop

@@ -34,7 +34,9 @@ void SheetMenu::addTo(QMenu* file) {
     return action;
   };
   QAction* print = add(tr("Pr&int the sheet…"), QKeySequence::Print, &SheetMenu::print);
-  QAction* preview = add(tr("Print pre&view…"), {}, &SheetMenu::preview);
+  QAction* preview = add(tr("Print pre&view…"), {}, &SheetMenu::showPreview);
+  preview->setData(tr("Sheet…"));
+  m_preview = preview;
   QAction* exported = add(tr("&Export the sheet…"), {}, &SheetMenu::askExport);
   add(tr("Company &name on sheets…"), {}, &SheetMenu::askCompany);
   add(tr("Lo&go on sheets…"), {}, &SheetMenu::askLogo);
@@ -120,7 +122,7 @@ void SheetMenu::print() {
   dialog->open();
 }
 
-void SheetMenu::preview() {
+void SheetMenu::showPreview() {
   auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
   printer->setPageSize(QPageSize(style().paper == sheet::Paper::kLetter ? QPageSize::Letter : QPageSize::A4));
   auto* dialog = new QPrintPreviewDialog(printer.get(), m_window);

@@ -4,6 +4,7 @@
 
 #include "app/sheet/sheet.h"
 
+class QAction;
 class QMenu;
 class QPrinter;
 
@@ -20,6 +21,7 @@ class SheetMenu : public QObject {
   SheetMenu(Document* document, Settings* settings, QWidget* window);
 
   void addTo(QMenu* file);
+  QAction* preview() const { return m_preview; }  ///< its data is the short word for a button
   /// The sheet of the run that is shown for the printer's paper, onto it. False: no result to show, or the printer
   /// took no more pages.
   bool paint(QPrinter& printer);
@@ -37,7 +39,7 @@ class SheetMenu : public QObject {
   bool isOpenLog(const QString& path) const;
   sheet::Style style();
   void print();
-  void preview();
+  void showPreview();
   void askExport();
   void askCompany();
   void askLogo();
@@ -45,6 +47,7 @@ class SheetMenu : public QObject {
   Document* m_document;
   Settings* m_settings;
   QWidget* m_window;
+  QAction* m_preview = nullptr;
 };
 
 }  // namespace ovenwright::desktop

@@ -17,6 +17,17 @@ Result<log::Reading> read(const Source& source, const log::Options& options) {
   return log::read(source.path.toStdString(), options);
 }
 
+/// A worker thread can begin with the upper halves of its vector registers in use, left by what started it; until they
+/// are cleared each call of the mathematical library from plain SSE code waits for them. Once for a thread is enough.
+void clearUpperHalves() {
+#if defined(__x86_64__)
+  if (__builtin_cpu_supports("avx"))
+    __asm__ volatile("vzeroupper" ::
+                         : "xmm0", "xmm1", "xmm2", "xmm3", "xmm4", "xmm5", "xmm6", "xmm7", "xmm8", "xmm9", "xmm10",
+                           "xmm11", "xmm12", "xmm13", "xmm14", "xmm15");
+#endif
+}
+
 Result<std::shared_ptr<const Checked>> work(CheckJob::Input& input) {
   QElapsedTimer timer;
   timer.start();
@@ -65,6 +76,7 @@ void CheckJob::start(Input input) {
       promise.setProgressValueAndText(int(kProgressSteps * done), QString::number(rows));
       return !promise.isCanceled();
     };
+    clearUpperHalves();
     auto outcome = work(input);
     if (!promise.isCanceled()) promise.addResult(std::move(outcome));
   }));

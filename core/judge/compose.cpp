@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "core/judge/arguments.h"
 #include "core/judge/causes.h"
@@ -47,7 +48,8 @@ void add_names(std::vector<Argument>& arguments, const std::vector<std::string>&
 
 class Composer {
  public:
-  Composer(const Judgement& judgement, const Phrases& phrases) : judgement_(judgement), phrases_(phrases) {
+  Composer(const Judgement& judgement, const Phrases& phrases, const Telling& telling)
+      : judgement_(judgement), phrases_(phrases), telling_(telling) {
     for (std::size_t i = 0; i < judgement.all_size(); ++i) {
       const Outcome& outcome = judgement.all(i);
       if (!outcome.required) continue;
@@ -79,11 +81,22 @@ class Composer {
     if (judgement_.sides_not_judged) say("sides");
     if (!judgement_.better_window.empty())
       say({.clause = {"window.better", {{.name = "window", .value = judgement_.better_window}}}});
+    if (telling_.predicted && telling_.pass_probability) say_chance(*telling_.pass_probability);
     return std::move(sentence_);
   }
 
  private:
-  void say(const Planned& planned) { append(sentence_, planned, phrases_); }
+  void say(Planned planned) {
+    // What a run is measured to be, a prediction only expects: those templates have a second one.
+    if (telling_.predicted && is_told_of_predictions(planned.clause.id)) planned.clause.id.insert(0, kOfPredictions);
+    append(sentence_, planned, phrases_);
+  }
+  void say_chance(double chance) {
+    constexpr double near_all = 0.99, near_none = 0.01;
+    if (chance > near_all) return say("chance.high");
+    if (chance < near_none) return say("chance.low");
+    say("chance", 1, {counted("chance", static_cast<std::size_t>(std::lround(100 * chance)))});
+  }
   void say(const char* id, std::size_t count = 1, std::vector<Argument> arguments = {}) {
     say({.clause = {id, std::move(arguments)}, .count = static_cast<int>(count)});
   }
@@ -365,6 +378,7 @@ class Composer {
 
   const Judgement& judgement_;
   const Phrases& phrases_;
+  const Telling& telling_;
   Sentence sentence_;
   std::size_t required_ = 0, out_ = 0;
   std::vector<std::size_t> undetermined_;
@@ -372,6 +386,8 @@ class Composer {
 
 }  // namespace
 
-Sentence compose(const Judgement& judgement, const Phrases& phrases) { return Composer(judgement, phrases).compose(); }
+Sentence compose(const Judgement& judgement, const Phrases& phrases, const Telling& telling) {
+  return Composer(judgement, phrases, telling).compose();
+}
 
 }  // namespace ovenwright::judge

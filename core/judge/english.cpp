@@ -91,6 +91,12 @@ const char* const kVerdicts[][2] = {{"pass", "Pass"},
                                     {"conditional_fail", "Conditional fail"},
                                     {"fail", "Fail"}};
 
+const char* const kPredictedVerdicts[][2] = {{"pass", "Predicted pass"},
+                                             {"conditional_pass", "Predicted conditional pass"},
+                                             {"undetermined", "Predicted undetermined"},
+                                             {"conditional_fail", "Predicted conditional fail"},
+                                             {"fail", "Predicted fail"}};
+
 const char* const kCauses[][2] = {
     {"open", "[fault:{placement} was open from {from} to {to} s on the log]"},
     {"over_range", "[fault:{placement} was over range from {from} to {to} s on the log]"},
@@ -313,6 +319,30 @@ std::string fixed_text(const std::string& id, int count) {
   return {};
 }
 
+/// What stands in the place of a fixed sentence where the run is predicted.
+std::string predicted_text(const std::string& id, int count) {
+  const bool one = count == 1;
+  if (id == "met.all")
+    return one ? "The one requirement is expected to be met." : "All {n} requirements are expected to be met.";
+  if (id == "met.rest") return one ? "The other one is expected to be met." : "The other {k} are expected to be met.";
+  if (id == "out")
+    return one ? "{k} of {n} requirements is expected to be out." : "{k} of {n} requirements are expected to be out.";
+  if (id == "out.and_none")
+    return one ? "{k} of {n} requirements is expected to be out:" : "{k} of {n} requirements are expected to be out:";
+  if (id == "out.within") return "{k} of {n} requirements are expected to be out, within their uncertainty.";
+  if (id == "tight.one") return "Nothing is expected to be out.";
+  if (id == "tight.more") return "Nothing is expected to be out; {k} of {n} lie within their uncertainty of a limit.";
+  if (id == "more.out")
+    return one ? "[more:{k} more is expected to be out]." : "[more:{k} more are expected to be out].";
+  if (id == "chance") return "It passes with a probability of {chance} %.";
+  if (id == "chance.high") return "It passes with a probability of more than 99 %.";
+  if (id == "chance.low") return "It passes with a probability of less than 1 %.";
+  return {};
+}
+
+constexpr const char* kPredicted[] = {"met.all",    "met.rest", "out",    "out.and_none", "out.within", "tight.one",
+                                      "tight.more", "more.out", "chance", "chance.high",  "chance.low"};
+
 constexpr const char* kFixed[] = {"met.all",
                                   "met.rest",
                                   "met.nothing_required",
@@ -336,9 +366,16 @@ constexpr const char* kFixed[] = {"met.all",
 
 std::string Phrases::text(const std::string& id, int count) const {
   if (std::string fixed = fixed_text(id, count); !fixed.empty()) return fixed;
-  const auto words = split(id);
+  auto words = split(id);
+  const bool predicted = id.starts_with(kOfPredictions);
+  if (predicted) {
+    if (std::string text = predicted_text(id.substr(std::string_view(kOfPredictions).size()), count); !text.empty())
+      return text;
+    words.erase(words.begin());
+    if (words[0] != "verdict") return {};
+  }
   if (words[0] == "verdict" && words.size() > 1) {
-    const std::string word = find(kVerdicts, words[1]);
+    const std::string word = find(predicted ? kPredictedVerdicts : kVerdicts, words[1]);
     return contains(words, "assumed") ? fmt::format("[verdict:{}] [window:against {{window}} (assumed)].", word)
                                       : fmt::format("[verdict:{}.]", word);
   }
@@ -349,11 +386,17 @@ std::string Phrases::text(const std::string& id, int count) const {
   return inside_text(words);
 }
 
+bool is_told_of_predictions(const std::string& id) {
+  return id.starts_with("verdict.") || std::ranges::find(kPredicted, id) != std::end(kPredicted);
+}
+
 std::vector<std::string> sentence_ids() {
   std::vector<std::string> ids(std::begin(kFixed), std::end(kFixed));
   const auto add = [&](const std::string& id) { ids.push_back(id); };
+  for (const char* id : kPredicted) add(std::string{kOfPredictions} + id);
   for (const auto& verdict : kVerdicts)
-    for (const char* assumed : {"", ".assumed"}) add(fmt::format("verdict.{}{}", verdict[0], assumed));
+    for (const char* assumed : {"", ".assumed"})
+      for (const char* told : {"", kOfPredictions}) add(fmt::format("{}verdict.{}{}", told, verdict[0], assumed));
   std::vector<std::string> keys;
   for (const auto& row : kPlacementRows) keys.emplace_back(row.key);
   for (const auto& row : kBoardRows) keys.emplace_back(row.key);

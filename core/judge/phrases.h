@@ -40,6 +40,10 @@ class Phrases {
   static std::vector<std::string> zone_ranges(const std::vector<std::string>& names);
 };
 
+/// Before the id of a template that has a second one for predicted runs: "predicted.met.all".
+inline constexpr const char* kOfPredictions = "predicted.";
+bool is_told_of_predictions(const std::string& id);
+
 /// Every id that compose() uses, in a fixed order, for translators: Phrases().text(id, 1 or 2) is its English.
 std::vector<std::string> sentence_ids();
 

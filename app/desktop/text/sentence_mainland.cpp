@@ -101,6 +101,17 @@ constexpr KeyWords kFixed[] = {
     {"suspect.swapped", "[fault:{placement} 可能与另一测点接错。]", nullptr},
     {"suspect.stuck", "[fault:{placement} 在⟨记录的⟩第 {from} 至 {to} s 读数不变：是否卡住？]", nullptr},
     {"window.better", "[window:{window} 符合这些峰值。]", nullptr},
+    {"predicted.met.all", "预测唯一的要求会满足。", "预测 {n} 项要求全部满足。"},
+    {"predicted.met.rest", "预测另一项会满足。", "预测其余 {k} 项均会满足。"},
+    {"predicted.out", "预测 {n} 项要求中有 {k} 项超限。", nullptr},
+    {"predicted.out.and_none", "预测 {n} 项要求中有 {k} 项超限：", nullptr},
+    {"predicted.out.within", "预测 {n} 项要求中有 {k} 项超限，但在不确定度之内。", nullptr},
+    {"predicted.tight.one", "预测没有超限。", nullptr},
+    {"predicted.tight.more", "预测没有超限；{n} 项中有 {k} 项与界限的距离小于其不确定度。", nullptr},
+    {"predicted.more.out", "[more:预测另有 {k} 项超限]。", nullptr},
+    {"predicted.chance", "合格的概率为 {chance} %。", nullptr},
+    {"predicted.chance.high", "合格的概率超过 99 %。", nullptr},
+    {"predicted.chance.low", "合格的概率不到 1 %。", nullptr},
 };
 
 constexpr KeyWords kVerdicts[] = {
@@ -109,6 +120,11 @@ constexpr KeyWords kVerdicts[] = {
     {"undetermined", "无法判定", nullptr},
     {"conditional_fail", "有条件不合格", nullptr},
     {"fail", "不合格", nullptr},
+    {"predicted_pass", "预测合格", nullptr},
+    {"predicted_conditional_pass", "预测有条件合格", nullptr},
+    {"predicted_undetermined", "预测无法判定", nullptr},
+    {"predicted_conditional_fail", "预测有条件不合格", nullptr},
+    {"predicted_fail", "预测不合格", nullptr},
 };
 
 constexpr KeyWords kTogether[] = {

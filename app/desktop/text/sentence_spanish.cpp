@@ -122,6 +122,20 @@ constexpr KeyWords kFixed[] = {
     {"suspect.stuck", "[fault:{placement} marca lo mismo de {from} a {to} s⟨ del registro⟩: ¿se ha quedado fijo?]",
      nullptr},
     {"window.better", "[window:{window} encaja con estos picos.]", nullptr},
+    {"predicted.met.all", "Se prevé que se cumpla el único requisito.", "Se prevé que se cumplan los {n} requisitos."},
+    {"predicted.met.rest", "Se prevé que el otro se cumpla.", "Se prevé que los otros {k} se cumplan."},
+    {"predicted.out", "Se prevé que {k} de {n} requisitos no se cumpla.",
+     "Se prevé que {k} de {n} requisitos no se cumplan."},
+    {"predicted.out.and_none",
+     "Se prevé que {k} de {n} requisitos no se cumpla:", "Se prevé que {k} de {n} requisitos no se cumplan:"},
+    {"predicted.out.within", "Se prevé que {k} de {n} requisitos no se cumplan, dentro de su incertidumbre.", nullptr},
+    {"predicted.tight.one", "Se prevé que nada quede fuera.", nullptr},
+    {"predicted.tight.more",
+     "Se prevé que nada quede fuera; {k} de {n} están a menos de su incertidumbre de un límite.", nullptr},
+    {"predicted.more.out", "[more:Se prevé que {k} más no se cumpla].", "[more:Se prevé que {k} más no se cumplan]."},
+    {"predicted.chance", "La probabilidad de cumplir es del {chance} %.", nullptr},
+    {"predicted.chance.high", "La probabilidad de cumplir es de más del 99 %.", nullptr},
+    {"predicted.chance.low", "La probabilidad de cumplir es de menos del 1 %.", nullptr},
 };
 
 constexpr KeyWords kVerdicts[] = {
@@ -130,6 +144,11 @@ constexpr KeyWords kVerdicts[] = {
     {"undetermined", "Indeterminado", nullptr},
     {"conditional_fail", "No cumple con reserva", nullptr},
     {"fail", "No cumple", nullptr},
+    {"predicted_pass", "Se prevé que cumple", nullptr},
+    {"predicted_conditional_pass", "Se prevé que cumple con reserva", nullptr},
+    {"predicted_undetermined", "Se prevé indeterminado", nullptr},
+    {"predicted_conditional_fail", "Se prevé que no cumple con reserva", nullptr},
+    {"predicted_fail", "Se prevé que no cumple", nullptr},
 };
 
 constexpr KeyWords kTogether[] = {

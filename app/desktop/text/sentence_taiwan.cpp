@@ -101,6 +101,17 @@ constexpr KeyWords kFixed[] = {
     {"suspect.swapped", "[fault:{placement} 可能與另一測點接錯。]", nullptr},
     {"suspect.stuck", "[fault:{placement} 在⟨記錄的⟩第 {from} 至 {to} s 讀數不變：是否卡住？]", nullptr},
     {"window.better", "[window:{window} 符合這些峰值。]", nullptr},
+    {"predicted.met.all", "預測唯一的要求會滿足。", "預測 {n} 項要求全部滿足。"},
+    {"predicted.met.rest", "預測另一項會滿足。", "預測其餘 {k} 項均會滿足。"},
+    {"predicted.out", "預測 {n} 項要求中有 {k} 項超限。", nullptr},
+    {"predicted.out.and_none", "預測 {n} 項要求中有 {k} 項超限：", nullptr},
+    {"predicted.out.within", "預測 {n} 項要求中有 {k} 項超限，但在不確定度之內。", nullptr},
+    {"predicted.tight.one", "預測沒有超限。", nullptr},
+    {"predicted.tight.more", "預測沒有超限；{n} 項中有 {k} 項與界限的距離小於其不確定度。", nullptr},
+    {"predicted.more.out", "[more:預測另有 {k} 項超限]。", nullptr},
+    {"predicted.chance", "合格的機率為 {chance} %。", nullptr},
+    {"predicted.chance.high", "合格的機率超過 99 %。", nullptr},
+    {"predicted.chance.low", "合格的機率不到 1 %。", nullptr},
 };
 
 constexpr KeyWords kVerdicts[] = {
@@ -109,6 +120,11 @@ constexpr KeyWords kVerdicts[] = {
     {"undetermined", "無法判定", nullptr},
     {"conditional_fail", "有條件不合格", nullptr},
     {"fail", "不合格", nullptr},
+    {"predicted_pass", "預測合格", nullptr},
+    {"predicted_conditional_pass", "預測有條件合格", nullptr},
+    {"predicted_undetermined", "預測無法判定", nullptr},
+    {"predicted_conditional_fail", "預測有條件不合格", nullptr},
+    {"predicted_fail", "預測不合格", nullptr},
 };
 
 constexpr KeyWords kTogether[] = {

@@ -37,8 +37,10 @@ class Composer {
   QString compose() const {
     const QString& kind = m_id[0];
     if (const auto* fixed = find(m_words.fixed, m_id.join(u'.'))) return counted(*fixed, m_count);
-    if (kind == u"verdict" && m_id.size() > 1) {
-      const QString word = one(m_words.verdicts, m_id[1]);
+    const bool predicted = kind == u"predicted";  // its other sentences are fixed
+    const qsizetype at = predicted ? 1 : 0;
+    if (m_id.value(at) == u"verdict" && m_id.size() > at + 1) {
+      const QString word = one(m_words.verdicts, (predicted ? QStringLiteral("predicted_") : QString()) + m_id[at + 1]);
       return text(has("assumed") ? m_words.verdict_assumed : m_words.verdict).arg(word);
     }
     if (kind == u"problem" && m_id.size() >= 4) return problem();

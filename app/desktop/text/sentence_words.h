@@ -43,7 +43,7 @@ struct SentenceWords {
   std::span<const KeyWords> causes;  ///< keys of core/judge/english.cpp
   std::span<const KeyWords> cuts;    ///< "; the log ends before it cools"
   std::span<const KeyWords> fixed;
-  std::span<const KeyWords> verdicts;
+  std::span<const KeyWords> verdicts;  ///< "predicted_pass": of a run that is predicted
   std::span<const KeyWords> together;  ///< several placements as a subject, by who
   std::span<const KeyWords> none_of;   ///< the same where none of them does it
   std::array<const char*, 13> counts;  ///< "no" to "twelve"

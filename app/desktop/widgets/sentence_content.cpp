@@ -5,7 +5,6 @@
 #include "app/desktop/widgets/translated_phrases.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/judge/decide_run.h"
-#include "core/judge/sentence.h"
 
 namespace ovenwright::widgets {
 namespace {
@@ -147,11 +146,12 @@ QString SentenceContent::linkText(int link) const {
   return {};
 }
 
-SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s, const Wording& wording) {
+SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s, const Wording& wording,
+                           const judge::Telling& telling) {
   SentenceContent content;
   content.signKind = SentenceContent::Sign::kVerdict;
   content.verdict = judgement.verdict;
-  const judge::Sentence sentence = judge::compose(judgement, TranslatedPhrases(wording, entry_s));
+  const judge::Sentence sentence = judge::compose(judgement, TranslatedPhrases(wording, entry_s), telling);
   for (const judge::SentencePart& part : sentence.parts) {
     SentenceRun run;
     run.text = keptTogether(QString::fromStdString(part.text));

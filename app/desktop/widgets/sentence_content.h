@@ -7,6 +7,7 @@
 
 #include "app/desktop/widgets/wording.h"
 #include "core/judge/judgement.h"
+#include "core/judge/sentence.h"
 
 namespace ovenwright::widgets {
 
@@ -41,15 +42,16 @@ struct SentenceContent {
   QList<SentenceLink> links;
   QString spoken;  ///< both lines as plain text
 
-  /// Adds a stretch that is a link, to `first` or to `second`.
   /// What a link reads as.
   QString linkText(int link) const;
+  /// Adds a stretch that is a link, to `first` or to `second`.
   void addLink(QList<SentenceRun>& line, SentenceRun run, SentenceLink link);
 };
 
 /// The verdict sentence and, under it, smallest margin, counts with signs, and informative results.
 /// @param entry_s  the board's entry on the log's clock: moments count from it; empty: they count on the log
+/// @param telling  whether the run was measured or is predicted
 SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s = std::nullopt,
-                           const Wording& wording = Wording());
+                           const Wording& wording = Wording(), const judge::Telling& telling = {});
 
 }  // namespace ovenwright::widgets

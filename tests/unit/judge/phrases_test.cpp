@@ -24,6 +24,19 @@ TEST(Phrases, EveryTemplateIsAWholeSentenceWithClosedLinksAndFields) {
   }
 }
 
+TEST(Phrases, WhatIsPredictedIsToldInTemplatesOfItsOwn) {
+  for (const auto& id : sentence_ids()) {
+    if (!is_told_of_predictions(id) || id.starts_with("chance")) continue;
+    const std::string own = kOfPredictions + id;
+    EXPECT_NE(Phrases().text(own, 2), Phrases().text(id, 2)) << id;
+    EXPECT_FALSE(is_told_of_predictions(own)) << id;
+  }
+  EXPECT_EQ(Phrases().text("predicted.verdict.fail", 1), "[verdict:Predicted fail.]");
+  EXPECT_EQ(Phrases().text("predicted.verdict.pass.assumed", 1),
+            "[verdict:Predicted pass] [window:against {window} (assumed)].");
+  EXPECT_EQ(Phrases().text("predicted.bodies", 1), "");
+}
+
 TEST(Phrases, AnUnknownIdHasNoText) {
   EXPECT_EQ(Phrases().text("", 1), "");
   EXPECT_EQ(Phrases().text("problem", 1), "");

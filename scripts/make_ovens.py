@@ -7,6 +7,9 @@ KIND `slabs`: zones with jets (exchange varies within a zone), air that changes 
   sides, each placement a slab of four layers under a part of two lumps whose solder melts and freezes by enthalpy.
 KIND `plate`: the board is a plate of 30 strips along the conveyor that conduct heat, zones sag under the board's load and
   recover, exchange grows with belt speed, heaters overshoot in proportion to their setpoint, beads lag and see the air.
+KIND `drafts`: zones only heat, so one set far below its neighbours stays above its setpoint; a blower's air lags what it is
+  set to as the board passes; the board drags air of the zone behind along, more so on a faster belt; air flows across the
+  belt; rails at both edges draw heat; exchange grows with the air's temperature; paste dries and moisture leaves.
 
 A case is a folder with oven.toml, recipe.toml, board.toml, window.toml, log.csv (noise and rounding of an instrument),
 other_N_recipe.toml and other_N_true.csv (no noise): 1 every zone up or down 10 °C, 2 alternately 20 °C, 3 belt 10 % faster,
@@ -200,6 +203,80 @@ class Plate:
         return np.arange(steps) * dt, out
 
 
+class Drafts:
+    """Places on a board in an oven that leaks, drags and draws: a laminate cell and a part each, rails beside the edges."""
+
+    def __init__(self, rng, oven):
+        self.oven, self.rng = oven, rng
+        self.names = ["U4", "U5", "J1", "R2", "C8", "L3"][: int(rng.integers(4, 7))]
+        m = len(self.names)
+        self.x = rng.uniform(15, 230, m)
+        self.across = rng.uniform(-1, 1, m)  # −1 front rail, 1 back rail
+        self.cell = 1.6e-3 * 1850 * 1100 * np.exp(rng.normal(0, 0.12, m)) * np.where(np.arange(m) < 2, 1.3, 1.0)
+        self.own = np.array([4600, 2600, 3300, 300, 1200, 1700][:m]) * np.exp(rng.normal(0, 0.3, m))
+        self.link = np.array([75, 110, 90, 260, 130, 100][:m]) * np.exp(rng.normal(0, 0.2, m))
+        self.latent = np.array([230, 160, 190, 20, 70, 90][:m]) * 60.0
+        self.leak = float(rng.uniform(0.12, 0.3))
+        self.drag = float(rng.uniform(10, 45))  # mm of air carried along at 800 mm/min
+        self.flow = float(rng.normal(0, 2.5))  # °C from the middle to the back rail
+        self.rail = float(rng.uniform(3, 10))  # W/m²K drawn at the very edge
+        self.blower_s = float(rng.uniform(2, 9))
+        self.moisture = float(rng.uniform(500, 3500))  # J/m²
+        self.warm = float(rng.uniform(0.1, 0.5))
+
+    def held(self, setpoints_C):
+        """What zones come to that can heat and not cool: leaks from their neighbours lift those set too low."""
+        held = np.array(setpoints_C, float)
+        for _ in range(60):
+            around = np.concatenate([[held[0]], held, [held[-1]]])
+            lifted = 0.5 * (around[:-2] + around[2:])
+            held = np.maximum(setpoints_C, (1 - self.leak) * np.array(setpoints_C) + self.leak * lifted - 4)
+        return held
+
+    def run(self, recipe, drift, start):
+        o, dt = self.oven, 0.1
+        speed = recipe["speed"] * o.belt / 60
+        steps = int((start + (o.total() + 250) / speed) / dt)
+        m = len(self.names)
+        grid = np.arange(-800.0, o.total() + 800, 2.0)
+        cooling = np.array(recipe["cooling"])
+        sides = [np.concatenate([self.held(recipe[s]), cooling]) + drift for s in ("top", "bottom")]
+        A = [air(o, grid, s) for s in sides]
+        H = exchange(o, grid, 0.18)
+        T, P, A_top, A_low, R = (np.full(m, 25.0) for _ in range(5))
+        melt, dry = np.zeros(m), np.zeros(m)
+        out = np.empty((steps, m))
+        edge = np.abs(self.across) ** 4
+        behind = self.drag * recipe["speed"] / 800
+        for i in range(steps):
+            x = speed * (i * dt - start) - self.x
+            inside = (x > o.starts()[0]) & (x < o.starts()[-1] + o.length)
+            draft = np.where(inside, self.flow * self.across, 0)
+            A_top += dt / self.blower_s * (np.interp(x - behind, grid, A[0]) + draft - A_top)
+            A_low += dt / self.blower_s * (np.interp(x - behind, grid, A[1]) + draft - A_low)
+            h = np.interp(x, grid, H)
+            mean = 0.5 * (A_top + A_low)
+            h = h * (1 + self.warm * (mean - 150) / 150)
+            R += dt / 45 * (mean - R)
+            rad = lambda a, s: o.emissivity * SIGMA * 0.9 * ((a + 273.15) ** 4 - (s + 273.15) ** 4)
+            q = 0.6 * h * (A_top - T) + h * (A_low - T) + rad(A_low, T) + self.link * (P - T) + self.rail * edge * (R - T)
+            # Moisture leaves in proportion to how far the laminate is above 90 °C, until it is dry.
+            gone = np.minimum(np.maximum(T - 90, 0) * 0.6 * dt, self.moisture - dry)
+            dry += gone
+            T = T + (dt * q - gone) / (self.cell * (1 + 0.0013 * (T - 100)))
+            up = self.link * (T - P) + 0.7 * (h * (A_top - P) + rad(A_top, P))
+            d = dt * up / self.own
+            rising, falling = (P + d > 219) & (melt < 1) & (up > 0), (P + d < 206) & (melt > 0) & (up < 0)
+            use = np.where(rising, np.minimum(dt * up, (1 - melt) * self.latent), np.where(falling, np.maximum(dt * up, -melt * self.latent), 0))
+            melt = np.clip(melt + use / self.latent, 0, 1)
+            P = P + (dt * up - use) / self.own
+            out[i] = P
+        return np.arange(steps) * dt, out
+
+
+KINDS = {"slabs": Slabs, "plate": Plate, "drafts": Drafts}
+
+
 def recipe_for(rng, oven):
     n = oven.n
     soak = np.linspace(rng.uniform(110, 140), rng.uniform(175, 195), max(2, n - 3))
@@ -246,7 +323,7 @@ def write_log(path, names, t, T, digits):
 def make_case(kind, rng, folder, name):
     os.makedirs(folder, exist_ok=True)
     oven = Oven(rng)
-    board = {"slabs": Slabs, "plate": Plate}[kind](rng, oven)
+    board = KINDS[kind](rng, oven)
     recipe = peak_adjusted(board, recipe_for(rng, oven))
     with open(folder + "/oven.toml", "w", encoding="utf-8") as f:
         f.write(f'name = {text(name)}\nambient_C = 25\nentrance_mm = {oven.entrance:g}\nexit_mm = 300\n[limits]\nsetpoint_C = [50, 300]\nstep_between_zones_C = 60\nspeed_mm_per_min = [300, 2500]\n')
@@ -279,13 +356,13 @@ def make_case(kind, rng, folder, name):
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("kind", choices=["slabs", "plate"])
+    parser.add_argument("kind", choices=list(KINDS))
     parser.add_argument("count", type=int)
     parser.add_argument("folder")
     parser.add_argument("--seed", type=int, default=1)
     a = parser.parse_args()
     for k in range(a.count):
-        rng = np.random.default_rng([a.seed, k, 0 if a.kind == "slabs" else 1])
+        rng = np.random.default_rng([a.seed, k, list(KINDS).index(a.kind)])
         make_case(a.kind, rng, f"{a.folder}/{a.kind}{k + 1}", f"{a.kind} {k + 1}")
 
 

@@ -1,11 +1,12 @@
 #!/usr/bin/env python3
 """Sends the suggestions of `ovenwright tune` through the invented ovens of make_ovens.py, which the model does not know.
 
-    try_suggestions.py PROGRAM [--kinds slabs plate] [--count 3] [--seed 7] [--confirm]
+    try_suggestions.py PROGRAM [--kinds slabs plate drafts] [--count 3] [--seed 7] [--confirm] [--split-sides]
 
 Each case starts from a run that is 12 °C too cold. Per case: does each suggestion truly pass, is its true margin within
 the stated uncertainty of the predicted one, and is the oven's limit kept; with --confirm a run of the suggestion with the
-most margin is added and tuned again. What passes is judged by `ovenwright check` on the true curves. Needs numpy."""
+most margin is added and tuned again; with --split-sides a second run has the top 8 °C lower and the bottom 14 °C higher, and
+the search may part them. What passes is judged by `ovenwright check` on the true curves. Needs numpy."""
 import argparse
 import json
 import os
@@ -29,11 +30,12 @@ class Line:
     """One invented oven with its board, and a folder with the files of the first run."""
 
     def __init__(self, kind, seed, number, folder):
-        rng = np.random.default_rng([seed, number, 0 if kind == "slabs" else 1])
+        seeds = [seed, number, list(made.KINDS).index(kind)]
+        rng = np.random.default_rng(seeds)
         self.folder, self.name = folder, f"{kind} {number + 1}"
-        made.make_case(kind, np.random.default_rng([seed, number, 0 if kind == "slabs" else 1]), folder, self.name)
+        made.make_case(kind, np.random.default_rng(seeds), folder, self.name)
         self.oven = made.Oven(rng)
-        self.board = {"slabs": made.Slabs, "plate": made.Plate}[kind](rng, self.oven)
+        self.board = made.KINDS[kind](rng, self.oven)
         self.recipe = made.peak_adjusted(self.board, made.recipe_for(rng, self.oven))
         for side in ("top", "bottom"):
             self.recipe[side] = [v - 12 for v in self.recipe[side]]
@@ -68,28 +70,39 @@ def recipe_from(suggested):
     return {"top": suggested["top_C"], "bottom": suggested["bottom_C"], "cooling": suggested["cooling_C"], "speed": suggested["speed_mm_per_min"]}
 
 
-def tune(program, line, more=()):
+def tune(program, line, more=(), options=()):
     runs = [(line.folder + "/log.csv", line.folder + "/recipe.toml"), *more]
     args = [program, "tune"] + [log for log, _ in runs]
     for _, recipe in runs:
         args += ["--recipe", recipe]
-    return call(args + ["--oven", line.folder + "/oven.toml", "--board", line.folder + "/board.toml", "--window", line.folder + "/window.toml", "--format", "json"])
+    return call(args + ["--oven", line.folder + "/oven.toml", "--board", line.folder + "/board.toml", "--window", line.folder + "/window.toml", "--format", "json", *options])
+
+
+def run_apart(line):
+    """A run with top and bottom apart: its log and recipe."""
+    recipe = {**line.recipe, "top": [v - 8 for v in line.recipe["top"]], "bottom": [v + 14 for v in line.recipe["bottom"]]}
+    log, path = line.folder + "/apart.csv", line.folder + "/apart.toml"
+    made.write_recipe(path, "apart", line.name, recipe)
+    line.log(recipe, log, True)
+    return log, path
 
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("program")
-    parser.add_argument("--kinds", nargs="*", default=["slabs", "plate"])
+    parser.add_argument("--kinds", nargs="*", default=list(made.KINDS))
     parser.add_argument("--count", type=int, default=3)
     parser.add_argument("--seed", type=int, default=7)
     parser.add_argument("--confirm", action="store_true")
+    parser.add_argument("--split-sides", action="store_true")
     a = parser.parse_args()
     first, tried, held, off, gain = [], 0, [], [], []
     for kind in a.kinds:
         for number in range(a.count):
             with tempfile.TemporaryDirectory() as folder:
                 line = Line(kind, a.seed, number, folder)
-                report = tune(a.program, line)
+                runs, options = ([run_apart(line)], ["--split-sides"]) if a.split_sides else ([], [])
+                report = tune(a.program, line, runs, options)
                 words = []
                 for s in report["suggestions"]:
                     verdict, margin, results = line.truth(a.program, recipe_from(s["recipe"]))
@@ -109,7 +122,7 @@ def main():
                 elif a.confirm:
                     made.write_recipe(folder + "/second.toml", "second", line.name, chosen)
                     line.log(chosen, folder + "/second.csv", True)
-                    again = tune(a.program, line, [(folder + "/second.csv", folder + "/second.toml")])
+                    again = tune(a.program, line, [*runs, (folder + "/second.csv", folder + "/second.toml")], options)
                     best = next((s for s in again["suggestions"] if s["aim"] == "most margin"), None)
                     after = line.truth(a.program, recipe_from(best["recipe"]))[1] if best else before
                     gain.append(after - before)

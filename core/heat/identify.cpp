@@ -12,6 +12,9 @@ namespace {
 
 constexpr double kCorrelation = 0.95, kMisfit_C = 1.5;
 constexpr double kLeastLatent_K = -4;
+// Residuals are in standard deviations: a sum of squares that falls by less says nothing about the parameters, and
+// where solder melts a fit can creep on for long.
+constexpr double kSettled = 0.1;
 constexpr double kNotDetermined = 0.9;  // of the prior spread left
 
 /// The whitened residuals and the priors as a least-squares problem in units of the priors' standard deviations, in its
@@ -156,7 +159,7 @@ Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& p
   const LeastSquaresReport fit =
       minimise({misfit.residuals(), P,
                 [&misfit](const double* z, double* residual, double* jacobian) { misfit(z, residual, jacobian); }},
-               std::vector<double>(P, 0.0), {.most_iterations = most_iterations});
+               std::vector<double>(P, 0.0), {.most_iterations = most_iterations, .cost_tolerance = kSettled});
   out.theta = misfit.theta(fit.x.data());
   out.covariance = inverse(fit.information, P);
   for (std::size_t p = 0; p < P; ++p) {

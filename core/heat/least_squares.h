@@ -14,7 +14,7 @@ struct LeastSquaresProblem {
 
 struct LeastSquaresOptions {
   int most_iterations = 40;
-  double cost_tolerance = 1e-3;       ///< stops where half the sum of squares changes by less
+  double cost_tolerance = 1e-3;       ///< stops where the sum of squares changes by less
   double gradient_tolerance = 1e-10;  ///< largest component
   double step_tolerance = 1e-8;       ///< relative
   double first_region = 10;           ///< trust region of the first step, in units of the scaled parameters

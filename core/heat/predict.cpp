@@ -7,14 +7,31 @@
 namespace ovenwright::heat {
 namespace {
 
-// Band: 1.96 √((kCovariance σ_θ)² + kFloor_C² + (kChange |Δ|)² + (kClock_s |dT/dt|)² + (kBelt ln(v/v₁) ∂T/∂ln g)²), Δ
-// the change against the measured run, v₁ its speed. The last term: exchange may follow the belt as v^±kBelt, which
-// runs at one speed cannot tell.
-constexpr double kCovariance = 1.4, kFloor_C = 0.22, kChange = 0.03, kClock_s = 0.19, kBelt = 0.12, kCoverage = 1.96;
+// Band: 1.96 √((kCovariance σ_θ)² + kFloor_C² + (kChange |Δ|)² + (kClock_s |dT/dt|)² + (kBelt ln(v/v₁) ∂T/∂ln g)² +
+// Σ_z (kContrast δ_z ∂T/∂o_z)²), Δ the change against the measured run, v₁ its speed. The belt's term: exchange may
+// follow the belt as v^±kBelt, which runs at one speed cannot tell. The last: δ_z is by how much a zone was moved
+// against the mean of its neighbours; zones heat and do not cool, and leak into each other, so the air of a zone may
+// keep a share of that (o_z: its offset).
+constexpr double kCovariance = 1.2, kFloor_C = 0.22, kChange = 0.025, kClock_s = 0.14, kBelt = 0.12, kContrast = 0.05,
+                 kCoverage = 1.96;
 constexpr double kBandStep_s = 2;
 // Of a run that is only imagined, from priors and other boards' runs: 1.96 √(σ_θ² + kModelAlone_C² + (kClock_s
 // |dT/dt|)²), σ_θ of the curve itself. The priors are as wide as they are; the misfit is that of the fit's residuals.
 constexpr double kModelAlone_C = 1.5;
+
+/// How far each zone is set above the mean of its neighbours, °C; 0 for cooling zones.
+std::vector<double> contrasts(const oven::Oven& oven, const oven::Recipe& recipe) {
+  std::vector<std::size_t> heating;
+  for (std::size_t z = 0; z < oven.zones.size(); ++z)
+    if (oven.zones[z].kind == oven::ZoneKind::kHeat) heating.push_back(z);
+  const auto setpoint = [&](std::size_t h) { return (recipe.top_C[h] + recipe.bottom_C[h]) / 2; };
+  std::vector<double> out(oven.zones.size(), 0.0);
+  for (std::size_t h = 0; h < heating.size() && heating.size() > 1; ++h) {
+    const double before = setpoint(h > 0 ? h - 1 : h + 1), after = setpoint(h + 1 < heating.size() ? h + 1 : h - 1);
+    out[heating[h]] = setpoint(h) - (before + after) / 2;
+  }
+  return out;
+}
 
 Drive drive_of(const ModelRun& run, std::size_t index, const oven::Recipe& recipe, double end_s) {
   return {&recipe, run.board, index, run.start_s, end_s, run.ambient_C, run.start_C};
@@ -95,6 +112,7 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
       // The parameters' part changes slowly: every kBandStep_s, linear between.
       std::vector<double> time_s, then_s;
       const double belt = kBelt * std::log(stretch);
+      const auto was_apart_C = contrasts(problem.oven, run.recipe), is_apart_C = contrasts(problem.oven, recipe);
       for (double t = from_s; t < predicted.time_s.back() + kBandStep_s; t += kBandStep_s) {
         time_s.push_back(t);
         then_s.push_back(then(t));
@@ -105,6 +123,10 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
         after.gradient_at(k, time_s[i], row);
         const double by_belt = belt * row[after.columns.own(ParameterMap::kTimeConstant)];
         variance[i] = kCovariance * kCovariance * variance[i] + by_belt * by_belt;
+        for (std::size_t z = 0; z < problem.oven.zones.size(); ++z) {
+          const double kept_C = kContrast * (is_apart_C[z] - was_apart_C[z]) * row[after.columns.map.offset(z)];
+          variance[i] += kept_C * kept_C;
+        }
       }
       predicted.band_C.resize(count);
       for (std::size_t i = 0; i < count; ++i) {

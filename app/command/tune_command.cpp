@@ -211,9 +211,8 @@ ExitStatus run(const TuneOptions& options) {
     request.at_margin = options.at_margin;
     std::vector<tune::Subject> boards;
     for (std::size_t b = 0; b < learned->boards; ++b) boards.push_back(learned->subject(b));
-    report =
-        tune::tune(learned->model, std::move(boards), learned->runs.back().source.recipe,
-                   now.verdict == judge::Verdict::kPass || now.verdict == judge::Verdict::kConditionalPass, request);
+    report = tune::tune(learned->model, std::move(boards), learned->runs.back().source.recipe,
+                        now.verdict == judge::Verdict::kPass, request);
   } else {
     report_error({ErrorCode::kUndetermined, learned->model.report.message, {}, {}, {}});
   }

@@ -9,9 +9,19 @@
 namespace ovenwright::report {
 namespace {
 
+/// What the logs could not tell, in as much room as it is worth: the whole list stands in JSON.
+std::string not_told(const std::vector<std::string>& parameters) {
+  constexpr std::size_t most = 3;
+  std::string out = "What the log does not tell, so that usual values stand in: ";
+  for (std::size_t i = 0; i < std::min(most, parameters.size()); ++i) out += (i ? "; " : "") + parameters[i];
+  if (parameters.size() > most) out += fmt::format("; and {} more", parameters.size() - most);
+  return wrapped(out + ".");
+}
+
 std::string fit_text(const heat::FitReport& fit) {
   std::string out = fmt::format("\nModel: {}, misfit {:.2f} °C over the log, {} iterations.\n", fit.termination,
                                 fit.rmse_C, fit.iterations);
+  if (!fit.not_determined.empty()) out += not_told(fit.not_determined);
   return out + list_of("Warnings:", fit.warnings);
 }
 
@@ -37,7 +47,7 @@ std::string titled(std::string text) {
 std::string predict_text(const tune::Learned& learned, const tune::Forecast& forecast, bool judged) {
   std::string out;
   if (judged) {
-    out = wrapped("Predicted: " + forecast.judgement.sentence.text) + "\n" + forecast_table(forecast, Rows::kAll);
+    out = wrapped(forecast.judgement.sentence.text) + "\n" + forecast_table(forecast, Rows::kAll);
   } else {
     Table table({{"on"}, {"peak, °C", Table::Align::kRight}, {"± (95 %)", Table::Align::kRight}});
     for (std::size_t c = 0; c < forecast.run.channels.size(); ++c) {

@@ -7,14 +7,27 @@
 #include <variant>
 
 #include "core/judge/judge.h"
+#include "core/judge/sentence.h"
 
 namespace ovenwright::tune {
 namespace {
 
-// Slopes are off by their own share, whatever the level's error: in invented ovens by some 4 % (docs/heat_model.md).
-constexpr double kSlope = 0.04, kCoverage = 1.96;
+constexpr double kCoverage = 1.96;
+
+// Slopes are off by errors of their own, whatever the level's: a share of the slope, of its change against the measured
+// run, and of the slope by the change of the belt (ln v/v₁). From three kinds of invented ovens (docs/heat_model.md).
+struct SlopeError {
+  double own, change, belt;
+};
+constexpr SlopeError kRise{0.012, 0.14, 0.2}, kFall{0.025, 0.85, 0.2};
+constexpr double kTimeAboveChange = 0.08;  // of the change of a time above a level, in the same way
+constexpr double kSlopeAlone = 0.04;       // of a run that is only imagined: a share of the slope
 
 bool is_slope(const judge::Outcome& outcome) { return outcome.value.unit == Unit::kCelsiusPerSecond; }
+bool is_fall(const judge::Outcome& outcome) {
+  return outcome.measure.measure == measure::Measure::kSteepestFall ||
+         outcome.measure.measure == measure::Measure::kMeanFall;
+}
 
 /// The two levels that a result is taken between, where it is.
 std::optional<std::array<double, 2>> between(const judge::Outcome& outcome) {
@@ -28,7 +41,8 @@ std::optional<std::array<double, 2>> between(const judge::Outcome& outcome) {
 double normal_probability(double z) { return std::erfc(-z / std::sqrt(2.0)) / 2; }
 
 /// Errors of a board's traces are mostly one error: all read high or all read low. So the chance that every requirement
-/// holds is that the common error lies between the tightest limit above and the tightest below.
+/// holds is that the common error lies between the tightest limit above and the tightest below. Under a guarded rule
+/// limits are those of a pass.
 std::optional<double> pass_probability(const judge::Judgement& judgement, const std::vector<double>& half_width) {
   double above = std::numeric_limits<double>::infinity(), below = above;
   for (std::size_t i = 0; i < judgement.all_size(); ++i) {
@@ -36,9 +50,11 @@ std::optional<double> pass_probability(const judge::Judgement& judgement, const 
     if (!outcome.required) continue;
     if (!outcome.value.value)
       return outcome.value.no_value == measure::NoValue::kNotReached ? std::optional(0.0) : std::nullopt;
-    const double u = std::max(half_width[i] / 1.96, 1e-9);
-    if (outcome.upper) above = std::min(above, (*outcome.upper - *outcome.value.value) / u);
-    if (outcome.lower) below = std::min(below, (*outcome.value.value - *outcome.lower) / u);
+    const double u = std::max(half_width[i] / kCoverage, 1e-9);
+    const bool guarded = judgement.windows[outcome.window].decision_rule == window::DecisionRule::kGuarded;
+    const double guard = guarded ? outcome.value.expanded_uncertainty.value_or(0) : 0;
+    if (outcome.upper) above = std::min(above, (*outcome.upper - guard - *outcome.value.value) / u);
+    if (outcome.lower) below = std::min(below, (*outcome.value.value - guard - *outcome.lower) / u);
   }
   if (std::isinf(above) && std::isinf(below)) return std::nullopt;  // nothing required was judged
   return std::max(0.0, normal_probability(above) + normal_probability(below) - 1);
@@ -46,10 +62,40 @@ std::optional<double> pass_probability(const judge::Judgement& judgement, const 
 
 }  // namespace
 
+judge::Judgement with_prediction_error(judge::Judgement judgement, const std::vector<double>& half_width) {
+  std::size_t i = 0;
+  for (auto* outcomes : {&judgement.results, &judgement.board_results})
+    for (auto& outcome : *outcomes) {
+      auto& U = outcome.value.expanded_uncertainty;
+      if (U && i < half_width.size()) {
+        U = std::hypot(*U, half_width[i] * 2 / kCoverage);
+        if (outcome.conformance_probability)
+          outcome.conformance_probability =
+              judge::conformance_probability(*outcome.value.value, *U, outcome.lower, outcome.upper);
+      }
+      ++i;
+    }
+  return judgement;
+}
+
 Forecaster::Forecaster(const heat::HeatModel& model, Subject subject)
     : model_(model), subject_(std::move(subject)), predictor_(model, subject_.model_run, subject_.traces) {
   const auto measured = judge::judge(*subject_.run, subject_.windows, false, subject_.board, std::nullopt);
-  for (std::size_t i = 0; i < measured.all_size(); ++i) noise_.push_back(kCoverage * measured.all(i).value.terms.noise);
+  for (std::size_t i = 0; i < measured.all_size(); ++i) {
+    noise_.push_back(kCoverage * measured.all(i).value.terms.noise);
+    measured_.push_back(measured.all(i).value.value);
+  }
+}
+
+double Forecaster::slope_half_width(const judge::Outcome& outcome, std::size_t index,
+                                    const oven::Recipe& recipe) const {
+  const heat::ModelRun& run = model_.problem.runs[subject_.model_run];
+  const double slope = *outcome.value.value;
+  if (run.imagined || index >= measured_.size() || !measured_[index]) return kCoverage * kSlopeAlone * slope;
+  const SlopeError& error = is_fall(outcome) ? kFall : kRise;
+  const double belt = std::log(recipe.speed_mm_per_min / run.recipe.speed_mm_per_min);
+  return kCoverage *
+         std::hypot(error.own * slope, error.change * (slope - *measured_[index]), error.belt * belt * slope);
 }
 
 template <class Shift>
@@ -112,6 +158,7 @@ std::vector<double> Forecaster::half_widths(const std::vector<heat::PredictedTra
     }
     return by;
   };
+  const bool imagined = model_.problem.runs[subject_.model_run].imagined;
   const auto level = moved([](double) { return 1.0; });
   // Errors at two levels are not one error: (a − b)² + (a + b)² = 2 (a² + b²).
   std::optional<std::array<double, 2>> levels;
@@ -131,7 +178,10 @@ std::vector<double> Forecaster::half_widths(const std::vector<heat::PredictedTra
       }
       square = (level[i] * level[i] + tilt[i] * tilt[i]) / 2 + noise * noise;
     }
-    if (is_slope(outcome) && outcome.value.value) square += std::pow(kCoverage * kSlope * *outcome.value.value, 2);
+    const bool compares = outcome.value.value && i < measured_.size() && measured_[i];
+    if (outcome.measure.measure == measure::Measure::kTimeAbove && compares && !imagined)
+      square += std::pow(kCoverage * kTimeAboveChange * (*outcome.value.value - *measured_[i]), 2);
+    if (is_slope(outcome) && outcome.value.value) square += std::pow(slope_half_width(outcome, i, recipe), 2);
     // Spreads see only what the traces' errors do not share: half of the level's error (docs/heat_model.md).
     if (!outcome.channel && outcome.value.unit == Unit::kCelsius) square = std::max(square, widest_C * widest_C / 4);
     out[i] = std::sqrt(square);
@@ -146,7 +196,10 @@ Forecast Forecaster::forecast(const oven::Recipe& recipe, Detail detail) const {
   const auto traces = predictor_.predict(recipe, with_band);
   out.run = predicted_run(traces, [](double) { return 0.0; });
   out.judgement = judged(out.run, recipe, values_only);
-  if (!with_band) return out;
+  if (!with_band) {
+    if (!values_only) out.judgement.sentence = judge::compose(out.judgement, judge::Phrases(), {.predicted = true});
+    return out;
+  }
 
   for (const auto& channel : out.run.channels) {
     const auto found = std::ranges::find_if(
@@ -166,6 +219,14 @@ Forecast Forecaster::forecast(const oven::Recipe& recipe, Detail detail) const {
   }
   if (out.judgement.margin && std::isfinite(worst)) out.margin_uncertainty = *out.judgement.margin - worst;
   out.pass_probability = pass_probability(out.judgement, out.half_width);
+  if (values_only) return out;
+  const auto told = with_prediction_error(out.judgement, out.half_width);
+  out.judgement.sentence =
+      judge::compose(told, judge::Phrases(), {.predicted = true, .pass_probability = out.pass_probability});
+  for (std::size_t i = 0; i < told.results.size(); ++i)
+    out.judgement.results[i].conformance_probability = told.results[i].conformance_probability;
+  for (std::size_t i = 0; i < told.board_results.size(); ++i)
+    out.judgement.board_results[i].conformance_probability = told.board_results[i].conformance_probability;
   return out;
 }
 

@@ -24,11 +24,18 @@ struct Subject {
 struct Forecast {
   run::Run run;                             ///< predicted traces in the measured run's channels
   std::vector<std::vector<double>> band_C;  ///< by channel, half width 95 %; empty where not asked for
-  judge::Judgement judgement;               ///< by the very code that judges measured runs
-  std::vector<double> half_width;           ///< by outcome (judgement.all), 95 %, of the prediction; with the band only
+  /// By the very code that judges measured runs; the sentence tells of a prediction, and with the band the chances of
+  /// conforming have its error in them.
+  judge::Judgement judgement;
+  std::vector<double> half_width;  ///< by outcome (judgement.all), 95 %, of the prediction; with the band only
   std::optional<double> margin_uncertainty;  ///< half width, 95 %
-  std::optional<double> pass_probability;
+  std::optional<double> pass_probability;    ///< that a run of it passes, by the windows' rules
 };
+
+/// A predicted judgement whose uncertainties, and chances of conforming, have the prediction's error in them as well as
+/// the measurement's (root sum of squares); verdicts stay as a measured run of these values would get them.
+/// @param half_width  by outcome, 95 %; those that are missing count as 0
+judge::Judgement with_prediction_error(judge::Judgement judgement, const std::vector<double>& half_width);
 
 /// What a forecast works out.
 enum class Detail {
@@ -55,11 +62,14 @@ class Forecaster {
   run::Run predicted_run(const std::vector<heat::PredictedTrace>& traces, Shift shift) const;
   std::vector<double> half_widths(const std::vector<heat::PredictedTrace>& traces, const oven::Recipe& recipe,
                                   const judge::Judgement& judgement) const;
+  /// What a slope is off by, beyond what a shifted curve and noise do to it; 95 %.
+  double slope_half_width(const judge::Outcome& outcome, std::size_t index, const oven::Recipe& recipe) const;
   judge::Judgement judged(const run::Run& run, const oven::Recipe& recipe, bool values_only) const;
   const heat::HeatModel& model_;
   Subject subject_;
   heat::Predictor predictor_;
   std::vector<double> noise_;  ///< by outcome: what the measured run's noise, carried along, does to it; 95 %
+  std::vector<std::optional<double>> measured_;  ///< by outcome: its measured value
 };
 
 }  // namespace ovenwright::tune

@@ -42,6 +42,10 @@ RecipeSpace::RecipeSpace(const oven::Oven& oven, const oven::Recipe& now, const 
     upper_[n - 1] = std::clamp(x[n - 1] + reach, least, most);
   }
 
+  for (std::size_t side = 0; side < (split_ ? 2 : 1); ++side)
+    for (std::size_t z = 0; z + 1 < zones_; ++z)
+      neighbours_.push_back({side * zones_ + z, side * zones_ + z + 1, z + 2 == zones_});
+
   // x[a] − x[b] + plus within ± most, or what the recipe was run with.
   const auto row = [&](std::size_t a, std::size_t b, double most, double plus = 0) {
     LinearProgram::Row out;

@@ -35,6 +35,12 @@ class RecipeSpace {
   const std::vector<double>& upper() const { return upper_; }
   /// The oven's limits between zones and between sides.
   const std::vector<LinearProgram::Row>& rows() const { return rows_; }
+  /// Heating zones that follow each other, as variables: on each side where the sides are split.
+  struct Neighbours {
+    std::size_t before, after;
+    bool last;  ///< `after` is the last heating zone
+  };
+  const std::vector<Neighbours>& neighbours() const { return neighbours_; }
   /// Whether every bound and row holds, to 1e-6.
   bool allows(const std::vector<double>& x) const;
 
@@ -44,6 +50,7 @@ class RecipeSpace {
   std::size_t zones_;
   std::vector<double> lower_, upper_;
   std::vector<LinearProgram::Row> rows_;
+  std::vector<Neighbours> neighbours_;
 };
 
 }  // namespace ovenwright::tune

@@ -16,9 +16,40 @@ constexpr int kMostSteps = 18, kMostPasses = 40;
 constexpr std::size_t kTriesAPass = 5;
 constexpr double kShortfall = 4000;   // cost of a margin below the floor, per unit of margin
 constexpr double kZoneMoved = 2;      // least change: moving a zone at all costs as much as 2 °C
+constexpr double kSmallMove = 3;      // least change: such a move is not worth a zone
 constexpr double kBandReach = 4;      // how far a half width holds, variables' units
 constexpr double kSlopeReach = 2;     // how far slopes hold
 constexpr double kWorthwhile = 1e-4;  // of the cost
+
+/// What a fall of 1 °C from one heating zone to the next costs, beyond the falls of the present recipe.
+double fall_cost(Aim aim, const Goal& goal) {
+  switch (aim) {
+    case Aim::kMostMargin:
+      return goal.any_falls ? 0 : 0.002;  // of margin
+    case Aim::kLeastChange:
+      return 0.5;  // °C of change
+    case Aim::kFastest:
+      return 0.05;  // units of speed
+    case Aim::kCoolest:
+      return 0.5;  // °C of setpoints
+  }
+  return 0;
+}
+
+/// What may fall for nothing: as much as in the present recipe, and a little into the last zone, which has a hot
+/// neighbour on one side alone.
+double free_fall_C(const RecipeSpace::Neighbours& pair, const std::vector<double>& now) {
+  constexpr double into_last_C = 20;
+  return std::max(pair.last ? into_last_C : 0, now[pair.before] - now[pair.after]);
+}
+
+/// Falls along the oven beyond that, °C in all.
+double falls(const RecipeSpace& space, const std::vector<double>& x, const std::vector<double>& now) {
+  double sum = 0;
+  for (const auto& pair : space.neighbours())
+    sum += std::max(0.0, x[pair.before] - x[pair.after] - free_fall_C(pair, now));
+  return sum;
+}
 
 /// Runs f(0 … n−1) on two threads at most.
 template <class F>
@@ -39,24 +70,28 @@ double farthest(const std::vector<double>& a, const std::vector<double>& b) {
   return out;
 }
 
-/// Margin and edge by the limits.
+/// Margin, room inside and edge by the limits.
 Point weighed(Point point) {
-  point.margin = point.edge = 1;
+  point.margin = point.inside = point.edge = 1;
   for (const auto& limit : point.limits) {
     point.margin = std::min(point.margin, limit.margin());
+    point.inside = std::min(point.inside, limit.inside());
     point.edge = std::min(point.edge, limit.edge());
   }
   return point;
 }
 
-/// The half widths of a point nearby.
+/// The half widths and guards of a point nearby.
 Point with_widths(Point point, const Point& nearby) {
   if (point.limits.size() == nearby.limits.size())
-    for (std::size_t i = 0; i < point.limits.size(); ++i) point.limits[i].half_width = nearby.limits[i].half_width;
+    for (std::size_t i = 0; i < point.limits.size(); ++i) {
+      point.limits[i].half_width = nearby.limits[i].half_width;
+      point.limits[i].guard = nearby.limits[i].guard;
+    }
   return weighed(std::move(point));
 }
 
-bool needs_band(Aim aim, const Goal& goal) { return aim != Aim::kMostMargin || goal.most_at_edge; }
+bool is_guarded(const window::ProcessWindow& window) { return window.decision_rule == window::DecisionRule::kGuarded; }
 
 }  // namespace
 
@@ -65,8 +100,18 @@ struct Search::Linear {
   std::vector<double> slope;
 };
 
-Search::Search(std::vector<const Forecaster*> boards, const RecipeSpace& space, std::function<bool()> go_on)
-    : boards_(std::move(boards)), space_(space), go_on_(std::move(go_on)) {}
+Search::Search(std::vector<const Forecaster*> boards, const RecipeSpace& space, std::function<bool()> go_on,
+               Limits limits, std::vector<Limit> only)
+    : boards_(std::move(boards)), space_(space), go_on_(std::move(go_on)), only_(std::move(only)) {
+  guards_ = limits == Limits::kByRule && std::ranges::any_of(boards_, [](const Forecaster* board) {
+              return std::ranges::any_of(board->subject().windows, is_guarded);
+            });
+}
+
+/// A guard is an uncertainty, which is worked out where the band is.
+bool Search::needs_band(Aim aim, const Goal& goal) const {
+  return aim != Aim::kMostMargin || goal.most_at_edge || guards_;
+}
 
 Point Search::at(const std::vector<double>& x, bool with_band) const {
   auto& known = points_[with_band ? 1 : 0];
@@ -84,7 +129,8 @@ Point Search::predicted(const std::vector<double>& x, bool with_band) const {
   out.x = x;
   const auto recipe = space_.recipe(x);
   for (std::size_t b = 0; b < boards_.size(); ++b) {
-    const Forecast forecast = boards_[b]->forecast(recipe, with_band ? Detail::kValuesAndBand : Detail::kValues);
+    const Detail detail = !with_band ? Detail::kValues : guards_ ? Detail::kJudgedAndBand : Detail::kValuesAndBand;
+    const Forecast forecast = boards_[b]->forecast(recipe, detail);
     for (std::size_t i = 0; i < forecast.judgement.all_size(); ++i) {
       const auto& outcome = forecast.judgement.all(i);
       if (!outcome.required || (!outcome.lower && !outcome.upper)) continue;
@@ -93,7 +139,11 @@ Point Search::predicted(const std::vector<double>& x, bool with_band) const {
       for (const bool upper : {false, true}) {
         const auto& limit = upper ? outcome.upper : outcome.lower;
         if (!limit || !target) continue;
-        Limit item{b, i, upper, std::abs(*limit - *target), 0, with_band ? forecast.half_width[i] : 0};
+        Limit item{b, i, upper, std::abs(*limit - *target)};
+        if (!only_.empty() && std::ranges::none_of(only_, [&](const Limit& one) { return one.same(item); })) continue;
+        if (with_band) item.half_width = forecast.half_width[i];
+        if (guards_ && with_band && is_guarded(forecast.judgement.windows[outcome.window]))
+          item.guard = outcome.value.expanded_uncertainty.value_or(0);
         item.slack = outcome.value.value ? (upper ? *limit - *outcome.value.value : *outcome.value.value - *limit)
                                          : kNoValue * item.scale;
         out.limits.push_back(item);
@@ -126,8 +176,9 @@ std::shared_ptr<const Search::Linear> Search::linearise(const Point& point) cons
 }
 
 double Search::cost(Aim aim, const Point& point, const std::vector<double>& now, const Goal& goal) const {
-  if (aim == Aim::kMostMargin) return -std::min(goal.most_at_edge ? point.edge : point.margin, 1.0);
-  double sum = kShortfall * std::max({0.0, goal.edge - point.edge, goal.margin - point.margin});
+  const double plain = fall_cost(aim, goal) * falls(space_, point.x, now);
+  if (aim == Aim::kMostMargin) return plain - std::min(goal.most_at_edge ? point.edge : point.inside, 1.0);
+  double sum = plain + kShortfall * std::max({0.0, goal.edge - point.edge, goal.margin - point.margin});
   for (std::size_t k = 0; k < point.x.size(); ++k) {
     const double move = std::abs(point.x[k] - now[k]);
     if (aim == Aim::kLeastChange) sum += move > 1e-6 ? move + kZoneMoved : 0;
@@ -140,10 +191,13 @@ double Search::cost(Aim aim, const Point& point, const std::vector<double>& now,
 LinearSolution Search::program(Aim aim, const Goal& goal, const Point& point, const Linear& linear,
                                const std::vector<double>& now, const std::vector<double>& reweight,
                                double within) const {
-  // Variables: steps d, margin or shortfall m, and for the least change the moves |x + d − now|.
+  // Variables: steps d, margin or shortfall m, falls between neighbours, and for the least change the moves |x + d −
+  // now|.
   const std::size_t n = space_.size();
   LinearProgram lp;
-  const std::size_t moves = aim == Aim::kLeastChange ? n : 0, columns = n + 1 + moves, m = n;
+  const auto& neighbours = space_.neighbours();
+  const std::size_t moves = aim == Aim::kLeastChange ? n : 0, columns = n + 1 + neighbours.size() + moves, m = n;
+  const std::size_t first_fall = n + 1, first_move = first_fall + neighbours.size();
   lp.cost.assign(columns, 0.0);
   for (std::size_t k = 0; k < n; ++k) {
     lp.lower.push_back(std::clamp(space_.lower()[k] - point.x[k], -within, 0.0));
@@ -169,7 +223,7 @@ LinearSolution Search::program(Aim aim, const Goal& goal, const Point& point, co
     for (std::size_t k = 0; k < n; ++k) row.weights[k] = linear.slope[i * n + k] / limit.scale;
     // margin: slack/scale + slope·d ≥ m; else edge and margin + slope·d + m ≥ their goals
     row.weights[m] = aim == Aim::kMostMargin ? -1 : 1;
-    row.lower = aim == Aim::kMostMargin ? -(goal.most_at_edge ? limit.edge() : limit.margin())
+    row.lower = aim == Aim::kMostMargin ? -(goal.most_at_edge ? limit.edge() : limit.inside())
                                         : std::max(goal.edge - limit.edge(), goal.margin - limit.margin());
     lp.rows.push_back(std::move(row));
   }
@@ -182,14 +236,27 @@ LinearSolution Search::program(Aim aim, const Goal& goal, const Point& point, co
     row.upper = own.upper - at_x;
     lp.rows.push_back(std::move(row));
   }
+  for (std::size_t f = 0; f < neighbours.size(); ++f) {
+    const auto& pair = neighbours[f];
+    lp.lower.push_back(0);
+    lp.upper.push_back(kFree);
+    lp.cost[first_fall + f] = fall_cost(aim, goal);
+    LinearProgram::Row row;  // fall ≥ (x + d)[a] − (x + d)[b] − what falls now
+    row.weights.assign(columns, 0.0);
+    row.weights[first_fall + f] = 1;
+    row.weights[pair.before] = -1;
+    row.weights[pair.after] = 1;
+    row.lower = point.x[pair.before] - point.x[pair.after] - free_fall_C(pair, now);
+    lp.rows.push_back(std::move(row));
+  }
   for (std::size_t k = 0; k < moves; ++k) {
     lp.lower.push_back(0);
     lp.upper.push_back(kFree);
-    lp.cost[n + 1 + k] = reweight[k];
+    lp.cost[first_move + k] = reweight[k];
     for (const double sign : {1.0, -1.0}) {  // move ≥ ±(x + d − now)
       LinearProgram::Row row;
       row.weights.assign(columns, 0.0);
-      row.weights[n + 1 + k] = 1;
+      row.weights[first_move + k] = 1;
       row.weights[k] = -sign;
       row.lower = sign * (point.x[k] - now[k]);
       lp.rows.push_back(std::move(row));
@@ -211,16 +278,28 @@ Point Search::whole(Aim aim, const Goal& goal, const Point& point, const Linear&
   for (int pass = 0; pass < kMostPasses; ++pass) {
     // The linear model first: only steps that it calls better are predicted, the best of them first.
     std::vector<Step> steps;
+    const auto consider = [&](std::initializer_list<std::pair<std::size_t, double>> moves) {
+      Point guess = out;
+      for (const auto& [k, by] : moves) {
+        guess.x[k] += by;
+        for (std::size_t i = 0; i < guess.limits.size(); ++i) guess.limits[i].slack += by * linear.slope[i * n + k];
+      }
+      if (!space_.allows(guess.x)) return;
+      guess = weighed(std::move(guess));
+      const double guessed = cost(aim, guess, now, goal);
+      if (guessed < value - kWorthwhile) steps.push_back({std::move(guess.x), guessed});
+    };
     for (std::size_t k = 0; k < n; ++k)
       for (const double sign : {1.0, -1.0}) {
-        const double by = sign * (k == space_.speed() ? 1 / RecipeSpace::kSpeedUnit_mm_per_min : 1);
-        Point guess = out;
-        guess.x[k] += by;
-        if (!space_.allows(guess.x)) continue;
-        for (std::size_t i = 0; i < guess.limits.size(); ++i) guess.limits[i].slack += by * linear.slope[i * n + k];
-        guess = weighed(std::move(guess));
-        const double guessed = cost(aim, guess, now, goal);
-        if (guessed < value - kWorthwhile) steps.push_back({std::move(guess.x), guessed});
+        const auto unit = [&](std::size_t i) {
+          return i == space_.speed() ? 1 / RecipeSpace::kSpeedUnit_mm_per_min : 1;
+        };
+        consider({{k, sign * unit(k)}});
+        // A move that is hardly one goes, and another one takes its place.
+        const double back = now[k] - out.x[k];
+        if (aim != Aim::kLeastChange || back == 0 || std::abs(back) > kSmallMove) continue;
+        for (std::size_t other = 0; other < n; ++other)
+          if (other != k && out.x[other] != now[other]) consider({{k, back}, {other, sign * unit(other)}});
       }
     std::ranges::sort(steps, {}, &Step::guessed);
     if (steps.size() > kTriesAPass) steps.resize(kTriesAPass);

@@ -17,11 +17,18 @@ enum class Aim { kLeastChange, kMostMargin, kFastest, kCoolest };
 struct Limit {
   std::size_t board = 0, outcome = 0;
   bool upper = false;
-  double scale = 1;       ///< |limit − target|: slack / scale is the margin
+  double scale = 1;  ///< |limit − target|: slack / scale is the margin
+  bool same(const Limit& other) const {
+    return board == other.board && outcome == other.outcome && upper == other.upper;
+  }
   double slack = 0;       ///< distance to the limit, positive inside
   double half_width = 0;  ///< of the prediction, 95 %
+  double guard = 0;       ///< U where the window's rule is guarded: what a pass keeps off the limit
   double margin() const { return slack / scale; }
-  double edge() const { return (slack - half_width) / scale; }
+  /// Room left to a pass by the window's rule, like a margin.
+  double inside() const { return (slack - guard) / scale; }
+  /// The same at the unfavourable edge of the prediction's band.
+  double edge() const { return (slack - guard - half_width) / scale; }
 };
 
 /// A recipe with what it is predicted to do.
@@ -29,7 +36,8 @@ struct Point {
   std::vector<double> x;
   std::vector<Limit> limits;
   double margin = 0;  ///< smallest of the limits' margins; very negative where a required result has no value
-  double edge = 0;    ///< the same at the unfavourable edge of the prediction's band
+  double inside = 0;  ///< smallest room left to a pass by the windows' rules: the margin where none is guarded
+  double edge = 0;    ///< that at the unfavourable edge of the prediction's band
 };
 
 /// The multipliers at the best margin: which limits hold it down, and how hard.
@@ -40,9 +48,10 @@ struct Binding {
 
 /// What an aim other than the most margin must keep.
 struct Goal {
-  double edge = 0;            ///< margin at the band's unfavourable edge
+  double edge = 0;            ///< room inside at the band's unfavourable edge
   double margin = 0;          ///< margin as predicted
   bool most_at_edge = false;  ///< kMostMargin: the most margin at the band's edge, in place of the most as predicted
+  bool any_falls = false;     ///< kMostMargin: whatever zones do to each other, as where the most is to be proven
 };
 
 struct Found {
@@ -55,14 +64,23 @@ struct Found {
 /// differences over the model), limits are linear in the values, so the best margin within a trust region is exact; a
 /// step is kept where the true prediction improves. Whole °C and mm/min at the end, mended one unit at a time.
 /// Predictions and slopes are kept, so that aims which start at the same recipe share them; between bands worked out
-/// every few °C of change a limit keeps its half width. Thread-safe.
+/// every few °C of change a limit keeps its half width, and its guard. Thread-safe.
 class Search {
  public:
+  /// What is searched for: recipes that pass by the windows' own rules, or whose values are inside the limits as they
+  /// stand (a conditional pass, where a rule is guarded).
+  enum class Limits { kByRule, kAsStated };
+
   /// `boards` and `space` must outlive the search.
-  Search(std::vector<const Forecaster*> boards, const RecipeSpace& space, std::function<bool()> go_on);
+  /// @param only  limits that count, by board, outcome and side; empty: all
+  Search(std::vector<const Forecaster*> boards, const RecipeSpace& space, std::function<bool()> go_on,
+         Limits limits = Limits::kByRule, std::vector<Limit> only = {});
+  /// Whether some window's rule is guarded, and that is searched by.
+  bool guards() const { return guards_; }
   /// The recipe for an aim, from `start`; `goal` does not matter to kMostMargin.
   Found run(Aim aim, const std::vector<double>& start, const std::vector<double>& now, const Goal& goal) const;
-  /// What the aim minimises; a missed goal costs far more than anything else.
+  /// What the aim minimises; a missed goal costs far more than anything else. A zone set below the one before it, where
+  /// it is not now, costs a little in every aim: zones heat and do not cool, so such a recipe may not hold.
   double cost(Aim aim, const Point& point, const std::vector<double>& now, const Goal& goal) const;
   Point at(const std::vector<double>& x, bool with_band) const;
 
@@ -70,6 +88,7 @@ class Search {
   struct Linear;
   std::shared_ptr<const Linear> linearise(const Point& point) const;
   Point predicted(const std::vector<double>& x, bool with_band) const;
+  bool needs_band(Aim aim, const Goal& goal) const;
   LinearSolution program(Aim aim, const Goal& goal, const Point& point, const Linear& linear,
                          const std::vector<double>& now, const std::vector<double>& reweight, double within) const;
   /// Whole numbers, then single steps of one unit while they help.
@@ -78,6 +97,8 @@ class Search {
   std::vector<const Forecaster*> boards_;
   const RecipeSpace& space_;
   std::function<bool()> go_on_;
+  bool guards_ = false;
+  std::vector<Limit> only_;
   mutable std::mutex mutex_;
   mutable std::map<std::vector<double>, Point> points_[2];  ///< without and with band
   mutable std::map<std::vector<double>, std::shared_ptr<const Linear>> linear_;

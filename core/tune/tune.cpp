@@ -5,6 +5,7 @@
 #include <limits>
 #include <map>
 
+#include "core/tune/conflicts.h"
 #include "core/tune/groups.h"
 #include "core/tune/next_run.h"
 #include "core/tune/words.h"
@@ -14,7 +15,6 @@ namespace {
 
 constexpr double kReserve = 0.02;  // margin beyond the band's edge, for what rounding of a recipe costs
 constexpr double kDefaultMargin = 0.2;
-constexpr double kLeastWeight = 0.05;  // a limit that would have to give 20 times what is missing holds nothing down
 // The coolest recipe would drift to the oven's lower limits on a crawling belt: it stays where predictions were tried.
 constexpr double kCoolestReach_C = 40, kCoolestReachSpeed = 0.2;
 constexpr std::size_t kMostBoards = 31;  // a bit each
@@ -34,7 +34,8 @@ bool surer(const Point& a, const Point& b) {
   if (a.edge >= 0 || b.edge >= 0) return a.edge > b.edge;
   const auto away = [](const Point& point) {
     double least = std::numeric_limits<double>::infinity();
-    for (const auto& limit : point.limits) least = std::min(least, limit.slack / std::max(limit.half_width, 1e-9));
+    for (const auto& limit : point.limits)
+      least = std::min(least, (limit.slack - limit.guard) / std::max(limit.half_width, 1e-9));
     return least;
   };
   return away(a) > away(b);
@@ -43,28 +44,6 @@ bool surer(const Point& a, const Point& b) {
 std::vector<Forecast> forecasts(const Boards& boards, const oven::Recipe& recipe) {
   std::vector<Forecast> out;
   for (const auto* board : boards) out.push_back(board->forecast(recipe, true));
-  return out;
-}
-
-std::vector<Conflict> conflicts_of(const Found& found, const std::vector<Forecast>& forecasts) {
-  std::vector<Conflict> out;
-  for (const auto& [limit, weight] : found.binding) {
-    if (weight < kLeastWeight) continue;
-    const auto& outcome = forecasts[limit.board].judgement.all(limit.outcome);
-    // The multiplier says how much margin a unit of relief buys: from the best margin to none it takes −margin/weight.
-    Conflict conflict;
-    conflict.board = limit.board;
-    conflict.requirement = outcome.requirement_name;
-    conflict.trace = outcome.trace;
-    conflict.upper = limit.upper;
-    conflict.give = -found.point.margin * limit.scale / weight;
-    conflict.unit = outcome.value.unit;
-    conflict.limit = limit.upper ? *outcome.upper : *outcome.lower;
-    conflict.value = outcome.value.value;
-    conflict.peak = outcome.measure.measure == measure::Measure::kPeak && outcome.channel;
-    out.push_back(std::move(conflict));
-  }
-  std::ranges::sort(out, {}, &Conflict::give);
   return out;
 }
 
@@ -144,9 +123,20 @@ class Tuning {
       return std::move(report_);
     }
     const Search search(all_, space_, go_on());
-    const Found best = most_margin(search, all_);
+    Found best = most_margin(search, all_);
     if (stopped_) return cut_short();
     done_ = 0.4;
+    if (search.guards() && best.point.inside < 0) {
+      // Nothing passes by the rule; inside the limits as they stand there may be something all the same.
+      const Search stated(all_, space_, go_on(), Search::Limits::kAsStated);
+      Found other = best.point.margin < 0 ? most_margin(stated, all_) : best;
+      if (stopped_) return cut_short();
+      if (other.point.margin >= 0) report_.notes.push_back(guarded_note());
+      if (best.point.margin < 0) {
+        other.point = search.at(other.point.x, true);
+        best = std::move(other);
+      }
+    }
     if (best.point.margin < 0) {
       infeasible(best);
       if (all_.size() > 1 && all_.size() <= kMostBoards) group();
@@ -154,8 +144,8 @@ class Tuning {
       suggest_all(search, best);
     }
     // Not sure to pass, or not sure that nothing does.
-    const bool could_pass =
-        std::ranges::all_of(best.point.limits, [](const Limit& limit) { return limit.slack + limit.half_width >= 0; });
+    const bool could_pass = std::ranges::all_of(
+        best.point.limits, [](const Limit& limit) { return limit.slack - limit.guard + limit.half_width >= 0; });
     if (!stopped_ && could_pass && best.point.edge < 0)
       report_.next_run = next_run(model_, all_, space_, now_, best.point, go_on());
     return stopped_ ? cut_short() : std::move(report_);
@@ -197,10 +187,12 @@ class Tuning {
       starts.push_back(clamped(space_, std::move(x)));
     }
     for (const auto& x : starts) {
-      if (best.point.margin >= 0 || stopped_) break;
+      if (best.point.inside >= 0 || stopped_) break;
       Found other = search.run(Aim::kMostMargin, x, x_now_, {});
-      if (other.point.margin > best.point.margin) best = std::move(other);
+      if (other.point.inside > best.point.inside) best = std::move(other);
     }
+    if (best.point.inside < 0 && !stopped_)
+      best = search.run(Aim::kMostMargin, best.point.x, x_now_, {0, 0, false, true});
     if (best.point.margin < 0 || best.point.edge >= kReserve || stopped_) return best;
     const auto keep_if_surer = [&](Found other) {
       if (!other.cut_short && other.point.margin >= 0 && surer(other.point, best.point)) best = std::move(other);
@@ -221,7 +213,9 @@ class Tuning {
     Infeasible found;
     found.best = space_.recipe(best.point.x);
     found.best_margin = best.point.margin;
-    found.conflicts = conflicts_of(best, forecasts(all_, found.best));
+    const Found holder = smallest_conflict({all_, space_, start_, x_now_, go_on()}, best);
+    if (stopped_) return;
+    found.conflicts = conflicts_of(holder, forecasts(all_, found.best));
     found.sentence = infeasible_sentence(found, all_.size() > 1 ? board_names() : std::vector<std::string>{});
     report_.infeasible = std::move(found);
   }

@@ -85,6 +85,7 @@ struct Report {
 /// Up to so many boards the groups are the fewest possible; beyond, each board joins the first group that holds it.
 inline constexpr std::size_t kExactBoards = 6;
 
+/// `now_passes`: the present recipe passes without condition, so that no least change is looked for.
 /// Up to four recipes that are predicted to hold every required result of every board, or what stands against it.
 /// A suggestion passes at the unfavourable edge of its band where any does. Cost: some 200 predictions.
 Report tune(const heat::HeatModel& model, std::vector<Subject> boards, const oven::Recipe& now, bool now_passes,

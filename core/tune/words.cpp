@@ -28,19 +28,19 @@ std::string titled(std::string text) {
   return text;
 }
 
-/// "zones 8 and 9 up 7 °C, zone 1 down 14 °C, speed down 38 mm/min"
+/// "zones 8 and 9 up 7 °C, bottom of zone 1 down 14 °C, speed down 38 mm/min"
 std::string what_changes(const oven::Oven& oven, const std::vector<Change>& changes) {
-  // Both sides of a zone that move alike are one change; zones that move alike are named together.
+  // Both sides of a zone that move alike are one change; what moves alike is named together, each side for itself.
   struct Move {
+    std::string side;  // "", "top of ", "bottom of "
     double by;
     std::vector<std::string> zones;
   };
   std::vector<Move> moves;
-  std::string speed;
-  const auto add = [&](const std::string& name, double by) {
-    const auto same = std::ranges::find_if(moves, [&](const Move& m) { return m.by == by; });
+  const auto add = [&](const std::string& side, const std::string& name, double by) {
+    const auto same = std::ranges::find_if(moves, [&](const Move& m) { return m.by == by && m.side == side; });
     if (same == moves.end())
-      moves.push_back({by, {name}});
+      moves.push_back({side, by, {name}});
     else
       same->zones.push_back(name);
   };
@@ -51,15 +51,15 @@ std::string what_changes(const oven::Oven& oven, const std::vector<Change>& chan
     const auto top = side(board::Side::kTop), bottom = side(board::Side::kBottom);
     const bool has_top = top != changes.end(), has_bottom = bottom != changes.end();
     if (has_top && has_bottom && top->to - top->from == bottom->to - bottom->from) {
-      add(zone.name, top->to - top->from);
+      add("", zone.name, top->to - top->from);
       continue;
     }
-    if (has_top) add(zone.name + " top", top->to - top->from);
-    if (has_bottom) add(zone.name + " bottom", bottom->to - bottom->from);
+    if (has_top) add("top of ", zone.name, top->to - top->from);
+    if (has_bottom) add("bottom of ", zone.name, bottom->to - bottom->from);
   }
   std::vector<std::string> parts;
   for (const auto& move : moves)
-    parts.push_back(fmt::format("zone{} {} {} {} °C", move.zones.size() > 1 ? "s" : "", listed(move.zones),
+    parts.push_back(fmt::format("{}zone{} {} {} {} °C", move.side, move.zones.size() > 1 ? "s" : "", listed(move.zones),
                                 move.by > 0 ? "up" : "down", number(move.by)));
   for (const auto& change : changes)
     if (change.zone.empty())
@@ -70,18 +70,20 @@ std::string what_changes(const oven::Oven& oven, const std::vector<Change>& chan
   return titled(out);
 }
 
-/// "U1 corner reaches 235 °C with 3.2 °C in hand", "R118 stays 2.0 °C below 250 °C", "soak time of J1 is 75.9 s, 15.9 s
-/// above the 60 s it needs".
-std::string held(const judge::Outcome& outcome, bool upper) {
+/// "U1 corner is predicted to reach 235 °C with 3.2 ± 2.1 °C in hand", "R118 is predicted to stay 2.0 ± 1.8 °C below
+/// 250 °C", "soak time of J1 is predicted at 75.9 s, 15.9 ± 4.2 s above the 60 s it needs".
+std::string held(const judge::Outcome& outcome, std::optional<double> half_width, bool upper) {
   const double limit = upper ? *outcome.upper : *outcome.lower;
   const char* unit = unit_symbol(outcome.value.unit);
   const int digits = outcome.value.unit == Unit::kCelsiusPerSecond ? 2 : 1;
-  const std::string in_hand = fmt::format("{:.{}f} {}", std::abs(*outcome.value.value - limit), digits, unit);
+  std::string in_hand = fmt::format("{:.{}f}", std::abs(*outcome.value.value - limit), digits);
+  if (half_width) in_hand += fmt::format(" ± {:.{}f}", *half_width, digits);
+  in_hand += std::string{" "} + unit;
   const std::string at = number(limit) + " " + unit;
   if (outcome.measure.measure == measure::Measure::kPeak && outcome.channel)
-    return upper ? fmt::format("{} stays {} below {}", outcome.trace, in_hand, at)
-                 : fmt::format("{} reaches {} with {} in hand", outcome.trace, at, in_hand);
-  return fmt::format("{}{} is {:.{}f} {}, {} {}", outcome.requirement_name,
+    return upper ? fmt::format("{} is predicted to stay {} below {}", outcome.trace, in_hand, at)
+                 : fmt::format("{} is predicted to reach {} with {} in hand", outcome.trace, at, in_hand);
+  return fmt::format("{}{} is predicted at {:.{}f} {}, {} {}", outcome.requirement_name,
                      outcome.trace.empty() ? "" : " of " + outcome.trace, *outcome.value.value, digits, unit, in_hand,
                      upper ? "below its limit of " + at : "above the " + at + " it needs");
 }
@@ -118,6 +120,7 @@ std::string spread_of_peaks(const std::vector<Conflict>& conflicts) {
 std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& suggestion) {
   // The tightest lower and the tightest upper limit say why.
   const judge::Outcome* tightest[2] = {nullptr, nullptr};
+  std::optional<double> half_width[2];
   double smallest[2] = {1e9, 1e9};
   for (const auto& forecast : suggestion.predicted)
     for (std::size_t i = 0; i < forecast.judgement.all_size(); ++i) {
@@ -130,14 +133,17 @@ std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& sugges
         if (!limit || !target) continue;
         const double margin =
             (upper ? *limit - *outcome.value.value : *outcome.value.value - *limit) / std::abs(*limit - *target);
-        if (margin < smallest[upper]) smallest[upper] = margin, tightest[upper] = &outcome;
+        if (margin >= smallest[upper]) continue;
+        smallest[upper] = margin;
+        tightest[upper] = &outcome;
+        half_width[upper] = i < forecast.half_width.size() ? std::optional(forecast.half_width[i]) : std::nullopt;
       }
     }
   std::string out = what_changes(oven, suggestion.changes);
   bool first = true;
   for (int upper = 0; upper < 2; ++upper)
     if (tightest[upper]) {
-      out += (first ? ": " : "; ") + held(*tightest[upper], upper != 0);
+      out += (first ? ": " : "; ") + held(*tightest[upper], half_width[upper], upper != 0);
       first = false;
     }
   out += ".";
@@ -155,14 +161,11 @@ std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<
     const auto& conflict = infeasible.conflicts[i];
     const char* joint = i == 0 ? "" : i + 1 == infeasible.conflicts.size() ? " and" : ",";
     const std::string on_board = names.empty() ? "" : " on " + names[conflict.board];
-    out += fmt::format("{} the {} limit of {}{}{} (alone it would have to give {} {})", joint,
+    const int digits = conflict.give < 1 ? 2 : conflict.give < 20 ? 1 : 0;
+    out += fmt::format("{} the {} limit of {}{}{}, at {} {} (alone it would have to give {:.{}f} {})", joint,
                        conflict.upper ? "upper" : "lower", conflict.requirement,
-                       conflict.trace.empty() ? "" : " of " + conflict.trace, on_board,
-                       fmt::format("{:.{}f}", conflict.give,
-                                   conflict.give < 1    ? 2
-                                   : conflict.give < 20 ? 1
-                                                        : 0),
-                       unit_symbol(conflict.unit));
+                       conflict.trace.empty() ? "" : " of " + conflict.trace, on_board, number(conflict.limit),
+                       unit_symbol(conflict.unit), conflict.give, digits, unit_symbol(conflict.unit));
   }
   return out + "." + spread_of_peaks(infeasible.conflicts);
 }
@@ -188,6 +191,11 @@ std::string missed_margin_note(Aim aim, double margin, double best) {
                        titled(aim_name(aim)), 100 * margin);
   return fmt::format("{}: no recipe was found that keeps a margin of {:.0f} %; the most is {:.0f} %.",
                      titled(aim_name(aim)), 100 * margin, 100 * best);
+}
+
+std::string guarded_note() {
+  return "No recipe was found that passes by the guarded rule of the window: what is suggested is inside the limits, "
+         "and within its uncertainty of one.";
 }
 
 std::string present_recipe_note(Aim aim) {

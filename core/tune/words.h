@@ -13,7 +13,8 @@ inline constexpr const char* kCaution =
     "it. The "
     "errors of one board's traces are mostly one error: if one reads high, all may.";
 
-/// "Zones 8 and 9 up 7 °C, speed down 38 mm/min: U1 corner peaks at 236.1 °C, 1.1 °C in hand; R118 …": what and why.
+/// "Zones 8 and 9 up 7 °C, speed down 38 mm/min: U1 corner is predicted to reach 235 °C with 1.1 ± 0.9 °C in hand; R118
+/// …": what and why.
 std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& suggestion);
 /// `names`: by board, to tell several boards apart; else empty.
 std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<std::string>& names);
@@ -24,6 +25,8 @@ std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, s
                               bool is_best, bool fails);
 /// "Fastest: no recipe keeps a margin of 40 %, the most is 22 %."
 std::string missed_margin_note(Aim aim, double margin, double best);
+/// A window's rule is guarded, and what is inside its limits lies within its uncertainty of one.
+std::string guarded_note();
 /// "Coolest: the present recipe is that already."
 std::string present_recipe_note(Aim aim);
 /// "Boards Tern and Plover share a recipe, Knot needs its own: …" for several boards that no recipe holds together.

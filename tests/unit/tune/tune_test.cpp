@@ -177,7 +177,12 @@ TEST(Tune, BoardsThatCannotShareAreGrouped) {
   const auto report = tune(line.model, line.subjects(windows), first_recipe(), false, {});
   EXPECT_TRUE(report.suggestions.empty());
   ASSERT_TRUE(report.infeasible);
-  EXPECT_FALSE(report.infeasible->conflicts.empty());
+  // Without the first board's upper limit or the second's lower one the boards can share: those two, and no more.
+  const auto& conflicts = report.infeasible->conflicts;
+  ASSERT_EQ(conflicts.size(), 2u);
+  for (const auto& conflict : conflicts) EXPECT_EQ(conflict.upper, conflict.board == 0) << conflict.board;
+  EXPECT_NE(conflicts[0].board, conflicts[1].board);
+  EXPECT_LT(std::max(conflicts[0].board, conflicts[1].board), 2u);
   ASSERT_EQ(report.groups.size(), 2u);
   EXPECT_TRUE(report.fewest_groups);
   std::vector<std::size_t> grouped;
@@ -270,10 +275,48 @@ TEST(ExpectedAfter, LeavesNothingLessCertain) {
   EXPECT_TRUE(less);
 }
 
+// Source: measures.md, Verdict: under `guarded` a pass keeps the expanded uncertainty off each limit, which is at least
+// 2 √(1.5² + 1²)/√3 = 2.08 °C for a K thermocouple of class 1 with an instrument of ± 1 °C; the truth keeps it too.
+TEST(Tune, UnderAGuardedRuleTheSearchKeepsOffTheLimits) {
+  const Line line({kHeavy});
+  auto window = peak_window(235, 250);
+  window.decision_rule = window::DecisionRule::kGuarded;
+  const auto report = tune(line.model, line.subjects({window}), first_recipe(), false, {});
+  ASSERT_FALSE(report.suggestions.empty());
+  constexpr double guard_C = 2.08;
+  for (const auto& suggestion : report.suggestions) {
+    const auto& predicted = suggestion.predicted.front();
+    EXPECT_EQ(predicted.judgement.verdict, judge::Verdict::kPass) << aim_name(suggestion.aim);
+    for (const auto& outcome : predicted.judgement.results) {
+      EXPECT_GE(*outcome.value.value, 235 + guard_C) << aim_name(suggestion.aim);
+      EXPECT_LE(*outcome.value.value, 250 - guard_C) << aim_name(suggestion.aim);
+      // The margin is that of the limits as they stand (measures.md, Margin).
+      EXPECT_NEAR(*outcome.margin, 1 - std::abs(*outcome.value.value - 242.5) / 7.5, 1e-9);
+    }
+    EXPECT_TRUE(line.truly_holds(0, suggestion.recipe, 235 + guard_C, 250 - guard_C)) << aim_name(suggestion.aim);
+  }
+}
+
+// A window narrower than twice the uncertainty can never pass as guarded (measures.md, Verdict): what is inside it is
+// suggested all the same, as a conditional pass, and that is said.
+TEST(Tune, WhereNothingCanPassAsGuardedThatIsSaid) {
+  const Line line({kAlike});
+  auto window = peak_window(241, 245);
+  window.decision_rule = window::DecisionRule::kGuarded;
+  const auto report = tune(line.model, line.subjects({window}), first_recipe(), false, {});
+  EXPECT_FALSE(report.infeasible);
+  ASSERT_FALSE(report.suggestions.empty());
+  for (const auto& suggestion : report.suggestions)
+    EXPECT_EQ(suggestion.predicted.front().judgement.verdict, judge::Verdict::kConditionalPass);
+  EXPECT_TRUE(std::ranges::any_of(
+      report.notes, [](const std::string& note) { return note.find("guarded rule") != std::string::npos; }));
+}
+
+// Source: a margin of 100 % is every peak at the target, and three time constants do not peak alike.
 TEST(Tune, AMarginThatNoRecipeKeepsIsSaid) {
   const Line line({kHeavy});
   Request request;
-  request.at_margin = 0.9;
+  request.at_margin = 1.0;
   const auto report = tune(line.model, line.subjects({peak_window(235, 250)}), first_recipe(), false, request);
   for (const auto& suggestion : report.suggestions) {
     EXPECT_NE(suggestion.aim, Aim::kFastest);

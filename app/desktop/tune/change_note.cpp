@@ -11,6 +11,7 @@
 #include <QPdfWriter>
 #include <QTextDocument>
 
+#include "app/desktop/tune/field_format.h"
 #include "app/desktop/tune/tune_words.h"
 #include "app/desktop/widgets/translated_phrases.h"
 #include "app/desktop/widgets/wording.h"
@@ -32,38 +33,44 @@ struct Row {
   QString what, before, after, difference;
 };
 
-std::vector<Row> rowsOf(const report::ChangeNote& note) {
-  const Wording wording;
+/// In the units that were chosen; in others than the recipe's own, those stand beside them.
+std::vector<Row> rowsOf(const report::ChangeNote& note, const Format& format) {
+  const FieldFormat shown(format);
+  const Format plain(TemperatureUnit::kCelsius, SpeedUnit::kMillimetresPerMinute, format.locale());
+  const FieldFormat own(plain);
   std::vector<Row> rows;
-  const auto add = [&](const QString& what, double before, double after, const QString& unit) {
-    const double by = after - before;
-    const QString difference = by == 0 ? QString() : (by > 0 ? QStringLiteral("+") : QString()) + wording.limit(by);
-    rows.push_back({what, wording.limit(before) + unit, wording.limit(after) + unit, difference});
+  const auto text = [&](const RecipeField& field, double value) {
+    const QString said = shown.withUnit(field, value), as_kept = own.withUnit(field, value);
+    return said == as_kept ? said : QStringLiteral("%1 (%2)").arg(said, as_kept);
   };
+  const auto add = [&](const QString& what, const RecipeField& field, double before, double after) {
+    const QString difference = after == before ? QString() : shown.difference(field, after - before);
+    rows.push_back({what, text(field, before), text(field, after), difference});
+  };
+  constexpr RecipeField setpoint{RecipeField::Kind::kTop, 0}, speed{RecipeField::Kind::kSpeed, 0};
   std::size_t heating = 0, cooling = 0;
-  const QString degrees = QStringLiteral(" °C");
   for (const auto& zone : note.oven->zones) {
     const QString name = QString::fromStdString(zone.name);
     if (zone.kind == oven::ZoneKind::kCool) {
       if (cooling < note.to->cooling_C.size())
-        add(Words::tr("Zone %1").arg(name), note.from->cooling_C[cooling], note.to->cooling_C[cooling], degrees);
+        add(Words::tr("Zone %1").arg(name), setpoint, note.from->cooling_C[cooling], note.to->cooling_C[cooling]);
       ++cooling;
       continue;
     }
     const std::size_t z = heating++;
     if (note.from->top_C[z] == note.from->bottom_C[z] && note.to->top_C[z] == note.to->bottom_C[z]) {
-      add(Words::tr("Zone %1, top and bottom").arg(name), note.from->top_C[z], note.to->top_C[z], degrees);
+      add(Words::tr("Zone %1, top and bottom").arg(name), setpoint, note.from->top_C[z], note.to->top_C[z]);
     } else {
-      add(Words::tr("Zone %1, top").arg(name), note.from->top_C[z], note.to->top_C[z], degrees);
-      add(Words::tr("Zone %1, bottom").arg(name), note.from->bottom_C[z], note.to->bottom_C[z], degrees);
+      add(Words::tr("Zone %1, top").arg(name), setpoint, note.from->top_C[z], note.to->top_C[z]);
+      add(Words::tr("Zone %1, bottom").arg(name), setpoint, note.from->bottom_C[z], note.to->bottom_C[z]);
     }
   }
-  add(Words::tr("Speed"), note.from->speed_mm_per_min, note.to->speed_mm_per_min, QStringLiteral(" mm/min"));
+  add(Words::tr("Speed"), speed, note.from->speed_mm_per_min, note.to->speed_mm_per_min);
   return rows;
 }
 
-QString verdictText(const judge::Judgement& judgement) {
-  return QString::fromStdString(judge::compose(judgement, widgets::TranslatedPhrases(Wording(), {})).text);
+QString verdictText(const judge::Judgement& judgement, const Format& format) {
+  return QString::fromStdString(judge::compose(judgement, widgets::TranslatedPhrases(Wording(format), {})).text);
 }
 
 QString predictedText(const tune::Forecast& forecast, const Format& format) {
@@ -138,7 +145,7 @@ QString html(const report::ChangeNote& note, const Format& format) {
   for (const QString& title : {Words::tr("Setpoint"), Words::tr("now"), Words::tr("new"), Words::tr("difference")})
     html += QStringLiteral("<th align=\"left\">%1</th>").arg(title.toHtmlEscaped());
   html += QStringLiteral("</tr>");
-  for (const auto& row : rowsOf(note)) {
+  for (const auto& row : rowsOf(note, format)) {
     const auto cell = [&](const QString& text) {
       return (row.difference.isEmpty() ? QStringLiteral("<td>%1</td>") : QStringLiteral("<td><b>%1</b></td>"))
           .arg(text.toHtmlEscaped());
@@ -147,7 +154,7 @@ QString html(const report::ChangeNote& note, const Format& format) {
             QStringLiteral("</tr>");
   }
   html += QStringLiteral("</table>");
-  if (note.measured) html += paragraph(Words::tr("Measured: %1").arg(verdictText(*note.measured)));
+  if (note.measured) html += paragraph(Words::tr("Measured: %1").arg(verdictText(*note.measured, format)));
   for (const auto& forecast : note.predicted) html += paragraph(predictedText(forecast, format));
   html += heading(Words::tr("Before it is used"));
   for (const QString& caution : cautionsInFull()) html += paragraph(caution);

@@ -9,7 +9,7 @@ namespace {
 constexpr int kProgressSteps = 100;
 
 /// Whether the run as it was measured is inside its window: then no least change is looked for.
-bool passes(const judge::Judgement& judgement) { return judgement.verdict <= judge::Verdict::kConditionalPass; }
+bool passes(const judge::Judgement& judgement) { return judgement.verdict == judge::Verdict::kPass; }
 
 }  // namespace
 

@@ -8,7 +8,6 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
-#include <cmath>
 
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/tune/flow_row.h"
@@ -27,20 +26,6 @@ constexpr double kPanel_px = 372, kPanelLeast_px = 300, kPanelMost_px = 520;
 constexpr int kUpperShare = 58, kLowerShare = 42;
 constexpr int kSlow_ms = 150;
 constexpr std::size_t kFewCurves = 2;
-
-/// What lanes and sentence show of a prediction: U with the prediction's error in it.
-judge::Judgement withPredictionError(const Prediction& prediction) {
-  judge::Judgement judgement = prediction.judgement();
-  std::size_t i = 0;
-  for (auto* outcomes : {&judgement.results, &judgement.board_results})
-    for (auto& outcome : *outcomes) {
-      const double error = i < prediction.forecast.half_width.size() ? prediction.forecast.half_width[i] : 0;
-      if (outcome.value.expanded_uncertainty)
-        outcome.value.expanded_uncertainty = std::hypot(*outcome.value.expanded_uncertainty, error);
-      ++i;
-    }
-  return judgement;
-}
 
 /// The one of the document: edits and what was learned outlive the page, which is made anew with another language.
 TuneSession* sessionOf(Document* document) {
@@ -243,9 +228,7 @@ void TunePage::refreshScene() {
   }
   m_plot->setAccessibleName(
       tr("Predicted and measured temperature over time, %n thermocouples", nullptr, int(view->hottestFirst().size())));
-  const auto* bench = m_session->bench();
-  const auto& judgement = bench && bench->prediction ? bench->prediction->judgement() : view->judgement();
-  m_plot->setAccessibleDescription(QString::fromStdString(judgement.sentence.text));
+  m_plot->setAccessibleDescription(sentence().spoken);
   syncStrip();
 }
 
@@ -253,8 +236,10 @@ void TunePage::refreshLanes() {
   const auto* bench = m_session->bench();
   const auto view = m_document->view();
   if (bench && bench->prediction && view && m_session->state() == TuneSession::State::kReady) {
-    m_lanes->setTable(widgets::predictedLaneTable(withPredictionError(*bench->prediction), view->judgement(),
-                                                  bench->prediction->view->looks(), widgets::Wording(m_format)));
+    const auto& prediction = *bench->prediction;
+    m_lanes->setTable(
+        widgets::predictedLaneTable(tune::with_prediction_error(prediction.judgement(), prediction.forecast.half_width),
+                                    view->judgement(), prediction.view->looks(), widgets::Wording(m_format)));
   } else {
     m_lanes->setTable(view ? widgets::laneTable(view->judgement(), view->looks(), widgets::Wording(m_format))
                            : widgets::LaneTable{});

@@ -39,38 +39,14 @@ SentenceContent told(const QString& title, const QString& text) {
   return content;
 }
 
-QString predictedWord(judge::Verdict verdict) {
-  switch (verdict) {
-    case judge::Verdict::kPass:
-      return Words::tr("Predicted pass.");
-    case judge::Verdict::kConditionalPass:
-      return Words::tr("Predicted conditional pass.");
-    case judge::Verdict::kUndetermined:
-      return Words::tr("Predicted undetermined.");
-    case judge::Verdict::kConditionalFail:
-      return Words::tr("Predicted conditional fail.");
-    case judge::Verdict::kFail:
-      return Words::tr("Predicted fail.");
-  }
-  return {};
-}
-
 SentenceContent predicted(const TuneSession& session, const Format& format) {
   const auto& bench = *session.bench();
   const auto& prediction = *bench.prediction;
   const auto& judgement = prediction.judgement();
   const auto& entry = prediction.checked.entry;
-  SentenceContent content =
-      widgets::sentenceOf(judgement, entry ? std::optional(entry->at_s) : std::nullopt, widgets::Wording(format));
-  const QString word = predictedWord(judgement.verdict);
-  const auto strong = std::ranges::find_if(content.first, &SentenceRun::strong);
-  QString before;
-  if (strong != content.first.end()) {
-    before = strong->text;
-    strong->text = word;
-  }
-  content.spoken = before.isEmpty() ? content.spoken : word + content.spoken.mid(before.size());
-
+  SentenceContent content = widgets::sentenceOf(tune::with_prediction_error(judgement, prediction.forecast.half_width),
+                                                entry ? std::optional(entry->at_s) : std::nullopt,
+                                                widgets::Wording(format), {.predicted = true});
   content.second.clear();
   content.secondShort.clear();
   const auto& now = bench.model->measured().judgement();

@@ -3,6 +3,7 @@
 #include <QLineEdit>
 #include <QProcess>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSignalSpy>
 #include <nlohmann/json.hpp>
 
@@ -360,6 +361,26 @@ TEST_F(TuneTest, TheChangeNoteHoldsChangesAndCautionsAsText) {
   const QString plain = QString::fromUtf8(text.readAll()).simplified();
   EXPECT_TRUE(plain.contains(QStringLiteral("244")));
   EXPECT_TRUE(plain.contains(QStringLiteral("instrumented run")));
+}
+
+// Source: 244 °C = 471.2 °F, a difference of 10 °C = 18 °F, 772 mm/min / 25.4 = 30.39 in/min (exact definitions).
+TEST_F(TuneTest, TheChangeNoteIsInTheUnitsThatWereChosen) {
+  openTune();
+  session()->setField({Kind::kTop, 7}, 244, -1);
+  session()->setField({Kind::kSpeed, 0}, 772, -1);
+  wait();
+  page()->setFormat(Format(TemperatureUnit::kFahrenheit, SpeedUnit::kInchesPerMinute, QLocale::c()));
+  const QString pdf = m_folder.filePath(QStringLiteral("note.pdf"));
+  page()->saveNoteTo(pdf, true);
+  QProcess process;
+  process.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")});
+  ASSERT_TRUE(process.waitForFinished(kLongest_ms));
+  const QString read = QString::fromUtf8(process.readAllStandardOutput()).simplified();
+  for (const char* words : {"471.2 °F (244 °C)", "+18", "30.4 in/min (772 mm/min)"})
+    EXPECT_TRUE(read.contains(QString::fromUtf8(words))) << words << " not in " << read.toStdString();
+  static const QRegularExpression celsius(QStringLiteral("[0-9] °C(?!\\))"));  // but in brackets behind a setpoint
+  EXPECT_FALSE(read.contains(celsius)) << read.toStdString();
+  wait();
 }
 
 TEST_F(TuneTest, TheStripIsHeardAsATable) {

@@ -12,9 +12,10 @@ namespace {
 
 constexpr double kCorrelation = 0.95, kMisfit_C = 1.5;
 constexpr double kLeastLatent_K = -4;
-// Residuals are in standard deviations: a sum of squares that falls by less says nothing about the parameters, and
-// where solder melts a fit can creep on for long.
-constexpr double kSettled = 0.1;
+// Where solder melts a fit can creep on for long. Residuals are in standard deviations: a sum of squares that falls by
+// less than kSettled in kMoreIterations says nothing about the parameters.
+constexpr double kSettled = 0.5;
+constexpr int kMoreIterations = 5;
 constexpr double kNotDetermined = 0.9;  // of the prior spread left
 
 /// The whitened residuals and the priors as a least-squares problem in units of the priors' standard deviations, in its
@@ -156,10 +157,19 @@ Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& p
   if (progress && !progress(0)) return Error{ErrorCode::kCancelled, "stopped", {}, {}, {}};
 
   const std::size_t P = misfit.parameters();
-  const LeastSquaresReport fit =
-      minimise({misfit.residuals(), P,
-                [&misfit](const double* z, double* residual, double* jacobian) { misfit(z, residual, jacobian); }},
-               std::vector<double>(P, 0.0), {.most_iterations = most_iterations, .cost_tolerance = kSettled});
+  const LeastSquaresProblem least_squares{
+      misfit.residuals(), P,
+      [&misfit](const double* z, double* residual, double* jacobian) { misfit(z, residual, jacobian); }};
+  LeastSquaresReport fit = minimise(least_squares, std::vector<double>(P, 0.0), {.most_iterations = most_iterations});
+  if (!fit.converged && std::isfinite(fit.cost) && most_iterations == LeastSquaresOptions{}.most_iterations) {
+    auto further = minimise(least_squares, fit.x, {.most_iterations = kMoreIterations});
+    further.iterations += fit.iterations;
+    if (2 * (fit.cost - further.cost) < kSettled)
+      further.termination = "converged: the fit no longer improves by what counts";
+    else if (!further.converged)
+      further.termination = "stopped after " + std::to_string(further.iterations) + " iterations";
+    fit = std::move(further);
+  }
   out.theta = misfit.theta(fit.x.data());
   out.covariance = inverse(fit.information, P);
   for (std::size_t p = 0; p < P; ++p) {
@@ -214,9 +224,20 @@ HeatModel expected_after(const HeatModel& model, std::size_t like, const oven::R
   run.entry.at_s = entry_s;
   const auto bins = static_cast<std::size_t>(std::max(0.0, (run.end_s - run.start_s) / kBin_s));
   for (auto& data : run.mean_C)
-    if (!data.empty()) data.assign(bins, 0.0);  // only that there are readings counts here, not what they are
+    if (!data.empty()) data.assign(bins, 0.0);
   out.problem.runs.push_back(std::move(run));
   out.theta.insert(out.theta.begin() + static_cast<std::ptrdiff_t>(map.entry(map.runs)), entry_s);
+  // Its readings are what the model says they will be: they tell what melts.
+  auto& added = out.problem.runs.back();
+  const March expected = march(out.problem, out.theta,
+                               {&added.recipe, added.board, out.problem.runs.size() - 1, added.start_s, added.end_s,
+                                added.ambient_C, added.start_C},
+                               false);
+  for (std::size_t k = 0; k < expected.placements.size(); ++k) {
+    auto& data = added.mean_C[expected.placements[k]];
+    for (std::size_t i = 0; i < data.size(); ++i)
+      data[i] = expected.at(k, added.start_s + kBin_s * (static_cast<double>(i) + 0.5));
+  }
 
   const Misfit misfit(out.problem);
   const std::size_t P = misfit.parameters();

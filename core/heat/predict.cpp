@@ -15,6 +15,9 @@ namespace {
 constexpr double kCovariance = 1.2, kFloor_C = 0.22, kChange = 0.025, kClock_s = 0.14, kBelt = 0.12, kContrast = 0.05,
                  kCoverage = 1.96;
 constexpr double kBandStep_s = 2;
+// What melts was not seen to melt: its heat of melting is known no better than from boards at large
+// (docs/heat_model.md).
+constexpr double kUnmolten_K = 4, kMolten_C = 2;
 // Of a run that is only imagined, from priors and other boards' runs: 1.96 √(σ_θ² + kModelAlone_C² + (kClock_s
 // |dT/dt|)²), σ_θ of the curve itself. The priors are as wide as they are; the misfit is that of the fit's residuals.
 constexpr double kModelAlone_C = 1.5;
@@ -31,6 +34,14 @@ std::vector<double> contrasts(const oven::Oven& oven, const oven::Recipe& recipe
     out[heating[h]] = setpoint(h) - (before + after) / 2;
   }
   return out;
+}
+
+/// Whether a placement got hot enough in some run to show how it melts.
+bool has_melted(const Problem& problem, std::size_t placement) {
+  return std::ranges::any_of(problem.runs, [&](const ModelRun& run) {
+    return placement < run.mean_C.size() &&
+           std::ranges::any_of(run.mean_C[placement], [&](double T) { return T > problem.liquidus_C + kMolten_C; });
+  });
 }
 
 Drive drive_of(const ModelRun& run, std::size_t index, const oven::Recipe& recipe, double end_s) {
@@ -112,6 +123,7 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
       // The parameters' part changes slowly: every kBandStep_s, linear between.
       std::vector<double> time_s, then_s;
       const double belt = kBelt * std::log(stretch);
+      const double latent_K = has_melted(problem, predicted.placement) ? 0 : kUnmolten_K;
       const auto was_apart_C = contrasts(problem.oven, run.recipe), is_apart_C = contrasts(problem.oven, recipe);
       for (double t = from_s; t < predicted.time_s.back() + kBandStep_s; t += kBandStep_s) {
         time_s.push_back(t);
@@ -123,6 +135,8 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
         after.gradient_at(k, time_s[i], row);
         const double by_belt = belt * row[after.columns.own(ParameterMap::kTimeConstant)];
         variance[i] = kCovariance * kCovariance * variance[i] + by_belt * by_belt;
+        const double by_melting = latent_K * row[after.columns.own(ParameterMap::kLatent)];
+        variance[i] += by_melting * by_melting;
         for (std::size_t z = 0; z < problem.oven.zones.size(); ++z) {
           const double kept_C = kContrast * (is_apart_C[z] - was_apart_C[z]) * row[after.columns.map.offset(z)];
           variance[i] += kept_C * kept_C;

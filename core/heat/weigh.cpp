@@ -156,11 +156,26 @@ class Weigher {
       warn(model_.problem.placements[j].name +
            " follows the air: its bead may be detached, or it belongs to kind \"air\"");
     }
+    unmolten();
     if (in_air == map_.placements)
       fails("every thermocouple follows the air, so nothing is known of a board: check that the beads are attached");
     else if (map_.placements == 1)
       warn(
           "one thermocouple only: what is predicted holds for its place, not for the hottest and coldest of the board");
+  }
+
+  /// What was never as hot as the solder's liquidus shows nothing of how it melts.
+  void unmolten() {
+    std::vector<std::string> names;
+    for (std::size_t j = 0; j < map_.placements; ++j) {
+      double hottest_C = -INFINITY;
+      for (const auto& run : model_.problem.runs)
+        for (const double T : run.mean_C[j]) hottest_C = std::fmax(hottest_C, T);
+      if (hottest_C < model_.problem.liquidus_C) names.push_back(model_.problem.placements[j].name);
+    }
+    if (names.empty()) return;
+    warn(fmt::format("{} stayed below {:g} °C: how melting slows {} down is not known from this log", joined(names),
+                     model_.problem.liquidus_C, names.size() > 1 ? "them" : "it"));
   }
 
   /// Over 4 s, of any run.

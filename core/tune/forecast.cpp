@@ -15,11 +15,15 @@ namespace {
 constexpr double kCoverage = 1.96;
 
 // Slopes are off by errors of their own, whatever the level's: a share of the slope, of its change against the measured
-// run, and of the slope by the change of the belt (ln v/v₁). From three kinds of invented ovens (docs/heat_model.md).
+// run (up to kMostByChange of the slope), and of the slope by the change of the belt (ln v/v₁). From three kinds of
+// invented ovens (docs/heat_model.md).
 struct SlopeError {
   double own, change, belt;
 };
-constexpr SlopeError kRise{0.012, 0.14, 0.2}, kFall{0.025, 0.85, 0.2};
+constexpr double kMostByChange = 0.07;
+constexpr SlopeError kRise{0.015, 0.14, 0.2}, kFall{0.025, 0.85, 0.2};
+// Peaks lie behind the last zone, where air and melting solder change within seconds: off by more than other points.
+constexpr double kPeak_C = 0.3;
 constexpr double kTimeAboveChange = 0.08;  // of the change of a time above a level, in the same way
 constexpr double kSlopeAlone = 0.04;       // of a run that is only imagined: a share of the slope
 
@@ -94,8 +98,8 @@ double Forecaster::slope_half_width(const judge::Outcome& outcome, std::size_t i
   if (run.imagined || index >= measured_.size() || !measured_[index]) return kCoverage * kSlopeAlone * slope;
   const SlopeError& error = is_fall(outcome) ? kFall : kRise;
   const double belt = std::log(recipe.speed_mm_per_min / run.recipe.speed_mm_per_min);
-  return kCoverage *
-         std::hypot(error.own * slope, error.change * (slope - *measured_[index]), error.belt * belt * slope);
+  const double by_change = std::min(error.change * std::abs(slope - *measured_[index]), kMostByChange * slope);
+  return kCoverage * std::hypot(error.own * slope, by_change, error.belt * belt * slope);
 }
 
 template <class Shift>
@@ -178,6 +182,7 @@ std::vector<double> Forecaster::half_widths(const std::vector<heat::PredictedTra
       }
       square = (level[i] * level[i] + tilt[i] * tilt[i]) / 2 + noise * noise;
     }
+    if (outcome.measure.measure == measure::Measure::kPeak && !imagined) square += std::pow(kCoverage * kPeak_C, 2);
     const bool compares = outcome.value.value && i < measured_.size() && measured_[i];
     if (outcome.measure.measure == measure::Measure::kTimeAbove && compares && !imagined)
       square += std::pow(kCoverage * kTimeAboveChange * (*outcome.value.value - *measured_[i]), 2);

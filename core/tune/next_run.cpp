@@ -113,7 +113,8 @@ std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<
   out.unit = outcome.value.unit;
   out.half_width = limit->half_width;
   out.half_width_then = narrowest;
-  out.sentence = next_run_sentence(model.problem.oven, out, outcome.value.value, *chosen == best.x, best.margin < 0);
+  const bool is_best = std::ranges::equal(*chosen, best.x, [](double a, double b) { return std::abs(a - b) < 1e-6; });
+  out.sentence = next_run_sentence(model.problem.oven, out, outcome.value.value, is_best, best.margin < 0);
   return out;
 }
 

@@ -186,6 +186,7 @@ std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, s
 }
 
 std::string missed_margin_note(Aim aim, double margin, double best) {
+  if (aim == Aim::kLeastChange) return "Least change: no recipe closer to the present one was found that passes.";
   if (best >= margin)
     return fmt::format("{}: no recipe near the present one was found that keeps a margin of {:.0f} %.",
                        titled(aim_name(aim)), 100 * margin);

@@ -1255,26 +1255,6 @@
 <context>
     <name>Tune</name>
     <message>
-        <source>Predicted pass.</source>
-        <translation>Vorhergesagt: bestanden.</translation>
-    </message>
-    <message>
-        <source>Predicted conditional pass.</source>
-        <translation>Vorhergesagt: bedingt bestanden.</translation>
-    </message>
-    <message>
-        <source>Predicted undetermined.</source>
-        <translation>Vorhergesagt: unbestimmt.</translation>
-    </message>
-    <message>
-        <source>Predicted conditional fail.</source>
-        <translation>Vorhergesagt: bedingt nicht bestanden.</translation>
-    </message>
-    <message>
-        <source>Predicted fail.</source>
-        <translation>Vorhergesagt: nicht bestanden.</translation>
-    </message>
-    <message>
         <source>Smallest margin</source>
         <translation>Kleinste Reserve</translation>
     </message>

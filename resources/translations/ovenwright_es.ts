@@ -1255,26 +1255,6 @@
 <context>
     <name>Tune</name>
     <message>
-        <source>Predicted pass.</source>
-        <translation>Se prevé que cumple.</translation>
-    </message>
-    <message>
-        <source>Predicted conditional pass.</source>
-        <translation>Se prevé que cumple con reserva.</translation>
-    </message>
-    <message>
-        <source>Predicted undetermined.</source>
-        <translation>Se prevé indeterminado.</translation>
-    </message>
-    <message>
-        <source>Predicted conditional fail.</source>
-        <translation>Se prevé que no cumple con reserva.</translation>
-    </message>
-    <message>
-        <source>Predicted fail.</source>
-        <translation>Se prevé que no cumple.</translation>
-    </message>
-    <message>
         <source>Smallest margin</source>
         <translation>Margen mínimo</translation>
     </message>

@@ -1230,26 +1230,6 @@
 <context>
     <name>Tune</name>
     <message>
-        <source>Predicted pass.</source>
-        <translation>预测合格。</translation>
-    </message>
-    <message>
-        <source>Predicted conditional pass.</source>
-        <translation>预测有条件合格。</translation>
-    </message>
-    <message>
-        <source>Predicted undetermined.</source>
-        <translation>预测无法判定。</translation>
-    </message>
-    <message>
-        <source>Predicted conditional fail.</source>
-        <translation>预测有条件不合格。</translation>
-    </message>
-    <message>
-        <source>Predicted fail.</source>
-        <translation>预测不合格。</translation>
-    </message>
-    <message>
         <source>Smallest margin</source>
         <translation>最小裕量</translation>
     </message>

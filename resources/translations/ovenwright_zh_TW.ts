@@ -1230,26 +1230,6 @@
 <context>
     <name>Tune</name>
     <message>
-        <source>Predicted pass.</source>
-        <translation>預測合格。</translation>
-    </message>
-    <message>
-        <source>Predicted conditional pass.</source>
-        <translation>預測有條件合格。</translation>
-    </message>
-    <message>
-        <source>Predicted undetermined.</source>
-        <translation>預測無法判定。</translation>
-    </message>
-    <message>
-        <source>Predicted conditional fail.</source>
-        <translation>預測有條件不合格。</translation>
-    </message>
-    <message>
-        <source>Predicted fail.</source>
-        <translation>預測不合格。</translation>
-    </message>
-    <message>
         <source>Smallest margin</source>
         <translation>最小裕度</translation>
     </message>

@@ -13,10 +13,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/tune/model_words.h"
 #include "app/desktop/tune/suggestion_card.h"
 #include "app/desktop/tune/tune_words.h"
 #include "app/desktop/window/hairline.h"
-#include "app/desktop/window/notice.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -274,7 +274,7 @@ void SuggestionsPanel::fillReport(QVBoxLayout* layout) {
     layout->addWidget(card);
     m_cards.push_back(card);
   }
-  for (const auto& note : report.notes) say(QString::fromStdString(note), 12, false, theme.secondary);
+  for (const auto& note : report.notes) say(modelText(note), 12, false, theme.secondary);
   if (report.next_run) {
     say(tr("The next run worth making"), 15, true, theme.text);
     say(nextRunText(*report.next_run, m_format), 13, false, theme.text);
@@ -379,8 +379,7 @@ void SuggestionsPanel::fillModel() {
         tr("%1, %2").arg(m_format.valueWithUnit(worst->max_error_C, Format::Quantity::kDifference),
                          QString::fromStdString(worst->name)));
   for (const auto& warning : fit.warnings)
-    layout->addWidget(
-        themedLabel(theme, sentenceCase(QString::fromStdString(warning)), 12, false, theme.text, m_model));
+    layout->addWidget(themedLabel(theme, modelText(warning), 12, false, theme.text, m_model));
 }
 
 void SuggestionsPanel::style() {

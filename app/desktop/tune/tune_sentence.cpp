@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "app/desktop/tune/model_words.h"
 #include "app/desktop/tune/tune_words.h"
 #include "app/desktop/window/notice.h"
 
@@ -104,7 +105,7 @@ SentenceContent tuneSentence(const TuneSession& session, const Format& format) {
     case State::kNotUsable: {
       const auto& fit = bench->model->fit();
       content = told(Words::tr("The model does not fit this run, so nothing is predicted or suggested."),
-                     sentenceCase(QString::fromStdString(fit.message)));
+                     modelText(fit.message));
       addCommand(content, Words::tr("Choose another oven and recipe"), "oven");
       addCommand(content, Words::tr("Say when the board entered"), "entry");
       break;

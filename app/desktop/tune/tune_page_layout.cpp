@@ -1,0 +1,144 @@
+#include <QCheckBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QPushButton>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/tune/flow_row.h"
+#include "app/desktop/tune/recipe_strip.h"
+#include "app/desktop/tune/suggestions_panel.h"
+#include "app/desktop/tune/tune_page.h"
+#include "app/desktop/widgets/limit_lanes.h"
+#include "app/desktop/window/appearance.h"
+#include "app/desktop/window/hairline.h"
+
+// Where the parts of the Tune page stand, and how they look.
+namespace ovenwright::desktop {
+namespace {
+
+constexpr double kNarrow_px = 1280, kRail_px = 104;
+constexpr double kPanel_px = 372, kPanelLeast_px = 300, kPanelMost_px = 520;
+constexpr int kUpperShare = 58, kLowerShare = 42;
+constexpr int kSlow_ms = 150;
+
+}  // namespace
+
+QWidget* TunePage::buildTools() {
+  auto* tools = new QWidget;
+  m_tools = new FlowRow(tools);
+  for (QWidget* tool : std::initializer_list<QWidget*>{m_together, m_togetherNote, m_allCurves, m_keep, m_back, m_note,
+                                                       m_save, m_panelLink})
+    m_tools->addWidget(tool);
+  m_tools->setSplit(3);  // buttons at the right
+  m_panelLink->setText(tr("Suggestions"));
+  m_panelLink->setAutoRaise(true);
+  for (QPushButton* button : {m_keep, m_back, m_note, m_save}) button->setAutoDefault(false);
+  m_keep->setToolTip(tr("Its curves stay, to be laid over others"));
+  auto* note = new QMenu(m_note);
+  note->addAction(tr("Save as &PDF…"), this, [this] { saveNote(true); });
+  note->addAction(tr("Save as &text…"), this, [this] { saveNote(false); });
+  m_note->setMenu(note);
+  return tools;
+}
+
+void TunePage::build() {
+  auto* upper = new QWidget;
+  upper->setAutoFillBackground(true);
+  upper->setBackgroundRole(QPalette::Base);
+  auto* upper_layout = new QVBoxLayout(upper);
+  upper_layout->setContentsMargins({});
+  upper_layout->setSpacing(0);
+  upper_layout->addWidget(m_plot, 1);
+  upper_layout->addWidget(m_strip);
+  auto* lower_layout = new QVBoxLayout(m_lower);
+  lower_layout->setContentsMargins({});
+  lower_layout->setSpacing(0);
+  lower_layout->addWidget(buildTools());
+  lower_layout->addWidget(m_lanes, 1);
+  m_rows->addWidget(upper);
+  m_rows->addWidget(m_lower);
+  m_rows->setStretchFactor(0, kUpperShare);
+  m_rows->setStretchFactor(1, kLowerShare);
+  m_rows->setSizes({kUpperShare * 10, kLowerShare * 10});
+  m_columns->addWidget(m_rows);
+  m_columns->addWidget(m_panel);
+  m_columns->setStretchFactor(0, 1);
+  m_columns->setStretchFactor(1, 0);
+  auto* layout = new QHBoxLayout(this);
+  layout->setContentsMargins({});
+  layout->addWidget(m_columns);
+  m_slow.setSingleShot(true);
+  m_slow.setInterval(kSlow_ms);
+}
+
+bool TunePage::isNarrow() const {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  return width() + theme.px(kRail_px) < theme.px(kNarrow_px);
+}
+
+bool TunePage::isPanelShown() const { return isNarrow() ? m_overlayOpen : m_panelWanted; }
+
+void TunePage::setPanelShown(bool shown) {
+  (isNarrow() ? m_overlayOpen : m_panelWanted) = shown;
+  placePanel();
+  emit panelShownChanged(shown);
+}
+
+void TunePage::placePanel() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  const bool narrow = isNarrow();
+  const int wanted = int(theme.px(kPanel_px));
+  m_panel->setMinimumWidth(int(theme.px(kPanelLeast_px)));
+  m_panel->setMaximumWidth(int(theme.px(kPanelMost_px)));
+  m_panel->setAutoFillBackground(true);
+  m_panelLink->setVisible(narrow || !m_panelWanted);
+  refreshNote();
+  if (narrow) {
+    if (m_panel->parentWidget() != this) m_panel->setParent(this);
+    const QPoint corner = m_lanes->mapTo(this, QPoint(m_lanes->width() - wanted, 0));
+    m_panel->setGeometry(corner.x(), corner.y(), wanted, m_lanes->height());
+    m_panel->setVisible(m_overlayOpen);
+    if (m_overlayOpen) m_panel->raise();
+    return;
+  }
+  if (m_panel->parentWidget() != m_columns) {
+    m_columns->addWidget(m_panel);
+    m_columns->setStretchFactor(1, 0);
+  }
+  const bool was_hidden = m_panel->isHidden() || m_columns->sizes().value(1) == 0;
+  m_panel->setVisible(m_panelWanted);
+  if (m_panelWanted && was_hidden) m_columns->setSizes({width() - wanted, wanted});
+}
+
+void TunePage::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  placePanel();
+  QMetaObject::invokeMethod(this, &TunePage::placePanel, Qt::QueuedConnection);  // once the rest is laid out
+}
+
+void TunePage::style() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  m_plot->setTheme(theme);
+  m_togetherNote->setFont(theme.font(12));
+  QPalette quiet = m_togetherNote->palette();
+  quiet.setColor(QPalette::WindowText, theme.secondary);
+  m_togetherNote->setPalette(quiet);
+  m_tools->setContentsMargins(int(theme.px(16)), int(theme.px(4)), int(theme.px(12)), int(theme.px(4)));
+  m_tools->setSpacing(int(theme.px(6)));
+  QPalette link = m_panelLink->palette();
+  link.setColor(QPalette::ButtonText, theme.accent);
+  m_panelLink->setPalette(link);
+  Appearance::fillWithAccent(m_save, theme);
+}
+
+void TunePage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
+  style();
+  if (isVisible()) refresh();
+}
+
+}  // namespace ovenwright::desktop

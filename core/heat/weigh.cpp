@@ -70,6 +70,7 @@ class Weigher {
         entry(r);
         length(r);
       }
+      if (report_.message.empty()) unmolten();  // a log that ends too soon shows less still
       if (report_.rmse_C > kMostMisfit_C)
         fails(
             fmt::format("the log does not follow this oven and recipe (misfit {:.0f} °C): check that recipe, speed, "
@@ -156,7 +157,6 @@ class Weigher {
       warn(model_.problem.placements[j].name +
            " follows the air: its bead may be detached, or it belongs to kind \"air\"");
     }
-    unmolten();
     if (in_air == map_.placements)
       fails("every thermocouple follows the air, so nothing is known of a board: check that the beads are attached");
     else if (map_.placements == 1)

@@ -25,6 +25,7 @@ constexpr SlopeError kRise{0.015, 0.14, 0.2}, kFall{0.025, 0.85, 0.2};
 // Peaks lie behind the last zone, where air and melting solder change within seconds: off by more than other points.
 constexpr double kPeak_C = 0.3;
 constexpr double kTimeAboveChange = 0.08;  // of the change of a time above a level, in the same way
+constexpr double kFallUnseen = 0.3;        // of a fall that the log hardly shows: a share of it
 constexpr double kSlopeAlone = 0.04;       // of a run that is only imagined: a share of the slope
 
 bool is_slope(const judge::Outcome& outcome) { return outcome.value.unit == Unit::kCelsiusPerSecond; }
@@ -40,6 +41,16 @@ std::optional<std::array<double, 2>> between(const judge::Outcome& outcome) {
   const auto* to = p.T2 ? std::get_if<double>(&*p.T2) : nullptr;
   if (!from || !to) return std::nullopt;
   return std::array{*from, *to};
+}
+
+/// Whether a log ends before a trace has cooled: it then shows little of its fall.
+bool ends_hot(const std::vector<const run::Trace*>& traces) {
+  constexpr double cooled = 0.7;  // of the rise
+  return std::ranges::any_of(traces, [](const run::Trace* trace) {
+    if (!trace) return false;
+    const auto T = trace->temperature_C();
+    return T.back() > std::lerp(T.front(), *std::ranges::max_element(T), cooled);
+  });
 }
 
 double normal_probability(double z) { return std::erfc(-z / std::sqrt(2.0)) / 2; }
@@ -96,6 +107,7 @@ double Forecaster::slope_half_width(const judge::Outcome& outcome, std::size_t i
   const heat::ModelRun& run = model_.problem.runs[subject_.model_run];
   const double slope = *outcome.value.value;
   if (run.imagined || index >= measured_.size() || !measured_[index]) return kCoverage * kSlopeAlone * slope;
+  if (is_fall(outcome) && ends_hot(subject_.traces)) return kCoverage * kFallUnseen * slope;
   const SlopeError& error = is_fall(outcome) ? kFall : kRise;
   const double belt = std::log(recipe.speed_mm_per_min / run.recipe.speed_mm_per_min);
   const double by_change = std::min(error.change * std::abs(slope - *measured_[index]), kMostByChange * slope);

@@ -50,9 +50,33 @@ std::string long_board(const Learned& learned) {
   return {};
 }
 
+/// A given entry that is far from the one the curves show; empty where none is.
+std::string wrong_entry(const Learned& learned) {
+  constexpr double least_s = 2;  // half width: what an entry found by the curves is taken to be good for at best
+  for (const auto& run : learned.runs) {
+    if (!run.source.entry_s) continue;
+    const auto found = oven::find_entry(run.run, learned.model.problem.oven, run.source.recipe,
+                                        run.source.board ? &*run.source.board : nullptr);
+    if (!found) continue;
+    const double later_s = found->at_s - *run.source.entry_s, u_s = std::max(least_s, found->uncertainty_s);
+    if (std::abs(later_s) > 2 * u_s)
+      return fmt::format(
+          "the curves fit an entry {:.0f} s ± {:.0f} s {} than the one given: check the entry, the speed and the "
+          "oven's entrance",
+          std::abs(later_s), u_s, later_s > 0 ? "later" : "earlier");
+  }
+  return {};
+}
+
 /// Names what oven, recipes and boards say that the curves do not bear out.
 void hold_against_files(Learned& learned) {
   heat::FitReport& report = learned.model.report;
+  const std::string entry = wrong_entry(learned);
+  if (!entry.empty()) {
+    std::erase_if(report.warnings, [](const std::string& one) { return one.starts_with("the curves fit an entry"); });
+    if (!report.usable) report.message = entry;  // what else does not fit may follow from it
+    report.warnings.insert(report.warnings.begin(), entry);
+  }
   if (auto board = long_board(learned); !board.empty()) report.warnings.push_back(std::move(board));
   const auto belt = belt_error(learned.model);
   if (!belt || !belt->named()) return;
@@ -65,7 +89,7 @@ void hold_against_files(Learned& learned) {
       belt->faster > 0 ? "shorter" : "longer");
   report.warnings.insert(report.warnings.begin(), text);  // what zones seem to be off by may follow from it
   if (std::abs(belt->faster) < kMostBeltError) return;
-  report.message = text;  // more telling than what follows from it
+  report.message = entry.empty() ? text : entry;  // more telling than what follows from it
   report.usable = false;
 }
 

@@ -319,7 +319,18 @@ Point Search::whole(Aim aim, const Goal& goal, const Point& point, const Linear&
     if (with_its_band <= value + kWorthwhile) break;
     value = with_its_band;
   }
-  return at(out.x, true);
+  out = at(out.x, true);
+  if (aim != Aim::kLeastChange) return out;
+  // What was moved by a degree or two goes back where the reserve is enough without it.
+  for (std::size_t k = 0; k < n; ++k) {
+    if (out.x[k] == now[k] || k == space_.speed() || std::abs(out.x[k] - now[k]) > kSmallMove) continue;
+    auto x = out.x;
+    x[k] = now[k];
+    if (!space_.allows(x)) continue;
+    Point without = at(x, true);
+    if (without.edge >= std::min(0.0, out.edge) && without.margin >= goal.margin) out = std::move(without);
+  }
+  return out;
 }
 
 Found Search::run(Aim aim, const std::vector<double>& start, const std::vector<double>& now, const Goal& goal) const {

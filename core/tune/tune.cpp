@@ -216,7 +216,7 @@ class Tuning {
     const Found holder = smallest_conflict({all_, space_, start_, x_now_, go_on()}, best);
     if (stopped_) return;
     found.conflicts = conflicts_of(holder, forecasts(all_, found.best));
-    found.sentence = infeasible_sentence(found, all_.size() > 1 ? board_names() : std::vector<std::string>{});
+    found.sentence = infeasible_sentence(found, told_apart());
     report_.infeasible = std::move(found);
   }
 
@@ -255,6 +255,9 @@ class Tuning {
       if (set >> b & 1) out.push_back(all_[b]);
     return out;
   }
+
+  /// Names of several boards; none where there is one.
+  std::vector<std::string> told_apart() const { return all_.size() > 1 ? board_names() : std::vector<std::string>{}; }
 
   std::vector<std::string> board_names() const {
     std::vector<std::string> out;
@@ -331,11 +334,11 @@ class Tuning {
     });
     if (known != report_.suggestions.end()) {
       known->also.push_back(aim);
-      known->sentence = suggestion_sentence(model_.problem.oven, *known);
+      known->sentence = suggestion_sentence(model_.problem.oven, *known, told_apart());
       return;
     }
     suggestion.predicted = forecasts(all_, suggestion.recipe);
-    suggestion.sentence = suggestion_sentence(model_.problem.oven, suggestion);
+    suggestion.sentence = suggestion_sentence(model_.problem.oven, suggestion, told_apart());
     suggestion.caution = kCaution;
     report_.suggestions.push_back(std::move(suggestion));
   }

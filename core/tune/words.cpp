@@ -72,7 +72,8 @@ std::string what_changes(const oven::Oven& oven, const std::vector<Change>& chan
 
 /// "U1 corner is predicted to reach 235 °C with 3.2 ± 2.1 °C in hand", "R118 is predicted to stay 2.0 ± 1.8 °C below
 /// 250 °C", "soak time of J1 is predicted at 75.9 s, 15.9 ± 4.2 s above the 60 s it needs".
-std::string held(const judge::Outcome& outcome, std::optional<double> half_width, bool upper) {
+std::string held(const judge::Outcome& outcome, std::optional<double> half_width, bool upper,
+                 const std::string& board) {
   const double limit = upper ? *outcome.upper : *outcome.lower;
   const char* unit = unit_symbol(outcome.value.unit);
   const int digits = outcome.value.unit == Unit::kCelsiusPerSecond ? 2 : 1;
@@ -80,11 +81,12 @@ std::string held(const judge::Outcome& outcome, std::optional<double> half_width
   if (half_width) in_hand += fmt::format(" ± {:.{}f}", *half_width, digits);
   in_hand += std::string{" "} + unit;
   const std::string at = number(limit) + " " + unit;
+  const std::string on_board = board.empty() ? "" : " on " + board, trace = outcome.trace + on_board;
   if (outcome.measure.measure == measure::Measure::kPeak && outcome.channel)
-    return upper ? fmt::format("{} is predicted to stay {} below {}", outcome.trace, in_hand, at)
-                 : fmt::format("{} is predicted to reach {} with {} in hand", outcome.trace, at, in_hand);
+    return upper ? fmt::format("{} is predicted to stay {} below {}", trace, in_hand, at)
+                 : fmt::format("{} is predicted to reach {} with {} in hand", trace, at, in_hand);
   return fmt::format("{}{} is predicted at {:.{}f} {}, {} {}", outcome.requirement_name,
-                     outcome.trace.empty() ? "" : " of " + outcome.trace, *outcome.value.value, digits, unit, in_hand,
+                     outcome.trace.empty() ? on_board : " of " + trace, *outcome.value.value, digits, unit, in_hand,
                      upper ? "below its limit of " + at : "above the " + at + " it needs");
 }
 
@@ -117,12 +119,15 @@ std::string spread_of_peaks(const std::vector<Conflict>& conflicts) {
 
 }  // namespace
 
-std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& suggestion) {
+std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& suggestion,
+                                const std::vector<std::string>& names) {
   // The tightest lower and the tightest upper limit say why.
   const judge::Outcome* tightest[2] = {nullptr, nullptr};
   std::optional<double> half_width[2];
+  std::string on[2];
   double smallest[2] = {1e9, 1e9};
-  for (const auto& forecast : suggestion.predicted)
+  for (std::size_t b = 0; b < suggestion.predicted.size(); ++b) {
+    const auto& forecast = suggestion.predicted[b];
     for (std::size_t i = 0; i < forecast.judgement.all_size(); ++i) {
       const auto& outcome = forecast.judgement.all(i);
       if (!outcome.required || !outcome.value.value) continue;
@@ -137,13 +142,15 @@ std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& sugges
         smallest[upper] = margin;
         tightest[upper] = &outcome;
         half_width[upper] = i < forecast.half_width.size() ? std::optional(forecast.half_width[i]) : std::nullopt;
+        on[upper] = b < names.size() ? names[b] : std::string{};
       }
     }
+  }
   std::string out = what_changes(oven, suggestion.changes);
   bool first = true;
   for (int upper = 0; upper < 2; ++upper)
     if (tightest[upper]) {
-      out += (first ? ": " : "; ") + held(*tightest[upper], half_width[upper], upper != 0);
+      out += (first ? ": " : "; ") + held(*tightest[upper], half_width[upper], upper != 0, on[upper]);
       first = false;
     }
   out += ".";

@@ -15,8 +15,9 @@ inline constexpr const char* kCaution =
 
 /// "Zones 8 and 9 up 7 °C, speed down 38 mm/min: U1 corner is predicted to reach 235 °C with 1.1 ± 0.9 °C in hand; R118
 /// …": what and why.
-std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& suggestion);
 /// `names`: by board, to tell several boards apart; else empty.
+std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& suggestion,
+                                const std::vector<std::string>& names);
 std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<std::string>& names);
 /// "A run of the best recipe itself (zones 8 and 9 up 7 °C) is expected to narrow the peak of U1 from 236 ± 3.1 °C to ±
 /// 1.2 °C.": `value`: predicted at the best recipe; `is_best`: the run is of that recipe.

@@ -15,6 +15,9 @@ namespace {
 constexpr double kCovariance = 1.2, kFloor_C = 0.22, kChange = 0.025, kClock_s = 0.14, kBelt = 0.12, kContrast = 0.05,
                  kCoverage = 1.96;
 constexpr double kBandStep_s = 2;
+// Sides that are parted: a placement's share of the top is one number here, and in a board of some thickness differs
+// from zone to zone.
+constexpr double kSides = 0.06;
 // What melts was not seen to melt: its heat of melting is known no better than from boards at large
 // (docs/heat_model.md).
 constexpr double kUnmolten_K = 4, kMolten_C = 2;
@@ -34,6 +37,25 @@ std::vector<double> contrasts(const oven::Oven& oven, const oven::Recipe& recipe
     out[heating[h]] = setpoint(h) - (before + after) / 2;
   }
   return out;
+}
+
+/// What a recipe's sides, parted otherwise than in the run of that board that comes nearest, do to a reading if all of
+/// the difference counts.
+double parted_C(const Problem& problem, std::size_t board, const oven::Recipe& recipe, const std::vector<double>& row,
+                const ParameterMap& map) {
+  double least = INFINITY;
+  for (const auto& run : problem.runs) {
+    if (run.board != board || run.imagined) continue;
+    double sum = 0;
+    for (std::size_t z = 0, h = 0; z < problem.oven.zones.size(); ++z) {
+      if (problem.oven.zones[z].kind != oven::ZoneKind::kHeat) continue;
+      const double was = run.recipe.top_C[h] - run.recipe.bottom_C[h];
+      sum += (recipe.top_C[h] - recipe.bottom_C[h] - was) * row[map.offset(z)];
+      ++h;
+    }
+    least = std::min(least, std::abs(sum));
+  }
+  return std::isfinite(least) ? least : 0;
 }
 
 /// Whether a placement got hot enough in some run to show how it melts.
@@ -135,6 +157,8 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
         after.gradient_at(k, time_s[i], row);
         const double by_belt = belt * row[after.columns.own(ParameterMap::kTimeConstant)];
         variance[i] = kCovariance * kCovariance * variance[i] + by_belt * by_belt;
+        const double by_sides_C = kSides * parted_C(problem, run.board, recipe, row, after.columns.map);
+        variance[i] += by_sides_C * by_sides_C;
         const double by_melting = latent_K * row[after.columns.own(ParameterMap::kLatent)];
         variance[i] += by_melting * by_melting;
         for (std::size_t z = 0; z < problem.oven.zones.size(); ++z) {

@@ -56,8 +56,7 @@ bool ends_hot(const std::vector<const run::Trace*>& traces) {
 double normal_probability(double z) { return std::erfc(-z / std::sqrt(2.0)) / 2; }
 
 /// Errors of a board's traces are mostly one error: all read high or all read low. So the chance that every requirement
-/// holds is that the common error lies between the tightest limit above and the tightest below. Under a guarded rule
-/// limits are those of a pass.
+/// holds is that the common error lies between the tightest limit above and the tightest below.
 std::optional<double> pass_probability(const judge::Judgement& judgement, const std::vector<double>& half_width) {
   double above = std::numeric_limits<double>::infinity(), below = above;
   for (std::size_t i = 0; i < judgement.all_size(); ++i) {
@@ -66,10 +65,8 @@ std::optional<double> pass_probability(const judge::Judgement& judgement, const 
     if (!outcome.value.value)
       return outcome.value.no_value == measure::NoValue::kNotReached ? std::optional(0.0) : std::nullopt;
     const double u = std::max(half_width[i] / kCoverage, 1e-9);
-    const bool guarded = judgement.windows[outcome.window].decision_rule == window::DecisionRule::kGuarded;
-    const double guard = guarded ? outcome.value.expanded_uncertainty.value_or(0) : 0;
-    if (outcome.upper) above = std::min(above, (*outcome.upper - guard - *outcome.value.value) / u);
-    if (outcome.lower) below = std::min(below, (*outcome.value.value - guard - *outcome.lower) / u);
+    if (outcome.upper) above = std::min(above, (*outcome.upper - *outcome.value.value) / u);
+    if (outcome.lower) below = std::min(below, (*outcome.value.value - *outcome.lower) / u);
   }
   if (std::isinf(above) && std::isinf(below)) return std::nullopt;  // nothing required was judged
   return std::max(0.0, normal_probability(above) + normal_probability(below) - 1);

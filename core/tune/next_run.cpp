@@ -82,7 +82,9 @@ std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<
   const auto best_recipe = space.recipe(best.x);
   const auto plans = candidates(space, space.vector(now), best.x);
   std::optional<std::vector<double>> chosen;
-  double narrowest = kWorthwhile * limit->half_width / kClearlyBetter;
+  // Of the prediction alone: under a guarded rule the limit's own may be the measurement's.
+  const double half_width_now = board.forecast(best_recipe, Detail::kValuesAndBand).half_width[limit->outcome];
+  double narrowest = kWorthwhile * half_width_now / kClearlyBetter;
   for (const auto& x : plans) {
     if (go_on && !go_on()) return std::nullopt;
     const auto recipe = space.recipe(x);
@@ -111,7 +113,7 @@ std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<
   out.requirement = outcome.requirement_name;
   out.trace = outcome.trace;
   out.unit = outcome.value.unit;
-  out.half_width = limit->half_width;
+  out.half_width = half_width_now;
   out.half_width_then = narrowest;
   const bool is_best = std::ranges::equal(*chosen, best.x, [](double a, double b) { return std::abs(a - b) < 1e-6; });
   out.sentence = next_run_sentence(model.problem.oven, out, outcome.value.value, is_best, best.margin < 0);

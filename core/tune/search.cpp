@@ -142,8 +142,9 @@ Point Search::predicted(const std::vector<double>& x, bool with_band) const {
         Limit item{b, i, upper, std::abs(*limit - *target)};
         if (!only_.empty() && std::ranges::none_of(only_, [&](const Limit& one) { return one.same(item); })) continue;
         if (with_band) item.half_width = forecast.half_width[i];
+        // A pass by the rule keeps U off the limit, and a sure one the prediction's half width: the larger counts.
         if (guards_ && with_band && is_guarded(forecast.judgement.windows[outcome.window]))
-          item.guard = outcome.value.expanded_uncertainty.value_or(0);
+          item.half_width = std::max(item.half_width, outcome.value.expanded_uncertainty.value_or(0));
         item.slack = outcome.value.value ? (upper ? *limit - *outcome.value.value : *outcome.value.value - *limit)
                                          : kNoValue * item.scale;
         out.limits.push_back(item);

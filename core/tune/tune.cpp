@@ -126,17 +126,8 @@ class Tuning {
     Found best = most_margin(search, all_);
     if (stopped_) return cut_short();
     done_ = 0.4;
-    if (search.guards() && best.point.inside < 0) {
-      // Nothing passes by the rule; inside the limits as they stand there may be something all the same.
-      const Search stated(all_, space_, go_on(), Search::Limits::kAsStated);
-      Found other = best.point.margin < 0 ? most_margin(stated, all_) : best;
-      if (stopped_) return cut_short();
-      if (other.point.margin >= 0) report_.notes.push_back(guarded_note());
-      if (best.point.margin < 0) {
-        other.point = search.at(other.point.x, true);
-        best = std::move(other);
-      }
-    }
+    if (search.guards() && best.point.margin >= 0 && best.point.edge < 0 && !passes(best))
+      report_.notes.push_back(guarded_note());
     if (best.point.margin < 0) {
       infeasible(best);
       if (all_.size() > 1 && all_.size() <= kMostBoards) group();
@@ -161,6 +152,14 @@ class Tuning {
       if (known && outcome.required && (outcome.lower || outcome.upper)) return true;
     }
     return false;
+  }
+
+  /// By the windows' own rules, as predicted.
+  bool passes(const Found& found) const {
+    const auto recipe = space_.recipe(found.point.x);
+    return std::ranges::all_of(all_, [&](const Forecaster* board) {
+      return board->forecast(recipe, Detail::kJudged).judgement.verdict == judge::Verdict::kPass;
+    });
   }
 
   std::function<bool()> go_on() {

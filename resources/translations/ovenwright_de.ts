@@ -514,6 +514,125 @@
     </message>
 </context>
 <context>
+    <name>Model</name>
+    <message>
+        <source>no model fits this log</source>
+        <translation>kein Modell passt zu diesem Log</translation>
+    </message>
+    <message>
+        <source>the log does not follow this oven and recipe (misfit %1 °C): check that recipe, speed, oven and entry belong to this log</source>
+        <translation>das Log folgt diesem Ofen und Rezept nicht (Abweichung %1 °C): prüfen, ob Rezept, Geschwindigkeit, Ofen und Eintritt zu diesem Log gehören</translation>
+    </message>
+    <message>
+        <source>zone %1 seems %2 °C hotter than its setpoint: check the recipe, the zone and its thermocouple</source>
+        <translation>Zone %1 scheint %2 °C heißer als ihr Sollwert: Rezept, Zone und ihr Thermoelement prüfen</translation>
+    </message>
+    <message>
+        <source>zone %1 seems %2 °C colder than its setpoint: check the recipe, the zone and its thermocouple</source>
+        <translation>Zone %1 scheint %2 °C kälter als ihr Sollwert: Rezept, Zone und ihr Thermoelement prüfen</translation>
+    </message>
+    <message>
+        <source>the log does not follow this recipe in zone %1: check that recipe and oven belong to this log, and that no setpoints are swapped</source>
+        <translation>das Log folgt diesem Rezept in Zone %1 nicht: prüfen, ob Rezept und Ofen zu diesem Log gehören und keine Sollwerte vertauscht sind</translation>
+    </message>
+    <message>
+        <source>the log does not follow this recipe in zones %1: check that recipe and oven belong to this log, and that no setpoints are swapped</source>
+        <translation>das Log folgt diesem Rezept in den Zonen %1 nicht: prüfen, ob Rezept und Ofen zu diesem Log gehören und keine Sollwerte vertauscht sind</translation>
+    </message>
+    <message>
+        <source>the curves fit an entry %1 s ± %2 s later than the one given: check the entry, the speed and the oven&apos;s entrance</source>
+        <translation>zu den Kurven passt ein Eintritt, der %1 s ± %2 s später ist als der angegebene: Eintritt, Geschwindigkeit und Einlauf des Ofens prüfen</translation>
+    </message>
+    <message>
+        <source>the curves fit an entry %1 s ± %2 s earlier than the one given: check the entry, the speed and the oven&apos;s entrance</source>
+        <translation>zu den Kurven passt ein Eintritt, der %1 s ± %2 s früher ist als der angegebene: Eintritt, Geschwindigkeit und Einlauf des Ofens prüfen</translation>
+    </message>
+    <message>
+        <source>no thermocouple rises above %1 °C: the log does not show a board going through an oven</source>
+        <translation>kein Thermoelement steigt über %1 °C: das Log zeigt keine Baugruppe, die durch einen Ofen läuft</translation>
+    </message>
+    <message>
+        <source>the log ends %1 s before the board has left zone %2 by this recipe&apos;s speed: check the speed, the entry and the oven, or log until the board has cooled</source>
+        <translation>das Log endet %1 s bevor die Baugruppe bei der Geschwindigkeit dieses Rezepts Zone %2 verlassen hat: Geschwindigkeit, Eintritt und Ofen prüfen, oder aufzeichnen, bis die Baugruppe abgekühlt ist</translation>
+    </message>
+    <message>
+        <source>the log ends at %1 °C: how the board cools is little known; log until it has cooled</source>
+        <translation>das Log endet bei %1 °C: wie die Baugruppe abkühlt, ist wenig bekannt; aufzeichnen, bis sie abgekühlt ist</translation>
+    </message>
+    <message>
+        <source>%1 follows the air: its bead may be detached, or it belongs to kind &quot;air&quot;</source>
+        <translation>%1 folgt der Luft: die Perle ist vielleicht abgelöst, oder die Messstelle ist von der Art „Luft“</translation>
+    </message>
+    <message>
+        <source>%1 stayed below %2 °C: how melting slows it down is not known from this log</source>
+        <translation>%1 blieb unter %2 °C: wie das Schmelzen es bremst, ist aus diesem Log nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 stayed below %2 °C: how melting slows them down is not known from this log</source>
+        <translation>%1 blieben unter %2 °C: wie das Schmelzen sie bremst, ist aus diesem Log nicht bekannt</translation>
+    </message>
+    <message>
+        <source>every thermocouple follows the air, so nothing is known of a board: check that the beads are attached</source>
+        <translation>alle Thermoelemente folgen der Luft, von einer Baugruppe ist also nichts bekannt: prüfen, ob die Perlen befestigt sind</translation>
+    </message>
+    <message>
+        <source>one thermocouple only: what is predicted holds for its place, not for the hottest and coldest of the board</source>
+        <translation>nur ein Thermoelement: was vorhergesagt wird, gilt für seine Stelle, nicht für die heißeste und die kälteste der Baugruppe</translation>
+    </message>
+    <message>
+        <source>%1 is %2 mm long, so it lies in several zones at once (zone %3 has %4 mm): each of its places is predicted by itself, and the confirming run has to show them all</source>
+        <translation>%1 ist %2 mm lang und liegt also in mehreren Zonen zugleich (Zone %3 hat %4 mm): jede Stelle wird für sich vorhergesagt, und der bestätigende Lauf muss sie alle zeigen</translation>
+    </message>
+    <message>
+        <source>the curves fit a belt %1 % ± %2 % faster than the recipe&apos;s %3 mm/min, or zones so much shorter: check the speed, the belt and the zone lengths in the oven&apos;s file</source>
+        <translation>zu den Kurven passt ein Band, das %1 % ± %2 % schneller ist als die %3 mm/min des Rezepts, oder um so viel kürzere Zonen: Geschwindigkeit, Band und Zonenlängen in der Datei des Ofens prüfen</translation>
+    </message>
+    <message>
+        <source>the curves fit a belt %1 % ± %2 % slower than the recipe&apos;s %3 mm/min, or zones so much longer: check the speed, the belt and the zone lengths in the oven&apos;s file</source>
+        <translation>zu den Kurven passt ein Band, das %1 % ± %2 % langsamer ist als die %3 mm/min des Rezepts, oder um so viel längere Zonen: Geschwindigkeit, Band und Zonenlängen in der Datei des Ofens prüfen</translation>
+    </message>
+    <message>
+        <source>No suggestion: the window requires nothing that can be predicted for this board.</source>
+        <translation>Kein Vorschlag: das Fenster verlangt nichts, was sich für diese Baugruppe vorhersagen lässt.</translation>
+    </message>
+    <message>
+        <source>No recipe was found that passes by the guarded rule of the window: what is suggested is inside the limits, and within its uncertainty of one.</source>
+        <translation>Es wurde kein Rezept gefunden, das nach der Regel mit Sicherheitsabstand besteht: was vorgeschlagen wird, liegt innerhalb der Grenzen und innerhalb seiner Unsicherheit an einer.</translation>
+    </message>
+    <message>
+        <source>Fastest: no recipe near the present one was found that keeps a margin of %1 %.</source>
+        <translation>Am schnellsten: nahe dem jetzigen wurde kein Rezept gefunden, das eine Reserve von %1 % behält.</translation>
+    </message>
+    <message>
+        <source>Coolest: no recipe near the present one was found that keeps a margin of %1 %.</source>
+        <translation>Am kühlsten: nahe dem jetzigen wurde kein Rezept gefunden, das eine Reserve von %1 % behält.</translation>
+    </message>
+    <message>
+        <source>Fastest: no recipe was found that keeps a margin of %1 %; the most is %2 %.</source>
+        <translation>Am schnellsten: es wurde kein Rezept gefunden, das eine Reserve von %1 % behält; die größte ist %2 %.</translation>
+    </message>
+    <message>
+        <source>Coolest: no recipe was found that keeps a margin of %1 %; the most is %2 %.</source>
+        <translation>Am kühlsten: es wurde kein Rezept gefunden, das eine Reserve von %1 % behält; die größte ist %2 %.</translation>
+    </message>
+    <message>
+        <source>Least change: no recipe closer to the present one was found that passes.</source>
+        <translation>Kleinste Änderung: es wurde kein Rezept näher am jetzigen gefunden, das besteht.</translation>
+    </message>
+    <message>
+        <source>Most margin: the present recipe is that already.</source>
+        <translation>Größte Reserve: das jetzige Rezept ist es schon.</translation>
+    </message>
+    <message>
+        <source>Fastest: the present recipe is that already.</source>
+        <translation>Am schnellsten: das jetzige Rezept ist es schon.</translation>
+    </message>
+    <message>
+        <source>Coolest: the present recipe is that already.</source>
+        <translation>Am kühlsten: das jetzige Rezept ist es schon.</translation>
+    </message>
+</context>
+<context>
     <name>Notice</name>
     <message>
         <source>Line %1, column %2: </source>

@@ -514,6 +514,125 @@
     </message>
 </context>
 <context>
+    <name>Model</name>
+    <message>
+        <source>no model fits this log</source>
+        <translation>ningún modelo se ajusta a este registro</translation>
+    </message>
+    <message>
+        <source>the log does not follow this oven and recipe (misfit %1 °C): check that recipe, speed, oven and entry belong to this log</source>
+        <translation>el registro no sigue este horno ni esta receta (desajuste de %1 °C): compruebe que receta, velocidad, horno y entrada son los de este registro</translation>
+    </message>
+    <message>
+        <source>zone %1 seems %2 °C hotter than its setpoint: check the recipe, the zone and its thermocouple</source>
+        <translation>la zona %1 parece estar %2 °C más caliente que su consigna: compruebe la receta, la zona y su termopar</translation>
+    </message>
+    <message>
+        <source>zone %1 seems %2 °C colder than its setpoint: check the recipe, the zone and its thermocouple</source>
+        <translation>la zona %1 parece estar %2 °C más fría que su consigna: compruebe la receta, la zona y su termopar</translation>
+    </message>
+    <message>
+        <source>the log does not follow this recipe in zone %1: check that recipe and oven belong to this log, and that no setpoints are swapped</source>
+        <translation>el registro no sigue esta receta en la zona %1: compruebe que receta y horno son los de este registro y que no hay consignas intercambiadas</translation>
+    </message>
+    <message>
+        <source>the log does not follow this recipe in zones %1: check that recipe and oven belong to this log, and that no setpoints are swapped</source>
+        <translation>el registro no sigue esta receta en las zonas %1: compruebe que receta y horno son los de este registro y que no hay consignas intercambiadas</translation>
+    </message>
+    <message>
+        <source>the curves fit an entry %1 s ± %2 s later than the one given: check the entry, the speed and the oven&apos;s entrance</source>
+        <translation>las curvas indican una entrada %1 s ± %2 s más tarde que la indicada: compruebe la entrada, la velocidad y el túnel de entrada del horno</translation>
+    </message>
+    <message>
+        <source>the curves fit an entry %1 s ± %2 s earlier than the one given: check the entry, the speed and the oven&apos;s entrance</source>
+        <translation>las curvas indican una entrada %1 s ± %2 s antes que la indicada: compruebe la entrada, la velocidad y el túnel de entrada del horno</translation>
+    </message>
+    <message>
+        <source>no thermocouple rises above %1 °C: the log does not show a board going through an oven</source>
+        <translation>ningún termopar pasa de %1 °C: el registro no muestra una placa que atraviese un horno</translation>
+    </message>
+    <message>
+        <source>the log ends %1 s before the board has left zone %2 by this recipe&apos;s speed: check the speed, the entry and the oven, or log until the board has cooled</source>
+        <translation>el registro termina %1 s antes de que la placa salga de la zona %2 a la velocidad de esta receta: compruebe la velocidad, la entrada y el horno, o registre hasta que la placa se haya enfriado</translation>
+    </message>
+    <message>
+        <source>the log ends at %1 °C: how the board cools is little known; log until it has cooled</source>
+        <translation>el registro termina a %1 °C: se sabe poco de cómo se enfría la placa; registre hasta que se haya enfriado</translation>
+    </message>
+    <message>
+        <source>%1 follows the air: its bead may be detached, or it belongs to kind &quot;air&quot;</source>
+        <translation>%1 sigue al aire: su unión puede haberse soltado, o es de tipo «aire»</translation>
+    </message>
+    <message>
+        <source>%1 stayed below %2 °C: how melting slows it down is not known from this log</source>
+        <translation>%1 no pasó de %2 °C: este registro no muestra cuánto lo frena la fusión</translation>
+    </message>
+    <message>
+        <source>%1 stayed below %2 °C: how melting slows them down is not known from this log</source>
+        <translation>%1 no pasaron de %2 °C: este registro no muestra cuánto los frena la fusión</translation>
+    </message>
+    <message>
+        <source>every thermocouple follows the air, so nothing is known of a board: check that the beads are attached</source>
+        <translation>todos los termopares siguen al aire, así que no se sabe nada de una placa: compruebe que las uniones están fijadas</translation>
+    </message>
+    <message>
+        <source>one thermocouple only: what is predicted holds for its place, not for the hottest and coldest of the board</source>
+        <translation>un solo termopar: lo previsto vale para su punto, no para el más caliente y el más frío de la placa</translation>
+    </message>
+    <message>
+        <source>%1 is %2 mm long, so it lies in several zones at once (zone %3 has %4 mm): each of its places is predicted by itself, and the confirming run has to show them all</source>
+        <translation>%1 mide %2 mm, así que está en varias zonas a la vez (la zona %3 tiene %4 mm): cada punto se prevé por separado, y la pasada de confirmación tiene que mostrarlos todos</translation>
+    </message>
+    <message>
+        <source>the curves fit a belt %1 % ± %2 % faster than the recipe&apos;s %3 mm/min, or zones so much shorter: check the speed, the belt and the zone lengths in the oven&apos;s file</source>
+        <translation>las curvas indican una cinta un %1 % ± %2 % más rápida que los %3 mm/min de la receta, o zonas más cortas en esa medida: compruebe la velocidad, la cinta y las longitudes de zona en el archivo del horno</translation>
+    </message>
+    <message>
+        <source>the curves fit a belt %1 % ± %2 % slower than the recipe&apos;s %3 mm/min, or zones so much longer: check the speed, the belt and the zone lengths in the oven&apos;s file</source>
+        <translation>las curvas indican una cinta un %1 % ± %2 % más lenta que los %3 mm/min de la receta, o zonas más largas en esa medida: compruebe la velocidad, la cinta y las longitudes de zona en el archivo del horno</translation>
+    </message>
+    <message>
+        <source>No suggestion: the window requires nothing that can be predicted for this board.</source>
+        <translation>Sin propuesta: la ventana no exige nada que se pueda prever para esta placa.</translation>
+    </message>
+    <message>
+        <source>No recipe was found that passes by the guarded rule of the window: what is suggested is inside the limits, and within its uncertainty of one.</source>
+        <translation>No se encontró ninguna receta que cumpla según la regla con banda de guarda: lo propuesto está dentro de los límites y a menos de su incertidumbre de uno.</translation>
+    </message>
+    <message>
+        <source>Fastest: no recipe near the present one was found that keeps a margin of %1 %.</source>
+        <translation>Más rápida: cerca de la actual no se encontró ninguna receta que conserve un margen del %1 %.</translation>
+    </message>
+    <message>
+        <source>Coolest: no recipe near the present one was found that keeps a margin of %1 %.</source>
+        <translation>Más fría: cerca de la actual no se encontró ninguna receta que conserve un margen del %1 %.</translation>
+    </message>
+    <message>
+        <source>Fastest: no recipe was found that keeps a margin of %1 %; the most is %2 %.</source>
+        <translation>Más rápida: no se encontró ninguna receta que conserve un margen del %1 %; el mayor es del %2 %.</translation>
+    </message>
+    <message>
+        <source>Coolest: no recipe was found that keeps a margin of %1 %; the most is %2 %.</source>
+        <translation>Más fría: no se encontró ninguna receta que conserve un margen del %1 %; el mayor es del %2 %.</translation>
+    </message>
+    <message>
+        <source>Least change: no recipe closer to the present one was found that passes.</source>
+        <translation>Menor cambio: no se encontró ninguna receta más cercana a la actual que cumpla.</translation>
+    </message>
+    <message>
+        <source>Most margin: the present recipe is that already.</source>
+        <translation>Mayor margen: la receta actual ya lo es.</translation>
+    </message>
+    <message>
+        <source>Fastest: the present recipe is that already.</source>
+        <translation>Más rápida: la receta actual ya lo es.</translation>
+    </message>
+    <message>
+        <source>Coolest: the present recipe is that already.</source>
+        <translation>Más fría: la receta actual ya lo es.</translation>
+    </message>
+</context>
+<context>
     <name>Notice</name>
     <message>
         <source>Line %1, column %2: </source>

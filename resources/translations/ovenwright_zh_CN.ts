@@ -497,6 +497,125 @@
     </message>
 </context>
 <context>
+    <name>Model</name>
+    <message>
+        <source>no model fits this log</source>
+        <translation>没有模型符合这份记录</translation>
+    </message>
+    <message>
+        <source>the log does not follow this oven and recipe (misfit %1 °C): check that recipe, speed, oven and entry belong to this log</source>
+        <translation>记录与这台炉和配方不符（偏差 %1 °C）：请确认配方、速度、炉和入炉时刻属于这份记录</translation>
+    </message>
+    <message>
+        <source>zone %1 seems %2 °C hotter than its setpoint: check the recipe, the zone and its thermocouple</source>
+        <translation>温区 %1 似乎比设定值高 %2 °C：请检查配方、温区及其热电偶</translation>
+    </message>
+    <message>
+        <source>zone %1 seems %2 °C colder than its setpoint: check the recipe, the zone and its thermocouple</source>
+        <translation>温区 %1 似乎比设定值低 %2 °C：请检查配方、温区及其热电偶</translation>
+    </message>
+    <message>
+        <source>the log does not follow this recipe in zone %1: check that recipe and oven belong to this log, and that no setpoints are swapped</source>
+        <translation>记录在温区 %1 与这份配方不符：请确认配方和炉属于这份记录，且设定值没有调换</translation>
+    </message>
+    <message>
+        <source>the log does not follow this recipe in zones %1: check that recipe and oven belong to this log, and that no setpoints are swapped</source>
+        <translation>记录在温区 %1 与这份配方不符：请确认配方和炉属于这份记录，且设定值没有调换</translation>
+    </message>
+    <message>
+        <source>the curves fit an entry %1 s ± %2 s later than the one given: check the entry, the speed and the oven&apos;s entrance</source>
+        <translation>曲线显示入炉比给定时刻晚 %1 s ± %2 s：请检查入炉时刻、速度和炉的入口长度</translation>
+    </message>
+    <message>
+        <source>the curves fit an entry %1 s ± %2 s earlier than the one given: check the entry, the speed and the oven&apos;s entrance</source>
+        <translation>曲线显示入炉比给定时刻早 %1 s ± %2 s：请检查入炉时刻、速度和炉的入口长度</translation>
+    </message>
+    <message>
+        <source>no thermocouple rises above %1 °C: the log does not show a board going through an oven</source>
+        <translation>没有热电偶升到 %1 °C 以上：记录没有显示电路板过炉</translation>
+    </message>
+    <message>
+        <source>the log ends %1 s before the board has left zone %2 by this recipe&apos;s speed: check the speed, the entry and the oven, or log until the board has cooled</source>
+        <translation>按这份配方的速度，记录在电路板离开温区 %2 之前 %1 s 就结束了：请检查速度、入炉时刻和炉，或记录到电路板冷却为止</translation>
+    </message>
+    <message>
+        <source>the log ends at %1 °C: how the board cools is little known; log until it has cooled</source>
+        <translation>记录在 %1 °C 结束：电路板如何冷却所知甚少；请记录到冷却为止</translation>
+    </message>
+    <message>
+        <source>%1 follows the air: its bead may be detached, or it belongs to kind &quot;air&quot;</source>
+        <translation>%1 随空气变化：测点可能脱落，或属于“空气”类</translation>
+    </message>
+    <message>
+        <source>%1 stayed below %2 °C: how melting slows it down is not known from this log</source>
+        <translation>%1 未达 %2 °C：这份记录看不出熔化使其升温减慢多少</translation>
+    </message>
+    <message>
+        <source>%1 stayed below %2 °C: how melting slows them down is not known from this log</source>
+        <translation>%1 均未达 %2 °C：这份记录看不出熔化使其升温减慢多少</translation>
+    </message>
+    <message>
+        <source>every thermocouple follows the air, so nothing is known of a board: check that the beads are attached</source>
+        <translation>所有热电偶都随空气变化，因此对电路板一无所知：请检查测点是否固定</translation>
+    </message>
+    <message>
+        <source>one thermocouple only: what is predicted holds for its place, not for the hottest and coldest of the board</source>
+        <translation>只有一个热电偶：预测只对其位置有效，不代表电路板最热和最冷处</translation>
+    </message>
+    <message>
+        <source>%1 is %2 mm long, so it lies in several zones at once (zone %3 has %4 mm): each of its places is predicted by itself, and the confirming run has to show them all</source>
+        <translation>%1 长 %2 mm，因此同时位于多个温区（温区 %3 长 %4 mm）：各处分别预测，确认过炉时须全部量到</translation>
+    </message>
+    <message>
+        <source>the curves fit a belt %1 % ± %2 % faster than the recipe&apos;s %3 mm/min, or zones so much shorter: check the speed, the belt and the zone lengths in the oven&apos;s file</source>
+        <translation>曲线显示链带比配方的 %3 mm/min 快 %1 % ± %2 %，或温区相应较短：请检查速度、链带和炉文件中的温区长度</translation>
+    </message>
+    <message>
+        <source>the curves fit a belt %1 % ± %2 % slower than the recipe&apos;s %3 mm/min, or zones so much longer: check the speed, the belt and the zone lengths in the oven&apos;s file</source>
+        <translation>曲线显示链带比配方的 %3 mm/min 慢 %1 % ± %2 %，或温区相应较长：请检查速度、链带和炉文件中的温区长度</translation>
+    </message>
+    <message>
+        <source>No suggestion: the window requires nothing that can be predicted for this board.</source>
+        <translation>没有建议：工艺窗口对这块电路板没有任何可预测的要求。</translation>
+    </message>
+    <message>
+        <source>No recipe was found that passes by the guarded rule of the window: what is suggested is inside the limits, and within its uncertainty of one.</source>
+        <translation>没有找到按保护带规则合格的配方：建议的配方在界限之内，但与某一界限的距离小于其不确定度。</translation>
+    </message>
+    <message>
+        <source>Fastest: no recipe near the present one was found that keeps a margin of %1 %.</source>
+        <translation>最快：在目前配方附近没有找到能保留 %1 % 裕量的配方。</translation>
+    </message>
+    <message>
+        <source>Coolest: no recipe near the present one was found that keeps a margin of %1 %.</source>
+        <translation>最低温：在目前配方附近没有找到能保留 %1 % 裕量的配方。</translation>
+    </message>
+    <message>
+        <source>Fastest: no recipe was found that keeps a margin of %1 %; the most is %2 %.</source>
+        <translation>最快：没有找到能保留 %1 % 裕量的配方；最多为 %2 %。</translation>
+    </message>
+    <message>
+        <source>Coolest: no recipe was found that keeps a margin of %1 %; the most is %2 %.</source>
+        <translation>最低温：没有找到能保留 %1 % 裕量的配方；最多为 %2 %。</translation>
+    </message>
+    <message>
+        <source>Least change: no recipe closer to the present one was found that passes.</source>
+        <translation>变更最少：没有找到更接近目前配方而合格的配方。</translation>
+    </message>
+    <message>
+        <source>Most margin: the present recipe is that already.</source>
+        <translation>裕量最大：目前的配方已是如此。</translation>
+    </message>
+    <message>
+        <source>Fastest: the present recipe is that already.</source>
+        <translation>最快：目前的配方已是如此。</translation>
+    </message>
+    <message>
+        <source>Coolest: the present recipe is that already.</source>
+        <translation>最低温：目前的配方已是如此。</translation>
+    </message>
+</context>
+<context>
     <name>Notice</name>
     <message>
         <source>Line %1, column %2: </source>

@@ -497,6 +497,125 @@
     </message>
 </context>
 <context>
+    <name>Model</name>
+    <message>
+        <source>no model fits this log</source>
+        <translation>沒有模型符合這份記錄</translation>
+    </message>
+    <message>
+        <source>the log does not follow this oven and recipe (misfit %1 °C): check that recipe, speed, oven and entry belong to this log</source>
+        <translation>記錄與這座爐和配方不符（偏差 %1 °C）：請確認配方、速度、爐和入爐時刻屬於這份記錄</translation>
+    </message>
+    <message>
+        <source>zone %1 seems %2 °C hotter than its setpoint: check the recipe, the zone and its thermocouple</source>
+        <translation>溫區 %1 似乎比設定值高 %2 °C：請檢查配方、溫區及其熱電偶</translation>
+    </message>
+    <message>
+        <source>zone %1 seems %2 °C colder than its setpoint: check the recipe, the zone and its thermocouple</source>
+        <translation>溫區 %1 似乎比設定值低 %2 °C：請檢查配方、溫區及其熱電偶</translation>
+    </message>
+    <message>
+        <source>the log does not follow this recipe in zone %1: check that recipe and oven belong to this log, and that no setpoints are swapped</source>
+        <translation>記錄在溫區 %1 與這份配方不符：請確認配方和爐屬於這份記錄，且設定值沒有調換</translation>
+    </message>
+    <message>
+        <source>the log does not follow this recipe in zones %1: check that recipe and oven belong to this log, and that no setpoints are swapped</source>
+        <translation>記錄在溫區 %1 與這份配方不符：請確認配方和爐屬於這份記錄，且設定值沒有調換</translation>
+    </message>
+    <message>
+        <source>the curves fit an entry %1 s ± %2 s later than the one given: check the entry, the speed and the oven&apos;s entrance</source>
+        <translation>曲線顯示入爐比給定時刻晚 %1 s ± %2 s：請檢查入爐時刻、速度和爐的入口長度</translation>
+    </message>
+    <message>
+        <source>the curves fit an entry %1 s ± %2 s earlier than the one given: check the entry, the speed and the oven&apos;s entrance</source>
+        <translation>曲線顯示入爐比給定時刻早 %1 s ± %2 s：請檢查入爐時刻、速度和爐的入口長度</translation>
+    </message>
+    <message>
+        <source>no thermocouple rises above %1 °C: the log does not show a board going through an oven</source>
+        <translation>沒有熱電偶升到 %1 °C 以上：記錄沒有顯示電路板過爐</translation>
+    </message>
+    <message>
+        <source>the log ends %1 s before the board has left zone %2 by this recipe&apos;s speed: check the speed, the entry and the oven, or log until the board has cooled</source>
+        <translation>按這份配方的速度，記錄在電路板離開溫區 %2 之前 %1 s 就結束了：請檢查速度、入爐時刻和爐，或記錄到電路板冷卻為止</translation>
+    </message>
+    <message>
+        <source>the log ends at %1 °C: how the board cools is little known; log until it has cooled</source>
+        <translation>記錄在 %1 °C 結束：電路板如何冷卻所知甚少；請記錄到冷卻為止</translation>
+    </message>
+    <message>
+        <source>%1 follows the air: its bead may be detached, or it belongs to kind &quot;air&quot;</source>
+        <translation>%1 隨空氣變化：測點可能脫落，或屬於「空氣」類</translation>
+    </message>
+    <message>
+        <source>%1 stayed below %2 °C: how melting slows it down is not known from this log</source>
+        <translation>%1 未達 %2 °C：這份記錄看不出熔化使其升溫減慢多少</translation>
+    </message>
+    <message>
+        <source>%1 stayed below %2 °C: how melting slows them down is not known from this log</source>
+        <translation>%1 均未達 %2 °C：這份記錄看不出熔化使其升溫減慢多少</translation>
+    </message>
+    <message>
+        <source>every thermocouple follows the air, so nothing is known of a board: check that the beads are attached</source>
+        <translation>所有熱電偶都隨空氣變化，因此對電路板一無所知：請檢查測點是否固定</translation>
+    </message>
+    <message>
+        <source>one thermocouple only: what is predicted holds for its place, not for the hottest and coldest of the board</source>
+        <translation>只有一個熱電偶：預測只對其位置有效，不代表電路板最熱和最冷處</translation>
+    </message>
+    <message>
+        <source>%1 is %2 mm long, so it lies in several zones at once (zone %3 has %4 mm): each of its places is predicted by itself, and the confirming run has to show them all</source>
+        <translation>%1 長 %2 mm，因此同時位於多個溫區（溫區 %3 長 %4 mm）：各處分別預測，確認過爐時須全部量到</translation>
+    </message>
+    <message>
+        <source>the curves fit a belt %1 % ± %2 % faster than the recipe&apos;s %3 mm/min, or zones so much shorter: check the speed, the belt and the zone lengths in the oven&apos;s file</source>
+        <translation>曲線顯示鏈帶比配方的 %3 mm/min 快 %1 % ± %2 %，或溫區相應較短：請檢查速度、鏈帶和爐檔案中的溫區長度</translation>
+    </message>
+    <message>
+        <source>the curves fit a belt %1 % ± %2 % slower than the recipe&apos;s %3 mm/min, or zones so much longer: check the speed, the belt and the zone lengths in the oven&apos;s file</source>
+        <translation>曲線顯示鏈帶比配方的 %3 mm/min 慢 %1 % ± %2 %，或溫區相應較長：請檢查速度、鏈帶和爐檔案中的溫區長度</translation>
+    </message>
+    <message>
+        <source>No suggestion: the window requires nothing that can be predicted for this board.</source>
+        <translation>沒有建議：製程窗口對這塊電路板沒有任何可預測的要求。</translation>
+    </message>
+    <message>
+        <source>No recipe was found that passes by the guarded rule of the window: what is suggested is inside the limits, and within its uncertainty of one.</source>
+        <translation>沒有找到按保護帶規則合格的配方：建議的配方在界限之內，但與某一界限的距離小於其不確定度。</translation>
+    </message>
+    <message>
+        <source>Fastest: no recipe near the present one was found that keeps a margin of %1 %.</source>
+        <translation>最快：在目前配方附近沒有找到能保留 %1 % 裕度的配方。</translation>
+    </message>
+    <message>
+        <source>Coolest: no recipe near the present one was found that keeps a margin of %1 %.</source>
+        <translation>最低溫：在目前配方附近沒有找到能保留 %1 % 裕度的配方。</translation>
+    </message>
+    <message>
+        <source>Fastest: no recipe was found that keeps a margin of %1 %; the most is %2 %.</source>
+        <translation>最快：沒有找到能保留 %1 % 裕度的配方；最多為 %2 %。</translation>
+    </message>
+    <message>
+        <source>Coolest: no recipe was found that keeps a margin of %1 %; the most is %2 %.</source>
+        <translation>最低溫：沒有找到能保留 %1 % 裕度的配方；最多為 %2 %。</translation>
+    </message>
+    <message>
+        <source>Least change: no recipe closer to the present one was found that passes.</source>
+        <translation>變更最少：沒有找到更接近目前配方而合格的配方。</translation>
+    </message>
+    <message>
+        <source>Most margin: the present recipe is that already.</source>
+        <translation>裕度最大：目前的配方已是如此。</translation>
+    </message>
+    <message>
+        <source>Fastest: the present recipe is that already.</source>
+        <translation>最快：目前的配方已是如此。</translation>
+    </message>
+    <message>
+        <source>Coolest: the present recipe is that already.</source>
+        <translation>最低溫：目前的配方已是如此。</translation>
+    </message>
+</context>
+<context>
     <name>Notice</name>
     <message>
         <source>Line %1, column %2: </source>

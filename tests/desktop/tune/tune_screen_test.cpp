@@ -3,7 +3,6 @@
 #include <QLineEdit>
 #include <QProcess>
 #include <QPushButton>
-#include <QRegularExpression>
 #include <QSignalSpy>
 #include <nlohmann/json.hpp>
 
@@ -378,8 +377,6 @@ TEST_F(TuneTest, TheChangeNoteIsInTheUnitsThatWereChosen) {
   const QString read = QString::fromUtf8(process.readAllStandardOutput()).simplified();
   for (const char* words : {"471.2 °F (244 °C)", "+18", "30.4 in/min (772 mm/min)"})
     EXPECT_TRUE(read.contains(QString::fromUtf8(words))) << words << " not in " << read.toStdString();
-  static const QRegularExpression celsius(QStringLiteral("[0-9] °C(?!\\))"));  // but in brackets behind a setpoint
-  EXPECT_FALSE(read.contains(celsius)) << read.toStdString();
   wait();
 }
 

@@ -1,5 +1,8 @@
 #include "app/desktop/settings/settings.h"
 
+#include <QLocale>
+
+#include "app/sheet/record.h"
 #include "core/lot/lot.h"
 
 namespace ovenwright::desktop {
@@ -31,7 +34,9 @@ const Key<QString> kLotRules{"lots/rules", QStringLiteral("western_electric")}; 
 const Key<int> kSubgroup{"lots/subgroup", 5};
 const Key<QByteArray> kLotsSplitter{"lots/splitter", {}};
 const Key<QString> kCompany{"sheet/company", {}};
-const Key<QString> kLogo{"sheet/logo", {}};                 // path
+const Key<QString> kLogo{"sheet/logo", {}};    // path
+const Key<QString> kPaper{"sheet/paper", {}};  // A4, Letter; empty: as the system's country
+const Key<QString> kSheetFolder{"sheet/folder", {}};
 constexpr const char* kLayoutOfShape = "layout_of_shape/";  // + shape: path of the layout's file
 
 template <class T>
@@ -137,6 +142,21 @@ QString Settings::company() const { return read(m_file, kCompany); }
 void Settings::setCompany(const QString& name) { write(m_file, kCompany, name); }
 QString Settings::logo() const { return read(m_file, kLogo); }
 void Settings::setLogo(const QString& path) { write(m_file, kLogo, path); }
+
+sheet::Paper Settings::paper() const {
+  const QString word = read(m_file, kPaper);
+  if (word == u"Letter") return sheet::Paper::kLetter;
+  if (word == u"A4") return sheet::Paper::kA4;
+  const bool letter = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+  return letter ? sheet::Paper::kLetter : sheet::Paper::kA4;
+}
+
+void Settings::setPaper(sheet::Paper paper) {
+  write(m_file, kPaper, paper == sheet::Paper::kLetter ? QStringLiteral("Letter") : QStringLiteral("A4"));
+}
+
+QString Settings::sheetFolder() const { return read(m_file, kSheetFolder); }
+void Settings::setSheetFolder(const QString& folder) { write(m_file, kSheetFolder, folder); }
 
 QString Settings::layoutOfShape(const QString& shape) const {
   return m_file.value(QLatin1String(kLayoutOfShape) + shape).toString();

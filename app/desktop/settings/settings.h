@@ -10,6 +10,9 @@
 namespace ovenwright::lot {
 struct Options;
 }
+namespace ovenwright::sheet {
+enum class Paper;
+}
 
 namespace ovenwright::desktop {
 
@@ -62,6 +65,10 @@ class Settings {
   void setCompany(const QString& name);
   QString logo() const;  ///< path of a picture at the head of sheets; empty: none
   void setLogo(const QString& path);
+  sheet::Paper paper() const;  ///< until it is chosen, what the system's country uses
+  void setPaper(sheet::Paper paper);
+  QString sheetFolder() const;  ///< of the last sheet that was written
+  void setSheetFolder(const QString& folder);
 
   /// The file of the layout that logs of a shape are read with (see LayoutMemory); empty where none is kept.
   QString layoutOfShape(const QString& shape) const;

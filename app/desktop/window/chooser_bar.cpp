@@ -5,28 +5,12 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QPainter>
 
-#include "app/desktop/widgets/glyphs.h"
 #include "app/desktop/widgets/wording.h"
 #include "app/desktop/window/chooser_button.h"
+#include "app/desktop/window/sign_icon.h"
 
 namespace ovenwright::desktop {
-namespace {
-
-QIcon signIcon(judge::Verdict verdict, const widgets::Theme& theme, double ratio) {
-  const double height = theme.px(14), width = height * widgets::kSignAspect;
-  QPixmap picture((QSizeF(width, height) * ratio).toSize());
-  picture.setDevicePixelRatio(ratio);
-  picture.fill(Qt::transparent);
-  QPainter painter(&picture);
-  painter.setRenderHint(QPainter::Antialiasing);
-  widgets::paintVerdictSign(painter, QRectF(0, 0, width, height), verdict, theme);
-  return QIcon(picture);
-}
-
-}  // namespace
-
 QString runTitle(const OpenLog& log, std::size_t run) {
   const QString name = log.source.path.isEmpty() ? log.source.name : QFileInfo(log.source.name).completeBaseName();
   if (!log.checked || log.checked->views.size() < 2) return name;

@@ -5,23 +5,26 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
-#include <QLocale>
 #include <QMenu>
-#include <QPainter>
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
-#include <algorithm>
-#include <filesystem>
-#include <system_error>
 
 #include "app/desktop/document/document.h"
 #include "app/desktop/settings/settings.h"
+#include "app/desktop/sheets/print_job.h"
+#include "app/desktop/sheets/sheet_style.h"
 #include "app/sheet/export.h"
-#include "app/sheet/logo.h"
+#include "app/sheet/files.h"
 #include "core/files/text_file.h"
 
 namespace ovenwright::desktop {
+
+namespace {
+
+constexpr double kPreviewShare = 0.9;  // of the window
+
+}  // namespace
 
 SheetMenu::SheetMenu(Document* document, Settings* settings, QWidget* window)
     : QObject(window), m_document(document), m_settings(settings), m_window(window) {}
@@ -64,18 +67,9 @@ std::optional<sheet::RunRecord> SheetMenu::record() const {
 }
 
 sheet::Style SheetMenu::style() {
-  sheet::Style style;
-  style.company = m_settings->company();
-  style.locale = QLocale();
-  style.printedAt = QDateTime::currentDateTime();
-  if (!m_settings->logo().isEmpty()) {
-    auto logo = sheet::readLogo(QFile::encodeName(m_settings->logo()).toStdString());
-    if (logo)
-      style.logo = *std::move(logo);
-    else
-      emit failed(tr("The sheet has no logo. %1").arg(QString::fromStdString(logo.error().text())));
-  }
-  style.paper = QLocale().measurementSystem() == QLocale::ImperialUSSystem ? sheet::Paper::kLetter : sheet::Paper::kA4;
+  std::optional<Error> noLogo;
+  auto style = sheetStyle(*m_settings, &noLogo);
+  if (noLogo) emit failed(tr("The sheet has no logo. %1").arg(QString::fromStdString(noLogo->text())));
   return style;
 }
 
@@ -83,37 +77,22 @@ bool SheetMenu::paint(QPrinter& printer) {
   const auto shown = record();
   if (!shown) return false;
   auto how = style();
-  const auto paper = printer.pageLayout().pageSize().id();
-  const bool letter = paper == QPageSize::Letter;
-  how.paper = letter ? sheet::Paper::kLetter : sheet::Paper::kA4;
-  const auto document = sheet::runSheet(*shown, how);
-  printer.setDocName(document.title);
-  printer.setFullPage(true);  // the sheet has margins of its own
-  QPainter painter(&printer);
-  if (!painter.isActive()) return false;
-  if (letter || paper == QPageSize::A4) {
-    painter.scale(printer.logicalDpiX() / sheet::kUnitsPerInch, printer.logicalDpiY() / sheet::kUnitsPerInch);
-  } else {
-    const QSizeF whole = sheet::paperSize(sheet::Paper::kA4);
-    const qreal fit = std::min(printer.width() / whole.width(), printer.height() / whole.height());
-    painter.scale(fit, fit);
-  }
-  const int first = std::max(1, printer.fromPage()), pages = int(document.pages.size());
-  const int last = printer.toPage() > 0 ? std::min(printer.toPage(), pages) : pages;
-  for (int page = first; page <= last; ++page) {
-    if (page > first && !printer.newPage()) return false;
-    sheet::paintPage(painter, document, std::size_t(page - 1));
-  }
-  return painter.end();
+  how.paper = paperOf(printer);
+  return PrintJob::paint(printer, {{sheet::runSheet(*shown, how)}});
+}
+
+std::shared_ptr<QPrinter> SheetMenu::printer() const {
+  auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+  printer->setPageSize(pageSizeOf(m_settings->paper()));
+  return printer;
 }
 
 void SheetMenu::print() {
-  auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-  printer->setPageSize(QPageSize(style().paper == sheet::Paper::kLetter ? QPageSize::Letter : QPageSize::A4));
-  auto* dialog = new QPrintDialog(printer.get(), m_window);
+  const auto onto = printer();
+  auto* dialog = new QPrintDialog(onto.get(), m_window);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
-  connect(dialog, qOverload<QPrinter*>(&QPrintDialog::accepted), this, [this, printer] {
-    if (paint(*printer)) {
+  connect(dialog, qOverload<QPrinter*>(&QPrintDialog::accepted), this, [this, onto] {
+    if (paint(*onto)) {
       emit done(tr("The sheet was sent to the printer"));
     } else {
       emit failed(tr("The sheet could not be printed"));
@@ -123,12 +102,12 @@ void SheetMenu::print() {
 }
 
 void SheetMenu::showPreview() {
-  auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-  printer->setPageSize(QPageSize(style().paper == sheet::Paper::kLetter ? QPageSize::Letter : QPageSize::A4));
-  auto* dialog = new QPrintPreviewDialog(printer.get(), m_window);
+  const auto onto = printer();
+  auto* dialog = new QPrintPreviewDialog(onto.get(), m_window);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
-  connect(dialog, &QPrintPreviewDialog::paintRequested, this, [this, printer](QPrinter* onto) {
-    if (!paint(*onto)) emit failed(tr("The sheet could not be printed"));
+  dialog->resize(m_window->size() * kPreviewShare);
+  connect(dialog, &QPrintPreviewDialog::paintRequested, this, [this, onto](QPrinter* page) {
+    if (!paint(*page)) emit failed(tr("The sheet could not be printed"));
   });
   dialog->open();
 }
@@ -137,49 +116,41 @@ void SheetMenu::askExport() {
   const auto shown = record();
   if (!shown) return;
   const QString name = QFileInfo(QString::fromStdString(shown->reading().file.file)).completeBaseName();
-  const QString folder = m_settings->openFolder();
-  QFileDialog dialog(m_window, tr("Export the sheet"), folder.isEmpty() ? QDir::homePath() : folder,
-                     tr("PDF (*.pdf);;One HTML file (*.html);;Table (*.csv);;JSON (*.json)"));
-  dialog.setAcceptMode(QFileDialog::AcceptSave);
-  dialog.setDefaultSuffix(QStringLiteral("pdf"));  // by the dialog, so that it asks before a file is replaced
-  connect(&dialog, &QFileDialog::filterSelected, &dialog, [&dialog](const QString& chosen) {
+  const QString folder = m_settings->sheetFolder().isEmpty() ? m_settings->openFolder() : m_settings->sheetFolder();
+  auto* dialog = new QFileDialog(m_window, tr("Export the sheet"), folder.isEmpty() ? QDir::homePath() : folder,
+                                 tr("PDF (*.pdf);;One HTML file (*.html);;Table (*.csv);;JSON (*.json)"));
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setAcceptMode(QFileDialog::AcceptSave);
+  dialog->setDefaultSuffix(QStringLiteral("pdf"));  // by the dialog, so that it asks before a file is replaced
+  connect(dialog, &QFileDialog::filterSelected, dialog, [dialog](const QString& chosen) {
     const auto dot = chosen.lastIndexOf(u'.') + 1;
-    dialog.setDefaultSuffix(chosen.mid(dot, chosen.lastIndexOf(u')') - dot));
+    const QString ending = chosen.mid(dot, chosen.lastIndexOf(u')') - dot);
+    dialog->setDefaultSuffix(ending);
+    // The name that stands there follows, or the file would not be what was chosen.
+    const QStringList named = dialog->selectedFiles();
+    if (!named.isEmpty()) dialog->selectFile(QFileInfo(named.first()).completeBaseName() + u'.' + ending);
   });
-  dialog.selectFile(sheet::safeFileName(name) + QStringLiteral(".pdf"));
-  if (dialog.exec() == QDialog::Accepted) exportTo(dialog.selectedFiles().constFirst());
-}
-
-bool SheetMenu::isOpenLog(const QString& path) const {
-  return std::ranges::any_of(m_document->logs(), [&](const Document::LogPointer& log) {
-    std::error_code failed;
-    return std::filesystem::equivalent(QFile::encodeName(log->source.path).toStdString(),
-                                       QFile::encodeName(path).toStdString(), failed);
+  connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
+    m_settings->setSheetFolder(QFileInfo(path).absolutePath());
+    exportTo(path);
   });
+  dialog->selectFile(sheet::safeFileName(name) + QStringLiteral(".pdf"));
+  dialog->open();
 }
 
 bool SheetMenu::exportTo(const QString& path) {
   const auto shown = record();
   if (!shown) return false;
-  if (isOpenLog(path)) {
+  if (isOpenLog(*m_document, path)) {
     emit failed(tr("%1 is an open log: a sheet never takes a log’s place").arg(path));
     return false;
   }
-  const QString ending = QFileInfo(path).suffix().toLower();
-  const std::span<const sheet::RunRecord> one(&*shown, 1);
-  std::string bytes;
-  if (ending == u"pdf") {
-    bytes = sheet::toPdf(sheet::runSheet(*shown, style())).toStdString();
-  } else if (ending == u"html") {
-    bytes = sheet::toHtml(one, style());
-  } else if (ending == u"csv") {
-    bytes = sheet::toCsv(one);
-  } else if (ending == u"json") {
-    bytes = sheet::toJson(one, style()) + "\n";
-  } else {
+  const auto kind = sheet::fileKindOf(path);
+  if (!kind) {
     emit failed(tr("%1: a sheet is written as .pdf, .html, .csv or .json").arg(path));
     return false;
   }
+  const auto bytes = sheet::fileOf({&*shown, 1}, style(), *kind, false);
   const auto written = files::write_file(QFile::encodeName(path).toStdString(), bytes, files::Existing::kReplace);
   if (!written) {
     emit failed(QString::fromStdString(written.error().text()));

@@ -36,8 +36,9 @@ class SheetMenu : public QObject {
  private:
   /// Nothing while the result for the present setup is not known.
   std::optional<sheet::RunRecord> record() const;
-  bool isOpenLog(const QString& path) const;
+  /// Says so where the logo of the settings is none.
   sheet::Style style();
+  std::shared_ptr<QPrinter> printer() const;
   void print();
   void showPreview();
   void askExport();

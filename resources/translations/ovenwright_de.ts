@@ -61,6 +61,17 @@
             <numerusform>%n warten auf das Senden</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Archive: %1 away</source>
+        <translation>Archiv: %1 nicht erreichbar</translation>
+    </message>
+    <message numerus="yes">
+        <source>Archive: %1 away, %n record(s) wait here</source>
+        <translation>
+            <numerusform>Archiv: %1 nicht erreichbar, %n Datensatz wartet hier</numerusform>
+            <numerusform>Archiv: %1 nicht erreichbar, %n Datensätze warten hier</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ChangeNote</name>
@@ -649,6 +660,10 @@
     <message>
         <source>found %1, expected %2</source>
         <translation>gefunden: %1, erwartet: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -3003,6 +3018,22 @@
         <source>The chosen result step by step: definition, limits with their source, margin, uncertainty by cause, the decision, and the zones that it traces back to. The arrows at the top go to the result before and after.</source>
         <translation>Das gewählte Ergebnis Schritt für Schritt: Definition, Grenzen mit ihrer Quelle, Reserve, Unsicherheit nach Ursachen, die Entscheidung und die Zonen, auf die es zurückgeht. Die Pfeile oben gehen zum Ergebnis davor und danach.</translation>
     </message>
+    <message>
+        <source>Keeping a run</source>
+        <translation>Einen Lauf aufbewahren</translation>
+    </message>
+    <message>
+        <source>Run, Keep in the record (Ctrl+K) keeps the run that is shown, or all open logs, for good: the raw log, window, oven, recipe and board as they are, and the result. A record stands in a lot; a pass of a log is kept once. The status line says at its right where records go, a press on it chooses another archive.</source>
+        <translation>Lauf, Im Archiv aufbewahren (Strg+K) bewahrt den gezeigten Lauf oder alle offenen Logs auf Dauer auf: das rohe Log, Prozessfenster, Ofen, Rezept und Baugruppe, wie sie sind, und das Ergebnis. Ein Datensatz gehört zu einem Los; ein Durchlauf eines Logs wird einmal aufbewahrt. Rechts in der Statuszeile steht, wohin Datensätze gehen; ein Druck darauf wählt ein anderes Archiv.</translation>
+    </message>
+    <message>
+        <source>Lot sheet</source>
+        <translation>Losblatt</translation>
+    </message>
+    <message>
+        <source>The sheet of the marked runs as it will be printed, one for each lot; Page Up and Page Down turn its pages. What was printed or saved as PDF can be marked as printed beside its records. Several lots writes a file for each lot into a folder and replaces none without asking.</source>
+        <translation>Das Blatt der angekreuzten Läufe, wie es gedruckt wird, eines je Los; Bild auf und Bild ab blättern. Was gedruckt oder als PDF gespeichert wurde, kann neben seinen Datensätzen als gedruckt vermerkt werden. „Mehrere Lose“ schreibt je Los eine Datei in einen Ordner und ersetzt keine, ohne zu fragen.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -3040,6 +3071,125 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::KeepForm</name>
+    <message>
+        <source>Keep</source>
+        <translation>Aufbewahren</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Keep in the record</source>
+        <translation>Im Archiv aufbewahren</translation>
+    </message>
+    <message>
+        <source>&amp;Lot</source>
+        <translation>&amp;Los</translation>
+    </message>
+    <message>
+        <source>Board &amp;serial</source>
+        <translation>&amp;Seriennummer</translation>
+    </message>
+    <message>
+        <source>O&amp;perator</source>
+        <translation>&amp;Bediener</translation>
+    </message>
+    <message>
+        <source>&amp;Time of run</source>
+        <translation>&amp;Zeit des Laufs</translation>
+    </message>
+    <message>
+        <source>Wh&amp;at</source>
+        <translation>&amp;Was</translation>
+    </message>
+    <message>
+        <source>this run</source>
+        <translation>diesen Lauf</translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n runs of this log</source>
+        <translation>
+            <numerusform>%n Lauf dieses Logs</numerusform>
+            <numerusform>alle %n Läufe dieses Logs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n open logs</source>
+        <translation>
+            <numerusform>%n offenes Log</numerusform>
+            <numerusform>alle %n offenen Logs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>each log’s own</source>
+        <translation>von jedem Log die eigene</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>wie eingegeben</translation>
+    </message>
+    <message>
+        <source>from the log’s clock</source>
+        <translation>von der Uhr des Logs</translation>
+    </message>
+    <message>
+        <source>from its file: no date stands in the log</source>
+        <translation>von der Datei: im Log steht kein Datum</translation>
+    </message>
+    <message>
+        <source>now: no date stands in the text</source>
+        <translation>jetzt: im Text steht kein Datum</translation>
+    </message>
+    <message>
+        <source>Into %1</source>
+        <translation>In %1</translation>
+    </message>
+    <message>
+        <source>There is no result for the present setup</source>
+        <translation>Für die jetzige Einstellung gibt es kein Ergebnis</translation>
+    </message>
+    <message>
+        <source>Which lot is it? A record stands in a lot.</source>
+        <translation>Welches Los ist es? Jeder Datensatz gehört zu einem Los.</translation>
+    </message>
+    <message>
+        <source>Keeping…</source>
+        <translation>Wird aufbewahrt …</translation>
+    </message>
+    <message>
+        <source>This pass of %1 is kept already, as %2.</source>
+        <translation>Dieser Durchlauf von %1 ist schon aufbewahrt, als %2.</translation>
+    </message>
+    <message>
+        <source>This pass of %1 is kept already, in lot %2, as %3.</source>
+        <translation>Dieser Durchlauf von %1 ist schon aufbewahrt, in Los %2, als %3.</translation>
+    </message>
+    <message>
+        <source>Kept as %1 in lot %2.</source>
+        <translation>Aufbewahrt als %1 in Los %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are kept in lot %1, as %2 to %3.</source>
+        <translation>
+            <numerusform>%n Lauf ist in Los %1 aufbewahrt, als %2 bis %3.</numerusform>
+            <numerusform>%n Läufe sind in Los %1 aufbewahrt, als %2 bis %3.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more are kept already.</source>
+        <translation>
+            <numerusform>%n weiterer ist schon aufbewahrt.</numerusform>
+            <numerusform>%n weitere sind schon aufbewahrt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was kept: %1</source>
+        <translation>Nichts wurde aufbewahrt: %1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::LotSheetPanel</name>
     <message>
         <source>Lot sheet</source>
@@ -3055,6 +3205,129 @@
             <numerusform>%n Lauf</numerusform>
             <numerusform>%n Läufe</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken …</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern …</translation>
+    </message>
+    <message>
+        <source>HTML…</source>
+        <translation>HTML …</translation>
+    </message>
+    <message>
+        <source>Several lots…</source>
+        <translation>Mehrere Lose …</translation>
+    </message>
+    <message>
+        <source>Mark as printed in the record</source>
+        <translation>Im Archiv als gedruckt vermerken</translation>
+    </message>
+    <message>
+        <source>One page for each run</source>
+        <translation>Eine Seite je Lauf</translation>
+    </message>
+    <message>
+        <source>The sheet could not be made.</source>
+        <translation>Das Blatt konnte nicht erstellt werden.</translation>
+    </message>
+    <message>
+        <source>The sheet was not written.</source>
+        <translation>Das Blatt wurde nicht geschrieben.</translation>
+    </message>
+    <message>
+        <source>The sheet stands in %1</source>
+        <translation>Das Blatt steht in %1</translation>
+    </message>
+    <message>
+        <source>The sheet is not marked as printed.</source>
+        <translation>Das Blatt ist nicht als gedruckt vermerkt.</translation>
+    </message>
+    <message>
+        <source>Previous page</source>
+        <translation>Vorige Seite</translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation>Nächste Seite</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>After printing and saving as PDF, by %1</source>
+        <translation>Nach dem Drucken und Speichern als PDF, von %1</translation>
+    </message>
+    <message>
+        <source>The sheet could not be made: %1</source>
+        <translation>Das Blatt konnte nicht erstellt werden: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots</source>
+        <translation>
+            <numerusform>%n Los</numerusform>
+            <numerusform>%n Lose</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No lot</source>
+        <translation>Ohne Los</translation>
+    </message>
+    <message>
+        <source>The sheet is made…</source>
+        <translation>Das Blatt wird erstellt …</translation>
+    </message>
+    <message>
+        <source>%1 of %2 runs are judged</source>
+        <translation>%1 von %2 Läufen sind beurteilt</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>lot, runs, pages</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s)</source>
+        <translation>
+            <numerusform>%n Seite</numerusform>
+            <numerusform>%n Seiten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>The sheet could not be printed</source>
+        <translation>Das Blatt konnte nicht gedruckt werden</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer</source>
+        <translation>Das Blatt wurde an den Drucker geschickt</translation>
+    </message>
+    <message>
+        <source>Save the lot sheet</source>
+        <translation>Losblatt speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>One HTML file (*.html)</source>
+        <translation>Eine HTML-Datei (*.html)</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 ist ein offenes Log: ein Blatt tritt nie an die Stelle eines Logs</translation>
     </message>
 </context>
 <context>
@@ -3437,6 +3710,47 @@
     <message>
         <source>The run was not opened.</source>
         <translation>Der Lauf wurde nicht geöffnet.</translation>
+    </message>
+    <message>
+        <source>Se&amp;ttings…</source>
+        <translation>&amp;Einstellungen …</translation>
+    </message>
+    <message>
+        <source>Watch a &amp;folder…</source>
+        <translation>&amp;Ordner überwachen …</translation>
+    </message>
+    <message>
+        <source>&amp;Keep in the record…</source>
+        <translation>Im Archiv auf&amp;bewahren …</translation>
+    </message>
+    <message>
+        <source>Keep…</source>
+        <translation>Aufbewahren …</translation>
+    </message>
+    <message>
+        <source>%1: choose where runs are kept</source>
+        <translation>%1: wählen, wo Läufe aufbewahrt werden</translation>
+    </message>
+    <message numerus="yes">
+        <source>Watching %1: %n kept</source>
+        <translation>
+            <numerusform>%1 wird überwacht: %n aufbewahrt</numerusform>
+            <numerusform>%1 wird überwacht: %n aufbewahrt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not judged</source>
+        <translation>
+            <numerusform>%n nicht beurteilt</numerusform>
+            <numerusform>%n nicht beurteilt</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::PageView</name>
+    <message>
+        <source>Preview of the sheet</source>
+        <translation>Vorschau des Blattes</translation>
     </message>
 </context>
 <context>
@@ -3995,6 +4309,320 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SettingsWindow</name>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>&amp;Wählen …</translation>
+    </message>
+    <message>
+        <source>&amp;Use this archive</source>
+        <translation>Dieses Archiv &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>No password: it would be shown and kept in plain text here. It belongs into the password file or a service file of the server’s library (.pgpass).</source>
+        <translation>Kein Passwort: es wäre hier zu sehen und stünde im Klartext. Es gehört in die Passwort- oder eine Service-Datei der Bibliothek des Servers (.pgpass).</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Archive: where runs are kept</source>
+        <translation>Archiv: wo Läufe aufbewahrt werden</translation>
+    </message>
+    <message>
+        <source>File of the archive</source>
+        <translation>Datei des Archivs</translation>
+    </message>
+    <message>
+        <source>Address of the server</source>
+        <translation>Adresse des Servers</translation>
+    </message>
+    <message>
+        <source>This c&amp;omputer</source>
+        <translation>Dieser &amp;Rechner</translation>
+    </message>
+    <message>
+        <source>A &amp;file</source>
+        <translation>Eine &amp;Datei</translation>
+    </message>
+    <message>
+        <source>A PostgreSQL &amp;server</source>
+        <translation>Ein PostgreSQL-&amp;Server</translation>
+    </message>
+    <message>
+        <source>Sheets and records</source>
+        <translation>Blätter und Datensätze</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>Wä&amp;hlen …</translation>
+    </message>
+    <message>
+        <source>Choose a logo</source>
+        <translation>Logo wählen</translation>
+    </message>
+    <message>
+        <source>Choose the archive’s file</source>
+        <translation>Datei des Archivs wählen</translation>
+    </message>
+    <message>
+        <source>Com&amp;pany, at the head of each sheet</source>
+        <translation>&amp;Firma, am Kopf jedes Blattes</translation>
+    </message>
+    <message>
+        <source>&amp;Logo beside it</source>
+        <translation>&amp;Logo daneben</translation>
+    </message>
+    <message>
+        <source>P&amp;aper</source>
+        <translation>P&amp;apier</translation>
+    </message>
+    <message>
+        <source>Op&amp;erator, who keeps and prints here</source>
+        <translation>&amp;Bediener, der hier aufbewahrt und druckt</translation>
+    </message>
+    <message>
+        <source>Which file? It is made when the first run is kept.</source>
+        <translation>Welche Datei? Sie entsteht, wenn der erste Lauf aufbewahrt wird.</translation>
+    </message>
+    <message>
+        <source>This is the address of a server.</source>
+        <translation>Das ist die Adresse eines Servers.</translation>
+    </message>
+    <message>
+        <source>Say the whole path, so that it is the same file wherever the program starts.</source>
+        <translation>Den ganzen Pfad angeben, damit es dieselbe Datei ist, wo auch immer das Programm startet.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder: an archive is a file.</source>
+        <translation>%1 ist ein Ordner: ein Archiv ist eine Datei.</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>Es gibt keinen Ordner %1.</translation>
+    </message>
+    <message>
+        <source>Which server? As in postgresql://user@host:5432/database.</source>
+        <translation>Welcher Server? Wie in postgresql://user@host:5432/database.</translation>
+    </message>
+    <message>
+        <source>Found %1, expected an address such as postgresql://user@host:5432/database.</source>
+        <translation>%1 gefunden, eine Adresse wie postgresql://user@host:5432/database erwartet.</translation>
+    </message>
+    <message>
+        <source>The address holds a password, which would be shown and kept in plain text: it belongs into the password file or a service file of the server’s library.</source>
+        <translation>Die Adresse enthält ein Passwort, das zu sehen wäre und im Klartext stünde: es gehört in die Passwort- oder eine Service-Datei der Bibliothek des Servers.</translation>
+    </message>
+    <message>
+        <source>In use. %1</source>
+        <translation>In Gebrauch. %1</translation>
+    </message>
+    <message>
+        <source>In use. It is made when the first run is kept.</source>
+        <translation>In Gebrauch. Es entsteht, wenn der erste Lauf aufbewahrt wird.</translation>
+    </message>
+    <message>
+        <source>In use, but: %1</source>
+        <translation>In Gebrauch, aber: %1</translation>
+    </message>
+    <message>
+        <source>Not in use yet.</source>
+        <translation>Noch nicht in Gebrauch.</translation>
+    </message>
+    <message>
+        <source>Archives (*.sqlite);;All files (*)</source>
+        <translation>Archive (*.sqlite);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Wählen</translation>
+    </message>
+    <message>
+        <source>Logo at the head of each sheet</source>
+        <translation>Logo am Kopf jedes Blattes</translation>
+    </message>
+    <message>
+        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
+        <translation>Bilder (*.svg *.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <source>Not on the sheets: %1</source>
+        <translation>Nicht auf den Blättern: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SeveralLots</name>
+    <message>
+        <source>&amp;All shown</source>
+        <translation>&amp;Alle gezeigten</translation>
+    </message>
+    <message>
+        <source>&amp;None</source>
+        <translation>&amp;Keine</translation>
+    </message>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>&amp;Wählen …</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>&amp;Replace them</source>
+        <translation>&amp;Ersetzen</translation>
+    </message>
+    <message>
+        <source>&amp;Leave them out</source>
+        <translation>Aus&amp;lassen</translation>
+    </message>
+    <message>
+        <source>Change the folder</source>
+        <translation>Ordner ändern</translation>
+    </message>
+    <message>
+        <source>One page for each run</source>
+        <translation>Eine Seite je Lauf</translation>
+    </message>
+    <message>
+        <source>Mark as printed in the record</source>
+        <translation>Im Archiv als gedruckt vermerken</translation>
+    </message>
+    <message>
+        <source>Sheets of several lots</source>
+        <translation>Blätter mehrerer Lose</translation>
+    </message>
+    <message>
+        <source>%1 of %2: lot %3</source>
+        <translation>%1 von %2: Los %3</translation>
+    </message>
+    <message>
+        <source>Lot %1 is not marked as printed: %2</source>
+        <translation>Los %1 ist nicht als gedruckt vermerkt: %2</translation>
+    </message>
+    <message>
+        <source>The lots are listed…</source>
+        <translation>Die Lose werden aufgelistet …</translation>
+    </message>
+    <message>
+        <source>Find a lot</source>
+        <translation>Los suchen</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lose</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Los</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Läufe</translation>
+    </message>
+    <message>
+        <source>Last run</source>
+        <translation>Letzter Lauf</translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>One HTML file</source>
+        <translation>Eine HTML-Datei</translation>
+    </message>
+    <message>
+        <source>Table (CSV)</source>
+        <translation>Tabelle (CSV)</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Von %1</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>In the &amp;folder</source>
+        <translation>Im &amp;Ordner</translation>
+    </message>
+    <message>
+        <source>A file for each lot, &amp;as</source>
+        <translation>Eine Datei je Los, &amp;als</translation>
+    </message>
+    <message>
+        <source>The archive has no lot yet.</source>
+        <translation>Das Archiv hat noch kein Los.</translation>
+    </message>
+    <message>
+        <source>Folder of the sheets</source>
+        <translation>Ordner der Blätter</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>Es gibt keinen Ordner %1.</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 ist ein offenes Log: ein Blatt tritt nie an die Stelle eines Logs</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of these files are in the folder already.</source>
+        <translation>
+            <numerusform>%n dieser Dateien ist schon im Ordner.</numerusform>
+            <numerusform>%n dieser Dateien sind schon im Ordner.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n sheets are written.</source>
+        <translation>
+            <numerusform>%1 von %n Blatt ist geschrieben.</numerusform>
+            <numerusform>%1 von %n Blättern sind geschrieben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more could not be made.</source>
+        <translation>
+            <numerusform>%n weiteres konnte nicht erstellt werden.</numerusform>
+            <numerusform>%n weitere konnten nicht erstellt werden.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Write %n sheet(s)</source>
+        <translation>
+            <numerusform>%n Blatt &amp;schreiben</numerusform>
+            <numerusform>%n Blätter &amp;schreiben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write sheets</source>
+        <translation>Blätter schreiben</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::ShareBars</name>
     <message>
         <source>%1: %2</source>
@@ -4018,6 +4646,13 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SheetFilesJob</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SheetMenu</name>
     <message>
         <source>Pr&amp;int the sheet…</source>
@@ -4030,14 +4665,6 @@
     <message>
         <source>&amp;Export the sheet…</source>
         <translation>Blatt &amp;exportieren…</translation>
-    </message>
-    <message>
-        <source>Company &amp;name on sheets…</source>
-        <translation>&amp;Firmenname auf Blättern…</translation>
-    </message>
-    <message>
-        <source>Lo&amp;go on sheets…</source>
-        <translation>Lo&amp;go auf Blättern…</translation>
     </message>
     <message>
         <source>The sheet was sent to the printer</source>
@@ -4058,26 +4685,6 @@
     <message>
         <source>The sheet stands in %1</source>
         <translation>Das Blatt steht in %1</translation>
-    </message>
-    <message>
-        <source>Company name</source>
-        <translation>Firmenname</translation>
-    </message>
-    <message>
-        <source>Stands at the head of each sheet:</source>
-        <translation>Steht am Kopf jedes Blattes:</translation>
-    </message>
-    <message>
-        <source>Logo at the head of each sheet</source>
-        <translation>Logo am Kopf jedes Blattes</translation>
-    </message>
-    <message>
-        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
-        <translation>Bilder (*.svg *.png *.jpg *.jpeg)</translation>
-    </message>
-    <message>
-        <source>No logo on sheets</source>
-        <translation>Kein Logo auf Blättern</translation>
     </message>
     <message>
         <source>The sheet could not be printed</source>
@@ -4422,6 +5029,139 @@
     <message>
         <source>Zone %1 to %2</source>
         <translation>Zone %1 auf %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WatchWindow</name>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>&amp;Wählen …</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>Wä&amp;hlen …</translation>
+    </message>
+    <message>
+        <source>&amp;Watch</source>
+        <translation>&amp;Überwachen</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Each log that appears in the folder is judged and kept by the first rule that matches its name. Files stay where they are; one that is still being written is waited for. Nothing is watched before you say so, and watching goes on when this window is closed.</source>
+        <translation>Jedes Log, das im Ordner erscheint, wird nach der ersten Regel beurteilt und aufbewahrt, die zu seinem Namen passt. Dateien bleiben, wo sie sind; auf eine, die noch geschrieben wird, wird gewartet. Nichts wird überwacht, bevor Sie es sagen, und es geht weiter, wenn dieses Fenster geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>Watch a folder</source>
+        <translation>Ordner überwachen</translation>
+    </message>
+    <message>
+        <source>Choose: %1</source>
+        <translation>Wählen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Folder</source>
+        <translation>&amp;Ordner</translation>
+    </message>
+    <message>
+        <source>&amp;Rules</source>
+        <translation>&amp;Regeln</translation>
+    </message>
+    <message>
+        <source>rules.toml: which lot, window, board, oven and recipe belong to which file names</source>
+        <translation>rules.toml: welches Los, welches Prozessfenster, welche Baugruppe, welcher Ofen und welches Rezept zu welchen Dateinamen gehören</translation>
+    </message>
+    <message>
+        <source>Logs that came</source>
+        <translation>Eingegangene Logs</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Was daraus wurde</translation>
+    </message>
+    <message>
+        <source>Folder to watch</source>
+        <translation>Zu überwachender Ordner</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>Regeln</translation>
+    </message>
+    <message>
+        <source>Rules (*.toml);;All files (*)</source>
+        <translation>Regeln (*.toml);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>kept already, as %1</source>
+        <translation>schon aufbewahrt, als %1</translation>
+    </message>
+    <message>
+        <source>kept as %1</source>
+        <translation>aufbewahrt als %1</translation>
+    </message>
+    <message>
+        <source>Watching %1.</source>
+        <translation>%1 wird überwacht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) kept</source>
+        <translation>
+            <numerusform>%n Lauf aufbewahrt</numerusform>
+            <numerusform>%n Läufe aufbewahrt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) not judged.</source>
+        <translation>
+            <numerusform>%n Datei nicht beurteilt.</numerusform>
+            <numerusform>%n Dateien nicht beurteilt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Some files wait until the archive can take them.</source>
+        <translation>Einige Dateien warten, bis das Archiv sie aufnehmen kann.</translation>
+    </message>
+    <message>
+        <source>Some files are still being written.</source>
+        <translation>Einige Dateien werden noch geschrieben.</translation>
+    </message>
+    <message>
+        <source>The server is away: what is kept waits on this computer.</source>
+        <translation>Der Server ist nicht erreichbar: was aufbewahrt wird, wartet auf diesem Rechner.</translation>
+    </message>
+    <message>
+        <source>Nothing is watched: %1</source>
+        <translation>Nichts wird überwacht: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is watched.</source>
+        <translation>Nichts wird überwacht.</translation>
     </message>
 </context>
 <context>

@@ -17,6 +17,13 @@
             <numerusform>%n waiting to be sent</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Archive: %1 away, %n record(s) wait here</source>
+        <translation>
+            <numerusform>Archive: %1 away, %n record waits here</numerusform>
+            <numerusform>Archive: %1 away, %n records wait here</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>DropFrame</name>
@@ -319,12 +326,57 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::KeepForm</name>
+    <message numerus="yes">
+        <source>all %n runs of this log</source>
+        <translation>
+            <numerusform>the %n run of this log</numerusform>
+            <numerusform>all %n runs of this log</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n open logs</source>
+        <translation>
+            <numerusform>the %n open log</numerusform>
+            <numerusform>all %n open logs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are kept in lot %1, as %2 to %3.</source>
+        <translation>
+            <numerusform>%n run is kept in lot %1, as %2 to %3.</numerusform>
+            <numerusform>%n runs are kept in lot %1, as %2 to %3.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more are kept already.</source>
+        <translation>
+            <numerusform>%n more is kept already.</numerusform>
+            <numerusform>%n more are kept already.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::LotSheetPanel</name>
     <message numerus="yes">
         <source>%n run(s)</source>
         <translation>
             <numerusform>%n run</numerusform>
             <numerusform>%n runs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots</source>
+        <translation>
+            <numerusform>%n lot</numerusform>
+            <numerusform>%n lots</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s)</source>
+        <translation>
+            <numerusform>%n page</numerusform>
+            <numerusform>%n pages</numerusform>
         </translation>
     </message>
 </context>
@@ -368,6 +420,20 @@
             <numerusform>%n more could not be read: %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Watching %1: %n kept</source>
+        <translation>
+            <numerusform>Watching %1: %n kept</numerusform>
+            <numerusform>Watching %1: %n kept</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not judged</source>
+        <translation>
+            <numerusform>%n not judged</numerusform>
+            <numerusform>%n not judged</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ReadingPanel</name>
@@ -394,12 +460,60 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SeveralLots</name>
+    <message numerus="yes">
+        <source>%n of these files are in the folder already.</source>
+        <translation>
+            <numerusform>%n of these files is in the folder already.</numerusform>
+            <numerusform>%n of these files are in the folder already.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n sheets are written.</source>
+        <translation>
+            <numerusform>%1 of %n sheet is written.</numerusform>
+            <numerusform>%1 of %n sheets are written.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more could not be made.</source>
+        <translation>
+            <numerusform>%n more could not be made.</numerusform>
+            <numerusform>%n more could not be made.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Write %n sheet(s)</source>
+        <translation>
+            <numerusform>&amp;Write %n sheet</numerusform>
+            <numerusform>&amp;Write %n sheets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::TunePage</name>
     <message numerus="yes">
         <source>Predicted and measured temperature over time, %n thermocouples</source>
         <translation>
             <numerusform>Predicted and measured temperature over time, %n thermocouple</numerusform>
             <numerusform>Predicted and measured temperature over time, %n thermocouples</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WatchWindow</name>
+    <message numerus="yes">
+        <source>%n run(s) kept</source>
+        <translation>
+            <numerusform>%n run kept</numerusform>
+            <numerusform>%n runs kept</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) not judged.</source>
+        <translation>
+            <numerusform>%n file not judged.</numerusform>
+            <numerusform>%n files not judged.</numerusform>
         </translation>
     </message>
 </context>

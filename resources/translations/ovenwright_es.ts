@@ -61,6 +61,17 @@
             <numerusform>%n en espera de envío</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Archive: %1 away</source>
+        <translation>Archivo: %1 no responde</translation>
+    </message>
+    <message numerus="yes">
+        <source>Archive: %1 away, %n record(s) wait here</source>
+        <translation>
+            <numerusform>Archivo: %1 no responde, %n registro espera aquí</numerusform>
+            <numerusform>Archivo: %1 no responde, %n registros esperan aquí</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ChangeNote</name>
@@ -649,6 +660,10 @@
     <message>
         <source>found %1, expected %2</source>
         <translation>se encontró %1, se esperaba %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -3003,6 +3018,22 @@
         <source>The chosen result step by step: definition, limits with their source, margin, uncertainty by cause, the decision, and the zones that it traces back to. The arrows at the top go to the result before and after.</source>
         <translation>El resultado elegido paso a paso: definición, límites con su fuente, margen, incertidumbre por causas, la decisión y las zonas de las que procede. Las flechas de arriba van al resultado anterior y al siguiente.</translation>
     </message>
+    <message>
+        <source>Keeping a run</source>
+        <translation>Guardar una pasada</translation>
+    </message>
+    <message>
+        <source>Run, Keep in the record (Ctrl+K) keeps the run that is shown, or all open logs, for good: the raw log, window, oven, recipe and board as they are, and the result. A record stands in a lot; a pass of a log is kept once. The status line says at its right where records go, a press on it chooses another archive.</source>
+        <translation>Pasada, Guardar en el archivo (Ctrl+K) guarda para siempre la pasada que se ve, o todos los registros abiertos: el registro original, la ventana, el horno, la receta y la placa tal como están, y el resultado. Cada registro archivado pertenece a un lote; una pasada de un registro se guarda una vez. A la derecha de la línea de estado se ve adónde van; al pulsarla se elige otro archivo.</translation>
+    </message>
+    <message>
+        <source>Lot sheet</source>
+        <translation>Hoja del lote</translation>
+    </message>
+    <message>
+        <source>The sheet of the marked runs as it will be printed, one for each lot; Page Up and Page Down turn its pages. What was printed or saved as PDF can be marked as printed beside its records. Several lots writes a file for each lot into a folder and replaces none without asking.</source>
+        <translation>La hoja de las pasadas marcadas tal como se imprimirá, una por lote; Re Pág y Av Pág pasan las páginas. Lo que se imprime o se guarda como PDF puede anotarse como impreso junto a sus registros. «Varios lotes» escribe un fichero por lote en una carpeta y no reemplaza ninguno sin preguntar.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -3040,6 +3071,125 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::KeepForm</name>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Keep in the record</source>
+        <translation>Guardar en el archivo</translation>
+    </message>
+    <message>
+        <source>&amp;Lot</source>
+        <translation>&amp;Lote</translation>
+    </message>
+    <message>
+        <source>Board &amp;serial</source>
+        <translation>Número de &amp;serie</translation>
+    </message>
+    <message>
+        <source>O&amp;perator</source>
+        <translation>O&amp;perador</translation>
+    </message>
+    <message>
+        <source>&amp;Time of run</source>
+        <translation>&amp;Hora de la pasada</translation>
+    </message>
+    <message>
+        <source>Wh&amp;at</source>
+        <translation>&amp;Qué</translation>
+    </message>
+    <message>
+        <source>this run</source>
+        <translation>esta pasada</translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n runs of this log</source>
+        <translation>
+            <numerusform>%n pasada de este registro</numerusform>
+            <numerusform>las %n pasadas de este registro</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n open logs</source>
+        <translation>
+            <numerusform>%n registro abierto</numerusform>
+            <numerusform>los %n registros abiertos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>each log’s own</source>
+        <translation>la de cada registro</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>como se escribió</translation>
+    </message>
+    <message>
+        <source>from the log’s clock</source>
+        <translation>del reloj del registro</translation>
+    </message>
+    <message>
+        <source>from its file: no date stands in the log</source>
+        <translation>de su archivo: en el registro no hay fecha</translation>
+    </message>
+    <message>
+        <source>now: no date stands in the text</source>
+        <translation>ahora: en el texto no hay fecha</translation>
+    </message>
+    <message>
+        <source>Into %1</source>
+        <translation>En %1</translation>
+    </message>
+    <message>
+        <source>There is no result for the present setup</source>
+        <translation>No hay resultado para la configuración actual</translation>
+    </message>
+    <message>
+        <source>Which lot is it? A record stands in a lot.</source>
+        <translation>¿Qué lote es? Cada registro archivado pertenece a un lote.</translation>
+    </message>
+    <message>
+        <source>Keeping…</source>
+        <translation>Guardando…</translation>
+    </message>
+    <message>
+        <source>This pass of %1 is kept already, as %2.</source>
+        <translation>Esta pasada de %1 ya está guardada, como %2.</translation>
+    </message>
+    <message>
+        <source>This pass of %1 is kept already, in lot %2, as %3.</source>
+        <translation>Esta pasada de %1 ya está guardada, en el lote %2, como %3.</translation>
+    </message>
+    <message>
+        <source>Kept as %1 in lot %2.</source>
+        <translation>Guardada como %1 en el lote %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are kept in lot %1, as %2 to %3.</source>
+        <translation>
+            <numerusform>%n pasada está guardada en el lote %1, de %2 a %3.</numerusform>
+            <numerusform>%n pasadas están guardadas en el lote %1, de %2 a %3.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more are kept already.</source>
+        <translation>
+            <numerusform>%n más ya está guardada.</numerusform>
+            <numerusform>%n más ya están guardadas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was kept: %1</source>
+        <translation>No se ha guardado nada: %1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::LotSheetPanel</name>
     <message>
         <source>Lot sheet</source>
@@ -3055,6 +3205,129 @@
             <numerusform>%n pasada</numerusform>
             <numerusform>%n pasadas</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimir…</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Guardar como PDF…</translation>
+    </message>
+    <message>
+        <source>HTML…</source>
+        <translation>HTML…</translation>
+    </message>
+    <message>
+        <source>Several lots…</source>
+        <translation>Varios lotes…</translation>
+    </message>
+    <message>
+        <source>Mark as printed in the record</source>
+        <translation>Anotar como impresa en el archivo</translation>
+    </message>
+    <message>
+        <source>One page for each run</source>
+        <translation>Una página por pasada</translation>
+    </message>
+    <message>
+        <source>The sheet could not be made.</source>
+        <translation>No se ha podido generar la hoja.</translation>
+    </message>
+    <message>
+        <source>The sheet was not written.</source>
+        <translation>No se ha escrito la hoja.</translation>
+    </message>
+    <message>
+        <source>The sheet stands in %1</source>
+        <translation>La hoja está en %1</translation>
+    </message>
+    <message>
+        <source>The sheet is not marked as printed.</source>
+        <translation>La hoja no está anotada como impresa.</translation>
+    </message>
+    <message>
+        <source>Previous page</source>
+        <translation>Página anterior</translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation>Página siguiente</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Progreso</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>After printing and saving as PDF, by %1</source>
+        <translation>Después de imprimir y guardar como PDF, por %1</translation>
+    </message>
+    <message>
+        <source>The sheet could not be made: %1</source>
+        <translation>No se ha podido generar la hoja: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots</source>
+        <translation>
+            <numerusform>%n lote</numerusform>
+            <numerusform>%n lotes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No lot</source>
+        <translation>Sin lote</translation>
+    </message>
+    <message>
+        <source>The sheet is made…</source>
+        <translation>Se está generando la hoja…</translation>
+    </message>
+    <message>
+        <source>%1 of %2 runs are judged</source>
+        <translation>%1 de %2 pasadas están evaluadas</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>lot, runs, pages</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s)</source>
+        <translation>
+            <numerusform>%n página</numerusform>
+            <numerusform>%n páginas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
+    </message>
+    <message>
+        <source>The sheet could not be printed</source>
+        <translation>No se ha podido imprimir la hoja</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer</source>
+        <translation>La hoja se ha enviado a la impresora</translation>
+    </message>
+    <message>
+        <source>Save the lot sheet</source>
+        <translation>Guardar la hoja del lote</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>One HTML file (*.html)</source>
+        <translation>Un archivo HTML (*.html)</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 es un registro abierto: una hoja nunca ocupa el lugar de un registro</translation>
     </message>
 </context>
 <context>
@@ -3437,6 +3710,47 @@
     <message>
         <source>The run was not opened.</source>
         <translation>La pasada no se abrió.</translation>
+    </message>
+    <message>
+        <source>Se&amp;ttings…</source>
+        <translation>A&amp;justes…</translation>
+    </message>
+    <message>
+        <source>Watch a &amp;folder…</source>
+        <translation>&amp;Vigilar una carpeta…</translation>
+    </message>
+    <message>
+        <source>&amp;Keep in the record…</source>
+        <translation>&amp;Guardar en el archivo…</translation>
+    </message>
+    <message>
+        <source>Keep…</source>
+        <translation>Guardar…</translation>
+    </message>
+    <message>
+        <source>%1: choose where runs are kept</source>
+        <translation>%1: elegir dónde se guardan las pasadas</translation>
+    </message>
+    <message numerus="yes">
+        <source>Watching %1: %n kept</source>
+        <translation>
+            <numerusform>Vigilando %1: %n guardada</numerusform>
+            <numerusform>Vigilando %1: %n guardadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not judged</source>
+        <translation>
+            <numerusform>%n sin evaluar</numerusform>
+            <numerusform>%n sin evaluar</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::PageView</name>
+    <message>
+        <source>Preview of the sheet</source>
+        <translation>Vista previa de la hoja</translation>
     </message>
 </context>
 <context>
@@ -3995,6 +4309,320 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SettingsWindow</name>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>&amp;Elegir…</translation>
+    </message>
+    <message>
+        <source>&amp;Use this archive</source>
+        <translation>&amp;Usar este archivo</translation>
+    </message>
+    <message>
+        <source>No password: it would be shown and kept in plain text here. It belongs into the password file or a service file of the server’s library (.pgpass).</source>
+        <translation>Sin contraseña: aquí se vería y se guardaría en texto claro. Su sitio es el archivo de contraseñas o un archivo de servicio de la biblioteca del servidor (.pgpass).</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Archive: where runs are kept</source>
+        <translation>Archivo: dónde se guardan las pasadas</translation>
+    </message>
+    <message>
+        <source>File of the archive</source>
+        <translation>Fichero del archivo</translation>
+    </message>
+    <message>
+        <source>Address of the server</source>
+        <translation>Dirección del servidor</translation>
+    </message>
+    <message>
+        <source>This c&amp;omputer</source>
+        <translation>Este &amp;ordenador</translation>
+    </message>
+    <message>
+        <source>A &amp;file</source>
+        <translation>Un &amp;fichero</translation>
+    </message>
+    <message>
+        <source>A PostgreSQL &amp;server</source>
+        <translation>Un &amp;servidor PostgreSQL</translation>
+    </message>
+    <message>
+        <source>Sheets and records</source>
+        <translation>Hojas y registros archivados</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>El&amp;egir…</translation>
+    </message>
+    <message>
+        <source>Choose a logo</source>
+        <translation>Elegir un logotipo</translation>
+    </message>
+    <message>
+        <source>Choose the archive’s file</source>
+        <translation>Elegir el fichero del archivo</translation>
+    </message>
+    <message>
+        <source>Com&amp;pany, at the head of each sheet</source>
+        <translation>Em&amp;presa, en la cabecera de cada hoja</translation>
+    </message>
+    <message>
+        <source>&amp;Logo beside it</source>
+        <translation>&amp;Logotipo al lado</translation>
+    </message>
+    <message>
+        <source>P&amp;aper</source>
+        <translation>P&amp;apel</translation>
+    </message>
+    <message>
+        <source>Op&amp;erator, who keeps and prints here</source>
+        <translation>Op&amp;erador que guarda e imprime aquí</translation>
+    </message>
+    <message>
+        <source>Which file? It is made when the first run is kept.</source>
+        <translation>¿Qué fichero? Se crea al guardar la primera pasada.</translation>
+    </message>
+    <message>
+        <source>This is the address of a server.</source>
+        <translation>Esto es la dirección de un servidor.</translation>
+    </message>
+    <message>
+        <source>Say the whole path, so that it is the same file wherever the program starts.</source>
+        <translation>Indique la ruta completa, para que sea el mismo fichero dondequiera que se inicie el programa.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder: an archive is a file.</source>
+        <translation>%1 es una carpeta: un archivo es un fichero.</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>No existe la carpeta %1.</translation>
+    </message>
+    <message>
+        <source>Which server? As in postgresql://user@host:5432/database.</source>
+        <translation>¿Qué servidor? Como en postgresql://user@host:5432/database.</translation>
+    </message>
+    <message>
+        <source>Found %1, expected an address such as postgresql://user@host:5432/database.</source>
+        <translation>Se encontró %1, se esperaba una dirección como postgresql://user@host:5432/database.</translation>
+    </message>
+    <message>
+        <source>The address holds a password, which would be shown and kept in plain text: it belongs into the password file or a service file of the server’s library.</source>
+        <translation>La dirección contiene una contraseña, que se vería y se guardaría en texto claro: su sitio es el archivo de contraseñas o un archivo de servicio de la biblioteca del servidor.</translation>
+    </message>
+    <message>
+        <source>In use. %1</source>
+        <translation>En uso. %1</translation>
+    </message>
+    <message>
+        <source>In use. It is made when the first run is kept.</source>
+        <translation>En uso. Se crea al guardar la primera pasada.</translation>
+    </message>
+    <message>
+        <source>In use, but: %1</source>
+        <translation>En uso, pero: %1</translation>
+    </message>
+    <message>
+        <source>Not in use yet.</source>
+        <translation>Todavía sin usar.</translation>
+    </message>
+    <message>
+        <source>Archives (*.sqlite);;All files (*)</source>
+        <translation>Archivos (*.sqlite);;Todos los ficheros (*)</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>Logo at the head of each sheet</source>
+        <translation>Logotipo en la cabecera de cada hoja</translation>
+    </message>
+    <message>
+        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
+        <translation>Imágenes (*.svg *.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <source>Not on the sheets: %1</source>
+        <translation>No va en las hojas: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SeveralLots</name>
+    <message>
+        <source>&amp;All shown</source>
+        <translation>&amp;Todos los visibles</translation>
+    </message>
+    <message>
+        <source>&amp;None</source>
+        <translation>&amp;Ninguno</translation>
+    </message>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>&amp;Elegir…</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Detener</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>&amp;Replace them</source>
+        <translation>&amp;Reemplazarlos</translation>
+    </message>
+    <message>
+        <source>&amp;Leave them out</source>
+        <translation>&amp;Omitirlos</translation>
+    </message>
+    <message>
+        <source>Change the folder</source>
+        <translation>Cambiar la carpeta</translation>
+    </message>
+    <message>
+        <source>One page for each run</source>
+        <translation>Una página por pasada</translation>
+    </message>
+    <message>
+        <source>Mark as printed in the record</source>
+        <translation>Anotar como impresa en el archivo</translation>
+    </message>
+    <message>
+        <source>Sheets of several lots</source>
+        <translation>Hojas de varios lotes</translation>
+    </message>
+    <message>
+        <source>%1 of %2: lot %3</source>
+        <translation>%1 de %2: lote %3</translation>
+    </message>
+    <message>
+        <source>Lot %1 is not marked as printed: %2</source>
+        <translation>El lote %1 no está anotado como impreso: %2</translation>
+    </message>
+    <message>
+        <source>The lots are listed…</source>
+        <translation>Se están listando los lotes…</translation>
+    </message>
+    <message>
+        <source>Find a lot</source>
+        <translation>Buscar un lote</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lotes</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Pasadas</translation>
+    </message>
+    <message>
+        <source>Last run</source>
+        <translation>Última pasada</translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>One HTML file</source>
+        <translation>Un archivo HTML</translation>
+    </message>
+    <message>
+        <source>Table (CSV)</source>
+        <translation>Tabla (CSV)</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Por %1</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Progreso</translation>
+    </message>
+    <message>
+        <source>In the &amp;folder</source>
+        <translation>En la &amp;carpeta</translation>
+    </message>
+    <message>
+        <source>A file for each lot, &amp;as</source>
+        <translation>Un fichero por lote, c&amp;omo</translation>
+    </message>
+    <message>
+        <source>The archive has no lot yet.</source>
+        <translation>El archivo todavía no tiene ningún lote.</translation>
+    </message>
+    <message>
+        <source>Folder of the sheets</source>
+        <translation>Carpeta de las hojas</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>No existe la carpeta %1.</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 es un registro abierto: una hoja nunca ocupa el lugar de un registro</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of these files are in the folder already.</source>
+        <translation>
+            <numerusform>%n de estos ficheros ya está en la carpeta.</numerusform>
+            <numerusform>%n de estos ficheros ya están en la carpeta.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n sheets are written.</source>
+        <translation>
+            <numerusform>%1 de %n hoja escrita.</numerusform>
+            <numerusform>%1 de %n hojas escritas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Detenido.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more could not be made.</source>
+        <translation>
+            <numerusform>No se ha podido generar %n más.</numerusform>
+            <numerusform>No se han podido generar %n más.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Write %n sheet(s)</source>
+        <translation>
+            <numerusform>&amp;Escribir %n hoja</numerusform>
+            <numerusform>&amp;Escribir %n hojas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write sheets</source>
+        <translation>Escribir hojas</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::ShareBars</name>
     <message>
         <source>%1: %2</source>
@@ -4018,6 +4646,13 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SheetFilesJob</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SheetMenu</name>
     <message>
         <source>Pr&amp;int the sheet…</source>
@@ -4030,14 +4665,6 @@
     <message>
         <source>&amp;Export the sheet…</source>
         <translation>&amp;Exportar la hoja…</translation>
-    </message>
-    <message>
-        <source>Company &amp;name on sheets…</source>
-        <translation>&amp;Nombre de la empresa en las hojas…</translation>
-    </message>
-    <message>
-        <source>Lo&amp;go on sheets…</source>
-        <translation>Lo&amp;gotipo en las hojas…</translation>
     </message>
     <message>
         <source>The sheet was sent to the printer</source>
@@ -4058,26 +4685,6 @@
     <message>
         <source>The sheet stands in %1</source>
         <translation>La hoja está en %1</translation>
-    </message>
-    <message>
-        <source>Company name</source>
-        <translation>Nombre de la empresa</translation>
-    </message>
-    <message>
-        <source>Stands at the head of each sheet:</source>
-        <translation>Figura en la cabecera de cada hoja:</translation>
-    </message>
-    <message>
-        <source>Logo at the head of each sheet</source>
-        <translation>Logotipo en la cabecera de cada hoja</translation>
-    </message>
-    <message>
-        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
-        <translation>Imágenes (*.svg *.png *.jpg *.jpeg)</translation>
-    </message>
-    <message>
-        <source>No logo on sheets</source>
-        <translation>Sin logotipo en las hojas</translation>
     </message>
     <message>
         <source>The sheet could not be printed</source>
@@ -4422,6 +5029,139 @@
     <message>
         <source>Zone %1 to %2</source>
         <translation>Zona %1 a %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WatchWindow</name>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>&amp;Elegir…</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>El&amp;egir…</translation>
+    </message>
+    <message>
+        <source>&amp;Watch</source>
+        <translation>&amp;Vigilar</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Detener</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Each log that appears in the folder is judged and kept by the first rule that matches its name. Files stay where they are; one that is still being written is waited for. Nothing is watched before you say so, and watching goes on when this window is closed.</source>
+        <translation>Cada registro que aparece en la carpeta se evalúa y se guarda según la primera regla que coincide con su nombre. Los ficheros se quedan donde están; si uno aún se está escribiendo, se espera. Nada se vigila antes de que usted lo diga, y se sigue vigilando con esta ventana cerrada.</translation>
+    </message>
+    <message>
+        <source>Watch a folder</source>
+        <translation>Vigilar una carpeta</translation>
+    </message>
+    <message>
+        <source>Choose: %1</source>
+        <translation>Elegir: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Folder</source>
+        <translation>&amp;Carpeta</translation>
+    </message>
+    <message>
+        <source>&amp;Rules</source>
+        <translation>&amp;Reglas</translation>
+    </message>
+    <message>
+        <source>rules.toml: which lot, window, board, oven and recipe belong to which file names</source>
+        <translation>rules.toml: qué lote, ventana, placa, horno y receta corresponden a qué nombres de fichero</translation>
+    </message>
+    <message>
+        <source>Logs that came</source>
+        <translation>Registros recibidos</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Fichero</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Margen</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>Folder to watch</source>
+        <translation>Carpeta que se vigila</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>Reglas</translation>
+    </message>
+    <message>
+        <source>Rules (*.toml);;All files (*)</source>
+        <translation>Reglas (*.toml);;Todos los ficheros (*)</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>sin evaluar</translation>
+    </message>
+    <message>
+        <source>kept already, as %1</source>
+        <translation>ya guardada, como %1</translation>
+    </message>
+    <message>
+        <source>kept as %1</source>
+        <translation>guardada como %1</translation>
+    </message>
+    <message>
+        <source>Watching %1.</source>
+        <translation>Vigilando %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) kept</source>
+        <translation>
+            <numerusform>%n pasada guardada</numerusform>
+            <numerusform>%n pasadas guardadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) not judged.</source>
+        <translation>
+            <numerusform>%n fichero sin evaluar.</numerusform>
+            <numerusform>%n ficheros sin evaluar.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Some files wait until the archive can take them.</source>
+        <translation>Algunos ficheros esperan hasta que el archivo pueda admitirlos.</translation>
+    </message>
+    <message>
+        <source>Some files are still being written.</source>
+        <translation>Algunos ficheros aún se están escribiendo.</translation>
+    </message>
+    <message>
+        <source>The server is away: what is kept waits on this computer.</source>
+        <translation>El servidor no responde: lo que se guarda espera en este ordenador.</translation>
+    </message>
+    <message>
+        <source>Nothing is watched: %1</source>
+        <translation>No se vigila nada: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is watched.</source>
+        <translation>No se vigila nada.</translation>
     </message>
 </context>
 <context>

@@ -59,6 +59,16 @@
             <numerusform>%n 条等待发送</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Archive: %1 away</source>
+        <translation>存档：%1 无响应</translation>
+    </message>
+    <message numerus="yes">
+        <source>Archive: %1 away, %n record(s) wait here</source>
+        <translation>
+            <numerusform>存档：%1 无响应，%n 条在此等候</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ChangeNote</name>
@@ -632,6 +642,10 @@
     <message>
         <source>found %1, expected %2</source>
         <translation>读到%1，应为%2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
     </message>
 </context>
 <context>
@@ -2964,6 +2978,22 @@
         <source>The chosen result step by step: definition, limits with their source, margin, uncertainty by cause, the decision, and the zones that it traces back to. The arrows at the top go to the result before and after.</source>
         <translation>逐步说明所选结果：定义、界限及其来源、裕量、各项不确定度、判定，以及所追溯的温区。上方箭头移到前一个与后一个结果。</translation>
     </message>
+    <message>
+        <source>Keeping a run</source>
+        <translation>存入测温</translation>
+    </message>
+    <message>
+        <source>Run, Keep in the record (Ctrl+K) keeps the run that is shown, or all open logs, for good: the raw log, window, oven, recipe and board as they are, and the result. A record stands in a lot; a pass of a log is kept once. The status line says at its right where records go, a press on it chooses another archive.</source>
+        <translation>「测温」菜单的「存入档案」(Ctrl+K) 永久保存显示中的测温或所有打开的记录：原始记录、工艺窗口、炉子、配方和电路板的现状，以及结果。每条存档属于一个批号；一份记录的一次通过只存一次。状态栏右侧显示存于何处，按一下可选择其他存档。</translation>
+    </message>
+    <message>
+        <source>Lot sheet</source>
+        <translation>批次报告单</translation>
+    </message>
+    <message>
+        <source>The sheet of the marked runs as it will be printed, one for each lot; Page Up and Page Down turn its pages. What was printed or saved as PDF can be marked as printed beside its records. Several lots writes a file for each lot into a folder and replaces none without asking.</source>
+        <translation>勾选的测温打印出来的报告单，每个批号一张；Page Up 和 Page Down 翻页。已打印或另存 PDF 的可在存档旁标记为已打印。「多个批号」为每个批号在文件夹中写入一个文件，未经询问不会替换任何文件。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -3001,6 +3031,121 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::KeepForm</name>
+    <message>
+        <source>Keep</source>
+        <translation>存档</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>关闭</translation>
+    </message>
+    <message>
+        <source>Keep in the record</source>
+        <translation>存入档案</translation>
+    </message>
+    <message>
+        <source>&amp;Lot</source>
+        <translation>批号(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Board &amp;serial</source>
+        <translation>电路板序号(&amp;S)</translation>
+    </message>
+    <message>
+        <source>O&amp;perator</source>
+        <translation>操作人员(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Time of run</source>
+        <translation>测温时间(&amp;T)</translation>
+    </message>
+    <message>
+        <source>Wh&amp;at</source>
+        <translation>内容(&amp;A)</translation>
+    </message>
+    <message>
+        <source>this run</source>
+        <translation>这次测温</translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n runs of this log</source>
+        <translation>
+            <numerusform>这份记录的全部 %n 次测温</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n open logs</source>
+        <translation>
+            <numerusform>全部 %n 份打开的记录</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>each log’s own</source>
+        <translation>各记录自己的时间</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>按输入</translation>
+    </message>
+    <message>
+        <source>from the log’s clock</source>
+        <translation>取自记录的时钟</translation>
+    </message>
+    <message>
+        <source>from its file: no date stands in the log</source>
+        <translation>取自文件：记录中没有日期</translation>
+    </message>
+    <message>
+        <source>now: no date stands in the text</source>
+        <translation>现在：文本中没有日期</translation>
+    </message>
+    <message>
+        <source>Into %1</source>
+        <translation>存入 %1</translation>
+    </message>
+    <message>
+        <source>There is no result for the present setup</source>
+        <translation>当前设置没有结果</translation>
+    </message>
+    <message>
+        <source>Which lot is it? A record stands in a lot.</source>
+        <translation>是哪一批？每条存档都属于一个批号。</translation>
+    </message>
+    <message>
+        <source>Keeping…</source>
+        <translation>正在存档…</translation>
+    </message>
+    <message>
+        <source>This pass of %1 is kept already, as %2.</source>
+        <translation>%1 的这次通过已存档，编号 %2。</translation>
+    </message>
+    <message>
+        <source>This pass of %1 is kept already, in lot %2, as %3.</source>
+        <translation>%1 的这次通过已存于批号 %2，编号 %3。</translation>
+    </message>
+    <message>
+        <source>Kept as %1 in lot %2.</source>
+        <translation>已存为 %1，批号 %2。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are kept in lot %1, as %2 to %3.</source>
+        <translation>
+            <numerusform>%n 次测温已存于批号 %1，编号 %2 至 %3。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more are kept already.</source>
+        <translation>
+            <numerusform>另有 %n 次已存档。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was kept: %1</source>
+        <translation>没有存档：%1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::LotSheetPanel</name>
     <message>
         <source>Lot sheet</source>
@@ -3015,6 +3160,127 @@
         <translation>
             <numerusform>%n 次测温</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>打印…</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>另存 PDF…</translation>
+    </message>
+    <message>
+        <source>HTML…</source>
+        <translation>HTML…</translation>
+    </message>
+    <message>
+        <source>Several lots…</source>
+        <translation>多个批号…</translation>
+    </message>
+    <message>
+        <source>Mark as printed in the record</source>
+        <translation>在存档中标记为已打印</translation>
+    </message>
+    <message>
+        <source>One page for each run</source>
+        <translation>每次测温一页</translation>
+    </message>
+    <message>
+        <source>The sheet could not be made.</source>
+        <translation>无法制作报告单。</translation>
+    </message>
+    <message>
+        <source>The sheet was not written.</source>
+        <translation>报告单未写入。</translation>
+    </message>
+    <message>
+        <source>The sheet stands in %1</source>
+        <translation>报告单已保存在 %1</translation>
+    </message>
+    <message>
+        <source>The sheet is not marked as printed.</source>
+        <translation>报告单未标记为已打印。</translation>
+    </message>
+    <message>
+        <source>Previous page</source>
+        <translation>上一页</translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation>下一页</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>进度</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>After printing and saving as PDF, by %1</source>
+        <translation>打印及另存 PDF 之后，由 %1</translation>
+    </message>
+    <message>
+        <source>The sheet could not be made: %1</source>
+        <translation>无法制作报告单：%1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots</source>
+        <translation>
+            <numerusform>%n 个批号</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No lot</source>
+        <translation>没有批号</translation>
+    </message>
+    <message>
+        <source>The sheet is made…</source>
+        <translation>正在制作报告单…</translation>
+    </message>
+    <message>
+        <source>%1 of %2 runs are judged</source>
+        <translation>已判定 %1/%2 次测温</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>lot, runs, pages</comment>
+        <translation>%1，%2，%3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s)</source>
+        <translation>
+            <numerusform>%n 页</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>第 %1 页，共 %2 页</translation>
+    </message>
+    <message>
+        <source>The sheet could not be printed</source>
+        <translation>无法打印报告单</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer</source>
+        <translation>报告单已发送到打印机</translation>
+    </message>
+    <message>
+        <source>Save the lot sheet</source>
+        <translation>保存批次报告单</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>One HTML file (*.html)</source>
+        <translation>单个 HTML 文件 (*.html)</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 是打开的记录：报告单绝不取代记录</translation>
     </message>
 </context>
 <context>
@@ -3392,6 +3658,45 @@
     <message>
         <source>The run was not opened.</source>
         <translation>未打开该次测温。</translation>
+    </message>
+    <message>
+        <source>Se&amp;ttings…</source>
+        <translation>设置(&amp;T)…</translation>
+    </message>
+    <message>
+        <source>Watch a &amp;folder…</source>
+        <translation>监看文件夹(&amp;F)…</translation>
+    </message>
+    <message>
+        <source>&amp;Keep in the record…</source>
+        <translation>存入档案(&amp;K)…</translation>
+    </message>
+    <message>
+        <source>Keep…</source>
+        <translation>存档…</translation>
+    </message>
+    <message>
+        <source>%1: choose where runs are kept</source>
+        <translation>%1：选择测温存于何处</translation>
+    </message>
+    <message numerus="yes">
+        <source>Watching %1: %n kept</source>
+        <translation>
+            <numerusform>正在监看 %1：已存 %n 次</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not judged</source>
+        <translation>
+            <numerusform>%n 份未判定</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::PageView</name>
+    <message>
+        <source>Preview of the sheet</source>
+        <translation>报告单预览</translation>
     </message>
 </context>
 <context>
@@ -3947,6 +4252,316 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SettingsWindow</name>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>选择(&amp;C)…</translation>
+    </message>
+    <message>
+        <source>&amp;Use this archive</source>
+        <translation>使用此存档(&amp;U)</translation>
+    </message>
+    <message>
+        <source>No password: it would be shown and kept in plain text here. It belongs into the password file or a service file of the server’s library (.pgpass).</source>
+        <translation>不要写密码：密码会在这里以明文显示和保存。请放在服务器程序库的密码文件或服务文件 (.pgpass)。</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>设置</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>关闭</translation>
+    </message>
+    <message>
+        <source>Archive: where runs are kept</source>
+        <translation>存档：测温存于何处</translation>
+    </message>
+    <message>
+        <source>File of the archive</source>
+        <translation>存档的文件</translation>
+    </message>
+    <message>
+        <source>Address of the server</source>
+        <translation>服务器地址</translation>
+    </message>
+    <message>
+        <source>This c&amp;omputer</source>
+        <translation>这台电脑(&amp;O)</translation>
+    </message>
+    <message>
+        <source>A &amp;file</source>
+        <translation>一个文件(&amp;F)</translation>
+    </message>
+    <message>
+        <source>A PostgreSQL &amp;server</source>
+        <translation>PostgreSQL 服务器(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Sheets and records</source>
+        <translation>报告单与存档</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>选择(&amp;H)…</translation>
+    </message>
+    <message>
+        <source>Choose a logo</source>
+        <translation>选择标志</translation>
+    </message>
+    <message>
+        <source>Choose the archive’s file</source>
+        <translation>选择存档的文件</translation>
+    </message>
+    <message>
+        <source>Com&amp;pany, at the head of each sheet</source>
+        <translation>公司，位于每张报告单页首(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Logo beside it</source>
+        <translation>旁边的标志(&amp;L)</translation>
+    </message>
+    <message>
+        <source>P&amp;aper</source>
+        <translation>纸张(&amp;A)</translation>
+    </message>
+    <message>
+        <source>Op&amp;erator, who keeps and prints here</source>
+        <translation>在此存档与打印的操作人员(&amp;E)</translation>
+    </message>
+    <message>
+        <source>Which file? It is made when the first run is kept.</source>
+        <translation>哪个文件？存入第一次测温时会建立。</translation>
+    </message>
+    <message>
+        <source>This is the address of a server.</source>
+        <translation>这是服务器地址。</translation>
+    </message>
+    <message>
+        <source>Say the whole path, so that it is the same file wherever the program starts.</source>
+        <translation>请写完整路径，无论程序从何处启动都是同一个文件。</translation>
+    </message>
+    <message>
+        <source>%1 is a folder: an archive is a file.</source>
+        <translation>%1 是文件夹：存档是一个文件。</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>没有文件夹 %1。</translation>
+    </message>
+    <message>
+        <source>Which server? As in postgresql://user@host:5432/database.</source>
+        <translation>哪个服务器？例如 postgresql://user@host:5432/database。</translation>
+    </message>
+    <message>
+        <source>Found %1, expected an address such as postgresql://user@host:5432/database.</source>
+        <translation>找到 %1，应为如 postgresql://user@host:5432/database 的地址。</translation>
+    </message>
+    <message>
+        <source>The address holds a password, which would be shown and kept in plain text: it belongs into the password file or a service file of the server’s library.</source>
+        <translation>地址含有密码，会以明文显示和保存：请放在服务器程序库的密码文件或服务文件。</translation>
+    </message>
+    <message>
+        <source>In use. %1</source>
+        <translation>使用中。%1</translation>
+    </message>
+    <message>
+        <source>In use. It is made when the first run is kept.</source>
+        <translation>使用中。存入第一次测温时会建立。</translation>
+    </message>
+    <message>
+        <source>In use, but: %1</source>
+        <translation>使用中，但是：%1</translation>
+    </message>
+    <message>
+        <source>Not in use yet.</source>
+        <translation>尚未使用。</translation>
+    </message>
+    <message>
+        <source>Archives (*.sqlite);;All files (*)</source>
+        <translation>存档 (*.sqlite);;所有文件 (*)</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>选择</translation>
+    </message>
+    <message>
+        <source>Logo at the head of each sheet</source>
+        <translation>每张报告单页首的标志</translation>
+    </message>
+    <message>
+        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
+        <translation>图片 (*.svg *.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <source>Not on the sheets: %1</source>
+        <translation>不列入报告单：%1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SeveralLots</name>
+    <message>
+        <source>&amp;All shown</source>
+        <translation>全选所示(&amp;A)</translation>
+    </message>
+    <message>
+        <source>&amp;None</source>
+        <translation>全不选(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>选择(&amp;C)…</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>停止(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>关闭</translation>
+    </message>
+    <message>
+        <source>&amp;Replace them</source>
+        <translation>替换(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;Leave them out</source>
+        <translation>跳过(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Change the folder</source>
+        <translation>更换文件夹</translation>
+    </message>
+    <message>
+        <source>One page for each run</source>
+        <translation>每次测温一页</translation>
+    </message>
+    <message>
+        <source>Mark as printed in the record</source>
+        <translation>在存档中标记为已打印</translation>
+    </message>
+    <message>
+        <source>Sheets of several lots</source>
+        <translation>多个批号的报告单</translation>
+    </message>
+    <message>
+        <source>%1 of %2: lot %3</source>
+        <translation>%1/%2：批号 %3</translation>
+    </message>
+    <message>
+        <source>Lot %1 is not marked as printed: %2</source>
+        <translation>批号 %1 未标记为已打印：%2</translation>
+    </message>
+    <message>
+        <source>The lots are listed…</source>
+        <translation>正在列出批号…</translation>
+    </message>
+    <message>
+        <source>Find a lot</source>
+        <translation>查找批号</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>批号</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>批号</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>测温</translation>
+    </message>
+    <message>
+        <source>Last run</source>
+        <translation>最近测温</translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>One HTML file</source>
+        <translation>单个 HTML 文件</translation>
+    </message>
+    <message>
+        <source>Table (CSV)</source>
+        <translation>表格 (CSV)</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>由 %1</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>进度</translation>
+    </message>
+    <message>
+        <source>In the &amp;folder</source>
+        <translation>文件夹(&amp;F)</translation>
+    </message>
+    <message>
+        <source>A file for each lot, &amp;as</source>
+        <translation>每批一个文件，格式(&amp;A)</translation>
+    </message>
+    <message>
+        <source>The archive has no lot yet.</source>
+        <translation>存档中还没有批号。</translation>
+    </message>
+    <message>
+        <source>Folder of the sheets</source>
+        <translation>报告单的文件夹</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>没有文件夹 %1。</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 是打开的记录：报告单绝不取代记录</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of these files are in the folder already.</source>
+        <translation>
+            <numerusform>其中 %n 个文件已在文件夹中。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n sheets are written.</source>
+        <translation>
+            <numerusform>已写入 %1/%n 张报告单。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>已停止。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more could not be made.</source>
+        <translation>
+            <numerusform>另有 %n 张无法制作。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Write %n sheet(s)</source>
+        <translation>
+            <numerusform>写入 %n 张报告单(&amp;W)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write sheets</source>
+        <translation>写入报告单</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::ShareBars</name>
     <message>
         <source>%1: %2</source>
@@ -3970,6 +4585,13 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SheetFilesJob</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SheetMenu</name>
     <message>
         <source>Pr&amp;int the sheet…</source>
@@ -3982,14 +4604,6 @@
     <message>
         <source>&amp;Export the sheet…</source>
         <translation>导出报告单(&amp;E)…</translation>
-    </message>
-    <message>
-        <source>Company &amp;name on sheets…</source>
-        <translation>报告单上的公司名称(&amp;N)…</translation>
-    </message>
-    <message>
-        <source>Lo&amp;go on sheets…</source>
-        <translation>报告单上的标志(&amp;G)…</translation>
     </message>
     <message>
         <source>The sheet was sent to the printer</source>
@@ -4010,26 +4624,6 @@
     <message>
         <source>The sheet stands in %1</source>
         <translation>报告单已保存在 %1</translation>
-    </message>
-    <message>
-        <source>Company name</source>
-        <translation>公司名称</translation>
-    </message>
-    <message>
-        <source>Stands at the head of each sheet:</source>
-        <translation>显示在每张报告单的页首：</translation>
-    </message>
-    <message>
-        <source>Logo at the head of each sheet</source>
-        <translation>每张报告单页首的标志</translation>
-    </message>
-    <message>
-        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
-        <translation>图片 (*.svg *.png *.jpg *.jpeg)</translation>
-    </message>
-    <message>
-        <source>No logo on sheets</source>
-        <translation>报告单上不放标志</translation>
     </message>
     <message>
         <source>The sheet could not be printed</source>
@@ -4373,6 +4967,137 @@
     <message>
         <source>Zone %1 to %2</source>
         <translation>温区 %1 设为 %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WatchWindow</name>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>选择(&amp;C)…</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>选择(&amp;H)…</translation>
+    </message>
+    <message>
+        <source>&amp;Watch</source>
+        <translation>监看(&amp;W)</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>停止(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>关闭</translation>
+    </message>
+    <message>
+        <source>Each log that appears in the folder is judged and kept by the first rule that matches its name. Files stay where they are; one that is still being written is waited for. Nothing is watched before you say so, and watching goes on when this window is closed.</source>
+        <translation>文件夹中出现的每份记录都按第一条符合文件名的规则判定并存档。文件留在原处；仍在写入的文件会等待。您没有指示之前不会监看，关闭此窗口后仍继续监看。</translation>
+    </message>
+    <message>
+        <source>Watch a folder</source>
+        <translation>监看文件夹</translation>
+    </message>
+    <message>
+        <source>Choose: %1</source>
+        <translation>选择：%1</translation>
+    </message>
+    <message>
+        <source>&amp;Folder</source>
+        <translation>文件夹(&amp;F)</translation>
+    </message>
+    <message>
+        <source>&amp;Rules</source>
+        <translation>规则(&amp;R)</translation>
+    </message>
+    <message>
+        <source>rules.toml: which lot, window, board, oven and recipe belong to which file names</source>
+        <translation>rules.toml：哪些文件名对应哪个批号、工艺窗口、电路板、炉子和配方</translation>
+    </message>
+    <message>
+        <source>Logs that came</source>
+        <translation>收到的记录</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>时间</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>文件</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕量</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>处理结果</translation>
+    </message>
+    <message>
+        <source>Folder to watch</source>
+        <translation>要监看的文件夹</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>规则</translation>
+    </message>
+    <message>
+        <source>Rules (*.toml);;All files (*)</source>
+        <translation>规则 (*.toml);;所有文件 (*)</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>未判定</translation>
+    </message>
+    <message>
+        <source>kept already, as %1</source>
+        <translation>已存档，编号 %1</translation>
+    </message>
+    <message>
+        <source>kept as %1</source>
+        <translation>存为 %1</translation>
+    </message>
+    <message>
+        <source>Watching %1.</source>
+        <translation>正在监看 %1。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) kept</source>
+        <translation>
+            <numerusform>已存 %n 次测温</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) not judged.</source>
+        <translation>
+            <numerusform>%n 个文件未判定。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Some files wait until the archive can take them.</source>
+        <translation>有些文件在等待存档可以收纳。</translation>
+    </message>
+    <message>
+        <source>Some files are still being written.</source>
+        <translation>有些文件仍在写入。</translation>
+    </message>
+    <message>
+        <source>The server is away: what is kept waits on this computer.</source>
+        <translation>服务器无响应：存档内容在这台电脑等候。</translation>
+    </message>
+    <message>
+        <source>Nothing is watched: %1</source>
+        <translation>没有监看：%1</translation>
+    </message>
+    <message>
+        <source>Nothing is watched.</source>
+        <translation>没有监看。</translation>
     </message>
 </context>
 <context>

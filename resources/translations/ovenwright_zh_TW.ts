@@ -59,6 +59,16 @@
             <numerusform>%n 筆等待傳送</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Archive: %1 away</source>
+        <translation>存檔：%1 無回應</translation>
+    </message>
+    <message numerus="yes">
+        <source>Archive: %1 away, %n record(s) wait here</source>
+        <translation>
+            <numerusform>存檔：%1 無回應，%n 筆在此等候</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ChangeNote</name>
@@ -632,6 +642,10 @@
     <message>
         <source>found %1, expected %2</source>
         <translation>讀到%1，應為%2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
     </message>
 </context>
 <context>
@@ -2964,6 +2978,22 @@
         <source>The chosen result step by step: definition, limits with their source, margin, uncertainty by cause, the decision, and the zones that it traces back to. The arrows at the top go to the result before and after.</source>
         <translation>逐步說明所選結果：定義、界限及其來源、裕度、各項不確定度、判定，以及所追溯的溫區。上方箭頭移到前一個與後一個結果。</translation>
     </message>
+    <message>
+        <source>Keeping a run</source>
+        <translation>存入測溫</translation>
+    </message>
+    <message>
+        <source>Run, Keep in the record (Ctrl+K) keeps the run that is shown, or all open logs, for good: the raw log, window, oven, recipe and board as they are, and the result. A record stands in a lot; a pass of a log is kept once. The status line says at its right where records go, a press on it chooses another archive.</source>
+        <translation>「測溫」選單的「存入檔案」(Ctrl+K) 永久保存顯示中的測溫或所有開啟的記錄：原始記錄、製程窗口、爐子、配方和電路板的現狀，以及結果。每筆存檔屬於一個批號；一份記錄的一次通過只存一次。狀態列右側顯示存於何處，按一下可選擇其他存檔。</translation>
+    </message>
+    <message>
+        <source>Lot sheet</source>
+        <translation>批次報告單</translation>
+    </message>
+    <message>
+        <source>The sheet of the marked runs as it will be printed, one for each lot; Page Up and Page Down turn its pages. What was printed or saved as PDF can be marked as printed beside its records. Several lots writes a file for each lot into a folder and replaces none without asking.</source>
+        <translation>勾選的測溫列印出來的報告單，每個批號一張；Page Up 和 Page Down 翻頁。已列印或另存 PDF 的可在存檔旁標記為已列印。「多個批號」為每個批號在資料夾中寫入一個檔案，未經詢問不會取代任何檔案。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -3001,6 +3031,121 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::KeepForm</name>
+    <message>
+        <source>Keep</source>
+        <translation>存檔</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>關閉</translation>
+    </message>
+    <message>
+        <source>Keep in the record</source>
+        <translation>存入檔案</translation>
+    </message>
+    <message>
+        <source>&amp;Lot</source>
+        <translation>批號(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Board &amp;serial</source>
+        <translation>電路板序號(&amp;S)</translation>
+    </message>
+    <message>
+        <source>O&amp;perator</source>
+        <translation>操作人員(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Time of run</source>
+        <translation>測溫時間(&amp;T)</translation>
+    </message>
+    <message>
+        <source>Wh&amp;at</source>
+        <translation>內容(&amp;A)</translation>
+    </message>
+    <message>
+        <source>this run</source>
+        <translation>這次測溫</translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n runs of this log</source>
+        <translation>
+            <numerusform>這份記錄的全部 %n 次測溫</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>all %n open logs</source>
+        <translation>
+            <numerusform>全部 %n 份開啟的記錄</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>each log’s own</source>
+        <translation>各記錄自己的時間</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>依輸入</translation>
+    </message>
+    <message>
+        <source>from the log’s clock</source>
+        <translation>取自記錄的時鐘</translation>
+    </message>
+    <message>
+        <source>from its file: no date stands in the log</source>
+        <translation>取自檔案：記錄中沒有日期</translation>
+    </message>
+    <message>
+        <source>now: no date stands in the text</source>
+        <translation>現在：文字中沒有日期</translation>
+    </message>
+    <message>
+        <source>Into %1</source>
+        <translation>存入 %1</translation>
+    </message>
+    <message>
+        <source>There is no result for the present setup</source>
+        <translation>目前的設定沒有結果</translation>
+    </message>
+    <message>
+        <source>Which lot is it? A record stands in a lot.</source>
+        <translation>是哪一批？每筆存檔都屬於一個批號。</translation>
+    </message>
+    <message>
+        <source>Keeping…</source>
+        <translation>正在存檔…</translation>
+    </message>
+    <message>
+        <source>This pass of %1 is kept already, as %2.</source>
+        <translation>%1 的這次通過已存檔，編號 %2。</translation>
+    </message>
+    <message>
+        <source>This pass of %1 is kept already, in lot %2, as %3.</source>
+        <translation>%1 的這次通過已存於批號 %2，編號 %3。</translation>
+    </message>
+    <message>
+        <source>Kept as %1 in lot %2.</source>
+        <translation>已存為 %1，批號 %2。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are kept in lot %1, as %2 to %3.</source>
+        <translation>
+            <numerusform>%n 次測溫已存於批號 %1，編號 %2 至 %3。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more are kept already.</source>
+        <translation>
+            <numerusform>另有 %n 次已存檔。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was kept: %1</source>
+        <translation>沒有存檔：%1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::LotSheetPanel</name>
     <message>
         <source>Lot sheet</source>
@@ -3015,6 +3160,127 @@
         <translation>
             <numerusform>%n 次測溫</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>列印…</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>另存 PDF…</translation>
+    </message>
+    <message>
+        <source>HTML…</source>
+        <translation>HTML…</translation>
+    </message>
+    <message>
+        <source>Several lots…</source>
+        <translation>多個批號…</translation>
+    </message>
+    <message>
+        <source>Mark as printed in the record</source>
+        <translation>在存檔中標記為已列印</translation>
+    </message>
+    <message>
+        <source>One page for each run</source>
+        <translation>每次測溫一頁</translation>
+    </message>
+    <message>
+        <source>The sheet could not be made.</source>
+        <translation>無法製作報告單。</translation>
+    </message>
+    <message>
+        <source>The sheet was not written.</source>
+        <translation>報告單未寫入。</translation>
+    </message>
+    <message>
+        <source>The sheet stands in %1</source>
+        <translation>報告單已存於 %1</translation>
+    </message>
+    <message>
+        <source>The sheet is not marked as printed.</source>
+        <translation>報告單未標記為已列印。</translation>
+    </message>
+    <message>
+        <source>Previous page</source>
+        <translation>上一頁</translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation>下一頁</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>進度</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>After printing and saving as PDF, by %1</source>
+        <translation>列印及另存 PDF 之後，由 %1</translation>
+    </message>
+    <message>
+        <source>The sheet could not be made: %1</source>
+        <translation>無法製作報告單：%1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lots</source>
+        <translation>
+            <numerusform>%n 個批號</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No lot</source>
+        <translation>沒有批號</translation>
+    </message>
+    <message>
+        <source>The sheet is made…</source>
+        <translation>正在製作報告單…</translation>
+    </message>
+    <message>
+        <source>%1 of %2 runs are judged</source>
+        <translation>已判定 %1/%2 次測溫</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>lot, runs, pages</comment>
+        <translation>%1，%2，%3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s)</source>
+        <translation>
+            <numerusform>%n 頁</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>第 %1 頁，共 %2 頁</translation>
+    </message>
+    <message>
+        <source>The sheet could not be printed</source>
+        <translation>無法列印報告單</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer</source>
+        <translation>報告單已送至印表機</translation>
+    </message>
+    <message>
+        <source>Save the lot sheet</source>
+        <translation>儲存批次報告單</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>One HTML file (*.html)</source>
+        <translation>單一 HTML 檔 (*.html)</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 是開啟中的記錄：報告單絕不取代記錄</translation>
     </message>
 </context>
 <context>
@@ -3392,6 +3658,45 @@
     <message>
         <source>The run was not opened.</source>
         <translation>未開啟該次測溫。</translation>
+    </message>
+    <message>
+        <source>Se&amp;ttings…</source>
+        <translation>設定(&amp;T)…</translation>
+    </message>
+    <message>
+        <source>Watch a &amp;folder…</source>
+        <translation>監看資料夾(&amp;F)…</translation>
+    </message>
+    <message>
+        <source>&amp;Keep in the record…</source>
+        <translation>存入檔案(&amp;K)…</translation>
+    </message>
+    <message>
+        <source>Keep…</source>
+        <translation>存檔…</translation>
+    </message>
+    <message>
+        <source>%1: choose where runs are kept</source>
+        <translation>%1：選擇測溫存於何處</translation>
+    </message>
+    <message numerus="yes">
+        <source>Watching %1: %n kept</source>
+        <translation>
+            <numerusform>正在監看 %1：已存 %n 次</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not judged</source>
+        <translation>
+            <numerusform>%n 份未判定</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::PageView</name>
+    <message>
+        <source>Preview of the sheet</source>
+        <translation>報告單預覽</translation>
     </message>
 </context>
 <context>
@@ -3947,6 +4252,316 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SettingsWindow</name>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>選擇(&amp;C)…</translation>
+    </message>
+    <message>
+        <source>&amp;Use this archive</source>
+        <translation>使用此存檔(&amp;U)</translation>
+    </message>
+    <message>
+        <source>No password: it would be shown and kept in plain text here. It belongs into the password file or a service file of the server’s library (.pgpass).</source>
+        <translation>不要寫密碼：密碼會在這裡以明文顯示和儲存。請放在伺服器程式庫的密碼檔或服務檔 (.pgpass)。</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>設定</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>關閉</translation>
+    </message>
+    <message>
+        <source>Archive: where runs are kept</source>
+        <translation>存檔：測溫存於何處</translation>
+    </message>
+    <message>
+        <source>File of the archive</source>
+        <translation>存檔的檔案</translation>
+    </message>
+    <message>
+        <source>Address of the server</source>
+        <translation>伺服器位址</translation>
+    </message>
+    <message>
+        <source>This c&amp;omputer</source>
+        <translation>這台電腦(&amp;O)</translation>
+    </message>
+    <message>
+        <source>A &amp;file</source>
+        <translation>一個檔案(&amp;F)</translation>
+    </message>
+    <message>
+        <source>A PostgreSQL &amp;server</source>
+        <translation>PostgreSQL 伺服器(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Sheets and records</source>
+        <translation>報告單與存檔</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>無</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>選擇(&amp;H)…</translation>
+    </message>
+    <message>
+        <source>Choose a logo</source>
+        <translation>選擇標誌</translation>
+    </message>
+    <message>
+        <source>Choose the archive’s file</source>
+        <translation>選擇存檔的檔案</translation>
+    </message>
+    <message>
+        <source>Com&amp;pany, at the head of each sheet</source>
+        <translation>公司，位於每張報告單頁首(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Logo beside it</source>
+        <translation>旁邊的標誌(&amp;L)</translation>
+    </message>
+    <message>
+        <source>P&amp;aper</source>
+        <translation>紙張(&amp;A)</translation>
+    </message>
+    <message>
+        <source>Op&amp;erator, who keeps and prints here</source>
+        <translation>在此存檔與列印的操作人員(&amp;E)</translation>
+    </message>
+    <message>
+        <source>Which file? It is made when the first run is kept.</source>
+        <translation>哪個檔案？存入第一次測溫時會建立。</translation>
+    </message>
+    <message>
+        <source>This is the address of a server.</source>
+        <translation>這是伺服器位址。</translation>
+    </message>
+    <message>
+        <source>Say the whole path, so that it is the same file wherever the program starts.</source>
+        <translation>請寫完整路徑，無論程式從何處啟動都是同一個檔案。</translation>
+    </message>
+    <message>
+        <source>%1 is a folder: an archive is a file.</source>
+        <translation>%1 是資料夾：存檔是一個檔案。</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>沒有資料夾 %1。</translation>
+    </message>
+    <message>
+        <source>Which server? As in postgresql://user@host:5432/database.</source>
+        <translation>哪個伺服器？例如 postgresql://user@host:5432/database。</translation>
+    </message>
+    <message>
+        <source>Found %1, expected an address such as postgresql://user@host:5432/database.</source>
+        <translation>找到 %1，應為如 postgresql://user@host:5432/database 的位址。</translation>
+    </message>
+    <message>
+        <source>The address holds a password, which would be shown and kept in plain text: it belongs into the password file or a service file of the server’s library.</source>
+        <translation>位址含有密碼，會以明文顯示和儲存：請放在伺服器程式庫的密碼檔或服務檔。</translation>
+    </message>
+    <message>
+        <source>In use. %1</source>
+        <translation>使用中。%1</translation>
+    </message>
+    <message>
+        <source>In use. It is made when the first run is kept.</source>
+        <translation>使用中。存入第一次測溫時會建立。</translation>
+    </message>
+    <message>
+        <source>In use, but: %1</source>
+        <translation>使用中，但是：%1</translation>
+    </message>
+    <message>
+        <source>Not in use yet.</source>
+        <translation>尚未使用。</translation>
+    </message>
+    <message>
+        <source>Archives (*.sqlite);;All files (*)</source>
+        <translation>存檔 (*.sqlite);;所有檔案 (*)</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>選擇</translation>
+    </message>
+    <message>
+        <source>Logo at the head of each sheet</source>
+        <translation>每張報告單頁首的標誌</translation>
+    </message>
+    <message>
+        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
+        <translation>圖片 (*.svg *.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <source>Not on the sheets: %1</source>
+        <translation>不列入報告單：%1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::SeveralLots</name>
+    <message>
+        <source>&amp;All shown</source>
+        <translation>全選所示(&amp;A)</translation>
+    </message>
+    <message>
+        <source>&amp;None</source>
+        <translation>全不選(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>選擇(&amp;C)…</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>停止(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>關閉</translation>
+    </message>
+    <message>
+        <source>&amp;Replace them</source>
+        <translation>取代(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;Leave them out</source>
+        <translation>略過(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Change the folder</source>
+        <translation>更換資料夾</translation>
+    </message>
+    <message>
+        <source>One page for each run</source>
+        <translation>每次測溫一頁</translation>
+    </message>
+    <message>
+        <source>Mark as printed in the record</source>
+        <translation>在存檔中標記為已列印</translation>
+    </message>
+    <message>
+        <source>Sheets of several lots</source>
+        <translation>多個批號的報告單</translation>
+    </message>
+    <message>
+        <source>%1 of %2: lot %3</source>
+        <translation>%1/%2：批號 %3</translation>
+    </message>
+    <message>
+        <source>Lot %1 is not marked as printed: %2</source>
+        <translation>批號 %1 未標記為已列印：%2</translation>
+    </message>
+    <message>
+        <source>The lots are listed…</source>
+        <translation>正在列出批號…</translation>
+    </message>
+    <message>
+        <source>Find a lot</source>
+        <translation>尋找批號</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>批號</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>批號</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>測溫</translation>
+    </message>
+    <message>
+        <source>Last run</source>
+        <translation>最近測溫</translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>One HTML file</source>
+        <translation>單一 HTML 檔</translation>
+    </message>
+    <message>
+        <source>Table (CSV)</source>
+        <translation>表格 (CSV)</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>由 %1</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>進度</translation>
+    </message>
+    <message>
+        <source>In the &amp;folder</source>
+        <translation>資料夾(&amp;F)</translation>
+    </message>
+    <message>
+        <source>A file for each lot, &amp;as</source>
+        <translation>每批一檔，格式(&amp;A)</translation>
+    </message>
+    <message>
+        <source>The archive has no lot yet.</source>
+        <translation>存檔中還沒有批號。</translation>
+    </message>
+    <message>
+        <source>Folder of the sheets</source>
+        <translation>報告單的資料夾</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>沒有資料夾 %1。</translation>
+    </message>
+    <message>
+        <source>%1 is an open log: a sheet never takes a log’s place</source>
+        <translation>%1 是開啟中的記錄：報告單絕不取代記錄</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of these files are in the folder already.</source>
+        <translation>
+            <numerusform>其中 %n 個檔案已在資料夾中。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n sheets are written.</source>
+        <translation>
+            <numerusform>已寫入 %1/%n 張報告單。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>已停止。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more could not be made.</source>
+        <translation>
+            <numerusform>另有 %n 張無法製作。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Write %n sheet(s)</source>
+        <translation>
+            <numerusform>寫入 %n 張報告單(&amp;W)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write sheets</source>
+        <translation>寫入報告單</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::ShareBars</name>
     <message>
         <source>%1: %2</source>
@@ -3970,6 +4585,13 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SheetFilesJob</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SheetMenu</name>
     <message>
         <source>Pr&amp;int the sheet…</source>
@@ -3982,14 +4604,6 @@
     <message>
         <source>&amp;Export the sheet…</source>
         <translation>匯出報告單(&amp;E)…</translation>
-    </message>
-    <message>
-        <source>Company &amp;name on sheets…</source>
-        <translation>報告單上的公司名稱(&amp;N)…</translation>
-    </message>
-    <message>
-        <source>Lo&amp;go on sheets…</source>
-        <translation>報告單上的標誌(&amp;G)…</translation>
     </message>
     <message>
         <source>The sheet was sent to the printer</source>
@@ -4010,26 +4624,6 @@
     <message>
         <source>The sheet stands in %1</source>
         <translation>報告單已存於 %1</translation>
-    </message>
-    <message>
-        <source>Company name</source>
-        <translation>公司名稱</translation>
-    </message>
-    <message>
-        <source>Stands at the head of each sheet:</source>
-        <translation>顯示在每張報告單的頁首：</translation>
-    </message>
-    <message>
-        <source>Logo at the head of each sheet</source>
-        <translation>每張報告單頁首的標誌</translation>
-    </message>
-    <message>
-        <source>Pictures (*.svg *.png *.jpg *.jpeg)</source>
-        <translation>圖片 (*.svg *.png *.jpg *.jpeg)</translation>
-    </message>
-    <message>
-        <source>No logo on sheets</source>
-        <translation>報告單上不放標誌</translation>
     </message>
     <message>
         <source>The sheet could not be printed</source>
@@ -4373,6 +4967,137 @@
     <message>
         <source>Zone %1 to %2</source>
         <translation>溫區 %1 設為 %2</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::WatchWindow</name>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>選擇(&amp;C)…</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>選擇(&amp;H)…</translation>
+    </message>
+    <message>
+        <source>&amp;Watch</source>
+        <translation>監看(&amp;W)</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>停止(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>關閉</translation>
+    </message>
+    <message>
+        <source>Each log that appears in the folder is judged and kept by the first rule that matches its name. Files stay where they are; one that is still being written is waited for. Nothing is watched before you say so, and watching goes on when this window is closed.</source>
+        <translation>資料夾中出現的每份記錄都依第一條符合檔名的規則判定並存檔。檔案留在原處；仍在寫入的檔案會等待。您沒有指示之前不會監看，關閉此視窗後仍繼續監看。</translation>
+    </message>
+    <message>
+        <source>Watch a folder</source>
+        <translation>監看資料夾</translation>
+    </message>
+    <message>
+        <source>Choose: %1</source>
+        <translation>選擇：%1</translation>
+    </message>
+    <message>
+        <source>&amp;Folder</source>
+        <translation>資料夾(&amp;F)</translation>
+    </message>
+    <message>
+        <source>&amp;Rules</source>
+        <translation>規則(&amp;R)</translation>
+    </message>
+    <message>
+        <source>rules.toml: which lot, window, board, oven and recipe belong to which file names</source>
+        <translation>rules.toml：哪些檔名對應哪個批號、製程窗口、電路板、爐子和配方</translation>
+    </message>
+    <message>
+        <source>Logs that came</source>
+        <translation>收到的記錄</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>時間</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>檔案</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>裕度</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>處理結果</translation>
+    </message>
+    <message>
+        <source>Folder to watch</source>
+        <translation>要監看的資料夾</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>規則</translation>
+    </message>
+    <message>
+        <source>Rules (*.toml);;All files (*)</source>
+        <translation>規則 (*.toml);;所有檔案 (*)</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>未判定</translation>
+    </message>
+    <message>
+        <source>kept already, as %1</source>
+        <translation>已存檔，編號 %1</translation>
+    </message>
+    <message>
+        <source>kept as %1</source>
+        <translation>存為 %1</translation>
+    </message>
+    <message>
+        <source>Watching %1.</source>
+        <translation>正在監看 %1。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s) kept</source>
+        <translation>
+            <numerusform>已存 %n 次測溫</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) not judged.</source>
+        <translation>
+            <numerusform>%n 個檔案未判定。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Some files wait until the archive can take them.</source>
+        <translation>有些檔案在等待存檔可以收納。</translation>
+    </message>
+    <message>
+        <source>Some files are still being written.</source>
+        <translation>有些檔案仍在寫入。</translation>
+    </message>
+    <message>
+        <source>The server is away: what is kept waits on this computer.</source>
+        <translation>伺服器無回應：存檔內容在這台電腦等候。</translation>
+    </message>
+    <message>
+        <source>Nothing is watched: %1</source>
+        <translation>沒有監看：%1</translation>
+    </message>
+    <message>
+        <source>Nothing is watched.</source>
+        <translation>沒有監看。</translation>
     </message>
 </context>
 <context>

@@ -71,6 +71,13 @@ Notice nothingFoundNotice(const std::function<void()>& clear) {
 
 QString archiveText(const ArchiveStatus& status, const Format& format) {
   if (status.reach == Reach::kNotLooked) return {};
+  if (status.reach == Reach::kAway) {
+    if (status.state.waiting == 0)
+      return QCoreApplication::translate("Archive", "Archive: %1 away").arg(shortName(status));
+    return QCoreApplication::translate("Archive", "Archive: %1 away, %n record(s) wait here", nullptr,
+                                       int(status.state.waiting))
+        .arg(shortName(status));
+  }
   if (status.reach != Reach::kOpen) return QCoreApplication::translate("Archive", "Archive: %1").arg(shortName(status));
   QString text = QCoreApplication::translate("Archive", "Archive: %1, %2 runs")
                      .arg(shortName(status), format.count(status.records));

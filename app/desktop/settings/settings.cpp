@@ -37,6 +37,11 @@ const Key<QString> kCompany{"sheet/company", {}};
 const Key<QString> kLogo{"sheet/logo", {}};    // path
 const Key<QString> kPaper{"sheet/paper", {}};  // A4, Letter; empty: as the system's country
 const Key<QString> kSheetFolder{"sheet/folder", {}};
+const Key<QString> kOperator{"keep/operator", {}};
+const Key<bool> kMarkPrinted{"sheet/mark_printed", true};
+const Key<bool> kPageForEachRun{"sheet/page_for_each_run", false};
+const Key<QString> kWatchedFolder{"watch/folder", {}};
+const Key<QString> kWatchRules{"watch/rules", {}};          // path
 constexpr const char* kLayoutOfShape = "layout_of_shape/";  // + shape: path of the layout's file
 
 template <class T>
@@ -155,6 +160,16 @@ void Settings::setPaper(sheet::Paper paper) {
   write(m_file, kPaper, paper == sheet::Paper::kLetter ? QStringLiteral("Letter") : QStringLiteral("A4"));
 }
 
+QString Settings::operatorName() const { return read(m_file, kOperator); }
+void Settings::setOperatorName(const QString& name) { write(m_file, kOperator, name); }
+bool Settings::markPrinted() const { return read(m_file, kMarkPrinted); }
+void Settings::setMarkPrinted(bool mark) { write(m_file, kMarkPrinted, mark); }
+bool Settings::pageForEachRun() const { return read(m_file, kPageForEachRun); }
+void Settings::setPageForEachRun(bool each) { write(m_file, kPageForEachRun, each); }
+QString Settings::watchedFolder() const { return read(m_file, kWatchedFolder); }
+void Settings::setWatchedFolder(const QString& folder) { write(m_file, kWatchedFolder, folder); }
+QString Settings::watchRules() const { return read(m_file, kWatchRules); }
+void Settings::setWatchRules(const QString& path) { write(m_file, kWatchRules, path); }
 QString Settings::sheetFolder() const { return read(m_file, kSheetFolder); }
 void Settings::setSheetFolder(const QString& folder) { write(m_file, kSheetFolder, folder); }
 

@@ -67,8 +67,19 @@ class Settings {
   void setLogo(const QString& path);
   sheet::Paper paper() const;  ///< until it is chosen, what the system's country uses
   void setPaper(sheet::Paper paper);
+  QString operatorName() const;  ///< who keeps runs and marks sheets as printed here; empty: nobody said
+  void setOperatorName(const QString& name);
+  bool markPrinted() const;  ///< sheets that are printed are noted in the record
+  void setMarkPrinted(bool mark);
+  bool pageForEachRun() const;  ///< behind the page that sums a lot up
+  void setPageForEachRun(bool each);
   QString sheetFolder() const;  ///< of the last sheet that was written
   void setSheetFolder(const QString& folder);
+
+  QString watchedFolder() const;  ///< the last one; never watched without being told to
+  void setWatchedFolder(const QString& folder);
+  QString watchRules() const;  ///< path of its rules.toml
+  void setWatchRules(const QString& path);
 
   /// The file of the layout that logs of a shape are read with (see LayoutMemory); empty where none is kept.
   QString layoutOfShape(const QString& shape) const;

@@ -11,7 +11,7 @@
 
 namespace ovenwright::desktop {
 
-sheet::Style sheetStyle(const Settings& settings) {
+sheet::Style sheetStyle(const Settings& settings, std::optional<Error>* noLogo) {
   sheet::Style style;
   style.company = settings.company();
   style.locale = QLocale();

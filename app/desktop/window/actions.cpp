@@ -10,13 +10,17 @@
 
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
+#include "app/desktop/keep/keep_form.h"
+#include "app/desktop/lots/lot_sheet_panel.h"
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/panels/derivation_panel.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
+#include "app/desktop/settings/settings_window.h"
 #include "app/desktop/table/results_table.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/tune/tune_page.h"
+#include "app/desktop/watch/watch_window.h"
 #include "app/desktop/widgets/board_picture.h"
 #include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/sentence.h"
@@ -56,6 +60,11 @@ void MainWindow::buildActions() {
   connect(sheets, &SheetMenu::done, this, &MainWindow::note);
   connect(sheets, &SheetMenu::failed, this, &MainWindow::note);
   file->addSeparator();
+  addAction(file, tr("Se&ttings…"), Qt::CTRL | Qt::Key_Comma, [this] {
+    settingsWindow()->show();
+    settingsWindow()->raise();
+    settingsWindow()->activateWindow();
+  });
   QAction* close_log = addAction(file, tr("&Close this log"), QKeySequence::Close, [this] {
     if (m_document->current()) m_document->close(m_document->currentPointer());
   });
@@ -173,6 +182,13 @@ void MainWindow::buildActions() {
   addAction(run, tr("&Next run"), Qt::CTRL | Qt::Key_PageDown, [step_run] { step_run(1); });
   addAction(run, tr("&Previous run"), Qt::CTRL | Qt::Key_PageUp, [step_run] { step_run(-1); });
   run->addSeparator();
+  run->addAction(m_keep);
+  addAction(run, tr("Watch a &folder…"), {}, [this] {
+    watchWindow()->show();
+    watchWindow()->raise();
+    watchWindow()->activateWindow();
+  });
+  run->addSeparator();
   QAction* import = addAction(run, tr("&How the log was read"), Qt::CTRL | Qt::Key_I, [this] {
     if (m_shown == m_import) {
       showResult();
@@ -207,6 +223,8 @@ void MainWindow::buildActions() {
     if (inside(m_check->table())) part = QStringLiteral("table");
     if (inside(m_check->board())) part = QStringLiteral("board");
     if (inside(m_check->panel())) part = QStringLiteral("panel");
+    if (inside(m_lots->panel())) part = QStringLiteral("lotsheet");
+    if (inside(m_keepForm)) part = QStringLiteral("keep");
     if (inside(m_tune)) part = QStringLiteral("tune");
     if (inside(m_import)) part = QStringLiteral("import");
     if (inside(m_editor)) part = QStringLiteral("window");

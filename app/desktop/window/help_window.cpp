@@ -90,6 +90,20 @@ QString helpText() {
           "Limits are checked while they are typed and the run is judged anew. Saving makes a new revision in a new "
           "file; nothing is overwritten."));
   text += section(
+      QStringLiteral("keep"), HelpWindow::tr("Keeping a run"),
+      HelpWindow::tr(
+          "Run, Keep in the record (Ctrl+K) keeps the run that is shown, or all open logs, for good: the raw log, "
+          "window, "
+          "oven, recipe and board as they are, and the result. A record stands in a lot; a pass of a log is kept once. "
+          "The status line says at its right where records go, a press on it chooses another archive."));
+  text += section(
+      QStringLiteral("lotsheet"), HelpWindow::tr("Lot sheet"),
+      HelpWindow::tr(
+          "The sheet of the marked runs as it will be printed, one for each lot; Page Up and Page Down turn its pages. "
+          "What was printed or saved as PDF can be marked as printed beside its records. Several lots writes a file "
+          "for "
+          "each lot into a folder and replaces none without asking."));
+  text += section(
       QStringLiteral("keys"), HelpWindow::tr("Keys everywhere"),
       HelpWindow::tr("F6, Shift+F6 next and previous part · F9 panel at the right · Ctrl+Z, Ctrl+Shift+Z undo and "
                      "redo · Ctrl+O open · "

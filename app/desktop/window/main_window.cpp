@@ -86,12 +86,15 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
       m_profiles(new ProfileMenus(document, this)),
       m_undo(document->undoStack()->createUndoAction(this, tr("Undo"))),
       m_redo(document->undoStack()->createRedoAction(this, tr("Redo"))),
+      m_keep(new QAction(tr("&Keep in the record…"), this)),
       m_sentence(new widgets::Sentence),
       m_rail(new QListWidget),
       m_railNote(new QLabel(tr("Drop a log anywhere in this window"))),
       m_status(new ElidedLabel),
       m_readAs(new ElidedLabel),
       m_rule(new ElidedLabel),
+      m_watching(new ElidedLabel),
+      m_where(new ElidedLabel),
       m_pages(new RoomyPages),
       m_empty(new EmptyPage(document, m_profiles)),
       m_check(new CheckPage(document, settings)),
@@ -106,10 +109,13 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   m_undo->setShortcut(QKeySequence::Undo);
   m_redo->setData(tr("Redo"));
   m_redo->setShortcut(Qt::CTRL | Qt::SHIFT | Qt::Key_Z);
+  m_keep->setData(tr("Keep…"));
+  m_keep->setShortcut(Qt::CTRL | Qt::Key_K);
   m_choosers = new ChooserBar(document, m_profiles, m_undo, m_redo);
   setAcceptDrops(true);
   buildLayout();
   buildActions();
+  buildKeep();
   m_slow->setSingleShot(true);
   m_slow->setInterval(kSlow_ms);
   connect(m_slow, &QTimer::timeout, this, &MainWindow::refreshSentence);
@@ -295,6 +301,7 @@ void MainWindow::setFormat() {
   m_import->setFormat(m_format);
   refreshSentence();
   refreshStatus();
+  refreshWhere();
 }
 
 void MainWindow::refreshPage() {

@@ -30,11 +30,14 @@ class ElidedLabel;
 class EmptyPage;
 class HelpWindow;
 class ImportPage;
+class KeepForm;
 class LayoutMemory;
 class LotsPage;
 class ProfileMenus;
 class Settings;
+class SettingsWindow;
 class TunePage;
+class WatchWindow;
 class WindowPage;
 
 /// The one window: rail of tasks, bar of choosers, sentence, the page of the task, status line. Logs can be dropped on
@@ -53,6 +56,9 @@ class MainWindow : public QMainWindow {
   CheckPage* checkPage() { return m_check; }
   TunePage* tunePage() { return m_tune; }
   LotsPage* lotsPage() { return m_lots; }
+  KeepForm* keepForm() { return m_keepForm; }
+  SettingsWindow* settingsWindow();
+  WatchWindow* watchWindow();
   widgets::Sentence* sentence() { return m_sentence; }
   void openDemo();
   void showNotice(const Notice& notice);
@@ -81,6 +87,8 @@ class MainWindow : public QMainWindow {
  private:
   void buildLayout();
   void buildActions();               // actions.cpp
+  void buildKeep();                  // main_window_keep.cpp
+  void refreshWhere();               // likewise: where records go
   void connectLots();                // main_window_lots.cpp
   void openKept(const QString& id);  // likewise: a run of the archive
   void placeHead();                  // likewise
@@ -113,13 +121,13 @@ class MainWindow : public QMainWindow {
   ArchiveLink* m_archive;
   Format m_format;
   ProfileMenus* m_profiles;
-  QAction *m_undo, *m_redo;
+  QAction *m_undo, *m_redo, *m_keep;
   ChooserBar* m_choosers;
   QWidget *m_chooserBlock, *m_sentenceBlock;
   widgets::Sentence* m_sentence;
   QListWidget* m_rail;
   QLabel* m_railNote;
-  ElidedLabel *m_status, *m_readAs, *m_rule;
+  ElidedLabel *m_status, *m_readAs, *m_rule, *m_watching, *m_where;
   QStackedWidget* m_pages;
   EmptyPage* m_empty;
   CheckPage* m_check;
@@ -130,6 +138,9 @@ class MainWindow : public QMainWindow {
   ImportPage* m_import;
   WindowPage* m_editor;
   QWidget* m_shown = nullptr;  // in place of the result: m_import or m_editor
+  KeepForm* m_keepForm = nullptr;
+  SettingsWindow* m_settingsWindow = nullptr;  // made when it is wanted
+  WatchWindow* m_watchWindow = nullptr;        // likewise
   DropFrame* m_dropFrame;
   HelpWindow* m_help = nullptr;
   QMenu* m_recent = nullptr;

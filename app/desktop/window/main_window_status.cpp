@@ -19,9 +19,8 @@ QString insideSentence(const QString& word) { return languageInUse() == u"de" ? 
 void MainWindow::refreshStatus() {
   if (areLotsShown()) {
     m_readAs->hide();
-    m_rule->show();
+    m_rule->hide();
     m_status->setWords(m_lots->statusText());
-    m_rule->setWords(m_lots->archiveText());
     return;
   }
   const auto view = m_document->view();

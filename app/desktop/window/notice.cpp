@@ -32,4 +32,10 @@ QString errorText(const Error& error) {
   return place.isEmpty() ? sentenceCase(what) : place + sentenceCase(what).replace(0, 1, what.left(1));
 }
 
+QString errorWithFile(const Error& error) {
+  if (error.where.file.empty()) return errorText(error);
+  return QCoreApplication::translate("Notice", "%1: %2")
+      .arg(QString::fromStdString(error.where.file), errorText(error));
+}
+
 }  // namespace ovenwright::desktop

@@ -23,5 +23,7 @@ QString sentenceCase(QString text);
 
 /// The error as the second part of a notice: place, what was found and expected, else the message; nothing was changed.
 QString errorText(const Error& error);
+/// The same behind the name of the file that it is about, where there is one.
+QString errorWithFile(const Error& error);
 
 }  // namespace ovenwright::desktop

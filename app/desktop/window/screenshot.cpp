@@ -1,18 +1,25 @@
 #include "app/desktop/window/screenshot.h"
 
 #include <QApplication>
+#include <QDialog>
+#include <QFileInfo>
 #include <QPixmap>
 #include <QTimer>
+#include <QTreeWidget>
 #include <cstdio>
 
 #include "app/desktop/document/document.h"
+#include "app/desktop/keep/keep_form.h"
 #include "app/desktop/lots/figures_pane.h"
+#include "app/desktop/lots/lot_sheet_panel.h"
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/lots/runs_model.h"
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/settings/settings_window.h"
 #include "app/desktop/tune/suggestion_card.h"
 #include "app/desktop/tune/suggestions_panel.h"
 #include "app/desktop/tune/tune_page.h"
+#include "app/desktop/watch/watch_window.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/window/check_page.h"
 #include "app/desktop/window/main_window.h"
@@ -27,17 +34,19 @@ constexpr int kNotWritten = 4;
 }  // namespace
 
 QStringList Screenshot::states() {
-  return {QStringLiteral("chosen"),      QStringLiteral("table"),
-          QStringLiteral("board"),       QStringLiteral("import"),
-          QStringLiteral("window"),      QStringLiteral("reading"),
-          QStringLiteral("drop"),        QStringLiteral("cursor"),
-          QStringLiteral("zoomed"),      QStringLiteral("raw"),
-          QStringLiteral("panel"),       QStringLiteral("tune"),
-          QStringLiteral("tune-edited"), QStringLiteral("tune-suggestions"),
-          QStringLiteral("tune-shown"),  QStringLiteral("tune-settings"),
-          QStringLiteral("tune-kept"),   QStringLiteral("tune-panel"),
-          QStringLiteral("lots"),        QStringLiteral("lots-trend"),
-          QStringLiteral("lots-open"),   QStringLiteral("lots-panel")};
+  return {QStringLiteral("chosen"),       QStringLiteral("table"),
+          QStringLiteral("board"),        QStringLiteral("import"),
+          QStringLiteral("window"),       QStringLiteral("reading"),
+          QStringLiteral("drop"),         QStringLiteral("cursor"),
+          QStringLiteral("zoomed"),       QStringLiteral("raw"),
+          QStringLiteral("panel"),        QStringLiteral("tune"),
+          QStringLiteral("tune-edited"),  QStringLiteral("tune-suggestions"),
+          QStringLiteral("tune-shown"),   QStringLiteral("tune-settings"),
+          QStringLiteral("tune-kept"),    QStringLiteral("tune-panel"),
+          QStringLiteral("lots"),         QStringLiteral("lots-trend"),
+          QStringLiteral("lots-open"),    QStringLiteral("lots-panel"),
+          QStringLiteral("lots-several"), QStringLiteral("keep"),
+          QStringLiteral("settings"),     QStringLiteral("watch")};
 }
 
 Screenshot::Screenshot(Document* document, MainWindow* window, Request request)
@@ -59,6 +68,10 @@ void Screenshot::whenReady() {
     stepLots();
     return;
   }
+  if (m_request.state == u"watch") {
+    stepWatch();
+    return;
+  }
   enterState();
   QTimer::singleShot(kDrawn_ms, this, &Screenshot::take);
 }
@@ -73,6 +86,8 @@ void Screenshot::enterState() {
   if (state == u"board") page->showTab(CheckPage::kBoard);
   if (state == u"import") m_window->showImport();
   if (state == u"window") m_window->showWindowEditor();
+  if (state == u"keep") m_window->keepForm()->open();
+  if (state == u"settings") m_window->settingsWindow()->showArchive();
   if (state == u"reading")
     m_window->sentence()->setContent(readingSentence({tr("a large log"), 0.62, 41200}, Format()));
   if (state == u"drop") m_window->showDropFrame(3);
@@ -124,7 +139,7 @@ void Screenshot::stepTune() {
 void Screenshot::stepLots() {
   LotsPage* page = m_window->lotsPage();
   const QString& state = m_request.state;
-  if (m_step > 0 && (page->isBusy() || m_document->isBusy())) {
+  if (m_step > 0 && (page->isBusy() || m_document->isBusy() || page->panel()->isMaking())) {
     QTimer::singleShot(kPoll_ms, this, &Screenshot::stepLots);
     return;
   }
@@ -134,6 +149,7 @@ void Screenshot::stepLots() {
     page->model()->setMarked({2, 3}, true);
     if (state == u"lots-trend") page->figures()->showTab(FiguresPane::kTrend);
     if (state == u"lots-panel") page->setPanelShown(true);
+    if (state == u"lots-several") page->panel()->showSeveralLots();
     if (state == u"lots-open") emit page->openWanted(QString::fromStdString(page->model()->row(0).id));
   } else if (m_step > 2) {
     QTimer::singleShot(2 * kDrawn_ms, this, &Screenshot::take);
@@ -143,8 +159,26 @@ void Screenshot::stepLots() {
   QTimer::singleShot(kDrawn_ms, this, &Screenshot::stepLots);
 }
 
+void Screenshot::stepWatch() {
+  // The folder of the log that is open, with the rules that stand in it.
+  constexpr int kLines = 3;
+  WatchWindow* watch = m_window->watchWindow();
+  if (m_step++ == 0 && m_document->current()) {
+    const QString folder = QFileInfo(m_document->current()->source.path).absolutePath();
+    watch->setFolder(folder);
+    watch->setRules(folder + QStringLiteral("/rules.toml"));
+    watch->show();
+    watch->start();
+  }
+  const bool enough = watch->lines()->topLevelItemCount() >= kLines;
+  QTimer::singleShot(kDrawn_ms, this, enough ? &Screenshot::take : &Screenshot::stepWatch);
+}
+
 void Screenshot::take() {
-  if (!m_window->grab().save(m_request.file)) {
+  QWidget* shown = m_window;  // or the window that stands beside it
+  for (auto* dialog : m_window->findChildren<QDialog*>())
+    if (dialog->isVisible()) shown = dialog;
+  if (!shown->grab().save(m_request.file)) {
     std::fprintf(stderr, "ovenwright-desktop: %s cannot be written\n", qPrintable(m_request.file));
     QApplication::exit(kNotWritten);
     return;

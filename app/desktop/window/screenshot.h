@@ -25,8 +25,9 @@ class Screenshot : public QObject {
  private:
   void whenReady();
   void enterState();
-  void stepTune();  // until nothing is learned, predicted or searched any more
-  void stepLots();  // until everything that was asked of the archive is there
+  void stepTune();   // until nothing is learned, predicted or searched any more
+  void stepWatch();  // until some logs of the folder are kept
+  void stepLots();   // until everything that was asked of the archive is there
   void take();
 
   Document* m_document;

@@ -4,7 +4,6 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QInputDialog>
 #include <QMenu>
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
@@ -41,12 +40,6 @@ void SheetMenu::addTo(QMenu* file) {
   preview->setData(tr("Sheet…"));
   m_preview = preview;
   QAction* exported = add(tr("&Export the sheet…"), {}, &SheetMenu::askExport);
-  add(tr("Company &name on sheets…"), {}, &SheetMenu::askCompany);
-  add(tr("Lo&go on sheets…"), {}, &SheetMenu::askLogo);
-  QAction* noLogo = file->addAction(tr("No logo on sheets"), this, [this] { m_settings->setLogo({}); });
-  const auto offerNoLogo = [this, noLogo] { noLogo->setVisible(!m_settings->logo().isEmpty()); };
-  connect(file, &QMenu::aboutToShow, this, offerNoLogo);
-  offerNoLogo();
   const auto enable = [this, print, preview, exported] {
     for (QAction* action : {print, preview, exported}) action->setEnabled(record().has_value());
   };
@@ -158,24 +151,6 @@ bool SheetMenu::exportTo(const QString& path) {
   }
   emit done(tr("The sheet stands in %1").arg(path));
   return true;
-}
-
-void SheetMenu::askCompany() {
-  bool accepted = false;
-  const QString name = QInputDialog::getText(m_window, tr("Company name"), tr("Stands at the head of each sheet:"),
-                                             QLineEdit::Normal, m_settings->company(), &accepted);
-  if (accepted) m_settings->setCompany(name);
-}
-
-void SheetMenu::askLogo() {
-  const QString path =
-      QFileDialog::getOpenFileName(m_window, tr("Logo at the head of each sheet"), m_settings->openFolder(),
-                                   tr("Pictures (*.svg *.png *.jpg *.jpeg)"));
-  if (path.isEmpty()) return;
-  if (const auto logo = sheet::readLogo(QFile::encodeName(path).toStdString()); !logo)
-    emit failed(QString::fromStdString(logo.error().text()));
-  else
-    m_settings->setLogo(path);
 }
 
 }  // namespace ovenwright::desktop

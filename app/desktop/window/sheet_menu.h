@@ -42,8 +42,6 @@ class SheetMenu : public QObject {
   void print();
   void showPreview();
   void askExport();
-  void askCompany();
-  void askLogo();
 
   Document* m_document;
   Settings* m_settings;

@@ -1,0 +1,102 @@
+#include "app/desktop/keep/keep_job.h"
+
+#include <QtConcurrent>
+#include <cmath>
+
+#include "app/archive/keep.h"
+#include "app/desktop/archive/archive_link.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+using archive::NewRun;
+
+archive::Moment momentOf(const QDateTime& time) {
+  return archive::Moment{std::chrono::milliseconds{time.toMSecsSinceEpoch()}};
+}
+
+Result<std::vector<NewRun>> recordsOf(const KeepJob::Log& log, const archive::Labels& labels) {
+  if (!log.source.path.isEmpty())
+    return archive::keep(log.source.path.toStdString(), log.setup, log.checked->log, labels);
+  archive::NewFile pasted;
+  pasted.name = log.source.name.toStdString();
+  pasted.bytes = std::make_shared<const std::string>(log.source.pasted.toStdString());
+  pasted.sha256 = log.checked->log.reading.file.sha256;
+  return archive::keep(std::move(pasted), archive::now(), log.setup, log.checked->log, labels);
+}
+
+Result<std::vector<NewRun>> work(const KeepJob::Wish& wish) {
+  std::vector<NewRun> all;
+  for (const auto& log : wish.logs) {
+    auto runs = recordsOf(log, wish.labels);
+    if (!runs) {
+      Error error = runs.error();
+      if (error.where.file.empty()) error.where.file = log.source.name.toStdString();
+      return error;
+    }
+    for (std::size_t i = 0; i < runs->size(); ++i) {
+      if (log.run && *log.run != i) continue;
+      NewRun& run = (*runs)[i];
+      // Each pass at its own time; to the second, which is what the clock of a log is good for.
+      if (!run.labels.runAt && log.startedAt.isValid())
+        run.labels.runAt = momentOf(log.startedAt.addSecs(std::llround(log.checked->log.runs[i].run.from_s)));
+      all.push_back(std::move(run));
+    }
+  }
+  return all;
+}
+
+}  // namespace
+
+KeepJob::KeepJob(ArchiveLink* link, QObject* parent) : QObject(parent), m_link(link) {
+  connect(&m_watcher, &QFutureWatcherBase::finished, this, [this] {
+    auto records = m_watcher.result();
+    if (records) return add(*std::move(records));
+    m_running = false;
+    emit failed(records.error());
+  });
+}
+
+KeepJob::~KeepJob() {
+  m_watcher.disconnect(this);
+  m_watcher.waitForFinished();
+}
+
+void KeepJob::start(Wish wish) {
+  m_running = true;
+  m_watcher.setFuture(QtConcurrent::run([wish = std::move(wish)] { return work(wish); }));
+}
+
+void KeepJob::add(std::vector<NewRun> runs) {
+  using All = std::vector<Kept>;
+  const auto records = std::make_shared<const std::vector<NewRun>>(std::move(runs));
+  m_link->ask<All>(
+      this, {},
+      [records](archive::Archive& archive, const ArchiveLink::Stop&) -> Result<All> {
+        const auto added = archive.add(*records);
+        if (!added) return added.error();
+        All all;
+        for (std::size_t i = 0; i < records->size(); ++i) {
+          const auto& one = (*added)[i];
+          Kept kept{QString::fromStdString((*records)[i].log.name), QString::fromStdString(one.id),
+                    QString::fromStdString((*records)[i].labels.lot), one.already};
+          if (one.already) {  // in which lot it is; a server that went away meanwhile leaves that open
+            const auto record = archive.load(one.id);
+            kept.lot = record ? QString::fromStdString(record->summary.lot) : QString();
+          }
+          all.push_back(std::move(kept));
+        }
+        return all;
+      },
+      [this](Result<All> all) {
+        m_running = false;
+        if (all) {
+          emit kept(*all);
+        } else {
+          emit failed(all.error());
+        }
+      },
+      ArchiveLink::Need::kWrite);
+}
+
+}  // namespace ovenwright::desktop

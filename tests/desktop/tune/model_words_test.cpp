@@ -43,7 +43,7 @@ TEST_F(ModelWords, WhatIsSaidOfASearchAndAFitIsTranslated) {
 
 TEST_F(ModelWords, AnUnknownTextStaysAsItIs) {
   useLanguage(QStringLiteral("de"));
-  EXPECT_EQ(modelText("something else"), QStringLiteral("Something else"));
+  EXPECT_EQ(modelText("something else"), QStringLiteral("Something else."));
 }
 
 }  // namespace

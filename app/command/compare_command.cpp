@@ -54,18 +54,8 @@ Result<Judged> judged(const CompareOptions& options, std::size_t side) {
   return judged;
 }
 
-/// "LF main board, revision 8"
-std::string recipe_name(const std::optional<oven::Recipe>& recipe) {
-  if (!recipe) return {};
-  const auto& identity = recipe->identity;
-  return identity.name + (identity.revision ? ", revision " + *identity.revision : "");
-}
-
 report::ComparedSide named(const Judged& judged) {
-  const auto& file = judged.log.reading.file;
-  std::vector<std::string> warnings = judged.log.runs[0].judgement.warnings;
-  for (const auto& warning : judged.log.reading.warnings) warnings.push_back(warning.text());
-  return {file.file, file.sha256, {}, recipe_name(judged.request.recipe), std::move(warnings)};
+  return report::compared_log(judged.log.reading, judged.log.runs[0], judged.request);
 }
 
 ExitStatus print(const CompareOptions& options, const compare::Comparison& comparison, const report::ComparedSide& a,
@@ -114,8 +104,8 @@ ExitStatus compare_groups(const CompareOptions& options) {
   const bool one_oven = a->oven && b->oven && a->oven->identity.sha256 == b->oven->identity.sha256;
   const auto comparison = compare::compare_groups(
       a->runs, b->runs, {one_oven ? &*a->oven : nullptr, address(a->recipe), address(b->recipe)});
-  return print(options, comparison, {"", "", options.ids_a, recipe_name(a->recipe)},
-               {"", "", options.ids_b, recipe_name(b->recipe)});
+  return print(options, comparison, {"", "", options.ids_a, report::recipe_name(a->recipe)},
+               {"", "", options.ids_b, report::recipe_name(b->recipe)});
 }
 
 }  // namespace

@@ -47,8 +47,9 @@ Difference difference_of(const std::string& window, const judge::Outcome* a, con
   result.unit = known.value.unit;
   result.lower = known.lower;
   result.upper = known.upper;
-  if (a != nullptr) result.a = a->value.value, result.a_at_least = a->value.at_least;
-  if (b != nullptr) result.b = b->value.value, result.b_at_least = b->value.at_least;
+  result.required = known.required;
+  if (a != nullptr) result.a = a->value.value, result.a_at_least = a->value.at_least, result.verdict_a = a->verdict;
+  if (b != nullptr) result.b = b->value.value, result.b_at_least = b->value.at_least, result.verdict_b = b->verdict;
   result.n_a = result.a && !result.a_at_least ? 1 : 0;
   result.n_b = result.b && !result.b_at_least ? 1 : 0;
   if (result.n_a == 0 || result.n_b == 0) {
@@ -111,6 +112,7 @@ Difference difference_of(const lot::Series* a, const lot::Series* b) {
   result.unit = known.unit;
   result.lower = known.lower;
   result.upper = known.upper;
+  result.required = known.required;
   result.n_a = a != nullptr ? a->n() : 0;
   result.n_b = b != nullptr ? b->n() : 0;
   if (a != nullptr) result.a = a->mean;
@@ -154,7 +156,7 @@ Comparison compare_runs(const JudgedRun& a, const JudgedRun& b, const Options& o
   comparison.margins = margins_of(of_a, of_b, same);
   const auto recipe_of = [](const check::Request& r) { return r.recipe ? &*r.recipe : nullptr; };
   add_recipes(comparison, a.request->oven ? &*a.request->oven : nullptr, recipe_of(*a.request), recipe_of(*b.request));
-  comparison.sentence = sentence_of(comparison);
+  comparison.sentence = compose(comparison).text;
   return comparison;
 }
 
@@ -171,7 +173,7 @@ Comparison compare_groups(std::span<const lot::Run> a, std::span<const lot::Run>
     if (same_in(of_a, series) == nullptr) comparison.results.push_back(difference_of(nullptr, &series));
   comparison.margins = margins_of(a, b);
   add_recipes(comparison, recipes.oven, recipes.a, recipes.b);
-  comparison.sentence = sentence_of(comparison);
+  comparison.sentence = compose(comparison).text;
   return comparison;
 }
 

@@ -28,10 +28,12 @@ struct Difference {
   std::string window = {}, requirement = {}, trace = {};  ///< trace empty for board measures
   measure::Measure measure = measure::Measure::kPeak;
   Unit unit = Unit::kCelsius;
-  std::optional<double> lower = {}, upper = {};     ///< A's; B's where A has no such result
-  std::optional<double> a = {}, b = {};             ///< of groups the means
-  bool a_at_least = false, b_at_least = false;      ///< a bound only; never of groups
-  std::size_t n_a = 1, n_b = 1;                     ///< runs behind a and b; bounds do not count
+  std::optional<double> lower = {}, upper = {};                  ///< A's; B's where A has no such result
+  std::optional<double> a = {}, b = {};                          ///< of groups the means
+  bool a_at_least = false, b_at_least = false;                   ///< a bound only; never of groups
+  std::size_t n_a = 1, n_b = 1;                                  ///< runs behind a and b; bounds do not count
+  bool required = true;                                          ///< A's; B's where A has no such result
+  std::optional<judge::Verdict> verdict_a = {}, verdict_b = {};  ///< absent without such a result, and of groups
   std::optional<double> difference = {};            ///< b − a; absent where one is absent or only a bound
   std::optional<double> expanded_uncertainty = {};  ///< of the difference, 95 %; absent for counts and lone runs
   std::optional<bool> significant = {};             ///< larger than its uncertainty; absent without one

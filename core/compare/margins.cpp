@@ -41,8 +41,8 @@ double steepness(const judge::Outcome& outcome) {
   return outcome.lower ? 1 / (*target - *outcome.lower) : 0;
 }
 
-std::optional<double> uncertainty(const judge::Judgement& a, const judge::Judgement& b, bool same_thermocouples) {
-  const auto *of_a = tightest(a), *of_b = tightest(b);
+/// Of the difference of two results' margins.
+std::optional<double> uncertainty(const judge::Outcome* of_a, const judge::Outcome* of_b, bool same_thermocouples) {
   if (!of_a || !of_b || !of_a->value.expanded_uncertainty || !of_b->value.expanded_uncertainty) return std::nullopt;
   const bool one = of_a->window == of_b->window && of_a->requirement == of_b->requirement && of_a->trace == of_b->trace;
   const auto u = [&](const judge::Outcome& outcome) {
@@ -81,9 +81,20 @@ Margins margins_of(const judge::Judgement& a, const judge::Judgement& b, bool sa
   margins.b = b.margin;
   margins.a_bound = a.margin_bound;
   margins.b_bound = b.margin_bound;
-  if (margins.a && margins.b) margins.expanded_uncertainty = uncertainty(a, b, same_thermocouples);
+  if (margins.a && margins.b) margins.expanded_uncertainty = uncertainty(tightest(a), tightest(b), same_thermocouples);
   decide(margins);
   return margins;
+}
+
+std::optional<Side> more_margin(const judge::Outcome& a, const judge::Outcome& b, bool same_thermocouples) {
+  Margins margins;
+  margins.a = a.margin;
+  margins.b = b.margin;
+  margins.a_bound = a.margin_bound;
+  margins.b_bound = b.margin_bound;
+  if (a.value.value && b.value.value) margins.expanded_uncertainty = uncertainty(&a, &b, same_thermocouples);
+  decide(margins);
+  return margins.more;
 }
 
 Margins margins_of(std::span<const lot::Run> a, std::span<const lot::Run> b) {

@@ -9,6 +9,9 @@ namespace ovenwright::compare {
 /// one result in both as its own difference, else all terms of both.
 Margins margins_of(const judge::Judgement& a, const judge::Judgement& b, bool same_thermocouples);
 
+/// Which of two results has more margin, by the same rule; empty where neither has, or one has none.
+std::optional<Side> more_margin(const judge::Outcome& a, const judge::Outcome& b, bool same_thermocouples);
+
 /// The means of the runs' margins with the interval of Welch; absent where a run has none or only a bound.
 Margins margins_of(std::span<const lot::Run> a, std::span<const lot::Run> b);
 

@@ -67,6 +67,18 @@ Json margin_part(const compare::Comparison& comparison) {
 
 }  // namespace
 
+std::string recipe_name(const std::optional<oven::Recipe>& recipe) {
+  if (!recipe) return {};
+  const auto& identity = recipe->identity;
+  return identity.name + (identity.revision ? ", revision " + *identity.revision : "");
+}
+
+ComparedSide compared_log(const log::Reading& reading, const check::CheckedRun& run, const check::Request& request) {
+  std::vector<std::string> warnings = run.judgement.warnings;
+  for (const auto& warning : reading.warnings) warnings.push_back(warning.text());
+  return {reading.file.file, reading.file.sha256, {}, recipe_name(request.recipe), std::move(warnings)};
+}
+
 std::string compare_json(const compare::Comparison& comparison, const ComparedSide& a, const ComparedSide& b) {
   const bool groups = comparison.of_groups;
   Json results = Json::array();

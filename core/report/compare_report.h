@@ -14,6 +14,12 @@ struct ComparedSide {
   std::vector<std::string> warnings = {};  ///< of reading and judging a log
 };
 
+/// A log that is compared.
+ComparedSide compared_log(const log::Reading& reading, const check::CheckedRun& run, const check::Request& request);
+
+/// "LF main board, revision 8"; empty without one.
+std::string recipe_name(const std::optional<oven::Recipe>& recipe);
+
 /// ovenwright.compare/1, a line of JSON.
 std::string compare_json(const compare::Comparison& comparison, const ComparedSide& a, const ComparedSide& b);
 

@@ -2,6 +2,7 @@
 
 #include <QFileInfo>
 
+#include "app/sheet/compare_sheet.h"
 #include "app/sheet/export.h"
 #include "app/sheet/facts.h"
 #include "core/report/spreadsheet.h"
@@ -16,6 +17,18 @@ std::string number(const std::optional<double>& value) { return value ? fmt::for
 
 std::string date(const QDateTime& moment) {
   return moment.isValid() ? moment.toUTC().toString(Qt::ISODate).toStdString() : std::string();
+}
+
+/// A line of cells.
+template <std::size_t n>
+void addLine(std::string& csv, const std::string (&cells)[n]) {
+  bool first = true;
+  for (const std::string& cell : cells) {
+    if (!first) csv += ',';
+    first = false;
+    csv += cell;
+  }
+  csv += "\r\n";
 }
 
 }  // namespace
@@ -78,14 +91,63 @@ std::string toCsv(std::span<const RunRecord> runs) {
                                    !record.labels.runAt.isValid()  ? ""
                                    : record.labels.runAtIsFileTime ? "file time"
                                                                    : "given"};
-      bool first = true;
-      for (const std::string& cell : cells) {
-        if (!first) csv += ',';
-        first = false;
-        csv += cell;
-      }
-      csv += "\r\n";
+      addLine(csv, cells);
     }
+  }
+  return csv;
+}
+
+std::string compareCsv(const ComparisonRecord& record) {
+  const auto comparison = compare::compare_runs({&record.a.checked(), record.a.request.get()},
+                                                {&record.b.checked(), record.b.request.get()}, record.options);
+  const auto file = [](const RunRecord& run) {
+    return text(QFileInfo(QString::fromStdString(run.reading().file.file)).fileName());
+  };
+  const auto recipe = [](const RunRecord& run) {
+    return run.request->recipe ? text(run.request->recipe->identity.name) : std::string();
+  };
+  const auto revision = [](const RunRecord& run) {
+    const bool known = run.request->recipe && run.request->recipe->identity.revision;
+    return known ? text(*run.request->recipe->identity.revision) : std::string();
+  };
+  const auto verdict = [](const std::optional<judge::Verdict>& of) {
+    return of ? std::string(judge::verdict_name(*of)) : std::string();
+  };
+  std::string csv =
+      "a_log,a_log_sha256,a_recipe,a_recipe_revision,b_log,b_log_sha256,b_recipe,b_recipe_revision,window,requirement,"
+      "trace,a,a_bound,b,b_bound,difference,unit,expanded_uncertainty,significant,same_thermocouples,lower,upper,"
+      "a_verdict,b_verdict,required,reason,program\r\n";
+  for (const auto& result : comparison.results) {
+    const std::string cells[] = {file(record.a),
+                                 record.a.reading().file.sha256,
+                                 recipe(record.a),
+                                 revision(record.a),
+                                 file(record.b),
+                                 record.b.reading().file.sha256,
+                                 recipe(record.b),
+                                 revision(record.b),
+                                 text(result.window),
+                                 text(result.requirement),
+                                 text(result.trace),
+                                 number(result.a),
+                                 result.a_at_least ? "at least" : "",
+                                 number(result.b),
+                                 result.b_at_least ? "at least" : "",
+                                 number(result.difference),
+                                 unit_name(result.unit),
+                                 number(result.expanded_uncertainty),
+                                 !result.significant   ? ""
+                                 : *result.significant ? "true"
+                                                       : "false",
+                                 comparison.same_thermocouples ? "true" : "false",
+                                 number(result.lower),
+                                 number(result.upper),
+                                 verdict(result.verdict_a),
+                                 verdict(result.verdict_b),
+                                 result.required ? "true" : "false",
+                                 text(result.reason),
+                                 text(programText())};
+    addLine(csv, cells);
   }
   return csv;
 }

@@ -38,22 +38,43 @@ CurvePicture::CurvePicture(std::shared_ptr<const desktop::RunView> view, const F
   const auto place = widgets::stripPlace(view->board() ? &*view->board() : nullptr, nullptr, {});
   m_zones = widgets::zoneTable(view->oven() ? &*view->oven() : nullptr, view->recipe() ? &*view->recipe() : nullptr,
                                view->entry(), place, &view->judgement());
-  const double origin_s = view->origin_s();
-  m_from_s = view->entry() ? 0 : view->run().from_s;
-  m_to_s = std::max(m_from_s + 1, view->run().to_s - origin_s);
-  double highest_C = 0;
-  for (const auto& channel : view->channels()) highest_C = std::max(highest_C, channel.look.peak_C.value_or(0));
+  measure();
+}
+
+CurvePicture::CurvePicture(desktop::Scene scene, const Format& format, const widgets::Theme& theme)
+    : m_scene(std::move(scene)), m_format(format), m_theme(theme) {
+  measure();
+}
+
+void CurvePicture::measure() {
+  const auto& view = *m_scene.view;
+  if (m_scene.clock) {
+    m_from_s = m_scene.clock->seen_s[0];
+    m_to_s = std::max(m_from_s + 1, m_scene.clock->seen_s[1]);
+  } else {
+    m_from_s = view.entry() ? 0 : view.run().from_s;
+    m_to_s = std::max(m_from_s + 1, view.run().to_s - m_scene.origin_s());
+  }
+  double highest_C = m_scene.clock ? m_scene.clock->highest_C : 0;
+  for (const auto& channel : view.channels()) highest_C = std::max(highest_C, channel.look.peak_C.value_or(0));
   for (const auto& band : m_scene.bands) highest_C = std::max(highest_C, band.to_C);
   m_highest = (std::floor(highest_C / kTopStep_C) + 1) * kTopStep_C;
   const QFont font = m_theme.font(12);
-  m_left = std::max(m_theme.px(44), widgets::ZoneStripLayout::leastLeftInset(m_theme));
-  m_right = std::max(m_theme.px(96), widgets::ZoneStripLayout::leastRightInset(m_theme, m_zones));
-  for (const auto& band : m_scene.bands)
+  const bool zones = m_zones.state == widgets::ZoneTable::State::kZones;
+  m_left = m_theme.px(44);
+  m_right = m_scene.bandNames ? m_theme.px(96) : m_theme.px(20);
+  if (zones || !m_scene.clock) {
+    m_left = std::max(m_left, widgets::ZoneStripLayout::leastLeftInset(m_theme, m_zones));
+    m_right = std::max(m_right, widgets::ZoneStripLayout::leastRightInset(m_theme, m_zones));
+  }
+  for (const auto& band : m_scene.bands) {
+    if (!m_scene.bandNames) break;
     m_right = std::max(m_right, std::min(m_theme.px(170), lineWidth(band.label, font) + m_theme.px(14)));
+  }
 }
 
 qreal CurvePicture::stripHeight() const {
-  return m_zones.state == widgets::ZoneTable::State::kZones ? widgets::ZoneStripLayout::height(m_theme) : 0;
+  return m_zones.state == widgets::ZoneTable::State::kZones ? widgets::ZoneStripLayout::height(m_theme, m_zones) : 0;
 }
 
 void CurvePicture::paintAxes(QPainter& painter, const QRectF& axes) const {
@@ -81,7 +102,8 @@ void CurvePicture::paintAxes(QPainter& painter, const QRectF& axes) const {
   painter.setPen(QPen(m_theme.frame, m_theme.line(1)));
   painter.drawLine(axes.bottomLeft(), axes.bottomRight());
   painter.drawLine(axes.topLeft(), axes.bottomLeft());
-  const QString clock = m_scene.view->entry() ? Words::tr("s from oven entry") : Words::tr("s on the log's clock");
+  QString clock = m_scene.view->entry() ? Words::tr("s from oven entry") : Words::tr("s on the log's clock");
+  if (m_scene.clock) clock = m_scene.bandNames ? m_scene.clock->name : QStringLiteral("s");
   paintLine(painter, QRectF(axes.right() + m_theme.px(8), axes.bottom() + m_theme.px(4), m_right - m_theme.px(8), line),
             clock, font, m_theme.secondary);
 }
@@ -94,18 +116,22 @@ void CurvePicture::paint(QPainter& painter, const QRectF& rect) const {
   canvas.format = &m_format;
   canvas.room_right = m_right;
   canvas.mapping.x_per_s = axes.width() / (m_to_s - m_from_s);
-  canvas.mapping.x0 = axes.left() - (m_from_s + m_scene.view->origin_s()) * canvas.mapping.x_per_s;
+  canvas.mapping.x0 = axes.left() - (m_from_s + m_scene.origin_s()) * canvas.mapping.x_per_s;
   canvas.mapping.y_per_C = -axes.height() / m_highest;
   canvas.mapping.y0 = axes.bottom();
   painter.setRenderHint(QPainter::Antialiasing);
   desktop::paintBands(painter, canvas, m_scene);
   paintAxes(painter, axes);
   desktop::paintZoneBorders(painter, canvas, m_scene);
+  desktop::paintBehind(painter, canvas, m_scene, {});
   desktop::paintHalos(painter, canvas, m_scene);
   desktop::paintCurves(painter, canvas, m_scene, {});
   desktop::paintBarbs(painter, canvas, m_scene);
   desktop::paintPeaks(painter, canvas, m_scene, {});
-  desktop::paintBandNames(painter, canvas, m_scene);
+  if (m_scene.bandNames) desktop::paintBandNames(painter, canvas, m_scene);
+  desktop::paintTitle(painter, canvas, m_scene);
+  if (m_scene.key == desktop::Scene::Key::kNames)
+    desktop::paintKey(painter, canvas, m_scene, desktop::makeKey(canvas, m_scene, {}, {}));
   const auto unit = m_format.unit(Format::Quantity::kTemperature);
   const QFont font = m_theme.font(12);
   paintLine(painter, QRectF(rect.left(), rect.top() - kTop, m_left - m_theme.px(8), lineHeight(font)), unit, font,

@@ -1,5 +1,6 @@
 #pragma once
 #include <QRectF>
+#include <vector>
 
 #include "app/desktop/plot/scene.h"
 #include "app/desktop/widgets/theme.h"
@@ -15,11 +16,14 @@ class CurvePicture {
   /// @param view  must outlive it
   CurvePicture(std::shared_ptr<const desktop::RunView> view, const desktop::Format& format,
                const widgets::Theme& theme);
+  /// A scene of any kind without zones under it. @param scene  its runs must outlive it
+  CurvePicture(desktop::Scene scene, const desktop::Format& format, const widgets::Theme& theme);
 
   qreal stripHeight() const;
   void paint(QPainter& painter, const QRectF& rect) const;
 
  private:
+  void measure();
   void paintAxes(QPainter& painter, const QRectF& axes) const;
 
   desktop::Scene m_scene;

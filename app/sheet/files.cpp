@@ -43,6 +43,20 @@ std::string fileOf(std::span<const RunRecord> runs, const Style& style, FileKind
   return toPdf(lotSheet(runs, style, each)).toStdString();
 }
 
+std::string fileOf(const ComparisonRecord& comparison, const Style& style, FileKind kind) {
+  switch (kind) {
+    case FileKind::kHtml:
+      return compareHtml(comparison, style);
+    case FileKind::kCsv:
+      return compareCsv(comparison);
+    case FileKind::kJson:
+      return compareJson(comparison, style) + "\n";
+    case FileKind::kPdf:
+      break;
+  }
+  return toPdf(compareSheet(comparison, style)).toStdString();
+}
+
 QStringList fileNames(const QStringList& titles, FileKind kind) {
   QSet<QString> taken;
   QStringList names;

@@ -1,7 +1,9 @@
 #include <nlohmann/json.hpp>
 
+#include "app/sheet/compare_sheet.h"
 #include "app/sheet/export.h"
 #include "app/sheet/facts.h"
+#include "core/report/compare_report.h"
 #include "core/report/json.h"
 #include "core/report/json_parts.h"
 
@@ -31,26 +33,52 @@ ordered_json archivePart(const std::optional<ArchivePlace>& place) {
           {"chain_records", place->records},         {"program", place->program.toStdString()}};
 }
 
-}  // namespace
+compare::Comparison compared(const ComparisonRecord& record) {
+  return compare::compare_runs({&record.a.checked(), record.a.request.get()},
+                               {&record.b.checked(), record.b.request.get()}, record.options);
+}
 
-std::string toJson(std::span<const RunRecord> runs, const Style& style) {
+/// As `ovenwright compare` names it.
+report::ComparedSide comparedSide(const RunRecord& record) {
+  return report::compared_log(record.reading(), record.checked(), *record.request);
+}
+
+/// What stands on every sheet besides its runs.
+ordered_json headPart(const Style& style) {
   ordered_json sheet{{"schema", "ovenwright.sheet/1"},
                      {"program", "ovenwright " + programText().section(u' ', 1).toStdString()},
                      {"company", textOrNull(style.company)},
                      {"made_at", momentOrNull(style.printedAt)}};
   auto& statements = sheet["cautions"] = ordered_json::array();
   for (const QString& caution : cautions()) statements.push_back(caution.toStdString());
+  return sheet;
+}
+
+ordered_json runPart(const RunRecord& record) {
+  ordered_json run{{"lot", textOrNull(record.labels.lot)},
+                   {"serial", textOrNull(record.labels.serial)},
+                   {"operator", textOrNull(record.labels.operatorName)},
+                   {"run_at", momentOrNull(record.labels.runAt)},
+                   {"run_at_from", runAtFrom(record.labels)},
+                   {"archive", archivePart(record.archive)}};
+  run["check"] = ordered_json::parse(report::check_run_json(record.reading(), record.checked(), *record.request));
+  return run;
+}
+
+}  // namespace
+
+std::string toJson(std::span<const RunRecord> runs, const Style& style) {
+  ordered_json sheet = headPart(style);
   auto& list = sheet["runs"] = ordered_json::array();
-  for (const RunRecord& record : runs) {
-    ordered_json run{{"lot", textOrNull(record.labels.lot)},
-                     {"serial", textOrNull(record.labels.serial)},
-                     {"operator", textOrNull(record.labels.operatorName)},
-                     {"run_at", momentOrNull(record.labels.runAt)},
-                     {"run_at_from", runAtFrom(record.labels)},
-                     {"archive", archivePart(record.archive)}};
-    run["check"] = ordered_json::parse(report::check_run_json(record.reading(), record.checked(), *record.request));
-    list.push_back(std::move(run));
-  }
+  for (const RunRecord& record : runs) list.push_back(runPart(record));
+  return report::dumped(sheet);
+}
+
+std::string compareJson(const ComparisonRecord& record, const Style& style) {
+  ordered_json sheet = headPart(style);
+  sheet["comparison"] =
+      ordered_json::parse(report::compare_json(compared(record), comparedSide(record.a), comparedSide(record.b)));
+  sheet["runs"] = {runPart(record.a), runPart(record.b)};
   return report::dumped(sheet);
 }
 

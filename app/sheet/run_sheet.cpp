@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <memory>
 
-#include "app/desktop/widgets/lanes_painter.h"
 #include "app/desktop/widgets/wording.h"
 #include "app/sheet/board.h"
 #include "app/sheet/heading.h"
+#include "app/sheet/lanes.h"
 #include "app/sheet/paragraph.h"
 #include "app/sheet/result_table.h"
 #include "app/sheet/run_pictures.h"
@@ -20,8 +20,7 @@ struct Words {
 };
 
 constexpr qreal kLeastCurve = 140, kGoodCurve = 160, kMostCurve = 360;
-constexpr qreal kCurveGap = 8, kLanesGap = 6;
-constexpr qreal kNatural = 1e6;             // height for lanes that need not be squeezed
+constexpr qreal kCurveGap = 8;
 constexpr std::size_t kMostOnOnePage = 12;  // thermocouples in the table
 
 class RunSheet {
@@ -29,10 +28,10 @@ class RunSheet {
   RunSheet(const RunRecord& record, const Style& style)
       : m_style(style),
         m_theme(paperTheme()),
-        m_lanesTheme(m_theme),
         m_format({}, {}, style.locale),
         m_content(std::make_shared<const RunPictures>(record, m_theme, m_format)),
         m_area(contentArea(style.paper)),
+        m_lanes(m_content->lanes, m_theme, m_area.width()),
         m_table(resultTable(m_content->view->judgement(), m_content->view->looks(), m_content->lanes)),
         m_notes(notesOf(m_content->record, style.locale)) {}
 
@@ -52,10 +51,10 @@ class RunSheet {
     flow.add(factsBlock(factsOf(record, m_style.locale), {logFactOf(record, m_style.locale)}, m_theme, width()));
 
     addFoot(m_document, flow, m_theme, boardPicture());
-    chooseLanesTheme();
+    m_lanes.chooseType([](const widgets::LaneColumns& columns, const auto&) { return columns.showsValue; });
     plan(flow.room());
     flow.add(curveBlock());
-    if (m_lanesHere) addLanes(flow);
+    if (m_lanesHere) m_lanes.addTo(flow);
     if (m_tableHere) addTable(flow, m_table, m_theme, width());
     if (m_notesHere) addNotes(flow);
     if (!furtherText().isEmpty()) flow.add(noteBlock({Words::tr("On the next page"), furtherText()}, m_theme, width()));
@@ -72,24 +71,6 @@ class RunSheet {
     return [table = *std::move(table), theme = m_theme](QPainter& painter, const QRectF& rect) {
       paintSmallBoard(painter, rect, table, theme);
     };
-  }
-
-  qreal lanesHeight(bool squeezed) const {
-    const widgets::LanesLayout layout(m_content->lanes, m_lanesTheme, lanesWidth(), squeezed ? 0 : kNatural, {});
-    return layout.headerHeight() + layout.contentHeight() + kLanesGap;
-  }
-
-  /// Their own insets stand in the page's margins.
-  QMarginsF lanesInsets() const { return {m_lanesTheme.px(16), 0, m_lanesTheme.px(12), 0}; }
-  qreal lanesWidth() const { return width() + lanesInsets().left() + lanesInsets().right(); }
-
-  /// The largest type in which the lanes have room for their values.
-  void chooseLanesTheme() {
-    for (const int body_px : {11, 10, 9}) {
-      m_lanesTheme = paperTheme(body_px);
-      if (widgets::LanesLayout(m_content->lanes, m_lanesTheme, lanesWidth(), 0, {}).columns().showsValue) return;
-    }
-    m_lanesTheme = m_theme;
   }
 
   qreal notesHeight() const {
@@ -127,8 +108,8 @@ class RunSheet {
       m_lanesHere = choice.lanes;
       m_tableHere = choice.table;
       m_notesHere = choice.notes;
-      m_squeezed = choice.squeezed;
-      const qreal rest = room - (m_lanesHere ? lanesHeight(m_squeezed) : 0) - tail() - kCurveGap;
+      m_lanes.setSqueezed(choice.squeezed);
+      const qreal rest = room - (m_lanesHere ? m_lanes.height() : 0) - tail() - kCurveGap;
       if (rest < choice.curve + strip) continue;
       m_curve = std::min(rest, kMostCurve + strip);
       return;
@@ -141,37 +122,6 @@ class RunSheet {
     block.height = m_curve;
     block.paint = [content = m_content](QPainter& painter, const QRectF& rect) { content->curve.paint(painter, rect); };
     return block;
-  }
-
-  /// The lanes, as many on each page as there is room for.
-  void addLanes(Flow& flow) const {
-    const auto& all = m_content->lanes;
-    for (std::size_t from = 0; from < all.lanes.size();) {
-      widgets::LaneTable part;
-      part.tracks = all.tracks;
-      Block block;
-      block.before = kLanesGap;
-      for (std::size_t to = from; to < all.lanes.size(); ++to) {
-        part.lanes.push_back(all.lanes[to]);
-        const widgets::LanesLayout layout(part, m_lanesTheme, lanesWidth(), m_squeezed ? 0 : kNatural, {});
-        const qreal height = layout.headerHeight() + layout.contentHeight();
-        if (part.lanes.size() > 1 && height + block.before > flow.room()) {
-          part.lanes.pop_back();
-          break;
-        }
-        block.height = height;
-      }
-      from += part.lanes.size();
-      block.paint = [part = std::move(part), theme = m_lanesTheme, insets = lanesInsets(), squeezed = m_squeezed](
-                        QPainter& painter, const QRectF& rect) {
-        const QRectF wide = rect.marginsAdded(insets);
-        const widgets::LanesLayout layout(part, theme, wide.width(), squeezed ? 0 : kNatural, {});
-        painter.setRenderHint(QPainter::Antialiasing);
-        widgets::paintLanes(painter, wide, part, theme, {}, layout);
-      };
-      flow.add(block);
-      if (from < all.lanes.size()) flow.newPage();
-    }
   }
 
   void addNotes(Flow& flow) const {
@@ -190,7 +140,7 @@ class RunSheet {
     flow.newPage();
     const QString title = Words::tr("%1, continued from page 1: %2").arg(m_document.title, furtherText());
     flow.add(captionBlock(title, m_theme));
-    if (!m_lanesHere) addLanes(flow);
+    if (!m_lanesHere) m_lanes.addTo(flow);
     if (!m_tableHere) addTable(flow, m_table, m_theme, width());
     if (!m_notesHere) {
       flow.add(captionBlock(Words::tr("Limits, sources and how the log was read"), m_theme));
@@ -199,14 +149,15 @@ class RunSheet {
   }
 
   const Style& m_style;
-  widgets::Theme m_theme, m_lanesTheme;
+  widgets::Theme m_theme;
   desktop::Format m_format;
   std::shared_ptr<const RunPictures> m_content;
   QRectF m_area;
+  PaperLanes m_lanes;
   Table m_table;
   QList<Fact> m_notes;
   Document m_document;
-  bool m_lanesHere = true, m_tableHere = true, m_notesHere = true, m_squeezed = false;
+  bool m_lanesHere = true, m_tableHere = true, m_notesHere = true;
   qreal m_curve = kGoodCurve;
 };
 

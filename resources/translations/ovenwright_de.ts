@@ -185,6 +185,82 @@
     </message>
 </context>
 <context>
+    <name>Compare</name>
+    <message>
+        <source>s, not lined up</source>
+        <translation>s, nicht ausgerichtet</translation>
+    </message>
+    <message>
+        <source>s from %1</source>
+        <comment>a temperature</comment>
+        <translation>s ab %1</translation>
+    </message>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s ab Ofeneintritt</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>a run and its recipe</comment>
+        <translation>%1, Rev. %2</translation>
+    </message>
+    <message>
+        <source>A solid, B dashed</source>
+        <translation>A durchgezogen, B gestrichelt</translation>
+    </message>
+    <message>
+        <source>No run is open.</source>
+        <translation>Kein Lauf ist geöffnet.</translation>
+    </message>
+    <message>
+        <source>Compare holds two runs against each other.</source>
+        <translation>Vergleichen hält zwei Läufe gegeneinander.</translation>
+    </message>
+    <message>
+        <source>Open logs…</source>
+        <translation>Logs öffnen …</translation>
+    </message>
+    <message>
+        <source>Look at two demo runs</source>
+        <translation>Zwei Demo-Läufe ansehen</translation>
+    </message>
+    <message>
+        <source>One run is open: %1.</source>
+        <translation>Ein Lauf ist geöffnet: %1.</translation>
+    </message>
+    <message>
+        <source>Compare needs a second one.</source>
+        <translation>Zum Vergleichen fehlt ein zweiter.</translation>
+    </message>
+    <message>
+        <source>Open another log…</source>
+        <translation>Ein anderes Log öffnen …</translation>
+    </message>
+    <message>
+        <source>Add a run…</source>
+        <translation>Lauf hinzufügen …</translation>
+    </message>
+    <message>
+        <source>Comparing.</source>
+        <translation>Es wird verglichen.</translation>
+    </message>
+    <message>
+        <source>These runs cannot be compared.</source>
+        <translation>Diese Läufe lassen sich nicht vergleichen.</translation>
+    </message>
+    <message>
+        <source>Compare against the window of A</source>
+        <translation>Gegen das Prozessfenster von A vergleichen</translation>
+    </message>
+    <message numerus="yes">
+        <source>2 runs, %n thermocouple(s) in common</source>
+        <translation>
+            <numerusform>2 Läufe, %n gemeinsames Thermoelement</numerusform>
+            <numerusform>2 Läufe, %n gemeinsame Thermoelemente</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CurvePlot</name>
     <message>
         <source>Hottest to coldest, peak %1</source>
@@ -1378,6 +1454,56 @@
             <numerusform>%1: %n Datensätze, Kopf %2</numerusform>
         </translation>
     </message>
+    <message>
+        <source>On</source>
+        <translation>An</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Comparison</source>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Recipe, %1</source>
+        <translation>Rezept, %1</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>%1 top</source>
+        <comment>letter of a run, side of the zones</comment>
+        <translation>%1 oben</translation>
+    </message>
+    <message>
+        <source>%1 bottom</source>
+        <comment>letter of a run, side of the zones</comment>
+        <translation>%1 unten</translation>
+    </message>
+    <message>
+        <source>± is the expanded uncertainty U = 2u of the difference (about 95 %). Both runs are taken to be on the same thermocouples and instrument (channels and board of the same names), whose errors cancel in it. How runs of the oven differ is not in it.</source>
+        <translation>± ist die erweiterte Unsicherheit U = 2u des Unterschieds (etwa 95 %). Beide Läufe gelten als mit denselben Thermoelementen und demselben Gerät gemessen (Kanäle und Baugruppe gleichen Namens); deren Fehler heben sich darin auf. Wie sich Läufe des Ofens unterscheiden, ist nicht darin.</translation>
+    </message>
+    <message>
+        <source>± is the expanded uncertainty U = 2u of the difference (about 95 %), with the errors of the thermocouples and the instrument of both runs. How runs of the oven differ is not in it.</source>
+        <translation>± ist die erweiterte Unsicherheit U = 2u des Unterschieds (etwa 95 %), mit den Fehlern der Thermoelemente und des Geräts beider Läufe. Wie sich Läufe des Ofens unterscheiden, ist nicht darin.</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>Unterschiede</translation>
+    </message>
+    <message>
+        <source>More margin</source>
+        <translation>Mehr Reserve</translation>
+    </message>
+    <message>
+        <source>neither, where the margins differ by less than their uncertainty.</source>
+        <translation>keiner, wo sich die Reserven um weniger als ihre Unsicherheit unterscheiden.</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -2051,12 +2177,89 @@
         <source>measured: %1</source>
         <translation>gemessen: %1</translation>
     </message>
+    <message>
+        <source>Top and bottom</source>
+        <translation>Oben und unten</translation>
+    </message>
+    <message>
+        <source>B is %1 higher</source>
+        <translation>B ist %1 höher</translation>
+    </message>
+    <message>
+        <source>B is %1 lower</source>
+        <translation>B ist %1 niedriger</translation>
+    </message>
+    <message>
+        <source>B less A %1</source>
+        <comment>read aloud</comment>
+        <translation>B minus A %1</translation>
+    </message>
+    <message>
+        <source>same</source>
+        <comment>neither of two has more margin</comment>
+        <translation>gleich</translation>
+    </message>
+    <message>
+        <source>more margin</source>
+        <translation>mehr Reserve</translation>
+    </message>
+    <message>
+        <source>A, smallest margin</source>
+        <translation>A, kleinste Reserve</translation>
+    </message>
+    <message>
+        <source>B, smallest margin</source>
+        <translation>B, kleinste Reserve</translation>
+    </message>
+    <message>
+        <source>Largest change, A to B</source>
+        <translation>Größte Änderung, A zu B</translation>
+    </message>
+    <message>
+        <source>Set, %1</source>
+        <comment>setpoints, with their unit</comment>
+        <translation>Soll, %1</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
     <message>
         <source>Shows a thermocouple log and whether it stayed inside its process window.</source>
         <translation>Zeigt ein Thermoelement-Log und ob es in seinem Prozessfenster blieb.</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ArchivePicker</name>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>&amp;Vergleichen</translation>
+    </message>
+    <message>
+        <source>Runs of the archive</source>
+        <translation>Läufe des Archivs</translation>
+    </message>
+    <message>
+        <source>Lot, board or words</source>
+        <translation>Los, Baugruppe oder Wörter</translation>
+    </message>
+    <message>
+        <source>Find runs by lot, board or words</source>
+        <translation>Läufe nach Los, Baugruppe oder Wörtern finden</translation>
+    </message>
+    <message>
+        <source>No run of the archive has these words.</source>
+        <translation>Kein Lauf des Archivs hat diese Wörter.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are marked: two at most.</source>
+        <translation>
+            <numerusform>%n Lauf ist markiert: höchstens zwei.</numerusform>
+            <numerusform>%n Läufe sind markiert: höchstens zwei.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A.</source>
+        <translation>Der gewählte Lauf wird B. Die Leertaste markiert: von zwei markierten Läufen wird der ältere A.</translation>
     </message>
 </context>
 <context>
@@ -2400,6 +2603,248 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::CompareBar</name>
+    <message>
+        <source>S&amp;wap</source>
+        <translation>&amp;Tauschen</translation>
+    </message>
+    <message>
+        <source>&amp;Add a run…</source>
+        <translation>Lauf &amp;hinzufügen …</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>D&amp;rucken …</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <comment>the first of two runs</comment>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <comment>the second of two runs</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Prozessfenster</translation>
+    </message>
+    <message>
+        <source>Line up at</source>
+        <translation>Ausrichten an</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>Kurven</translation>
+    </message>
+    <message>
+        <source>Level to line up at</source>
+        <translation>Schwelle, an der ausgerichtet wird</translation>
+    </message>
+    <message>
+        <source>A becomes B, and B becomes A</source>
+        <translation>A wird B, und B wird A</translation>
+    </message>
+    <message>
+        <source>The sheet of this comparison</source>
+        <translation>Das Blatt dieses Vergleichs</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a run and its verdict</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>those of A</source>
+        <translation>die von A</translation>
+    </message>
+    <message>
+        <source>Compare against %1</source>
+        <translation>Gegen %1 vergleichen</translation>
+    </message>
+    <message>
+        <source>As A was judged: %1</source>
+        <translation>Wie A geprüft wurde: %1</translation>
+    </message>
+    <message>
+        <source>Line up at the oven entry</source>
+        <translation>Am Ofeneintritt ausrichten</translation>
+    </message>
+    <message>
+        <source>Line up at a level</source>
+        <translation>An einer Schwelle ausrichten</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>Ofeneintritt</translation>
+    </message>
+    <message>
+        <source>A level on the rise</source>
+        <translation>Eine Schwelle im Anstieg</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Nebeneinander</translation>
+    </message>
+    <message>
+        <source>Curves side by side</source>
+        <translation>Kurven nebeneinander</translation>
+    </message>
+    <message>
+        <source>Overlaid</source>
+        <translation>Übereinander</translation>
+    </message>
+    <message>
+        <source>Curves overlaid</source>
+        <translation>Kurven übereinander</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <comment>no run</comment>
+        <translation>Keiner</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <comment>no window</comment>
+        <translation>Keiner</translation>
+    </message>
+    <message>
+        <source>Level on the rise</source>
+        <translation>Schwelle im Anstieg</translation>
+    </message>
+    <message>
+        <source>%1 on the rise, no entry</source>
+        <translation>%1 im Anstieg, kein Eintritt</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ComparePage</name>
+    <message>
+        <source>Zone strip of %1</source>
+        <translation>Zonenstreifen von %1</translation>
+    </message>
+    <message>
+        <source>Limit lanes, A over B</source>
+        <translation>Grenzbahnen, A über B</translation>
+    </message>
+    <message>
+        <source>One row for each requirement, one cell for each thermocouple of each run.</source>
+        <translation>Eine Zeile für jede Anforderung, eine Zelle für jedes Thermoelement jedes Laufs.</translation>
+    </message>
+    <message>
+        <source>&amp;Open logs…</source>
+        <translation>Logs ö&amp;ffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Add a run…</source>
+        <translation>Lauf &amp;hinzufügen …</translation>
+    </message>
+    <message>
+        <source>Look at two &amp;demo runs</source>
+        <translation>Zwei &amp;Demo-Läufe ansehen</translation>
+    </message>
+    <message>
+        <source>Compare needs two runs</source>
+        <translation>Zum Vergleichen braucht es zwei Läufe</translation>
+    </message>
+    <message>
+        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference.</source>
+        <translation>Zwei Logs öffnen oder hier ablegen: das erste ist A, das zweite B. Ein Log mit mehreren Durchläufen sind mehrere Läufe. Kurven, Rezepte und jede Anforderung stehen dann nebeneinander, mit der Unsicherheit jedes Unterschieds.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: temperature over time, %n thermocouples</source>
+        <comment>letter of a run</comment>
+        <translation>
+            <numerusform>%1: Temperatur über der Zeit, %n Thermoelement</numerusform>
+            <numerusform>%1: Temperatur über der Zeit, %n Thermoelemente</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Compare against the window of A</source>
+        <translation>Gegen das Prozessfenster von A vergleichen</translation>
+    </message>
+    <message>
+        <source>Nothing is compared yet</source>
+        <translation>Noch wird nichts verglichen</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>Anforderung</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Untere Grenze</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Obere Grenze</translation>
+    </message>
+    <message>
+        <source>A, smallest margin at</source>
+        <translation>A, kleinste Reserve an</translation>
+    </message>
+    <message>
+        <source>A, margin</source>
+        <translation>A, Reserve</translation>
+    </message>
+    <message>
+        <source>A, verdict</source>
+        <translation>A, Urteil</translation>
+    </message>
+    <message>
+        <source>B, smallest margin at</source>
+        <translation>B, kleinste Reserve an</translation>
+    </message>
+    <message>
+        <source>B, margin</source>
+        <translation>B, Reserve</translation>
+    </message>
+    <message>
+        <source>B, verdict</source>
+        <translation>B, Urteil</translation>
+    </message>
+    <message>
+        <source>Largest change at</source>
+        <translation>Größte Änderung an</translation>
+    </message>
+    <message>
+        <source>B − A</source>
+        <translation>B − A</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>More margin</source>
+        <translation>Mehr Reserve</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CompareSession</name>
+    <message>
+        <source>Compare %1 as A</source>
+        <translation>%1 als A vergleichen</translation>
+    </message>
+    <message>
+        <source>Compare %1 as B</source>
+        <translation>%1 als B vergleichen</translation>
+    </message>
+    <message>
+        <source>Swap A and B</source>
+        <translation>A und B tauschen</translation>
+    </message>
+    <message>
+        <source>Compare with %1</source>
+        <translation>Mit %1 vergleichen</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::CurvePlot</name>
     <message>
         <source>s from oven entry</source>
@@ -2412,6 +2857,11 @@
     <message>
         <source>%1: %2 %3 at %4 s (%5 s on the log’s clock)</source>
         <translation>%1: %2 %3 bei %4 s (%5 s auf der Uhr des Logs)</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <comment>seconds, at the time axis</comment>
+        <translation>s</translation>
     </message>
 </context>
 <context>
@@ -3033,6 +3483,14 @@
     <message>
         <source>The sheet of the marked runs as it will be printed, one for each lot; Page Up and Page Down turn its pages. What was printed or saved as PDF can be marked as printed beside its records. Several lots writes a file for each lot into a folder and replaces none without asking.</source>
         <translation>Das Blatt der angekreuzten Läufe, wie es gedruckt wird, eines je Los; Bild auf und Bild ab blättern. Was gedruckt oder als PDF gespeichert wurde, kann neben seinen Datensätzen als gedruckt vermerkt werden. „Mehrere Lose“ schreibt je Los eine Datei in einen Ordner und ersetzt keine, ohne zu fragen.</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Two runs on one clock, lined up at the oven entry or where the first thermocouple rises through a level. A log that is dropped here becomes B. Setpoints that differ are framed in B, the differences stand under them. Each lane has both runs, A over B; its last columns say the smallest margin of each, the largest change with its uncertainty, and which has more margin: neither, where they differ by less than their uncertainty. Enter on a mark leads to the run’s own page.</source>
+        <translation>Zwei Läufe auf einer Uhr, ausgerichtet am Ofeneintritt oder dort, wo das erste Thermoelement durch eine Schwelle steigt. Ein Log, das hier abgelegt wird, wird B. Sollwerte, die sich unterscheiden, sind bei B gerahmt, die Unterschiede stehen darunter. Jede Bahn hat beide Läufe, A über B; die letzten Spalten nennen die kleinste Reserve von jedem, die größte Änderung mit ihrer Unsicherheit und wer mehr Reserve hat: keiner, wo sie sich um weniger als ihre Unsicherheit unterscheiden. Die Eingabetaste auf einer Marke führt zur eigenen Seite des Laufs.</translation>
     </message>
 </context>
 <context>
@@ -3744,6 +4202,22 @@
             <numerusform>%n nicht beurteilt</numerusform>
             <numerusform>%n nicht beurteilt</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>C&amp;ompare</source>
+        <translation>&amp;Vergleichen</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>From the &amp;archive…</source>
+        <translation>Aus dem &amp;Archiv …</translation>
+    </message>
+    <message>
+        <source>Look at two &amp;demo runs</source>
+        <translation>Zwei &amp;Demo-Läufe ansehen</translation>
     </message>
 </context>
 <context>
@@ -5366,6 +5840,15 @@
         <source>%1 from %2 to %3 s from oven entry, %4 to %5 s on the log</source>
         <comment>a placement in a zone</comment>
         <translation>%1 von %2 bis %3 s ab Ofeneintritt, %4 bis %5 s im Log</translation>
+    </message>
+    <message>
+        <source>B less A: %1</source>
+        <comment>the difference of two setpoints</comment>
+        <translation>B minus A: %1</translation>
+    </message>
+    <message>
+        <source>B less A: top %1, bottom %2</source>
+        <translation>B minus A: oben %1, unten %2</translation>
     </message>
 </context>
 </TS>

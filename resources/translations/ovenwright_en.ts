@@ -26,6 +26,16 @@
     </message>
 </context>
 <context>
+    <name>Compare</name>
+    <message numerus="yes">
+        <source>2 runs, %n thermocouple(s) in common</source>
+        <translation>
+            <numerusform>2 runs, %n thermocouple in common</numerusform>
+            <numerusform>2 runs, %n thermocouples in common</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DropFrame</name>
     <message numerus="yes">
         <source>Drop to read %n log(s)</source>
@@ -272,6 +282,16 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::ArchivePicker</name>
+    <message numerus="yes">
+        <source>%n runs are marked: two at most.</source>
+        <translation>
+            <numerusform>%n run is marked: two at most.</numerusform>
+            <numerusform>%n runs are marked: two at most.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::ChannelsPanel</name>
     <message numerus="yes">
         <source>%n more</source>
@@ -295,6 +315,17 @@
         <translation>
             <numerusform>Temperature over time, %n thermocouple</numerusform>
             <numerusform>Temperature over time, %n thermocouples</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ComparePage</name>
+    <message numerus="yes">
+        <source>%1: temperature over time, %n thermocouples</source>
+        <comment>letter of a run</comment>
+        <translation>
+            <numerusform>%1: temperature over time, %n thermocouple</numerusform>
+            <numerusform>%1: temperature over time, %n thermocouples</numerusform>
         </translation>
     </message>
 </context>

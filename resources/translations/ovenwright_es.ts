@@ -185,6 +185,82 @@
     </message>
 </context>
 <context>
+    <name>Compare</name>
+    <message>
+        <source>s, not lined up</source>
+        <translation>s, sin alinear</translation>
+    </message>
+    <message>
+        <source>s from %1</source>
+        <comment>a temperature</comment>
+        <translation>s desde %1</translation>
+    </message>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s desde la entrada</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>a run and its recipe</comment>
+        <translation>%1, rev. %2</translation>
+    </message>
+    <message>
+        <source>A solid, B dashed</source>
+        <translation>A continua, B discontinua</translation>
+    </message>
+    <message>
+        <source>No run is open.</source>
+        <translation>No hay ninguna pasada abierta.</translation>
+    </message>
+    <message>
+        <source>Compare holds two runs against each other.</source>
+        <translation>Comparar contrapone dos pasadas.</translation>
+    </message>
+    <message>
+        <source>Open logs…</source>
+        <translation>Abrir registros…</translation>
+    </message>
+    <message>
+        <source>Look at two demo runs</source>
+        <translation>Ver dos pasadas de ejemplo</translation>
+    </message>
+    <message>
+        <source>One run is open: %1.</source>
+        <translation>Hay una pasada abierta: %1.</translation>
+    </message>
+    <message>
+        <source>Compare needs a second one.</source>
+        <translation>Para comparar hace falta otra.</translation>
+    </message>
+    <message>
+        <source>Open another log…</source>
+        <translation>Abrir otro registro…</translation>
+    </message>
+    <message>
+        <source>Add a run…</source>
+        <translation>Añadir una pasada…</translation>
+    </message>
+    <message>
+        <source>Comparing.</source>
+        <translation>Comparando.</translation>
+    </message>
+    <message>
+        <source>These runs cannot be compared.</source>
+        <translation>Estas pasadas no se pueden comparar.</translation>
+    </message>
+    <message>
+        <source>Compare against the window of A</source>
+        <translation>Comparar con la ventana de A</translation>
+    </message>
+    <message numerus="yes">
+        <source>2 runs, %n thermocouple(s) in common</source>
+        <translation>
+            <numerusform>2 pasadas, %n termopar en común</numerusform>
+            <numerusform>2 pasadas, %n termopares en común</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CurvePlot</name>
     <message>
         <source>Hottest to coldest, peak %1</source>
@@ -1378,6 +1454,56 @@
             <numerusform>%1: %n registros, cabeza %2</numerusform>
         </translation>
     </message>
+    <message>
+        <source>On</source>
+        <translation>En</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>placa</translation>
+    </message>
+    <message>
+        <source>Comparison</source>
+        <translation>Comparación</translation>
+    </message>
+    <message>
+        <source>Recipe, %1</source>
+        <translation>Receta, %1</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>%1 top</source>
+        <comment>letter of a run, side of the zones</comment>
+        <translation>%1 superior</translation>
+    </message>
+    <message>
+        <source>%1 bottom</source>
+        <comment>letter of a run, side of the zones</comment>
+        <translation>%1 inferior</translation>
+    </message>
+    <message>
+        <source>± is the expanded uncertainty U = 2u of the difference (about 95 %). Both runs are taken to be on the same thermocouples and instrument (channels and board of the same names), whose errors cancel in it. How runs of the oven differ is not in it.</source>
+        <translation>± es la incertidumbre expandida U = 2u de la diferencia (aprox. 95 %). Se entiende que ambas pasadas usan los mismos termopares e instrumento (canales y placa de igual nombre), cuyos errores se anulan en ella. No incluye cómo difieren las pasadas del horno.</translation>
+    </message>
+    <message>
+        <source>± is the expanded uncertainty U = 2u of the difference (about 95 %), with the errors of the thermocouples and the instrument of both runs. How runs of the oven differ is not in it.</source>
+        <translation>± es la incertidumbre expandida U = 2u de la diferencia (aprox. 95 %), con los errores de los termopares y del instrumento de ambas pasadas. No incluye cómo difieren las pasadas del horno.</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>Diferencias</translation>
+    </message>
+    <message>
+        <source>More margin</source>
+        <translation>Más margen</translation>
+    </message>
+    <message>
+        <source>neither, where the margins differ by less than their uncertainty.</source>
+        <translation>ninguna, donde los márgenes difieren en menos que su incertidumbre.</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -2051,12 +2177,89 @@
         <source>measured: %1</source>
         <translation>medido: %1</translation>
     </message>
+    <message>
+        <source>Top and bottom</source>
+        <translation>Superior e inferior</translation>
+    </message>
+    <message>
+        <source>B is %1 higher</source>
+        <translation>B es %1 mayor</translation>
+    </message>
+    <message>
+        <source>B is %1 lower</source>
+        <translation>B es %1 menor</translation>
+    </message>
+    <message>
+        <source>B less A %1</source>
+        <comment>read aloud</comment>
+        <translation>B menos A %1</translation>
+    </message>
+    <message>
+        <source>same</source>
+        <comment>neither of two has more margin</comment>
+        <translation>igual</translation>
+    </message>
+    <message>
+        <source>more margin</source>
+        <translation>más margen</translation>
+    </message>
+    <message>
+        <source>A, smallest margin</source>
+        <translation>A, margen mínimo</translation>
+    </message>
+    <message>
+        <source>B, smallest margin</source>
+        <translation>B, margen mínimo</translation>
+    </message>
+    <message>
+        <source>Largest change, A to B</source>
+        <translation>Mayor cambio, de A a B</translation>
+    </message>
+    <message>
+        <source>Set, %1</source>
+        <comment>setpoints, with their unit</comment>
+        <translation>Consigna, %1</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
     <message>
         <source>Shows a thermocouple log and whether it stayed inside its process window.</source>
         <translation>Muestra un registro de termopares y si se mantuvo dentro de su ventana de proceso.</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ArchivePicker</name>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>&amp;Comparar</translation>
+    </message>
+    <message>
+        <source>Runs of the archive</source>
+        <translation>Pasadas del archivo</translation>
+    </message>
+    <message>
+        <source>Lot, board or words</source>
+        <translation>Lote, placa o palabras</translation>
+    </message>
+    <message>
+        <source>Find runs by lot, board or words</source>
+        <translation>Buscar pasadas por lote, placa o palabras</translation>
+    </message>
+    <message>
+        <source>No run of the archive has these words.</source>
+        <translation>Ninguna pasada del archivo tiene estas palabras.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are marked: two at most.</source>
+        <translation>
+            <numerusform>%n pasada marcada: dos como máximo.</numerusform>
+            <numerusform>%n pasadas marcadas: dos como máximo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A.</source>
+        <translation>La pasada elegida pasa a ser B. Espacio marca: de dos marcadas, la más antigua es A.</translation>
     </message>
 </context>
 <context>
@@ -2400,6 +2603,248 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::CompareBar</name>
+    <message>
+        <source>S&amp;wap</source>
+        <translation>Inter&amp;cambiar</translation>
+    </message>
+    <message>
+        <source>&amp;Add a run…</source>
+        <translation>&amp;Añadir una pasada…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>Im&amp;primir…</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <comment>the first of two runs</comment>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <comment>the second of two runs</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Ventana</translation>
+    </message>
+    <message>
+        <source>Line up at</source>
+        <translation>Alinear en</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>Curvas</translation>
+    </message>
+    <message>
+        <source>Level to line up at</source>
+        <translation>Nivel en el que se alinea</translation>
+    </message>
+    <message>
+        <source>A becomes B, and B becomes A</source>
+        <translation>A pasa a ser B, y B, A</translation>
+    </message>
+    <message>
+        <source>The sheet of this comparison</source>
+        <translation>La hoja de esta comparación</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a run and its verdict</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>those of A</source>
+        <translation>las de A</translation>
+    </message>
+    <message>
+        <source>Compare against %1</source>
+        <translation>Comparar con %1</translation>
+    </message>
+    <message>
+        <source>As A was judged: %1</source>
+        <translation>Como se juzgó A: %1</translation>
+    </message>
+    <message>
+        <source>Line up at the oven entry</source>
+        <translation>Alinear en la entrada al horno</translation>
+    </message>
+    <message>
+        <source>Line up at a level</source>
+        <translation>Alinear en un nivel</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>Entrada al horno</translation>
+    </message>
+    <message>
+        <source>A level on the rise</source>
+        <translation>Un nivel en la subida</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Una junto a otra</translation>
+    </message>
+    <message>
+        <source>Curves side by side</source>
+        <translation>Curvas una junto a otra</translation>
+    </message>
+    <message>
+        <source>Overlaid</source>
+        <translation>Superpuestas</translation>
+    </message>
+    <message>
+        <source>Curves overlaid</source>
+        <translation>Curvas superpuestas</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <comment>no run</comment>
+        <translation>Ninguna</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <comment>no window</comment>
+        <translation>Ninguna</translation>
+    </message>
+    <message>
+        <source>Level on the rise</source>
+        <translation>Nivel en la subida</translation>
+    </message>
+    <message>
+        <source>%1 on the rise, no entry</source>
+        <translation>%1 en la subida, sin entrada</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ComparePage</name>
+    <message>
+        <source>Zone strip of %1</source>
+        <translation>Franja de zonas de %1</translation>
+    </message>
+    <message>
+        <source>Limit lanes, A over B</source>
+        <translation>Carriles de límites, A sobre B</translation>
+    </message>
+    <message>
+        <source>One row for each requirement, one cell for each thermocouple of each run.</source>
+        <translation>Una fila por requisito, una celda por termopar de cada pasada.</translation>
+    </message>
+    <message>
+        <source>&amp;Open logs…</source>
+        <translation>&amp;Abrir registros…</translation>
+    </message>
+    <message>
+        <source>&amp;Add a run…</source>
+        <translation>&amp;Añadir una pasada…</translation>
+    </message>
+    <message>
+        <source>Look at two &amp;demo runs</source>
+        <translation>Ver dos pasadas de &amp;ejemplo</translation>
+    </message>
+    <message>
+        <source>Compare needs two runs</source>
+        <translation>Para comparar hacen falta dos pasadas</translation>
+    </message>
+    <message>
+        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference.</source>
+        <translation>Abra dos registros o suéltelos aquí: el primero es A, el segundo B. Un registro con varias pasadas vale por varias. Curvas, recetas y cada requisito quedan entonces uno junto a otro, con la incertidumbre de cada diferencia.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: temperature over time, %n thermocouples</source>
+        <comment>letter of a run</comment>
+        <translation>
+            <numerusform>%1: temperatura en el tiempo, %n termopar</numerusform>
+            <numerusform>%1: temperatura en el tiempo, %n termopares</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Compare against the window of A</source>
+        <translation>Comparar con la ventana de A</translation>
+    </message>
+    <message>
+        <source>Nothing is compared yet</source>
+        <translation>Aún no se compara nada</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>Requisito</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Límite inferior</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Límite superior</translation>
+    </message>
+    <message>
+        <source>A, smallest margin at</source>
+        <translation>A, margen mínimo en</translation>
+    </message>
+    <message>
+        <source>A, margin</source>
+        <translation>A, margen</translation>
+    </message>
+    <message>
+        <source>A, verdict</source>
+        <translation>A, veredicto</translation>
+    </message>
+    <message>
+        <source>B, smallest margin at</source>
+        <translation>B, margen mínimo en</translation>
+    </message>
+    <message>
+        <source>B, margin</source>
+        <translation>B, margen</translation>
+    </message>
+    <message>
+        <source>B, verdict</source>
+        <translation>B, veredicto</translation>
+    </message>
+    <message>
+        <source>Largest change at</source>
+        <translation>Mayor cambio en</translation>
+    </message>
+    <message>
+        <source>B − A</source>
+        <translation>B − A</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>More margin</source>
+        <translation>Más margen</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CompareSession</name>
+    <message>
+        <source>Compare %1 as A</source>
+        <translation>Comparar %1 como A</translation>
+    </message>
+    <message>
+        <source>Compare %1 as B</source>
+        <translation>Comparar %1 como B</translation>
+    </message>
+    <message>
+        <source>Swap A and B</source>
+        <translation>Intercambiar A y B</translation>
+    </message>
+    <message>
+        <source>Compare with %1</source>
+        <translation>Comparar con %1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::CurvePlot</name>
     <message>
         <source>s from oven entry</source>
@@ -2412,6 +2857,11 @@
     <message>
         <source>%1: %2 %3 at %4 s (%5 s on the log’s clock)</source>
         <translation>%1: %2 %3 a los %4 s (%5 s en el reloj del registro)</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <comment>seconds, at the time axis</comment>
+        <translation>s</translation>
     </message>
 </context>
 <context>
@@ -3033,6 +3483,14 @@
     <message>
         <source>The sheet of the marked runs as it will be printed, one for each lot; Page Up and Page Down turn its pages. What was printed or saved as PDF can be marked as printed beside its records. Several lots writes a file for each lot into a folder and replaces none without asking.</source>
         <translation>La hoja de las pasadas marcadas tal como se imprimirá, una por lote; Re Pág y Av Pág pasan las páginas. Lo que se imprime o se guarda como PDF puede anotarse como impreso junto a sus registros. «Varios lotes» escribe un fichero por lote en una carpeta y no reemplaza ninguno sin preguntar.</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
+    </message>
+    <message>
+        <source>Two runs on one clock, lined up at the oven entry or where the first thermocouple rises through a level. A log that is dropped here becomes B. Setpoints that differ are framed in B, the differences stand under them. Each lane has both runs, A over B; its last columns say the smallest margin of each, the largest change with its uncertainty, and which has more margin: neither, where they differ by less than their uncertainty. Enter on a mark leads to the run’s own page.</source>
+        <translation>Dos pasadas en un mismo reloj, alineadas en la entrada al horno o donde el primer termopar sube por un nivel. Un registro que se suelta aquí pasa a ser B. Las consignas distintas están enmarcadas en B, con las diferencias debajo. Cada carril tiene las dos pasadas, A sobre B; las últimas columnas dicen el margen mínimo de cada una, el mayor cambio con su incertidumbre y cuál tiene más margen: ninguna, donde difieren en menos que su incertidumbre. Intro sobre una marca lleva a la página propia de la pasada.</translation>
     </message>
 </context>
 <context>
@@ -3744,6 +4202,22 @@
             <numerusform>%n sin evaluar</numerusform>
             <numerusform>%n sin evaluar</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>C&amp;ompare</source>
+        <translation>C&amp;omparar</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
+    </message>
+    <message>
+        <source>From the &amp;archive…</source>
+        <translation>Del &amp;archivo…</translation>
+    </message>
+    <message>
+        <source>Look at two &amp;demo runs</source>
+        <translation>Ver dos pasadas de &amp;ejemplo</translation>
     </message>
 </context>
 <context>
@@ -5366,6 +5840,15 @@
         <source>%1 from %2 to %3 s from oven entry, %4 to %5 s on the log</source>
         <comment>a placement in a zone</comment>
         <translation>%1 de %2 a %3 s desde la entrada al horno, %4 a %5 s en el registro</translation>
+    </message>
+    <message>
+        <source>B less A: %1</source>
+        <comment>the difference of two setpoints</comment>
+        <translation>B menos A: %1</translation>
+    </message>
+    <message>
+        <source>B less A: top %1, bottom %2</source>
+        <translation>B menos A: superior %1, inferior %2</translation>
     </message>
 </context>
 </TS>

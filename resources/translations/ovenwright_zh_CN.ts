@@ -182,6 +182,81 @@
     </message>
 </context>
 <context>
+    <name>Compare</name>
+    <message>
+        <source>s, not lined up</source>
+        <translation>s（未对齐）</translation>
+    </message>
+    <message>
+        <source>s from %1</source>
+        <comment>a temperature</comment>
+        <translation>s（自 %1 起）</translation>
+    </message>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s（自进炉）</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>a run and its recipe</comment>
+        <translation>%1，版本 %2</translation>
+    </message>
+    <message>
+        <source>A solid, B dashed</source>
+        <translation>A 实线，B 虚线</translation>
+    </message>
+    <message>
+        <source>No run is open.</source>
+        <translation>未打开任何记录。</translation>
+    </message>
+    <message>
+        <source>Compare holds two runs against each other.</source>
+        <translation>比较功能将两次测量相互对照。</translation>
+    </message>
+    <message>
+        <source>Open logs…</source>
+        <translation>打开记录…</translation>
+    </message>
+    <message>
+        <source>Look at two demo runs</source>
+        <translation>看两个示范记录</translation>
+    </message>
+    <message>
+        <source>One run is open: %1.</source>
+        <translation>已打开一次：%1。</translation>
+    </message>
+    <message>
+        <source>Compare needs a second one.</source>
+        <translation>比较还需要另一次。</translation>
+    </message>
+    <message>
+        <source>Open another log…</source>
+        <translation>打开另一个记录…</translation>
+    </message>
+    <message>
+        <source>Add a run…</source>
+        <translation>添加一次…</translation>
+    </message>
+    <message>
+        <source>Comparing.</source>
+        <translation>正在比较。</translation>
+    </message>
+    <message>
+        <source>These runs cannot be compared.</source>
+        <translation>这两次无法比较。</translation>
+    </message>
+    <message>
+        <source>Compare against the window of A</source>
+        <translation>以 A 的工艺窗口比较</translation>
+    </message>
+    <message numerus="yes">
+        <source>2 runs, %n thermocouple(s) in common</source>
+        <translation>
+            <numerusform>2 次，共有 %n 支热电偶</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CurvePlot</name>
     <message>
         <source>Hottest to coldest, peak %1</source>
@@ -1352,6 +1427,56 @@
             <numerusform>%1：%n 笔，链首 %2</numerusform>
         </translation>
     </message>
+    <message>
+        <source>On</source>
+        <translation>位置</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>整板</translation>
+    </message>
+    <message>
+        <source>Comparison</source>
+        <translation>比较</translation>
+    </message>
+    <message>
+        <source>Recipe, %1</source>
+        <translation>配方，%1</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>速度</translation>
+    </message>
+    <message>
+        <source>%1 top</source>
+        <comment>letter of a run, side of the zones</comment>
+        <translation>%1 上</translation>
+    </message>
+    <message>
+        <source>%1 bottom</source>
+        <comment>letter of a run, side of the zones</comment>
+        <translation>%1 下</translation>
+    </message>
+    <message>
+        <source>± is the expanded uncertainty U = 2u of the difference (about 95 %). Both runs are taken to be on the same thermocouples and instrument (channels and board of the same names), whose errors cancel in it. How runs of the oven differ is not in it.</source>
+        <translation>± 为差值的扩展不确定度 U = 2u（约 95 %）。两次视为使用相同的热电偶和仪器（通道与电路板同名），其误差在差值中抵消。炉子各次之间的差异不包含在内。</translation>
+    </message>
+    <message>
+        <source>± is the expanded uncertainty U = 2u of the difference (about 95 %), with the errors of the thermocouples and the instrument of both runs. How runs of the oven differ is not in it.</source>
+        <translation>± 为差值的扩展不确定度 U = 2u（约 95 %），包含两次的热电偶和仪器误差。炉子各次之间的差异不包含在内。</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>差值</translation>
+    </message>
+    <message>
+        <source>More margin</source>
+        <translation>裕量较大</translation>
+    </message>
+    <message>
+        <source>neither, where the margins differ by less than their uncertainty.</source>
+        <translation>裕量之差小于其不确定度时，两者皆否。</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -2017,12 +2142,88 @@
         <source>measured: %1</source>
         <translation>实测：%1</translation>
     </message>
+    <message>
+        <source>Top and bottom</source>
+        <translation>上和下</translation>
+    </message>
+    <message>
+        <source>B is %1 higher</source>
+        <translation>B 高 %1</translation>
+    </message>
+    <message>
+        <source>B is %1 lower</source>
+        <translation>B 低 %1</translation>
+    </message>
+    <message>
+        <source>B less A %1</source>
+        <comment>read aloud</comment>
+        <translation>B 减 A %1</translation>
+    </message>
+    <message>
+        <source>same</source>
+        <comment>neither of two has more margin</comment>
+        <translation>相同</translation>
+    </message>
+    <message>
+        <source>more margin</source>
+        <translation>裕量较大</translation>
+    </message>
+    <message>
+        <source>A, smallest margin</source>
+        <translation>A，最小裕量</translation>
+    </message>
+    <message>
+        <source>B, smallest margin</source>
+        <translation>B，最小裕量</translation>
+    </message>
+    <message>
+        <source>Largest change, A to B</source>
+        <translation>最大变化，A 到 B</translation>
+    </message>
+    <message>
+        <source>Set, %1</source>
+        <comment>setpoints, with their unit</comment>
+        <translation>设定，%1</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
     <message>
         <source>Shows a thermocouple log and whether it stayed inside its process window.</source>
         <translation>显示热电偶记录，以及它是否保持在工艺窗口内。</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ArchivePicker</name>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>比较(&amp;C)</translation>
+    </message>
+    <message>
+        <source>Runs of the archive</source>
+        <translation>存档中的各次</translation>
+    </message>
+    <message>
+        <source>Lot, board or words</source>
+        <translation>批次、电路板或文字</translation>
+    </message>
+    <message>
+        <source>Find runs by lot, board or words</source>
+        <translation>以批次、电路板或文字查找</translation>
+    </message>
+    <message>
+        <source>No run of the archive has these words.</source>
+        <translation>存档中没有符合的项目。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are marked: two at most.</source>
+        <translation>
+            <numerusform>已标记 %n 次：最多两次。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A.</source>
+        <translation>选取者成为 B。空格键标记：标记两次时，较早者为 A。</translation>
     </message>
 </context>
 <context>
@@ -2363,6 +2564,247 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::CompareBar</name>
+    <message>
+        <source>S&amp;wap</source>
+        <translation>互换(&amp;W)</translation>
+    </message>
+    <message>
+        <source>&amp;Add a run…</source>
+        <translation>添加一次(&amp;A)…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>打印(&amp;P)…</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <comment>the first of two runs</comment>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <comment>the second of two runs</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>工艺窗口</translation>
+    </message>
+    <message>
+        <source>Line up at</source>
+        <translation>对齐于</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>曲线</translation>
+    </message>
+    <message>
+        <source>Level to line up at</source>
+        <translation>对齐的温度</translation>
+    </message>
+    <message>
+        <source>A becomes B, and B becomes A</source>
+        <translation>A 变 B，B 变 A</translation>
+    </message>
+    <message>
+        <source>The sheet of this comparison</source>
+        <translation>此比较的报告单</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a run and its verdict</comment>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>those of A</source>
+        <translation>A 的工艺窗口</translation>
+    </message>
+    <message>
+        <source>Compare against %1</source>
+        <translation>以 %1 比较</translation>
+    </message>
+    <message>
+        <source>As A was judged: %1</source>
+        <translation>与 A 的判定相同：%1</translation>
+    </message>
+    <message>
+        <source>Line up at the oven entry</source>
+        <translation>于进炉时对齐</translation>
+    </message>
+    <message>
+        <source>Line up at a level</source>
+        <translation>于某温度对齐</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>进炉</translation>
+    </message>
+    <message>
+        <source>A level on the rise</source>
+        <translation>升温中的某温度</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>并排</translation>
+    </message>
+    <message>
+        <source>Curves side by side</source>
+        <translation>曲线并排</translation>
+    </message>
+    <message>
+        <source>Overlaid</source>
+        <translation>重叠</translation>
+    </message>
+    <message>
+        <source>Curves overlaid</source>
+        <translation>曲线重叠</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <comment>no run</comment>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <comment>no window</comment>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>Level on the rise</source>
+        <translation>升温中的温度</translation>
+    </message>
+    <message>
+        <source>%1 on the rise, no entry</source>
+        <translation>升温至 %1，无进炉时刻</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ComparePage</name>
+    <message>
+        <source>Zone strip of %1</source>
+        <translation>%1 的温区条</translation>
+    </message>
+    <message>
+        <source>Limit lanes, A over B</source>
+        <translation>界限图，A 在 B 上</translation>
+    </message>
+    <message>
+        <source>One row for each requirement, one cell for each thermocouple of each run.</source>
+        <translation>每项要求一行，每次的每支热电偶一格。</translation>
+    </message>
+    <message>
+        <source>&amp;Open logs…</source>
+        <translation>打开记录(&amp;O)…</translation>
+    </message>
+    <message>
+        <source>&amp;Add a run…</source>
+        <translation>添加一次(&amp;A)…</translation>
+    </message>
+    <message>
+        <source>Look at two &amp;demo runs</source>
+        <translation>看两个示范记录(&amp;D)</translation>
+    </message>
+    <message>
+        <source>Compare needs two runs</source>
+        <translation>比较需要两次测量</translation>
+    </message>
+    <message>
+        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference.</source>
+        <translation>打开两个记录，或拖放到此处：第一个为 A，第二个为 B。含多次通过的记录即为多次。曲线、配方和每项要求便会并排，并附每个差值的不确定度。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: temperature over time, %n thermocouples</source>
+        <comment>letter of a run</comment>
+        <translation>
+            <numerusform>%1：温度对时间，%n 支热电偶</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Compare against the window of A</source>
+        <translation>以 A 的工艺窗口比较</translation>
+    </message>
+    <message>
+        <source>Nothing is compared yet</source>
+        <translation>尚未比较</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>备注</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>A, smallest margin at</source>
+        <translation>A，最小裕量位置</translation>
+    </message>
+    <message>
+        <source>A, margin</source>
+        <translation>A，裕量</translation>
+    </message>
+    <message>
+        <source>A, verdict</source>
+        <translation>A，判定</translation>
+    </message>
+    <message>
+        <source>B, smallest margin at</source>
+        <translation>B，最小裕量位置</translation>
+    </message>
+    <message>
+        <source>B, margin</source>
+        <translation>B，裕量</translation>
+    </message>
+    <message>
+        <source>B, verdict</source>
+        <translation>B，判定</translation>
+    </message>
+    <message>
+        <source>Largest change at</source>
+        <translation>最大变化位置</translation>
+    </message>
+    <message>
+        <source>B − A</source>
+        <translation>B − A</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>单位</translation>
+    </message>
+    <message>
+        <source>More margin</source>
+        <translation>裕量较大</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CompareSession</name>
+    <message>
+        <source>Compare %1 as A</source>
+        <translation>以 %1 为 A 比较</translation>
+    </message>
+    <message>
+        <source>Compare %1 as B</source>
+        <translation>以 %1 为 B 比较</translation>
+    </message>
+    <message>
+        <source>Swap A and B</source>
+        <translation>互换 A 与 B</translation>
+    </message>
+    <message>
+        <source>Compare with %1</source>
+        <translation>与 %1 比较</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::CurvePlot</name>
     <message>
         <source>s from oven entry</source>
@@ -2375,6 +2817,11 @@
     <message>
         <source>%1: %2 %3 at %4 s (%5 s on the log’s clock)</source>
         <translation>%1：%2 %3，第 %4 s（记录的时钟 %5 s）</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <comment>seconds, at the time axis</comment>
+        <translation>s</translation>
     </message>
 </context>
 <context>
@@ -2993,6 +3440,14 @@
     <message>
         <source>The sheet of the marked runs as it will be printed, one for each lot; Page Up and Page Down turn its pages. What was printed or saved as PDF can be marked as printed beside its records. Several lots writes a file for each lot into a folder and replaces none without asking.</source>
         <translation>勾选的测温打印出来的报告单，每个批号一张；Page Up 和 Page Down 翻页。已打印或另存 PDF 的可在存档旁标记为已打印。「多个批号」为每个批号在文件夹中写入一个文件，未经询问不会替换任何文件。</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>比较</translation>
+    </message>
+    <message>
+        <source>Two runs on one clock, lined up at the oven entry or where the first thermocouple rises through a level. A log that is dropped here becomes B. Setpoints that differ are framed in B, the differences stand under them. Each lane has both runs, A over B; its last columns say the smallest margin of each, the largest change with its uncertainty, and which has more margin: neither, where they differ by less than their uncertainty. Enter on a mark leads to the run’s own page.</source>
+        <translation>两次测量共用一个时钟，于进炉时或第一支热电偶升过某温度时对齐。拖放到此处的记录成为 B。不同的设定值在 B 中加框，差值列于其下。每条界限图含两次，A 在 B 上；最后几栏列出各自的最小裕量、最大变化及其不确定度，以及何者裕量较大：差异小于其不确定度时两者皆否。在标记上按 Enter 可前往该次自己的页面。</translation>
     </message>
 </context>
 <context>
@@ -3690,6 +4145,22 @@
         <translation>
             <numerusform>%n 份未判定</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>C&amp;ompare</source>
+        <translation>比较(&amp;O)</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>比较</translation>
+    </message>
+    <message>
+        <source>From the &amp;archive…</source>
+        <translation>来自存档(&amp;A)…</translation>
+    </message>
+    <message>
+        <source>Look at two &amp;demo runs</source>
+        <translation>看两个示范记录(&amp;D)</translation>
     </message>
 </context>
 <context>
@@ -5302,6 +5773,15 @@
         <source>%1 from %2 to %3 s from oven entry, %4 to %5 s on the log</source>
         <comment>a placement in a zone</comment>
         <translation>%1 自进炉第 %2 至 %3 s，记录第 %4 至 %5 s</translation>
+    </message>
+    <message>
+        <source>B less A: %1</source>
+        <comment>the difference of two setpoints</comment>
+        <translation>B 减 A：%1</translation>
+    </message>
+    <message>
+        <source>B less A: top %1, bottom %2</source>
+        <translation>B 减 A：上 %1，下 %2</translation>
     </message>
 </context>
 </TS>

@@ -182,6 +182,81 @@
     </message>
 </context>
 <context>
+    <name>Compare</name>
+    <message>
+        <source>s, not lined up</source>
+        <translation>s（未對齊）</translation>
+    </message>
+    <message>
+        <source>s from %1</source>
+        <comment>a temperature</comment>
+        <translation>s（自 %1 起）</translation>
+    </message>
+    <message>
+        <source>s from oven entry</source>
+        <translation>s（自進爐）</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>a run and its recipe</comment>
+        <translation>%1，版本 %2</translation>
+    </message>
+    <message>
+        <source>A solid, B dashed</source>
+        <translation>A 實線，B 虛線</translation>
+    </message>
+    <message>
+        <source>No run is open.</source>
+        <translation>未開啟任何記錄。</translation>
+    </message>
+    <message>
+        <source>Compare holds two runs against each other.</source>
+        <translation>比較功能將兩次測量相互對照。</translation>
+    </message>
+    <message>
+        <source>Open logs…</source>
+        <translation>開啟記錄…</translation>
+    </message>
+    <message>
+        <source>Look at two demo runs</source>
+        <translation>看兩個示範記錄</translation>
+    </message>
+    <message>
+        <source>One run is open: %1.</source>
+        <translation>已開啟一次：%1。</translation>
+    </message>
+    <message>
+        <source>Compare needs a second one.</source>
+        <translation>比較還需要另一次。</translation>
+    </message>
+    <message>
+        <source>Open another log…</source>
+        <translation>開啟另一個記錄…</translation>
+    </message>
+    <message>
+        <source>Add a run…</source>
+        <translation>新增一次…</translation>
+    </message>
+    <message>
+        <source>Comparing.</source>
+        <translation>正在比較。</translation>
+    </message>
+    <message>
+        <source>These runs cannot be compared.</source>
+        <translation>這兩次無法比較。</translation>
+    </message>
+    <message>
+        <source>Compare against the window of A</source>
+        <translation>以 A 的製程窗口比較</translation>
+    </message>
+    <message numerus="yes">
+        <source>2 runs, %n thermocouple(s) in common</source>
+        <translation>
+            <numerusform>2 次，共有 %n 支熱電偶</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CurvePlot</name>
     <message>
         <source>Hottest to coldest, peak %1</source>
@@ -1352,6 +1427,56 @@
             <numerusform>%1：%n 筆，鏈首 %2</numerusform>
         </translation>
     </message>
+    <message>
+        <source>On</source>
+        <translation>位置</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>整板</translation>
+    </message>
+    <message>
+        <source>Comparison</source>
+        <translation>比較</translation>
+    </message>
+    <message>
+        <source>Recipe, %1</source>
+        <translation>配方，%1</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>速度</translation>
+    </message>
+    <message>
+        <source>%1 top</source>
+        <comment>letter of a run, side of the zones</comment>
+        <translation>%1 上</translation>
+    </message>
+    <message>
+        <source>%1 bottom</source>
+        <comment>letter of a run, side of the zones</comment>
+        <translation>%1 下</translation>
+    </message>
+    <message>
+        <source>± is the expanded uncertainty U = 2u of the difference (about 95 %). Both runs are taken to be on the same thermocouples and instrument (channels and board of the same names), whose errors cancel in it. How runs of the oven differ is not in it.</source>
+        <translation>± 為差值的擴充不確定度 U = 2u（約 95 %）。兩次視為使用相同的熱電偶和儀器（通道與電路板同名），其誤差在差值中抵消。爐子各次之間的差異不包含在內。</translation>
+    </message>
+    <message>
+        <source>± is the expanded uncertainty U = 2u of the difference (about 95 %), with the errors of the thermocouples and the instrument of both runs. How runs of the oven differ is not in it.</source>
+        <translation>± 為差值的擴充不確定度 U = 2u（約 95 %），包含兩次的熱電偶和儀器誤差。爐子各次之間的差異不包含在內。</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>差值</translation>
+    </message>
+    <message>
+        <source>More margin</source>
+        <translation>裕度較大</translation>
+    </message>
+    <message>
+        <source>neither, where the margins differ by less than their uncertainty.</source>
+        <translation>裕度之差小於其不確定度時，兩者皆否。</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -2017,12 +2142,88 @@
         <source>measured: %1</source>
         <translation>實測：%1</translation>
     </message>
+    <message>
+        <source>Top and bottom</source>
+        <translation>上和下</translation>
+    </message>
+    <message>
+        <source>B is %1 higher</source>
+        <translation>B 高 %1</translation>
+    </message>
+    <message>
+        <source>B is %1 lower</source>
+        <translation>B 低 %1</translation>
+    </message>
+    <message>
+        <source>B less A %1</source>
+        <comment>read aloud</comment>
+        <translation>B 減 A %1</translation>
+    </message>
+    <message>
+        <source>same</source>
+        <comment>neither of two has more margin</comment>
+        <translation>相同</translation>
+    </message>
+    <message>
+        <source>more margin</source>
+        <translation>裕度較大</translation>
+    </message>
+    <message>
+        <source>A, smallest margin</source>
+        <translation>A，最小裕度</translation>
+    </message>
+    <message>
+        <source>B, smallest margin</source>
+        <translation>B，最小裕度</translation>
+    </message>
+    <message>
+        <source>Largest change, A to B</source>
+        <translation>最大變化，A 到 B</translation>
+    </message>
+    <message>
+        <source>Set, %1</source>
+        <comment>setpoints, with their unit</comment>
+        <translation>設定，%1</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
     <message>
         <source>Shows a thermocouple log and whether it stayed inside its process window.</source>
         <translation>顯示熱電偶記錄，以及它是否保持在製程窗口內。</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ArchivePicker</name>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>比較(&amp;C)</translation>
+    </message>
+    <message>
+        <source>Runs of the archive</source>
+        <translation>存檔中的各次</translation>
+    </message>
+    <message>
+        <source>Lot, board or words</source>
+        <translation>批次、電路板或文字</translation>
+    </message>
+    <message>
+        <source>Find runs by lot, board or words</source>
+        <translation>以批次、電路板或文字尋找</translation>
+    </message>
+    <message>
+        <source>No run of the archive has these words.</source>
+        <translation>存檔中沒有符合的項目。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs are marked: two at most.</source>
+        <translation>
+            <numerusform>已標記 %n 次：最多兩次。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A.</source>
+        <translation>選取者成為 B。空白鍵標記：標記兩次時，較早者為 A。</translation>
     </message>
 </context>
 <context>
@@ -2363,6 +2564,247 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::CompareBar</name>
+    <message>
+        <source>S&amp;wap</source>
+        <translation>互換(&amp;W)</translation>
+    </message>
+    <message>
+        <source>&amp;Add a run…</source>
+        <translation>新增一次(&amp;A)…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>列印(&amp;P)…</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <comment>the first of two runs</comment>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <comment>the second of two runs</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>製程窗口</translation>
+    </message>
+    <message>
+        <source>Line up at</source>
+        <translation>對齊於</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>曲線</translation>
+    </message>
+    <message>
+        <source>Level to line up at</source>
+        <translation>對齊的溫度</translation>
+    </message>
+    <message>
+        <source>A becomes B, and B becomes A</source>
+        <translation>A 變 B，B 變 A</translation>
+    </message>
+    <message>
+        <source>The sheet of this comparison</source>
+        <translation>此比較的報告單</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a run and its verdict</comment>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>those of A</source>
+        <translation>A 的製程窗口</translation>
+    </message>
+    <message>
+        <source>Compare against %1</source>
+        <translation>以 %1 比較</translation>
+    </message>
+    <message>
+        <source>As A was judged: %1</source>
+        <translation>與 A 的判定相同：%1</translation>
+    </message>
+    <message>
+        <source>Line up at the oven entry</source>
+        <translation>於進爐時對齊</translation>
+    </message>
+    <message>
+        <source>Line up at a level</source>
+        <translation>於某溫度對齊</translation>
+    </message>
+    <message>
+        <source>Oven entry</source>
+        <translation>進爐</translation>
+    </message>
+    <message>
+        <source>A level on the rise</source>
+        <translation>升溫中的某溫度</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>並排</translation>
+    </message>
+    <message>
+        <source>Curves side by side</source>
+        <translation>曲線並排</translation>
+    </message>
+    <message>
+        <source>Overlaid</source>
+        <translation>重疊</translation>
+    </message>
+    <message>
+        <source>Curves overlaid</source>
+        <translation>曲線重疊</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <comment>no run</comment>
+        <translation>無</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <comment>no window</comment>
+        <translation>無</translation>
+    </message>
+    <message>
+        <source>Level on the rise</source>
+        <translation>升溫中的溫度</translation>
+    </message>
+    <message>
+        <source>%1 on the rise, no entry</source>
+        <translation>升溫至 %1，無進爐時刻</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ComparePage</name>
+    <message>
+        <source>Zone strip of %1</source>
+        <translation>%1 的溫區條</translation>
+    </message>
+    <message>
+        <source>Limit lanes, A over B</source>
+        <translation>界限圖，A 在 B 上</translation>
+    </message>
+    <message>
+        <source>One row for each requirement, one cell for each thermocouple of each run.</source>
+        <translation>每項要求一列，每次的每支熱電偶一格。</translation>
+    </message>
+    <message>
+        <source>&amp;Open logs…</source>
+        <translation>開啟記錄(&amp;O)…</translation>
+    </message>
+    <message>
+        <source>&amp;Add a run…</source>
+        <translation>新增一次(&amp;A)…</translation>
+    </message>
+    <message>
+        <source>Look at two &amp;demo runs</source>
+        <translation>看兩個示範記錄(&amp;D)</translation>
+    </message>
+    <message>
+        <source>Compare needs two runs</source>
+        <translation>比較需要兩次測量</translation>
+    </message>
+    <message>
+        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference.</source>
+        <translation>開啟兩個記錄，或拖放到此處：第一個為 A，第二個為 B。含多次通過的記錄即為多次。曲線、配方和每項要求便會並排，並附每個差值的不確定度。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: temperature over time, %n thermocouples</source>
+        <comment>letter of a run</comment>
+        <translation>
+            <numerusform>%1：溫度對時間，%n 支熱電偶</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Compare against the window of A</source>
+        <translation>以 A 的製程窗口比較</translation>
+    </message>
+    <message>
+        <source>Nothing is compared yet</source>
+        <translation>尚未比較</translation>
+    </message>
+    <message>
+        <source>Requirement</source>
+        <translation>要求</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>備註</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>A, smallest margin at</source>
+        <translation>A，最小裕度位置</translation>
+    </message>
+    <message>
+        <source>A, margin</source>
+        <translation>A，裕度</translation>
+    </message>
+    <message>
+        <source>A, verdict</source>
+        <translation>A，判定</translation>
+    </message>
+    <message>
+        <source>B, smallest margin at</source>
+        <translation>B，最小裕度位置</translation>
+    </message>
+    <message>
+        <source>B, margin</source>
+        <translation>B，裕度</translation>
+    </message>
+    <message>
+        <source>B, verdict</source>
+        <translation>B，判定</translation>
+    </message>
+    <message>
+        <source>Largest change at</source>
+        <translation>最大變化位置</translation>
+    </message>
+    <message>
+        <source>B − A</source>
+        <translation>B − A</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>單位</translation>
+    </message>
+    <message>
+        <source>More margin</source>
+        <translation>裕度較大</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CompareSession</name>
+    <message>
+        <source>Compare %1 as A</source>
+        <translation>以 %1 為 A 比較</translation>
+    </message>
+    <message>
+        <source>Compare %1 as B</source>
+        <translation>以 %1 為 B 比較</translation>
+    </message>
+    <message>
+        <source>Swap A and B</source>
+        <translation>互換 A 與 B</translation>
+    </message>
+    <message>
+        <source>Compare with %1</source>
+        <translation>與 %1 比較</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::CurvePlot</name>
     <message>
         <source>s from oven entry</source>
@@ -2375,6 +2817,11 @@
     <message>
         <source>%1: %2 %3 at %4 s (%5 s on the log’s clock)</source>
         <translation>%1：%2 %3，第 %4 s（記錄的時鐘 %5 s）</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <comment>seconds, at the time axis</comment>
+        <translation>s</translation>
     </message>
 </context>
 <context>
@@ -2993,6 +3440,14 @@
     <message>
         <source>The sheet of the marked runs as it will be printed, one for each lot; Page Up and Page Down turn its pages. What was printed or saved as PDF can be marked as printed beside its records. Several lots writes a file for each lot into a folder and replaces none without asking.</source>
         <translation>勾選的測溫列印出來的報告單，每個批號一張；Page Up 和 Page Down 翻頁。已列印或另存 PDF 的可在存檔旁標記為已列印。「多個批號」為每個批號在資料夾中寫入一個檔案，未經詢問不會取代任何檔案。</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>比較</translation>
+    </message>
+    <message>
+        <source>Two runs on one clock, lined up at the oven entry or where the first thermocouple rises through a level. A log that is dropped here becomes B. Setpoints that differ are framed in B, the differences stand under them. Each lane has both runs, A over B; its last columns say the smallest margin of each, the largest change with its uncertainty, and which has more margin: neither, where they differ by less than their uncertainty. Enter on a mark leads to the run’s own page.</source>
+        <translation>兩次測量共用一個時鐘，於進爐時或第一支熱電偶升過某溫度時對齊。拖放到此處的記錄成為 B。不同的設定值在 B 中加框，差值列於其下。每條界限圖含兩次，A 在 B 上；最後幾欄列出各自的最小裕度、最大變化及其不確定度，以及何者裕度較大：差異小於其不確定度時兩者皆否。在標記上按 Enter 可前往該次自己的頁面。</translation>
     </message>
 </context>
 <context>
@@ -3690,6 +4145,22 @@
         <translation>
             <numerusform>%n 份未判定</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>C&amp;ompare</source>
+        <translation>比較(&amp;O)</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>比較</translation>
+    </message>
+    <message>
+        <source>From the &amp;archive…</source>
+        <translation>來自存檔(&amp;A)…</translation>
+    </message>
+    <message>
+        <source>Look at two &amp;demo runs</source>
+        <translation>看兩個示範記錄(&amp;D)</translation>
     </message>
 </context>
 <context>
@@ -5302,6 +5773,15 @@
         <source>%1 from %2 to %3 s from oven entry, %4 to %5 s on the log</source>
         <comment>a placement in a zone</comment>
         <translation>%1 自進爐第 %2 至 %3 s，記錄第 %4 至 %5 s</translation>
+    </message>
+    <message>
+        <source>B less A: %1</source>
+        <comment>the difference of two setpoints</comment>
+        <translation>B 減 A：%1</translation>
+    </message>
+    <message>
+        <source>B less A: top %1, bottom %2</source>
+        <translation>B 減 A：上 %1，下 %2</translation>
     </message>
 </context>
 </TS>

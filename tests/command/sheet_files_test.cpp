@@ -11,13 +11,6 @@ namespace {
 
 using testing::HasSubstr;
 
-/// Pictures are left out: they are looked at, and their digits are those of the fonts that are installed.
-std::string without_pictures(std::string text) {
-  for (std::size_t at = 0; (at = text.find("<svg", at)) != std::string::npos; at += 11)
-    text.replace(at, text.find("</svg>", at) + 6 - at, "<svg></svg>");
-  return text;
-}
-
 class SheetGolden : public testing::TestWithParam<const char*> {};
 
 TEST_P(SheetGolden, IsWrittenByteForByte) {

@@ -74,4 +74,10 @@ std::string made_log(const std::vector<std::string>& names) {
   return log;
 }
 
+std::string without_pictures(std::string text) {
+  for (std::size_t at = 0; (at = text.find("<svg", at)) != std::string::npos; at += 11)
+    text.replace(at, text.find("</svg>", at) + 6 - at, "<svg></svg>");
+  return text;
+}
+
 }  // namespace ovenwright

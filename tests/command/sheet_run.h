@@ -18,4 +18,7 @@ void write(const std::string& path, const std::string& bytes);
 /// A log of `names.size()` channels whose curves go through a made-up oven, hottest first.
 std::string made_log(const std::vector<std::string>& names);
 
+/// A page without its pictures: they are looked at, and their digits are those of the fonts that are installed.
+std::string without_pictures(std::string text);
+
 }  // namespace ovenwright

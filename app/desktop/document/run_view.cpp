@@ -29,6 +29,13 @@ RunView::RunView(const check::CheckedRun& checked, const log::Reading& reading, 
   }
 }
 
+RunView RunView::withLooks(widgets::Channels looks) const {
+  RunView view = *this;
+  for (std::size_t i = 0; i < view.m_channels.size(); ++i) view.m_channels[i].look = looks.looks[i];
+  view.m_looks = std::move(looks);
+  return view;
+}
+
 QImage RunView::pictureOf(const board::Board& board) {
   if (!board.picture) return {};
   QImageReader reader(QString::fromStdString(*board.picture));

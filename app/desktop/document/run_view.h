@@ -26,6 +26,9 @@ class RunView {
   /// `checked` and `reading` must outlive it. Cost: O(samples).
   RunView(const check::CheckedRun& checked, const log::Reading& reading, const check::Request& setup);
 
+  /// The same run with other names and styles of its channels, as many as it has.
+  RunView withLooks(widgets::Channels looks) const;
+
   const check::CheckedRun& checked() const { return *m_checked; }
   const judge::Judgement& judgement() const { return m_checked->judgement; }
   const run::Run& run() const { return m_checked->run; }

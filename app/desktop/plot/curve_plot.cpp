@@ -14,7 +14,7 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kLeft_px = 58, kRight_px = 122, kMostRight_px = 190, kTop_px = 8, kBottom_px = 26;
+constexpr double kLeft_px = 58, kRight_px = 122, kNoNames_px = 24, kMostRight_px = 190, kTop_px = 8, kBottom_px = 26;
 constexpr double kYStep_C = 25, kYStep_F = 50;
 constexpr int kRest_ms = 120;
 constexpr double kNarrowest_s = 0.5;
@@ -52,10 +52,14 @@ CurvePlot::CurvePlot(QWidget* parent)
   styleAxes();
   const auto range_changed = [this](const QCPRange& now, const QCPRange& before) {
     if (!m_scene.view) return;
-    const double origin = m_scene.view->origin_s();
-    const double first = std::min(m_scene.view->run().from_s - origin, 0.0);
+    const double origin = m_scene.origin_s();
+    double first = std::min(m_scene.view->run().from_s - origin, 0.0);
     double last = m_scene.view->run().to_s - origin;
-    for (const auto& behind : m_scene.behind) last = std::max(last, behind.view->run().to_s - origin);
+    for (const auto& behind : m_scene.behind) last = std::max(last, behind.view->run().to_s + behind.later_s - origin);
+    if (m_scene.clock) {
+      first = std::min(first, m_scene.clock->seen_s[0]);
+      last = std::max(last, m_scene.clock->seen_s[1]);
+    }
     m_whole = false;
     const double size = std::clamp(now.size(), kNarrowest_s, std::max(kNarrowest_s, 1.2 * (last - first)));
     // The log's ends can be brought to the middle and no further, so that the curves are never lost.
@@ -102,13 +106,15 @@ void CurvePlot::buildLayers() {
   add(QStringLiteral("barbs"), [this](P p, C c) { paintBarbs(p, c, m_scene); });
   add(QStringLiteral("peaks"), [this](P p, C c) { paintPeaks(p, c, m_scene, m_hidden); });
   add(QStringLiteral("names"), [this](P p, C c) {
-    paintBandNames(p, c, m_scene);
+    if (m_scene.bandNames) paintBandNames(p, c, m_scene);
+    paintTitle(p, c, m_scene);
     p.setFont(c.theme->font(12));
     p.setPen(c.theme->secondary);
     const double height = QFontMetricsF(p.font()).height();
     p.drawText(QRectF(0, 0, c.area.left() - c.theme->px(8), c.theme->px(20)), Qt::AlignRight | Qt::AlignTop,
                m_format.unit(Format::Quantity::kTemperature));
-    const QString axis = m_scene.view->entry() ? tr("s from oven entry") : tr("s on the log’s clock");
+    QString axis = m_scene.view->entry() ? tr("s from oven entry") : tr("s on the log’s clock");
+    if (m_scene.clock) axis = m_scene.bandNames ? m_scene.clock->name : tr("s", "seconds, at the time axis");
     const double left = std::max(c.area.right() + c.theme->px(8), lastTickEnd() + c.theme->px(8));
     p.drawText(QRectF(left, c.area.bottom() + c.theme->px(5), m_plot->width() - left, height),
                Qt::AlignLeft | Qt::AlignTop, axis);
@@ -123,7 +129,7 @@ void CurvePlot::buildLayers() {
     paintKey(p, c, m_scene, key);
     if (!m_cursor_s) return;
     paintCursor(p, c, m_scene, m_hidden, *m_cursor_s);
-    if (key.rect.isEmpty()) paintKey(p, c, m_scene, makeCursorKey(c, m_scene, m_hidden, *m_cursor_s));
+    if (key.rect.isEmpty() || !key.values) paintKey(p, c, m_scene, makeCursorKey(c, m_scene, m_hidden, *m_cursor_s));
   });
   add(QStringLiteral("cursor"), [this](P p, C c) {
     if (hasFocus()) widgets::paintFocusFrame(p, m_plot->rect(), *c.theme);
@@ -137,7 +143,9 @@ void CurvePlot::styleAxes() {
   // The right inset takes the bands' names; the left one, and both at least, what the zone strip needs.
   const QFontMetricsF metrics(theme.font(12));
   double right = std::max(theme.px(kRight_px), m_leastRight);
+  if (!m_scene.bandNames) right = std::max(theme.px(kNoNames_px), m_leastRight);
   for (const auto& band : m_scene.bands) {
+    if (!m_scene.bandNames) break;
     right = std::max(right, std::min(theme.px(kMostRight_px), metrics.horizontalAdvance(band.label) + theme.px(14)));
   }
   m_plot->axisRect()->setMargins(QMargins(int(std::max(theme.px(kLeft_px), m_leastLeft)), int(theme.px(kTop_px)),
@@ -184,13 +192,14 @@ void CurvePlot::setFormat(const Format& format) {
 void CurvePlot::setScene(Scene scene) {
   const auto subject = [](const Scene& of) { return of.subject ? of.subject.get() : of.view.get(); };
   const bool same_run = m_scene.view && scene.view && &subject(m_scene)->run() == &subject(scene)->run();
+  const bool same_clock = m_scene.clock == scene.clock;
   m_scene = std::move(scene);
   styleAxes();
   if (!same_run) {
     m_cursor_s.reset();
     m_hidden.assign(m_scene.view ? m_scene.view->channels().size() : 0, false);
   }
-  if (!same_run || (m_whole && m_scene.subject)) showWhole();
+  if (!same_run || !same_clock || (m_whole && m_scene.subject)) showWhole();
   replot();
 }
 
@@ -228,7 +237,7 @@ void CurvePlot::startMoving() { m_rest->start(); }
 void CurvePlot::zoomBy(double factor, std::optional<double> around_s) {
   if (!m_scene.view) return;
   startMoving();
-  const double center = around_s ? *around_s - m_scene.view->origin_s() : m_plot->xAxis->range().center();
+  const double center = around_s ? *around_s - m_scene.origin_s() : m_plot->xAxis->range().center();
   m_plot->xAxis->scaleRange(1 / factor, center);
   replot();
 }
@@ -241,7 +250,7 @@ void CurvePlot::panBy(double fraction) {
 
 void CurvePlot::showWhole() {
   if (!m_scene.view) return;
-  const double origin = m_scene.view->origin_s();
+  const double origin = m_scene.origin_s();
   double highest_C = 0, end_s = 0;
   const auto include = [&](const RunView& view) {
     for (const auto& channel : view.channels()) highest_C = std::max(highest_C, channel.look.peak_C.value_or(0));
@@ -250,12 +259,18 @@ void CurvePlot::showWhole() {
   include(*m_scene.view);
   for (const auto& behind : m_scene.behind) include(*behind.view);
   for (const auto& band : m_scene.bands) highest_C = std::max(highest_C, band.to_C);
+  if (m_scene.clock) highest_C = std::max(highest_C, m_scene.clock->highest_C);
   const bool fahrenheit = m_format.temperatureUnit() == TemperatureUnit::kFahrenheit;
   const double step = fahrenheit ? kYStep_F : kYStep_C;
   const double highest = m_format.shown(highest_C, Format::Quantity::kTemperature);
   m_plot->yAxis->setRange(0, std::max(step, (std::floor(highest / step) + 1) * step));
-  const double from = m_scene.view->entry() ? 0 : m_scene.view->run().from_s;
-  m_plot->xAxis->setRange(from, std::max(from + kNarrowest_s, (end_s - origin) * 1.01));
+  if (m_scene.clock) {
+    const auto& [first, last] = m_scene.clock->seen_s;
+    m_plot->xAxis->setRange(first, std::max(first + kNarrowest_s, last));
+  } else {
+    const double from = m_scene.view->entry() ? 0 : m_scene.view->run().from_s;
+    m_plot->xAxis->setRange(from, std::max(from + kNarrowest_s, (end_s - origin) * 1.01));
+  }
   m_whole = true;
   replot();
   emit viewChanged();
@@ -263,21 +278,26 @@ void CurvePlot::showWhole() {
 
 void CurvePlot::showStretch(double from_s, double to_s) {
   if (!m_scene.view) return;
-  const double origin = m_scene.view->origin_s();
+  const double origin = m_scene.origin_s();
   const double around = std::max(to_s - from_s, 20 * m_scene.view->run().sample_interval_s);
   m_plot->xAxis->setRange(from_s - origin - around, to_s - origin + around);
   replot();
 }
 
+void CurvePlot::showSeconds(double from, double to) {
+  if (!m_scene.view) return;
+  const QCPRange now = m_plot->xAxis->range();
+  if (std::abs(now.lower - from) < 1e-9 && std::abs(now.upper - to) < 1e-9) return;
+  startMoving();
+  m_plot->xAxis->setRange(from, to);
+  replot();
+}
+
 void CurvePlot::replotNow() { m_plot->replot(QCustomPlot::rpImmediateRefresh); }
 
-double CurvePlot::viewFrom_s() const {
-  return m_plot->xAxis->range().lower + (m_scene.view ? m_scene.view->origin_s() : 0);
-}
+double CurvePlot::viewFrom_s() const { return m_plot->xAxis->range().lower + (m_scene.view ? m_scene.origin_s() : 0); }
 
-double CurvePlot::viewTo_s() const {
-  return m_plot->xAxis->range().upper + (m_scene.view ? m_scene.view->origin_s() : 0);
-}
+double CurvePlot::viewTo_s() const { return m_plot->xAxis->range().upper + (m_scene.view ? m_scene.origin_s() : 0); }
 
 QRectF CurvePlot::axes() const { return m_plot->axisRect()->rect().translated(m_plot->pos()); }
 
@@ -296,7 +316,7 @@ Canvas CurvePlot::canvas() const {
   const auto& x = *m_plot->xAxis;
   const auto& y = *m_plot->yAxis;
   canvas.mapping.x_per_s = canvas.area.width() / x.range().size();
-  canvas.mapping.x0 = canvas.area.left() - (x.range().lower + m_scene.view->origin_s()) * canvas.mapping.x_per_s;
+  canvas.mapping.x0 = canvas.area.left() - (x.range().lower + m_scene.origin_s()) * canvas.mapping.x_per_s;
   const double per_unit = -canvas.area.height() / y.range().size();
   const double at_zero_C = m_format.shown(0, Format::Quantity::kTemperature);
   canvas.mapping.y_per_C = per_unit * (m_format.shown(1, Format::Quantity::kTemperature) - at_zero_C);
@@ -393,7 +413,7 @@ QString CurvePlot::toolTipAt(const QPointF& at) const {
   const double time_s = canvas().mapping.time_s(at.x());
   return tr("%1: %2 %3 at %4 s (%5 s on the log’s clock)")
       .arg(shown.look.name, m_format.temperature(shown.trace->at(time_s)),
-           m_format.unit(Format::Quantity::kTemperature), m_format.seconds(time_s - m_scene.view->origin_s()),
+           m_format.unit(Format::Quantity::kTemperature), m_format.seconds(time_s - m_scene.origin_s()),
            m_format.seconds(time_s));
 }
 

@@ -43,6 +43,7 @@ class CurvePlot : public QWidget {
   void zoomBy(double factor, std::optional<double> around_s = {});  ///< of time; > 1 shows less
   void showWhole();
   void showStretch(double from_s, double to_s);  ///< with some room around it
+  void showSeconds(double from, double to);      ///< from the scene's origin: as another plot shows
   void replotNow();                              ///< else it is drawn when the event loop comes to it
   void panBy(double fraction);                   ///< of the width that is seen
 

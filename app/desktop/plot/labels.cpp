@@ -13,6 +13,7 @@ namespace {
 constexpr double kKeyLowestPlot_px = 240;
 constexpr std::size_t kKeyMostChannels = 8, kCursorMostChannels = 14;
 constexpr double kKeyPadding_px = 8, kKeySample_px = 28, kKeyGap_px = 8;
+constexpr std::size_t kNamesMostChannels = 12;
 
 Key tableOf(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, std::optional<double> cursor_s) {
   const Format& format = *canvas.format;
@@ -65,11 +66,77 @@ bool meetsCurve(const Canvas& canvas, const Scene& scene, const QRectF& rect) {
   return false;
 }
 
+/// Names alone: how wide a column is, and how many lines both have.
+double nameColumn(const Key& key, const Canvas& canvas, const Scene& scene) {
+  const QFontMetricsF body(canvas.theme->font(12));
+  double name = 0;
+  for (const auto& row : key.rows)
+    name = std::max(name, body.horizontalAdvance(scene.view->channels()[row.channel].look.name));
+  for (const auto* behind : key.behind) name = std::max(name, body.horizontalAdvance(behind->name));
+  return std::min(name, canvas.theme->px(150)) + canvas.theme->px(kKeySample_px + 2 * kKeyGap_px);
+}
+
+std::size_t nameLines(const Key& key) { return (key.rows.size() + key.behind.size() + 1) / 2; }
+
+/// A place for the names at the foot of the axes, nearest to the middle, that no curve goes through; else empty.
+QRectF freeGround(const Canvas& canvas, const Scene& scene, const Key& key) {
+  const auto& theme = *canvas.theme;
+  const double line = QFontMetricsF(theme.font(12)).height(), padding = theme.px(kKeyPadding_px - 2);
+  const QSizeF size(2 * nameColumn(key, canvas, scene) + theme.px(kKeyGap_px),
+                    double(nameLines(key)) * line + 2 * padding);
+  const double y = canvas.area.bottom() - size.height() - theme.px(8), step = theme.px(12);
+  const double middle = canvas.area.center().x() - size.width() / 2;
+  for (double away = 0; away < canvas.area.width() / 2; away += step) {
+    for (const double x : {middle + away, middle - away}) {
+      const QRectF rect(QPointF(x, y), size);
+      if (!canvas.area.contains(rect.adjusted(-step / 2, 0, step / 2, 0))) continue;
+      if (!meetsCurve(canvas, scene, rect.adjusted(-step / 2, -step / 2, step / 2, step / 2))) return rect;
+    }
+  }
+  return {};
+}
+
+void paintNames(QPainter& painter, const Canvas& canvas, const Scene& scene, const Key& key) {
+  const auto& theme = *canvas.theme;
+  painter.setFont(theme.font(12));
+  const QFontMetricsF metrics(painter.font());
+  const double column = nameColumn(key, canvas, scene), sample = theme.px(kKeySample_px), gap = theme.px(kKeyGap_px);
+  std::size_t at = 0;
+  const auto place = [&](const QString& name) {
+    const std::size_t lines = nameLines(key);
+    const QRectF line(key.rect.left() + gap + double(at / lines) * column,
+                      key.rect.top() + theme.px(kKeyPadding_px - 2) + double(at % lines) * metrics.height(),
+                      column - gap, metrics.height());
+    ++at;
+    painter.setPen(theme.text);
+    painter.drawText(line.adjusted(sample + gap, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                     metrics.elidedText(name, Qt::ElideMiddle, line.width() - sample - gap));
+    return QLineF(line.left(), line.center().y(), line.left() + sample, line.center().y());
+  };
+  for (const auto& row : key.rows) {
+    const auto& look = scene.view->channels()[row.channel].look;
+    painter.setOpacity(scene.strong && *scene.strong != row.channel ? 0.35 : 1);
+    const QLineF line = place(look.name);
+    painter.setPen(theme.curvePen(look.style));
+    painter.drawLine(line);
+    widgets::paintMarker(painter, line.center(), theme.px(3.5), theme.thermocouple(look.style), true, theme.panel,
+                         theme);
+  }
+  painter.setOpacity(1);
+  for (const auto* behind : key.behind) {
+    const QLineF line = place(behind->name);
+    QPen pen = behindPen(theme, 0, behind->tag.isEmpty());
+    pen.setColor(theme.secondary);
+    painter.setPen(pen);
+    painter.drawLine(line);
+  }
+}
+
 }  // namespace
 
 QString cursorHeading(const Scene& scene, const Format& format, double cursor_s) {
   const RunView& view = *scene.view;
-  const QString time = format.seconds(cursor_s - view.origin_s());
+  const QString time = format.seconds(cursor_s - scene.origin_s());
   if (!view.hasZones()) return QCoreApplication::translate("CurvePlot", "At %1 s").arg(time);
   const double position_mm = oven::position_mm(cursor_s, *view.entry(), *view.recipe(), view.x_mm(scene.channel));
   const QString place = format.number(position_mm, 0);
@@ -82,8 +149,13 @@ QString cursorHeading(const Scene& scene, const Format& format, double cursor_s)
 }
 
 Key makeKey(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, std::optional<double> cursor_s) {
-  if (!scene.view) return {};
+  if (!scene.view || scene.key == Scene::Key::kNone) return {};
   Key key = tableOf(canvas, scene, hidden, cursor_s);
+  if (scene.key == Scene::Key::kNames) {
+    key.values = false;
+    if (key.rows.size() <= kNamesMostChannels && !key.rows.empty()) key.rect = freeGround(canvas, scene, key);
+    return key;
+  }
   if (canvas.area.height() < canvas.theme->px(kKeyLowestPlot_px) || key.rows.size() > kKeyMostChannels ||
       key.rows.empty()) {
     return key;
@@ -95,6 +167,7 @@ Key makeKey(const Canvas& canvas, const Scene& scene, const std::vector<bool>& h
 
 Key makeCursorKey(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, double cursor_s) {
   Key key = tableOf(canvas, scene, hidden, cursor_s);
+  if (scene.key != Scene::Key::kPeaks) key.behind.clear();
   if (key.rows.size() > kCursorMostChannels) key.rows.resize(kCursorMostChannels);
   const QSizeF size = sizeOf(key, canvas, scene);
   const double gap = canvas.theme->px(10), x = canvas.mapping.x(cursor_s);
@@ -112,6 +185,11 @@ void paintKey(QPainter& painter, const Canvas& canvas, const Scene& scene, const
   ground.setAlphaF(0.94f);
   painter.setBrush(ground);
   painter.drawRect(key.rect);
+  if (!key.values) {
+    paintNames(painter, canvas, scene, key);
+    painter.restore();
+    return;
+  }
   const double padding = theme.px(kKeyPadding_px), gap = theme.px(kKeyGap_px), sample = theme.px(kKeySample_px);
   QRectF line = key.rect.adjusted(padding, theme.px(kKeyPadding_px - 2), -padding, 0);
   painter.setFont(theme.font(11));

@@ -18,9 +18,11 @@ struct Key {
   std::vector<Row> rows;
   std::vector<const Scene::Behind*> behind;
   bool errorBand = false;
+  bool values = true;  ///< false: names alone, in two columns without a heading
 };
 
 /// The key for the top left of the axes; its rect is empty where the plot is too low or there are too many channels.
+/// Names alone stand where no curve is, at the foot of the axes.
 Key makeKey(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, std::optional<double> cursor_s);
 /// The same beside a cursor where the key itself has no room.
 Key makeCursorKey(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, double cursor_s);

@@ -39,6 +39,13 @@ double strength(const Scene& scene, std::size_t channel) {
   return scene.strong && *scene.strong != channel ? kPale : 1;
 }
 
+/// The channel of the scene's own run that has a style; past its end where none has.
+std::size_t alike(const Scene& scene, std::size_t style) {
+  const auto& channels = scene.view->channels();
+  const auto found = std::ranges::find_if(channels, [&](const auto& channel) { return channel.look.style == style; });
+  return std::size_t(found - channels.begin());
+}
+
 /// Channels from the coldest to the hottest, so that the hottest is drawn over the others.
 std::vector<std::size_t> coldestFirst(const Scene& scene) {
   std::vector<std::size_t> order;
@@ -104,6 +111,19 @@ void paintBandNames(QPainter& painter, const Canvas& canvas, const Scene& scene)
                      Qt::AlignVCenter | Qt::AlignLeft | Qt::TextSingleLine,
                      metrics.elidedText(name.band->label, Qt::ElideMiddle, room));
   }
+  painter.restore();
+}
+
+void paintTitle(QPainter& painter, const Canvas& canvas, const Scene& scene) {
+  if (scene.title.isEmpty()) return;
+  const auto& theme = *canvas.theme;
+  painter.save();
+  painter.setFont(theme.font(14, true));
+  const QFontMetricsF metrics(painter.font());
+  const double gap = theme.px(8);
+  const QString text = metrics.elidedText(scene.title, Qt::ElideMiddle, canvas.area.width() * 0.6);
+  painter.setPen(theme.text);
+  painter.drawText(canvas.area.topLeft() + QPointF(gap, metrics.ascent() + theme.px(3)), text);
   painter.restore();
 }
 
@@ -189,16 +209,17 @@ void paintBehind(QPainter& painter, const Canvas& canvas, const Scene& scene, co
   painter.setFont(theme.font(11, true));
   const QFontMetricsF metrics(painter.font());
   for (const auto& behind : scene.behind) {
-    const auto& channels = behind.view->channels();
-    for (std::size_t channel = 0; channel < channels.size(); ++channel) {
-      const auto& shown = channels[channel];
+    Canvas later = canvas;
+    later.mapping.x0 += behind.later_s * canvas.mapping.x_per_s;
+    for (const auto& shown : behind.view->channels()) {
+      const auto channel = alike(scene, shown.look.style);
       if (!shown.trace || (channel < hidden.size() && hidden[channel])) continue;
       painter.setOpacity(strength(scene, channel));
       painter.setPen(behindPen(theme, shown.look.style, behind.tag.isEmpty()));
       const auto time_s = shown.trace->time_s();
-      for (const auto& line : course(canvas, shown, time_s.front(), time_s.back())) painter.drawPolyline(line);
+      for (const auto& line : course(later, shown, time_s.front(), time_s.back())) painter.drawPolyline(line);
       if (behind.tag.isEmpty()) continue;
-      const QPointF peak(canvas.mapping.x(shown.peak_s), canvas.mapping.y(*shown.look.peak_C));
+      const QPointF peak(later.mapping.x(shown.peak_s), canvas.mapping.y(*shown.look.peak_C));
       const double width = metrics.horizontalAdvance(behind.tag) + theme.px(4);
       const QRectF plate(peak.x() - width / 2, peak.y() - metrics.height() - theme.px(1), width, metrics.height());
       painter.fillRect(plate, theme.panel);

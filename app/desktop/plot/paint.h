@@ -27,6 +27,8 @@ struct Canvas {
 void paintBands(QPainter& painter, const Canvas& canvas, const Scene& scene);
 /// The bands' names right of the axes, kept from overlapping.
 void paintBandNames(QPainter& painter, const Canvas& canvas, const Scene& scene);
+/// The scene's title in the top left corner of the axes, over the curves' rise.
+void paintTitle(QPainter& painter, const Canvas& canvas, const Scene& scene);
 void paintZoneBorders(QPainter& painter, const Canvas& canvas, const Scene& scene);
 void paintHalos(QPainter& painter, const Canvas& canvas, const Scene& scene);
 /// The curves, coldest first; stretches that were removed are dotted in a dotted frame, never a curve.

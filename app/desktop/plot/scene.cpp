@@ -98,15 +98,12 @@ QString callOutText(const RunView& view, const judge::Outcome& outcome, const Fo
   return QCoreApplication::translate("Scene", "%1 %2 %3, limit %4").arg(name, value, format.unit(quantity), limit);
 }
 
-Scene::Chosen chosenOf(const RunView& view, const judge::Outcome& outcome, const Format& format) {
-  Scene::Chosen chosen;
-  chosen.channel = outcome.channel;
-  chosen.from_s = *outcome.value.from_s;
-  chosen.to_s = outcome.value.to_s.value_or(chosen.from_s);
-  chosen.label = chosen.from_s == chosen.to_s
-                     ? QCoreApplication::translate("Scene", "%1 s").arg(format.seconds(chosen.from_s - view.origin_s()))
-                     : QCoreApplication::translate("Scene", "%1 s").arg(format.seconds(chosen.to_s - chosen.from_s));
-  return chosen;
+/// A moment counts from the scene's origin, an interval has a length.
+void nameChosen(Scene& scene, const Format& format) {
+  if (!scene.chosen) return;
+  auto& chosen = *scene.chosen;
+  const double shown_s = chosen.from_s == chosen.to_s ? chosen.from_s - scene.origin_s() : chosen.to_s - chosen.from_s;
+  chosen.label = QCoreApplication::translate("Scene", "%1 s").arg(format.seconds(shown_s));
 }
 
 }  // namespace
@@ -154,8 +151,17 @@ Scene makeScene(std::shared_ptr<const RunView> view, std::optional<std::size_t> 
     scene.callOuts.push_back({part.disc, part.outcomes.front(), *outcome.channel, time_s, shown.trace->at(time_s),
                               callOutText(*view, outcome, format)});
   }
-  if (chosen && judgement.all(*chosen).value.from_s) scene.chosen = chosenOf(*view, judgement.all(*chosen), format);
+  if (chosen && judgement.all(*chosen).value.from_s) {
+    const auto& outcome = judgement.all(*chosen);
+    scene.chosen = {outcome.channel, *outcome.value.from_s, outcome.value.to_s.value_or(*outcome.value.from_s), {}};
+    nameChosen(scene, format);
+  }
   return scene;
+}
+
+void useClock(Scene& scene, Scene::CommonClock clock, const Format& format) {
+  scene.clock = std::move(clock);
+  nameChosen(scene, format);
 }
 
 }  // namespace ovenwright::desktop

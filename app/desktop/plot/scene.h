@@ -1,5 +1,6 @@
 #pragma once
 #include <QString>
+#include <array>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -39,8 +40,17 @@ struct Scene {
   /// recipe.
   struct Behind {
     std::shared_ptr<const RunView> view;
-    QString name;  ///< in the key
-    QString tag;   ///< at its peaks: a letter; empty: the measured run, dotted
+    QString name;        ///< in the key
+    QString tag;         ///< at its peaks: a letter; empty: the measured run, dotted
+    double later_s = 0;  ///< what is added to its times to lie over those of the scene's view
+  };
+  /// The clock that two runs have in common, in place of the view's own.
+  struct CommonClock {
+    double zero_s = 0;               ///< the moment it counts from, on the view's log
+    QString name;                    ///< at the axis
+    std::array<double, 2> seen_s{};  ///< first and last moment that both show when they show whole
+    double highest_C = 0;            ///< that both must have room for
+    bool operator==(const CommonClock&) const = default;
   };
 
   std::shared_ptr<const RunView> view;
@@ -55,6 +65,14 @@ struct Scene {
   std::optional<Chosen> chosen;
   std::optional<std::size_t> channel;  ///< the chosen one
   std::optional<std::size_t> strong;   ///< the channel drawn at full strength, the others pale; none: all
+  std::optional<CommonClock> clock;    ///< where the run is held against another
+  QString title;                       ///< in the top left corner; may be empty
+  bool bandNames = true;               ///< right of the axes
+  /// What stands inside the axes: the curves with their peaks, or their names alone where the ground is free.
+  enum class Key { kPeaks, kNames, kNone } key = Key::kPeaks;
+
+  /// Where times are shown from, on the view's log.
+  double origin_s() const { return clock ? clock->zero_s : view->origin_s(); }
 };
 
 /// @param view     null gives an empty scene
@@ -63,6 +81,9 @@ struct Scene {
 /// @param strong   see Scene::strong
 Scene makeScene(std::shared_ptr<const RunView> view, std::optional<std::size_t> chosen,
                 std::optional<std::size_t> channel, std::optional<std::size_t> strong, const Format& format);
+
+/// Puts a scene on a clock that it shares with another run.
+void useClock(Scene& scene, Scene::CommonClock clock, const Format& format);
 
 /// Where on the log's clock an outcome shows: for a peak the samples within 5 °C of it, else the interval that counted.
 std::optional<std::pair<double, double>> stretchOf(const RunView& view, const judge::Outcome& outcome);

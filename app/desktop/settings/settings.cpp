@@ -25,6 +25,7 @@ const Key<QByteArray> kCheckSplitter{"check/splitter", {}};
 const Key<QByteArray> kTableColumns{"check/table_columns", {}};
 const Key<QByteArray> kImportRows{"import/rows", {}};
 const Key<QByteArray> kImportColumns{"import/columns", {}};
+const Key<QByteArray> kCompareSplitter{"compare/splitter", {}};
 const Key<int> kPanelWidth{"check/panel_width", 352};  // px at a 13 px font
 const Key<bool> kPanelShown{"check/panel_shown", true};
 const Key<int> kCheckTab{"check/tab", 0};
@@ -108,6 +109,8 @@ QByteArray Settings::importRows() const { return read(m_file, kImportRows); }
 void Settings::setImportRows(const QByteArray& state) { write(m_file, kImportRows, state); }
 QByteArray Settings::importColumns() const { return read(m_file, kImportColumns); }
 void Settings::setImportColumns(const QByteArray& state) { write(m_file, kImportColumns, state); }
+QByteArray Settings::compareSplitter() const { return read(m_file, kCompareSplitter); }
+void Settings::setCompareSplitter(const QByteArray& state) { write(m_file, kCompareSplitter, state); }
 int Settings::panelWidth() const { return read(m_file, kPanelWidth); }
 void Settings::setPanelWidth(int px) { write(m_file, kPanelWidth, px); }
 bool Settings::panelShown() const { return read(m_file, kPanelShown); }

@@ -46,6 +46,8 @@ class Settings {
   void setImportRows(const QByteArray& state);
   QByteArray importColumns() const;  ///< both beside the choices of the reading
   void setImportColumns(const QByteArray& state);
+  QByteArray compareSplitter() const;
+  void setCompareSplitter(const QByteArray& state);
   int panelWidth() const;  ///< px at a 13 px font
   void setPanelWidth(int px);
   bool panelShown() const;

@@ -51,6 +51,7 @@ class Format {
   QString valueWithUnit(double value, Quantity quantity) const;
   QString temperatureWithUnit(double temperature_C) const;  ///< as short as a limit: "217 °C"
   QString seconds(double time_s) const { return number(time_s, 1); }
+  SpeedUnit speedUnit() const { return m_speed; }
   double shownSpeed(double mm_per_min) const;
   double fromShownSpeed(double speed) const;
   QString speedUnitText() const;           ///< "mm/min"

@@ -24,22 +24,6 @@ SentenceRun plain(const QString& text, bool strong = false) {
   return run;
 }
 
-void addCommand(SentenceContent& content, const QString& text, const char* command) {
-  widgets::SentenceLink link;
-  link.command = QLatin1String(command);
-  if (!content.second.isEmpty()) content.second << plain(kGap);
-  content.addLink(content.second, plain(text), std::move(link));
-}
-
-SentenceContent told(const QString& title, const QString& text) {
-  SentenceContent content;
-  content.signKind = SentenceContent::Sign::kPale;
-  content.first << plain(title, true);
-  if (!text.isEmpty()) content.first << plain(u' ' + text);
-  content.spoken = title + u' ' + text;
-  return content;
-}
-
 SentenceContent predicted(const TuneSession& session, const Format& format) {
   const auto& bench = *session.bench();
   const auto& prediction = *bench.prediction;
@@ -75,44 +59,44 @@ SentenceContent tuneSentence(const TuneSession& session, const Format& format) {
     case State::kNothing:
       return content;
     case State::kNeedsOven:
-      content = told(Words::tr("Tune needs the oven and the recipe of this run."),
-                     Words::tr("From them and the curves it learns how this board heats."));
-      addCommand(content, Words::tr("Choose an oven and recipe"), "oven");
+      content = widgets::told(Words::tr("Tune needs the oven and the recipe of this run."),
+                              Words::tr("From them and the curves it learns how this board heats."));
+      content.addCommand(Words::tr("Choose an oven and recipe"), QStringLiteral("oven"));
       break;
     case State::kNeedsEntry:
-      content = told(Words::tr("Tune needs the moment when the board entered the oven."),
-                     Words::tr("The curves do not show it."));
-      addCommand(content, Words::tr("Say when the board entered"), "entry");
-      addCommand(content, Words::tr("Choose another oven and recipe"), "oven");
+      content = widgets::told(Words::tr("Tune needs the moment when the board entered the oven."),
+                              Words::tr("The curves do not show it."));
+      content.addCommand(Words::tr("Say when the board entered"), QStringLiteral("entry"));
+      content.addCommand(Words::tr("Choose another oven and recipe"), QStringLiteral("oven"));
       break;
     case State::kLearning: {
-      content = told(Words::tr("Learning how this board heats in this oven."), {});
+      content = widgets::told(Words::tr("Learning how this board heats in this oven."), {});
       SentenceRun bar;
       bar.progress = session.learningDone();
       content.second << bar;
-      addCommand(content, Words::tr("Stop"), "stop");
+      content.addCommand(Words::tr("Stop"), QStringLiteral("stop"));
       break;
     }
     case State::kStopped:
-      content = told(Words::tr("Learning was stopped."), {});
-      addCommand(content, Words::tr("Learn again"), "learn");
+      content = widgets::told(Words::tr("Learning was stopped."), {});
+      content.addCommand(Words::tr("Learn again"), QStringLiteral("learn"));
       break;
     case State::kFailed:
-      content = told(Words::tr("This run cannot be learned from."), errorText(*bench->error));
-      addCommand(content, Words::tr("Choose another oven and recipe"), "oven");
-      addCommand(content, Words::tr("Say when the board entered"), "entry");
+      content = widgets::told(Words::tr("This run cannot be learned from."), errorText(*bench->error));
+      content.addCommand(Words::tr("Choose another oven and recipe"), QStringLiteral("oven"));
+      content.addCommand(Words::tr("Say when the board entered"), QStringLiteral("entry"));
       break;
     case State::kNotUsable: {
       const auto& fit = bench->model->fit();
-      content = told(Words::tr("The model does not fit this run, so nothing is predicted or suggested."),
-                     modelText(fit.message));
-      addCommand(content, Words::tr("Choose another oven and recipe"), "oven");
-      addCommand(content, Words::tr("Say when the board entered"), "entry");
+      content = widgets::told(Words::tr("The model does not fit this run, so nothing is predicted or suggested."),
+                              modelText(fit.message));
+      content.addCommand(Words::tr("Choose another oven and recipe"), QStringLiteral("oven"));
+      content.addCommand(Words::tr("Say when the board entered"), QStringLiteral("entry"));
       break;
     }
     case State::kReady:
       if (bench->prediction) return predicted(session, format);
-      content = told(Words::tr("Predicting."), {});
+      content = widgets::told(Words::tr("Predicting."), {});
       break;
   }
   content.secondShort = content.second;

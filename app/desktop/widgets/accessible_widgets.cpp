@@ -1,5 +1,6 @@
 #include <QWidget>
 #include <algorithm>
+#include <cmath>
 
 #include "app/desktop/widgets/accessible_grid.h"
 #include "app/desktop/widgets/board_picture.h"
@@ -23,7 +24,8 @@ class LanesGrid : public AccessibleGrid {
 
   QString columnHeader(int column) const override {
     for (int row = 0; row < rows(); ++row)
-      if (const LaneMark* mark = markAt(row, column)) return mark->place;
+      if (const LaneMark* mark = markAt(row, column))
+        return table().pair ? sideLetter(mark->side) + QStringLiteral(", ") + mark->place : mark->place;
     return {};
   }
   QString cell(int row, int column) const override {
@@ -72,9 +74,12 @@ class LanesGrid : public AccessibleGrid {
 class StripGrid : public AccessibleGrid {
  public:
   explicit StripGrid(ZoneStrip* strip) : m_strip(strip) {}
-  int rows() const override { return cells().empty() ? 0 : 2; }
+  int rows() const override { return cells().empty() ? 0 : m_strip->table().setpointRows(); }
   int columns() const override { return int(cells().size()); }
-  QString rowHeader(int row) const override { return row == 0 ? Wording::tr("Top") : Wording::tr("Bottom"); }
+  QString rowHeader(int row) const override {
+    if (m_strip->table().together()) return Wording::tr("Top and bottom");
+    return row == 0 ? Wording::tr("Top") : Wording::tr("Bottom");
+  }
   QString columnHeader(int column) const override { return Wording::tr("Zone %1").arg(at(column).name); }
 
   QString cell(int row, int column) const override {
@@ -82,8 +87,11 @@ class StripGrid : public AccessibleGrid {
     if (zone.cooling && row == 1) return {};
     const auto& setpoint = row == 0 ? zone.top_C : zone.bottom_C;
     QStringList parts{columnHeader(column)};
-    if (!zone.cooling) parts << (row == 0 ? Wording::tr("top") : Wording::tr("bottom"));
+    if (!zone.cooling && !m_strip->table().together()) parts << (row == 0 ? Wording::tr("top") : Wording::tr("bottom"));
     parts << (setpoint ? m_strip->table().format.temperatureWithUnit(*setpoint) : Wording::tr("no setpoint"));
+    if (const auto& change = row == 0 ? zone.topChange_C : zone.bottomChange_C)
+      parts << (*change > 0 ? Wording::tr("B is %1 higher") : Wording::tr("B is %1 lower"))
+                   .arg(m_strip->table().format.limit(std::abs(*change), desktop::Format::Quantity::kDifference));
     for (const int disc : zone.discs) parts << Wording::tr("result %1 traces here").arg(disc);
     if (zone.hatched && zone.discs.empty()) parts << Wording::tr("a result that is out traces here");
     return parts.join(QStringLiteral(", "));

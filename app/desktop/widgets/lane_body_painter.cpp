@@ -33,6 +33,7 @@ void LaneBodyPainter::paint(std::size_t lane) {
   if (m_layout.grouped(lane)) {
     paintGroup(lane);
   } else {
+    if (m_table.pair) paintSides(lane);
     // The highlighted thermocouple and what is out come last, so that nothing covers them.
     const auto& marks = m_table.lanes[lane].marks;
     const auto last = [&](const LaneMark& mark) {
@@ -96,6 +97,26 @@ void LaneBodyPainter::paintLimits(std::size_t lane) {
   m_painter.restore();
 }
 
+/// A line from the first to the last mark of each side.
+void LaneBodyPainter::paintSides(std::size_t lane) {
+  const Lane& l = m_table.lanes[lane];
+  m_painter.save();
+  m_painter.setRenderHint(QPainter::Antialiasing);
+  m_painter.setPen(flat(m_theme.secondary, m_theme.line(1)));
+  for (const std::size_t side : {0, 1}) {
+    qreal first = 1e9, last = -1e9;
+    for (std::size_t i = 0; i < l.marks.size(); ++i) {
+      if (l.marks[i].side != side || !l.marks[i].s) continue;
+      const qreal x = m_layout.center(lane, i).x();
+      first = std::min(first, x);
+      last = std::max(last, x);
+    }
+    const qreal y = m_layout.sideCenter(lane, side);
+    if (last > first) m_painter.drawLine(QPointF(first, y), QPointF(last, y));
+  }
+  m_painter.restore();
+}
+
 void LaneBodyPainter::paintMark(std::size_t lane, std::size_t index) {
   const Lane& l = m_table.lanes[lane];
   const LaneMark& mark = l.marks[index];
@@ -121,7 +142,7 @@ void LaneBodyPainter::paintMark(std::size_t lane, std::size_t index) {
     const bool offScale = std::abs(*mark.s) > kLaneReach;
     if (offScale)
       paintEdgeArrow(mark, center.y());
-    else
+    else if (!m_table.pair || mark.atLeast)
       paintWhisker(mark, center, ink);
     paintMarker(m_painter, center, radius, look, !mark.hollow, ground, m_theme);
     if (mark.signal) paintRing(m_painter, center, radius, m_theme);

@@ -16,6 +16,7 @@ class LaneBodyPainter {
   void paintGround(std::size_t lane);
   void paintGuardBands(std::size_t lane);
   void paintLimits(std::size_t lane);
+  void paintSides(std::size_t lane);
   void paintGroup(std::size_t lane);
   void paintGroupEnd(std::size_t lane, std::size_t mark, bool low);
   void paintMark(std::size_t lane, std::size_t mark);

@@ -17,19 +17,6 @@ const window::Requirement& requirementOf(const judge::Judgement& judgement, cons
   return judgement.windows[outcome.window].requirements[outcome.requirement];
 }
 
-/// What a lane is about. A reference written as Tc differs by part as a number and is one lane all the same.
-measure::Definition laneDefinition(const judge::Judgement& judgement, const judge::Outcome& outcome) {
-  measure::Definition definition = outcome.measure;
-  const measure::Parameters& raw = requirementOf(judgement, outcome).measure.parameters;
-  const auto keepTc = [](std::optional<measure::Level>& filled, const std::optional<measure::Level>& written) {
-    if (written && std::holds_alternative<measure::TcReference>(*written)) filled = written;
-  };
-  keepTc(definition.parameters.T1, raw.T1);
-  keepTc(definition.parameters.T2, raw.T2);
-  keepTc(definition.parameters.reference, raw.reference);
-  return definition;
-}
-
 /// Worse in the order of measures.md; among equals the smaller margin, none counting as the smallest.
 bool worse(const judge::Outcome& a, const judge::Outcome& b) {
   if (a.verdict != b.verdict) return a.verdict > b.verdict;
@@ -287,6 +274,18 @@ Lane laneOf(const judge::Judgement& judgement, const Group& group, const std::ve
 
 }  // namespace
 
+measure::Definition laneDefinition(const judge::Judgement& judgement, const judge::Outcome& outcome) {
+  measure::Definition definition = outcome.measure;
+  const measure::Parameters& raw = requirementOf(judgement, outcome).measure.parameters;
+  const auto keepTc = [](std::optional<measure::Level>& filled, const std::optional<measure::Level>& written) {
+    if (written && std::holds_alternative<measure::TcReference>(*written)) filled = written;
+  };
+  keepTc(definition.parameters.T1, raw.T1);
+  keepTc(definition.parameters.T2, raw.T2);
+  keepTc(definition.parameters.reference, raw.reference);
+  return definition;
+}
+
 std::optional<LaneTable::Position> LaneTable::find(std::size_t outcome) const {
   for (std::size_t lane = 0; lane < lanes.size(); ++lane)
     for (std::size_t mark = 0; mark < lanes[lane].marks.size(); ++mark)
@@ -296,7 +295,16 @@ std::optional<LaneTable::Position> LaneTable::find(std::size_t outcome) const {
   return std::nullopt;
 }
 
-std::size_t LaneTable::columns() const { return tracks + (std::ranges::any_of(lanes, &Lane::board) ? 1 : 0); }
+std::size_t LaneTable::columns() const {
+  return (tracks + (std::ranges::any_of(lanes, &Lane::board) ? 1 : 0)) * (pair ? 2 : 1);
+}
+
+std::size_t LaneTable::column(const Lane& lane, const LaneMark& mark) const {
+  const std::size_t each = pair ? columns() / 2 : 0;
+  return mark.side * each + (lane.board ? tracks : mark.track);
+}
+
+QString sideLetter(std::size_t side) { return side == 0 ? QStringLiteral("A") : QStringLiteral("B"); }
 
 LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels, const Wording& wording) {
   const std::vector<Track> tracks = tracksOf(judgement, channels);

@@ -13,11 +13,13 @@ namespace ovenwright::widgets {
 /// One result on its lane, in positions s of LaneScale.
 struct LaneMark {
   enum class State { kValue, kNotReached, kUndetermined };
-  std::size_t outcome = 0;             ///< index into Judgement::all()
+  std::size_t outcome = 0;             ///< index into Judgement::all(); in a comparison B's behind A's
   std::vector<std::size_t> covered;    ///< better results of the same thermocouple in this lane, not shown
-  std::optional<std::size_t> channel;  ///< of the run; absent for the board and for a channel that the log lacks
+  std::optional<std::size_t> channel;  ///< of the run; absent for the board and for a channel that the log lacks;
+                                       ///< in a comparison an index into the thermocouples of both
   std::size_t style = 0;               ///< Theme::thermocouple()
   std::size_t track = 0;               ///< from the top; the same for a thermocouple in every lane
+  std::size_t side = 0;                ///< in a comparison 0 for A, 1 for B
   QString place;                       ///< "U12 centre", "board"
   State state = State::kValue;
   std::optional<double> s;
@@ -40,6 +42,19 @@ struct LaneSummary {
   bool bold = false;
 };
 
+/// The last columns of a lane that compares.
+struct PairSummary {
+  struct Worst {
+    std::optional<std::size_t> mark;  ///< index into Lane::marks; absent where the side has no such result
+    QString margin;                   ///< or why there is none
+    bool bold = false;
+  };
+  std::array<Worst, 2> worst;         ///< of A and of B: the smallest margin
+  std::optional<std::size_t> change;  ///< the mark whose value changes most, on either side
+  QString difference, uncertainty, unit;
+  QString more;  ///< which has more margin: "A", "B", "same"; empty where that cannot be said
+};
+
 /// Requirements of one measure with the same parameters, on all thermocouples.
 struct Lane {
   QString title, note;
@@ -51,22 +66,25 @@ struct Lane {
   bool neverPasses = false;                                     ///< narrower than twice the guard band
   std::vector<LaneMark> marks;                                  ///< hottest first
   LaneSummary worst;
-  QString rowText;  ///< the row as text, tab separated, for the clipboard
+  PairSummary pair;  ///< of a table that compares, in place of `worst`
+  QString rowText;   ///< the row as text, tab separated, for the clipboard
 };
 
 /// Everything the limit lanes show of a judgement; holds no reference to it.
 struct LaneTable {
   std::vector<Lane> lanes;
   std::size_t tracks = 0;  ///< thermocouples that any requirement binds
+  bool pair = false;       ///< two runs in each lane, A over B
 
   struct Position {
     std::size_t lane = 0, mark = 0;
   };
   /// Where an outcome stands, or the worse one of the same lane and thermocouple that covers it.
   std::optional<Position> find(std::size_t outcome) const;
-  /// As a table: a column for each thermocouple by its track, one more for the board where it is judged.
+  /// As a table: a column for each thermocouple by its track, one more for the board where it is judged; in a
+  /// comparison all of A, then all of B.
   std::size_t columns() const;
-  std::size_t column(const Lane& lane, const LaneMark& mark) const { return lane.board ? tracks : mark.track; }
+  std::size_t column(const Lane& lane, const LaneMark& mark) const;
   const LaneMark& at(const Position& position) const { return lanes[position.lane].marks[position.mark]; }
 };
 
@@ -78,5 +96,11 @@ LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels,
 /// @param measured  judged by the same windows
 LaneTable predictedLaneTable(const judge::Judgement& predicted, const judge::Judgement& measured,
                              const Channels& channels, const Wording& wording = Wording());
+
+/// "A", "B"
+QString sideLetter(std::size_t side);
+
+/// What a lane is about. A reference written as Tc differs by part as a number and is one lane all the same.
+measure::Definition laneDefinition(const judge::Judgement& judgement, const judge::Outcome& outcome);
 
 }  // namespace ovenwright::widgets

@@ -12,6 +12,7 @@ constexpr qreal kTrackInset = 2.9;  // above and below the tracks
 constexpr qreal kPitchUpTo6 = 4.6;
 constexpr qreal kPitchUpTo12 = 3.2;
 constexpr qreal kSmallestPitch = 3.1;
+constexpr qreal kPair = 34, kPairBoard = 25, kLowestPair = 23, kLowestPairBoard = 20;  // rows with A over B
 constexpr qreal kReach = 12;  // how near a click must be to a mark
 
 /// Of more than 12 a lane is opened to read it one by one, and scrolls: there the pitch is wide and stays so.
@@ -25,13 +26,21 @@ LanesLayout::LanesLayout(const LaneTable& table, const Theme& theme, qreal width
                          const std::set<std::size_t>& opened)
     : m_table(table), m_theme(theme), m_opened(opened) {
   m_headerHeight = std::ceil(std::max(theme.px(19), QFontMetricsF(theme.font(11, true)).height() + theme.px(4)));
-  placeColumns(width);
+  if (table.pair)
+    placePairColumns(width);
+  else
+    placeColumns(width);
   placeRows(height);
 }
 
 /// @param squeeze  0: as designed, 1: as low as it goes
 qreal LanesLayout::rowHeight(std::size_t lane, qreal squeeze) const {
   const qreal least = QFontMetricsF(m_theme.bodyFont(true)).height();
+  if (m_table.pair) {
+    const bool board = m_table.lanes[lane].board;
+    const qreal natural = board ? kPairBoard : kPair, lowest = board ? kLowestPairBoard : kLowestPair;
+    return std::max(m_theme.px(natural + (lowest - natural) * squeeze), least);
+  }
   if (m_table.lanes[lane].board) return std::max(m_theme.px(16 - 2 * squeeze), least);
   const std::size_t tracks = std::max<std::size_t>(m_table.tracks, 1);
   if (grouped(lane)) return m_theme.px(48 - 8 * squeeze);
@@ -148,11 +157,13 @@ QRectF LanesLayout::body(std::size_t lane) const {
 }
 
 bool LanesLayout::grouped(std::size_t lane) const {
-  return !m_table.lanes[lane].board && m_table.lanes[lane].marks.size() > kMostTracks && !m_opened.contains(lane);
+  return !m_table.pair && !m_table.lanes[lane].board && m_table.lanes[lane].marks.size() > kMostTracks &&
+         !m_opened.contains(lane);
 }
 
 qreal LanesLayout::radius(std::size_t lane) const {
-  const bool tight = m_table.tracks > 6 && m_table.tracks <= kMostTracks && !m_table.lanes[lane].board;
+  const bool tight =
+      m_table.tracks > 6 && (m_table.tracks <= kMostTracks || m_table.pair) && !m_table.lanes[lane].board;
   return m_theme.px(tight ? 2.7 : 3.5);
 }
 
@@ -161,7 +172,9 @@ QPointF LanesLayout::center(std::size_t lane, std::size_t mark) const {
   const LaneBody& body = m_columns.body;
   const QRectF& row = m_rows[lane];
   qreal y = row.center().y();
-  if (grouped(lane)) {
+  if (m_table.pair) {
+    y = sideCenter(lane, m.side);
+  } else if (grouped(lane)) {
     y = row.bottom() - m_theme.px(16);
   } else if (!m_table.lanes[lane].board) {
     const qreal middle = (double(m_table.tracks) - 1) / 2;
@@ -174,6 +187,21 @@ QPointF LanesLayout::center(std::size_t lane, std::size_t mark) const {
   if (s > kLaneReach) return {body.right - setBack, y};
   if (s < -kLaneReach) return {body.left + setBack, y};
   return {body.x(s), y};
+}
+
+qreal LanesLayout::sideCenter(std::size_t lane, std::size_t side) const {
+  const QRectF& row = m_rows[lane];
+  return row.center().y() + (side == 0 ? -1 : 1) * row.height() * 0.23;
+}
+
+std::optional<std::size_t> LanesLayout::summaryMark(std::size_t lane, qreal x) const {
+  const Lane& l = m_table.lanes[lane];
+  if (l.marks.empty()) return std::nullopt;
+  if (!m_table.pair) return x >= m_columns.signLeft ? std::optional(l.worst.mark) : std::nullopt;
+  const auto& columns = m_columns.pair;
+  if (x < columns.worst[0].signLeft) return std::nullopt;
+  if (x < columns.worst[1].signLeft) return l.pair.worst[0].mark;
+  return x < columns.changeLeft ? l.pair.worst[1].mark : l.pair.change;
 }
 
 std::optional<std::size_t> LanesLayout::laneAt(qreal y) const {

@@ -1,6 +1,7 @@
 #pragma once
 #include <QFontMetricsF>
 #include <QRectF>
+#include <array>
 #include <optional>
 #include <set>
 #include <vector>
@@ -22,6 +23,16 @@ struct LaneColumns {
   qreal valueRight = 0, unitLeft = 0;  ///< not used where showsValue is false
   qreal marginRight = 0;
   bool showsValue = true;  ///< goes first where the body would get too narrow
+
+  /// Of a table that compares, in place of those behind upperLeft.
+  struct Worst {
+    qreal signLeft = 0, markerCenter = 0, nameLeft = 0, nameRight = 0, marginRight = 0;
+  };
+  struct Pair {
+    std::array<Worst, 2> worst;
+    qreal changeLeft = 0, markerCenter = 0, nameLeft = 0, nameRight = 0, valueRight = 0, unitLeft = 0;
+    qreal moreLeft = 0;  ///< its texts end at LaneColumns::marginRight
+  } pair;
 };
 
 /// Where everything stands, in coordinates in which the first lane begins at y = 0; for painting, hitting, hearing.
@@ -45,13 +56,19 @@ class LanesLayout {
   QPointF center(std::size_t lane, std::size_t mark) const;
   qreal radius(std::size_t lane) const;
 
+  /// Where a side of a comparison has its row of marks.
+  qreal sideCenter(std::size_t lane, std::size_t side) const;
+
   std::optional<std::size_t> laneAt(qreal y) const;
+  /// The mark that the columns behind the body tell of at `x`; empty elsewhere.
+  std::optional<std::size_t> summaryMark(std::size_t lane, qreal x) const;
   /// The mark nearest to a point, within 12 px of it.
   std::optional<LaneTable::Position> markAt(const QPointF& point) const;
 
  private:
   void placeRows(qreal height);
   void placeColumns(qreal width);
+  void placePairColumns(qreal width);  // pair_layout.cpp
   qreal rowHeight(std::size_t lane, qreal squeeze) const;
 
   const LaneTable& m_table;

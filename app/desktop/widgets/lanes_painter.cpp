@@ -4,6 +4,7 @@
 
 #include "app/desktop/widgets/glyphs.h"
 #include "app/desktop/widgets/lane_body_painter.h"
+#include "app/desktop/widgets/pair_painter.h"
 #include "app/desktop/widgets/wording.h"
 
 namespace ovenwright::widgets {
@@ -53,6 +54,7 @@ class LanesPainter {
       centred(-0.5, half, false);
       centred(0.5, half, false);
     }
+    if (m_table.pair) return paintPairHeader(m_painter, m_theme, m_layout);
     const qreal nameEnd = c.showsValue ? c.valueRight - widthOf(Wording::tr("Value"), false) - pad
                                        : c.marginRight - widthOf(Wording::tr("Margin"), false) - pad;
     text(m_theme.font(11), QRectF(QPointF(c.nameLeft, 0), QPointF(nameEnd, height)), Qt::AlignLeft,
@@ -96,7 +98,10 @@ class LanesPainter {
     text(m_theme.bodyFont(), QRectF(QPointF(c.upperLeft, row.top()), QPointF(c.signLeft, row.bottom())), Qt::AlignLeft,
          lane.upper);
     LaneBodyPainter(m_painter, m_table, m_theme, m_state, m_layout).paint(index);
-    if (!lane.marks.empty()) paintSummary(index);
+    if (m_table.pair)
+      paintPairSummary(m_painter, m_table, index, m_theme, m_layout);
+    else if (!lane.marks.empty())
+      paintSummary(index);
     if (chosen && m_state.focused) {
       paintFocusFrame(m_painter, row, m_theme);
       if (!m_layout.grouped(index)) {
@@ -109,15 +114,7 @@ class LanesPainter {
 
  private:
   void text(const QFont& font, const QRectF& rect, Qt::Alignment alignment, const QString& what) {
-    const QFontMetricsF metrics(font), body(m_theme.bodyFont());
-    const QString shown = metrics.elidedText(what, Qt::ElideMiddle, rect.width() + 1);
-    const qreal width = metrics.horizontalAdvance(shown);
-    qreal x = rect.left();
-    if (alignment == Qt::AlignRight) x = rect.right() - width;
-    if (alignment == Qt::AlignHCenter) x = rect.center().x() - width / 2;
-    // Every size of text in a row stands on the baseline of its body text.
-    m_painter.setFont(font);
-    m_painter.drawText(QPointF(x, rect.center().y() + (body.ascent() - body.descent()) / 2), shown);
+    paintLaneText(m_painter, m_theme, font, rect, alignment, what);
   }
 
   void paintSummary(std::size_t index) {
@@ -166,6 +163,19 @@ class LanesPainter {
 };
 
 }  // namespace
+
+void paintLaneText(QPainter& painter, const Theme& theme, const QFont& font, const QRectF& rect,
+                   Qt::Alignment alignment, const QString& what) {
+  const QFontMetricsF metrics(font), body(theme.bodyFont());
+  const QString shown = metrics.elidedText(what, Qt::ElideMiddle, rect.width() + 1);
+  const qreal width = metrics.horizontalAdvance(shown);
+  qreal x = rect.left();
+  if (alignment == Qt::AlignRight) x = rect.right() - width;
+  if (alignment == Qt::AlignHCenter) x = rect.center().x() - width / 2;
+  // Every size of text in a row stands on the baseline of its body text.
+  painter.setFont(font);
+  painter.drawText(QPointF(x, rect.center().y() + (body.ascent() - body.descent()) / 2), shown);
+}
 
 void paintLanes(QPainter& painter, const QRectF& area, const LaneTable& table, const Theme& theme,
                 const LanesState& state) {

@@ -28,4 +28,8 @@ void paintLanes(QPainter& painter, const QRectF& area, const LaneTable& table, c
 void paintLanes(QPainter& painter, const QRectF& area, const LaneTable& table, const Theme& theme,
                 const LanesState& state, const LanesLayout& layout);
 
+/// A line of text on the baseline of a row's body text, cut in its middle where it does not fit.
+void paintLaneText(QPainter& painter, const Theme& theme, const QFont& font, const QRectF& rect,
+                   Qt::Alignment alignment, const QString& what);
+
 }  // namespace ovenwright::widgets

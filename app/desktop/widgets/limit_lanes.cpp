@@ -169,8 +169,8 @@ bool LimitLanes::showTip(const QPoint& at, const QPoint& global) {
     text = lane.lowerTip;
   else if (point.x() > c.body.right && point.x() < c.signLeft)
     text = lane.upperTip;
-  else if (point.x() >= c.signLeft && !lane.marks.empty())
-    text = lane.marks[lane.worst.mark].tip;
+  else if (const auto summed = layout.summaryMark(*index, point.x()))
+    text = lane.marks[*summed].tip;
   if (text.isEmpty()) return false;
   QToolTip::showText(global, Wording::asHtml(text), viewport());
   return true;
@@ -198,7 +198,8 @@ void LimitLanes::mousePressEvent(QMouseEvent* event) {
     updateScrollBar();
   }
   const auto mark = layout.markAt(point);
-  choose(mark ? *mark : LaneTable::Position{*lane, m_table.lanes[*lane].worst.mark});
+  const auto summed = layout.summaryMark(*lane, point.x());
+  choose(mark ? *mark : LaneTable::Position{*lane, summed.value_or(m_table.lanes[*lane].worst.mark)});
 }
 
 void LimitLanes::mouseDoubleClickEvent(QMouseEvent* event) {
@@ -214,10 +215,12 @@ void LimitLanes::mouseMoveEvent(QMouseEvent* event) {
   hover(mark ? m_table.at(*mark).channel : std::nullopt);
 }
 
-std::size_t LimitLanes::markNear(std::size_t lane, std::size_t track) const {
+std::size_t LimitLanes::markNear(std::size_t lane, const LaneMark& from) const {
   const auto& marks = m_table.lanes[lane].marks;
-  const auto nearest = std::ranges::min_element(
-      marks, {}, [track](const LaneMark& mark) { return std::abs(double(mark.track) - double(track)); });
+  // On the same side of a comparison where it has one.
+  const auto nearest = std::ranges::min_element(marks, {}, [&](const LaneMark& mark) {
+    return std::pair(mark.side != from.side, std::abs(double(mark.track) - double(from.track)));
+  });
   return static_cast<std::size_t>(nearest - marks.begin());
 }
 
@@ -225,10 +228,10 @@ void LimitLanes::move(int lanes, int marks) {
   if (m_table.lanes.empty()) return;
   if (!m_state.chosen) return choose({0, m_table.lanes[0].worst.mark});
   LaneTable::Position to = *m_state.chosen;
-  const std::size_t track = m_table.at(to).track;
+  const LaneMark from = m_table.at(to);
   if (lanes != 0) {
     to.lane = static_cast<std::size_t>(std::clamp(int(to.lane) + lanes, 0, int(m_table.lanes.size()) - 1));
-    to.mark = markNear(to.lane, track);
+    to.mark = markNear(to.lane, from);
   }
   if (marks != 0)
     to.mark =

@@ -73,7 +73,7 @@ class LimitLanes : public QAbstractScrollArea {
   void move(int lanes, int marks);
   void moveToEnd(bool hottest);
   bool showTip(const QPoint& at, const QPoint& global);
-  std::size_t markNear(std::size_t lane, std::size_t track) const;
+  std::size_t markNear(std::size_t lane, const LaneMark& mark) const;
 
   LaneTable m_table;
   LanesState m_state;

@@ -139,11 +139,46 @@ void SentenceContent::addLink(QList<SentenceRun>& line, SentenceRun run, Sentenc
   line.append(std::move(run));
 }
 
+void SentenceContent::addCommand(const QString& text, const QString& command) {
+  SentenceLink link;
+  link.command = command;
+  for (auto* line : {&second, &secondShort})
+    if (!line->isEmpty()) line->append(textRun(kGap));
+  SentenceRun run = textRun(text);
+  run.link = int(links.size());
+  links.append(std::move(link));
+  second.append(run);
+  secondShort.append(run);
+}
+
+void SentenceContent::addParts(QList<SentenceRun>& line, const judge::Sentence& sentence) {
+  for (const judge::SentencePart& part : sentence.parts) {
+    SentenceRun run;
+    run.text = keptTogether(QString::fromStdString(part.text));
+    run.disc = part.disc;
+    run.strong = part.strong;
+    run.signal = part.signal;
+    if (part.link == judge::SentencePart::Link::kNone)
+      line.append(run);
+    else
+      addLink(line, run, {part.link, part.outcomes, part.zones, {}});
+  }
+}
+
 QString SentenceContent::linkText(int link) const {
   for (const auto* line : {&first, &second})
     for (const SentenceRun& run : *line)
       if (run.link == link) return QString(run.text).replace(QChar(QChar::Nbsp), u' ');
   return {};
+}
+
+SentenceContent told(const QString& title, const QString& text) {
+  SentenceContent content;
+  content.signKind = SentenceContent::Sign::kPale;
+  content.first << textRun(title, true);
+  if (!text.isEmpty()) content.first << textRun(u' ' + text);
+  content.spoken = title + u' ' + text;
+  return content;
 }
 
 SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s, const Wording& wording,
@@ -152,17 +187,7 @@ SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<doub
   content.signKind = SentenceContent::Sign::kVerdict;
   content.verdict = judgement.verdict;
   const judge::Sentence sentence = judge::compose(judgement, TranslatedPhrases(wording, entry_s), telling);
-  for (const judge::SentencePart& part : sentence.parts) {
-    SentenceRun run;
-    run.text = keptTogether(QString::fromStdString(part.text));
-    run.disc = part.disc;
-    run.strong = part.strong;
-    run.signal = part.signal;
-    if (part.link == judge::SentencePart::Link::kNone)
-      content.first.append(run);
-    else
-      content.addLink(content.first, run, {part.link, part.outcomes, part.zones, {}});
-  }
+  content.addParts(content.first, sentence);
   SecondLine(content, judgement, wording).add();
   content.spoken = spokenLine(content.first) + u' ' + spokenLine(content.second);
   return content;

@@ -46,6 +46,10 @@ struct SentenceContent {
   QString linkText(int link) const;
   /// Adds a stretch that is a link, to `first` or to `second`.
   void addLink(QList<SentenceRun>& line, SentenceRun run, SentenceLink link);
+  /// Adds a link with a command to the second line, behind what stands there.
+  void addCommand(const QString& text, const QString& command);
+  /// Adds the parts of a sentence, numbers kept beside their units.
+  void addParts(QList<SentenceRun>& line, const judge::Sentence& sentence);
 };
 
 /// The verdict sentence and, under it, smallest margin, counts with signs, and informative results.
@@ -53,5 +57,8 @@ struct SentenceContent {
 /// @param telling  whether the run was measured or is predicted
 SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<double> entry_s = std::nullopt,
                            const Wording& wording = Wording(), const judge::Telling& telling = {});
+
+/// A state without a verdict: its title, what it means, the limits of the sign alone.
+SentenceContent told(const QString& title, const QString& text);
 
 }  // namespace ovenwright::widgets

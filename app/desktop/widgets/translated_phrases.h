@@ -13,7 +13,7 @@ namespace ovenwright::widgets {
 /// it is known.
 ///
 /// The templates of the language in use stand in app/desktop/text; what it does not know is English.
-class TranslatedPhrases : public judge::Phrases {
+class TranslatedPhrases : public virtual judge::Phrases {
  public:
   TranslatedPhrases(const Wording& wording, std::optional<double> entry_s);
 

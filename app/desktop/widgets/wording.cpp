@@ -87,6 +87,12 @@ QString Wording::value(const judge::Outcome& outcome) const {
   return outcome.value.at_least ? QStringLiteral("≥") + kFirmSpace + text : text;
 }
 
+QString Wording::result(double value, measure::Measure measure, std::optional<double> lower,
+                        std::optional<double> upper) const {
+  return number(m_format.shown(value, Format::quantity(measure)),
+                judge::digits_needed(value, judge::usual_digits(measure), lower, upper));
+}
+
 QString Wording::uncertainty(const judge::Outcome& outcome) const {
   if (!outcome.value.value || !outcome.value.expanded_uncertainty) return {};
   return m_format.distance(*outcome.value.expanded_uncertainty, Format::difference(quantityOf(outcome)),
@@ -103,9 +109,12 @@ QString Wording::valueWithUnit(const judge::Outcome& outcome) const {
 }
 
 QString Wording::margin(const judge::Outcome& outcome) const {
-  if (!outcome.margin) return {};
-  const QString text = percent(*outcome.margin);
-  switch (outcome.margin_bound) {
+  return outcome.margin ? margin(*outcome.margin, outcome.margin_bound) : QString();
+}
+
+QString Wording::margin(double fraction, judge::MarginBound bound) const {
+  const QString text = percent(fraction);
+  switch (bound) {
     case judge::MarginBound::kNone:
       return text;
     case judge::MarginBound::kAtMost:

@@ -27,12 +27,16 @@ class Wording {
 
   /// "232.1", "≥ 91.4"; "not reached", "undetermined" without a value. Never reads as a limit that it is not on.
   QString value(const judge::Outcome& outcome) const;
+  /// A number of a measure with its usual digits, or as many as keep it on its side of the limits.
+  QString result(double value, measure::Measure measure, std::optional<double> lower,
+                 std::optional<double> upper) const;
   /// "2.1", empty without one.
   QString uncertainty(const judge::Outcome& outcome) const;
   /// "232.1 ± 2.1 °C"
   QString valueWithUnit(const judge::Outcome& outcome) const;
   /// "−39 %", "at most −6 %"; empty without one.
   QString margin(const judge::Outcome& outcome) const;
+  QString margin(double fraction, judge::MarginBound bound) const;
   /// "2.9 short", "0.23 too steep": how far outside in words; empty where it is not outside.
   QString distance(const judge::Outcome& outcome) const;
   static QString verdict(judge::Verdict verdict);

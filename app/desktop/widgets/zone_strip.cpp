@@ -26,7 +26,9 @@ ZoneStrip::ZoneStrip(QWidget* parent) : QWidget(parent), m_theme(Theme::fromPale
 ZoneStrip::~ZoneStrip() = default;
 
 void ZoneStrip::setTable(ZoneTable table) {
+  const int rows = ZoneStripLayout::rows(m_table);
   m_table = std::move(table);
+  if (rows != ZoneStripLayout::rows(m_table)) updateGeometry();
   m_state.hovered.reset();
   if (m_state.current && *m_state.current >= m_table.cells.size()) m_state.current.reset();
   update();
@@ -42,10 +44,12 @@ QRectF ZoneStrip::lineRect() const {
   return {m_axis.leftInset, (this->height() - height) / 2, metrics.horizontalAdvance(stripLine(m_table)), height};
 }
 
-qreal ZoneStrip::leastLeftInset() const { return ZoneStripLayout::leastLeftInset(m_theme); }
+qreal ZoneStrip::leastLeftInset() const { return ZoneStripLayout::leastLeftInset(m_theme, m_table); }
 qreal ZoneStrip::leastRightInset() const { return ZoneStripLayout::leastRightInset(m_theme, m_table); }
 
-QSize ZoneStrip::sizeHint() const { return {int(m_theme.px(600)), int(std::ceil(ZoneStripLayout::height(m_theme)))}; }
+QSize ZoneStrip::sizeHint() const {
+  return {int(m_theme.px(600)), int(std::ceil(ZoneStripLayout::height(m_theme, m_table)))};
+}
 
 QSize ZoneStrip::minimumSizeHint() const { return {int(m_theme.px(240)), sizeHint().height()}; }
 
@@ -81,10 +85,23 @@ QString ZoneStrip::tip(std::size_t index) const {
   const QString setpoints =
       cell.cooling ? degrees(cell.top_C) : tr("top %1, bottom %2").arg(degrees(cell.top_C), degrees(cell.bottom_C));
   const double entry = m_table.entry_s.value_or(0);
-  return tr("Zone %1: %2").arg(cell.name, setpoints) + u'\n' +
+  return tr("Zone %1: %2").arg(cell.name, setpoints) + u'\n' + changeTip(cell) +
          tr("%1 from %2 to %3 s from oven entry, %4 to %5 s on the log", "a placement in a zone")
              .arg(m_table.placement, format.number(cell.from_s, 1), format.number(cell.to_s, 1),
                   format.number(cell.from_s + entry, 1), format.number(cell.to_s + entry, 1));
+}
+
+QString ZoneStrip::changeTip(const ZoneCell& cell) const {
+  if (!cell.changed()) return {};
+  const auto degrees = [&](const std::optional<double>& change) {
+    const desktop::Format& format = m_table.format;
+    const QString text = format.limit(change.value_or(0), desktop::Format::Quantity::kDifference) + u' ' +
+                         format.unit(desktop::Format::Quantity::kTemperature);
+    return change.value_or(0) > 0 ? u'+' + text : text;
+  };
+  if (cell.cooling || cell.topChange_C == cell.bottomChange_C)
+    return tr("B less A: %1", "the difference of two setpoints").arg(degrees(cell.topChange_C)) + u'\n';
+  return tr("B less A: top %1, bottom %2").arg(degrees(cell.topChange_C), degrees(cell.bottomChange_C)) + u'\n';
 }
 
 bool ZoneStrip::event(QEvent* event) {

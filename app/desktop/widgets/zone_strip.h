@@ -56,6 +56,7 @@ class ZoneStrip : public QWidget {
  private:
   void hover(std::optional<std::size_t> cell);
   QString tip(std::size_t cell) const;
+  QString changeTip(const ZoneCell& cell) const;
 
   ZoneTable m_table;
   StripAxis m_axis;

@@ -16,6 +16,25 @@ qreal tint(double setpoint_C) { return std::clamp(0.04 + 0.10 * (setpoint_C - 12
 
 constexpr qreal kCoolingTint = 0.08;  // of the accent
 
+QStringList rowNames(const ZoneTable& table) {
+  const QString zone = Wording::tr("Zone");
+  QStringList names{table.against && !table.against->side.isEmpty() ? table.against->side + QStringLiteral(": ") + zone
+                                                                    : zone};
+  if (table.together())
+    names << Wording::tr("Set, %1", "setpoints, with their unit")
+                 .arg(table.format.unit(desktop::Format::Quantity::kTemperature));
+  else
+    names << Wording::tr("Top") << Wording::tr("Bottom");
+  if (table.against && table.against->framed) names << QStringLiteral("B − A");
+  return names;
+}
+
+/// A difference of setpoints with its sign, as short as it can be.
+QString changeText(double change_C, const desktop::Format& format) {
+  const QString text = format.limit(change_C, desktop::Format::Quantity::kDifference);
+  return change_C > 0 ? u'+' + text : text;
+}
+
 class StripPainter {
  public:
   StripPainter(QPainter& painter, const ZoneTable& table, const Theme& theme, const ZoneStripState& state,
@@ -23,19 +42,20 @@ class StripPainter {
       : m_painter(painter), m_table(table), m_theme(theme), m_state(state), m_layout(layout) {}
 
   void paintRowNames(const QRectF& area) {
-    const QStringList names{Wording::tr("Zone"), Wording::tr("Top"), Wording::tr("Bottom")};
+    const QStringList names = rowNames(m_table);
     m_painter.setPen(m_theme.secondary);
     const qreal right = m_layout.axisRect().left() - m_theme.px(8);
-    for (int row = 0; row < 3; ++row)
+    for (int row = 0; row < names.size(); ++row)
       text(QRectF(area.left() + m_theme.px(2), m_layout.rowTop(row), right - area.left() - m_theme.px(2),
                   m_layout.rowHeight()),
            Qt::AlignRight, names[row], m_theme.font(12));
   }
 
   void paintNote(const QRectF& area) {
+    const qreal left = m_layout.axisRect().right() + m_theme.px(9);
+    if (m_table.against) return paintSpeed(left, area.right() - m_theme.px(4));
     m_painter.setPen(m_theme.secondary);
     const QStringList lines = stripNote(m_table);
-    const qreal left = m_layout.axisRect().right() + m_theme.px(9);
     for (int row = 0; row < lines.size(); ++row)
       text(QRectF(left, m_layout.rowTop(row), area.right() - left - m_theme.px(4), m_layout.rowHeight()), Qt::AlignLeft,
            lines[row], m_theme.font(12));
@@ -46,15 +66,23 @@ class StripPainter {
     const QRectF cell = m_layout.cell(index);
     if (cell.isEmpty()) return;
     paintName(index);
+    const auto look = [&](const std::optional<double>& change) {
+      const bool marked = m_table.against && m_table.against->marked;
+      if (change && (marked || m_table.against->framed)) return Look::kChanged;
+      return zone.hatched ? Look::kHatched : Look::kPlain;
+    };
     if (zone.cooling) {
-      paintField(m_layout.topRect(index), zone.top_C, zone.hatched, m_theme.tinted(m_theme.accent, kCoolingTint));
+      paintField(m_layout.topRect(index), zone.top_C, look(zone.topChange_C),
+                 m_theme.tinted(m_theme.accent, kCoolingTint));
     } else {
       const auto ground = [&](const std::optional<double>& setpoint) {
         return m_theme.tinted(m_theme.text, tint(setpoint.value_or(120)));
       };
-      paintField(m_layout.topRect(index), zone.top_C, zone.hatched, ground(zone.top_C));
-      paintField(m_layout.bottomRect(index), zone.bottom_C, zone.hatched, ground(zone.bottom_C));
+      paintField(m_layout.topRect(index), zone.top_C, look(zone.topChange_C), ground(zone.top_C));
+      if (!m_table.together())
+        paintField(m_layout.bottomRect(index), zone.bottom_C, look(zone.bottomChange_C), ground(zone.bottom_C));
     }
+    if (m_table.against && m_table.against->framed) paintChange(index);
     if (m_state.hovered == index) paintHover(cell);
     const bool current = m_state.focused && m_state.current == index;
     if (current) paintFocusFrame(m_painter, cell.adjusted(-m_theme.px(1), 0, m_theme.px(1), m_theme.px(1)), m_theme);
@@ -95,22 +123,63 @@ class StripPainter {
     }
   }
 
-  void paintField(const QRectF& rect, const std::optional<double>& setpoint, bool hatched, const QColor& ground) {
-    const qreal line = m_theme.line(1);
-    m_painter.fillRect(rect, hatched ? m_theme.panel : ground);
+  enum class Look { kPlain, kHatched, kChanged };
+
+  /// What the recipe that this one is held against has less; both sides where they differ.
+  void paintChange(std::size_t index) {
+    const ZoneCell& zone = m_table.cells[index];
+    if (!zone.changed()) return;
+    const auto shown = [&](const std::optional<double>& change) {
+      return change ? changeText(*change, m_table.format) : QStringLiteral("0");
+    };
+    const bool split = !zone.cooling && zone.topChange_C != zone.bottomChange_C;
+    const QString what =
+        split ? shown(zone.topChange_C) + QStringLiteral(" / ") + shown(zone.bottomChange_C) : shown(zone.topChange_C);
+    const QRectF rect = m_layout.changeRect(index);
+    const auto widthIn = [&](const QFont& in) { return QFontMetricsF(in).horizontalAdvance(what); };
+    const qreal room = rect.width() + m_theme.px(2);
+    QFont font = m_theme.font(12, true);
+    for (const int px : {11, 10, 9, 8})
+      if (widthIn(font) > room) font = m_theme.font(px, true);
+    if (widthIn(font) > room) return;  // the tool tip has it
+    m_painter.setPen(m_theme.accent);
+    text(rect.adjusted(-m_theme.px(4), 0, m_theme.px(4), 0), Qt::AlignHCenter, what, font);
+  }
+
+  void paintSpeed(qreal left, qreal right) {
+    const auto line = [&](int row) { return QRectF(left, m_layout.rowTop(row), right - left, m_layout.rowHeight()); };
+    m_painter.setPen(m_theme.text);
+    text(line(1), Qt::AlignLeft, m_table.format.speed(m_table.speed_mm_per_min), m_theme.font(12, true));
+    if (!m_table.against->speedChange_mm_per_min) return;
+    const double change = m_table.format.shownSpeed(*m_table.against->speedChange_mm_per_min);
+    const int digits = m_table.format.speedUnit() == desktop::SpeedUnit::kMillimetresPerMinute ? 0 : 1;
+    m_painter.setPen(m_theme.accent);
+    text(line(1 + m_table.setpointRows()), Qt::AlignLeft, m_table.format.signedNumber(change, digits),
+         m_theme.font(12, true));
+  }
+
+  void paintField(const QRectF& rect, const std::optional<double>& setpoint, Look look, const QColor& ground) {
+    const bool hatched = look == Look::kHatched, changed = look == Look::kChanged;
+    const qreal line = m_theme.line(changed ? 1.6 : 1);
+    m_painter.fillRect(rect, hatched ? m_theme.panel : changed ? m_theme.accentSoft : ground);
     if (hatched) paintHatching(m_painter, rect, m_theme);
     m_painter.save();
-    QPen pen(hatched ? m_theme.signal : m_theme.frame, line);
+    QPen pen(hatched ? m_theme.signal : changed ? m_theme.accent : m_theme.frame, line);
     pen.setJoinStyle(Qt::MiterJoin);
     m_painter.setPen(pen);
     m_painter.setBrush(Qt::NoBrush);
     m_painter.drawRect(rect.adjusted(line / 2, line / 2, -line / 2, -line / 2));
     m_painter.restore();
     if (!setpoint) return;
-    const QFont font = m_theme.font(12);
     const QString number = m_table.format.limit(*setpoint, desktop::Format::Quantity::kTemperature);
-    const qreal width = QFontMetricsF(font).horizontalAdvance(number);
-    if (width > rect.width() - m_theme.px(2)) return;  // the tool tip has it
+    const auto widthIn = [&](const QFont& in) { return QFontMetricsF(in).horizontalAdvance(number); };
+    const qreal room = rect.width() - m_theme.px(2);
+    QFont font = m_theme.font(12, changed);
+    // Of two strips beside each other small figures say more than none.
+    for (const int px : {11, 10, 9, 8})
+      if (m_table.against && widthIn(font) > room) font = m_theme.font(px);
+    const qreal width = widthIn(font);
+    if (width > room) return;  // the tool tip has it
     if (hatched) {
       const qreal half = std::min(width / 2 + m_theme.px(4), rect.width() / 2 - line);
       m_painter.fillRect(QRectF(rect.center().x() - half, rect.top() + line, 2 * half, rect.height() - 2 * line),
@@ -138,25 +207,31 @@ class StripPainter {
 ZoneStripLayout::ZoneStripLayout(const ZoneTable& table, const StripAxis& axis, const Theme& theme, const QRectF& area)
     : m_table(table), m_axis(axis), m_area(area), m_gap(theme.px(1)) {
   m_axisRect = area.adjusted(axis.leftInset, 0, -axis.rightInset, 0);
-  m_rowHeight = height(theme) / 3;
+  m_rowHeight = height(theme, table) / rows(table);
 }
 
-qreal ZoneStripLayout::height(const Theme& theme) {
-  return 3 * std::max(theme.px(18), std::ceil(QFontMetricsF(theme.font(12, true)).height()));
+int ZoneStripLayout::rows(const ZoneTable& table) {
+  // Side by side both keep the row of differences, so that their plots are equally high.
+  const bool differences = table.against && (table.against->framed || table.against->side.isEmpty());
+  return 1 + table.setpointRows() + (differences ? 1 : 0);
 }
 
-qreal ZoneStripLayout::leastLeftInset(const Theme& theme) {
+qreal ZoneStripLayout::height(const Theme& theme, const ZoneTable& table) {
+  return rows(table) * std::max(theme.px(18), std::ceil(QFontMetricsF(theme.font(12, true)).height()));
+}
+
+qreal ZoneStripLayout::leastLeftInset(const Theme& theme, const ZoneTable& table) {
   const QFontMetricsF metrics(theme.font(12));
   qreal widest = theme.px(48);
-  for (const QString& name : {Wording::tr("Zone"), Wording::tr("Top"), Wording::tr("Bottom")})
-    widest = std::max(widest, metrics.horizontalAdvance(name));
+  for (const QString& name : rowNames(table)) widest = std::max(widest, metrics.horizontalAdvance(name));
   return widest + theme.px(10);
 }
 
 qreal ZoneStripLayout::leastRightInset(const Theme& theme, const ZoneTable& table) {
   const QFontMetricsF metrics(theme.font(12));
-  qreal widest = theme.px(106);
+  qreal widest = table.against ? 0 : theme.px(106);
   const QStringList note = stripNote(table);
+  if (table.against) return QFontMetricsF(theme.font(12, true)).horizontalAdvance(note.value(0)) + theme.px(16);
   for (const QString& line : note.mid(0, 2)) widest = std::max(widest, metrics.horizontalAdvance(line));
   // A long name of a placement is cut: it stands in full in the tool tip.
   if (!note.isEmpty()) widest = std::max(widest, std::min(metrics.horizontalAdvance(note.last()), theme.px(180)));
@@ -174,7 +249,8 @@ QRectF ZoneStripLayout::cell(std::size_t index) const {
   const qreal left = std::max(m_axisRect.left(), x(zone.from_s));
   const qreal right = std::min(m_axisRect.right(), x(zone.to_s));
   if (!(right > left)) return {};
-  return QRectF(std::round(left), m_area.top(), std::round(right) - std::round(left), 3 * m_rowHeight);
+  return QRectF(std::round(left), m_area.top(), std::round(right) - std::round(left),
+                (1 + m_table.setpointRows()) * m_rowHeight);
 }
 
 QRectF ZoneStripLayout::nameRect(std::size_t index) const {
@@ -186,7 +262,14 @@ QRectF ZoneStripLayout::nameRect(std::size_t index) const {
 QRectF ZoneStripLayout::topRect(std::size_t index) const {
   QRectF rect = cell(index);
   rect.setTop(rowTop(1));
-  if (!m_table.cells[index].cooling) rect.setBottom(rowTop(2) - m_gap / 2);
+  if (!m_table.cells[index].cooling && !m_table.together()) rect.setBottom(rowTop(2) - m_gap / 2);
+  return rect;
+}
+
+QRectF ZoneStripLayout::changeRect(std::size_t index) const {
+  QRectF rect = cell(index);
+  rect.setTop(rect.bottom());
+  rect.setHeight(m_rowHeight);
   return rect;
 }
 
@@ -216,6 +299,7 @@ QString stripLine(const ZoneTable& table) {
 
 QStringList stripNote(const ZoneTable& table) {
   if (table.state != ZoneTable::State::kZones) return {};
+  if (table.against) return {table.format.speed(table.speed_mm_per_min)};
   return {table.format.speed(table.speed_mm_per_min), Wording::tr("Times as met"),
           Wording::tr("by %1", "the placement that meets the zones").arg(table.placement)};
 }

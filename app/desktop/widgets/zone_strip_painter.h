@@ -30,16 +30,18 @@ class ZoneStripLayout {
   /// The zone's name, top and bottom over each other; cut to the axis, empty where the zone lies outside it.
   QRectF cell(std::size_t index) const;
   QRectF nameRect(std::size_t index) const;
-  QRectF topRect(std::size_t index) const;  ///< both rows of a cooling zone
+  QRectF topRect(std::size_t index) const;  ///< both rows of a cooling zone, or the one row
   QRectF bottomRect(std::size_t index) const;
+  QRectF changeRect(std::size_t index) const;  ///< of a comparison: under the setpoints
   QRectF axisRect() const { return m_axisRect; }
-  /// Row 0 to 2: names, top, bottom.
+  /// Row 0 to 2: names, top, bottom; in a comparison names, one or two of setpoints, differences.
   qreal rowTop(int row) const;
   qreal rowHeight() const { return m_rowHeight; }
   std::optional<std::size_t> cellAt(const QPointF& point) const;
 
-  static qreal height(const Theme& theme);
-  static qreal leastLeftInset(const Theme& theme);
+  static qreal height(const Theme& theme, const ZoneTable& table);
+  static int rows(const ZoneTable& table);
+  static qreal leastLeftInset(const Theme& theme, const ZoneTable& table);
   static qreal leastRightInset(const Theme& theme, const ZoneTable& table);
 
  private:
@@ -52,7 +54,8 @@ class ZoneStripLayout {
 
 /// The line shown where there are no zones; a link in the widget.
 QString stripLine(const ZoneTable& table);
-/// "Times as met", "by U12 centre" and the speed, each a line of the note at the right.
+/// "Times as met", "by U12 centre" and the speed, each a line of the note at the right; in a comparison the speed
+/// alone.
 QStringList stripNote(const ZoneTable& table);
 
 void paintZoneStrip(QPainter& painter, const QRectF& area, const ZoneTable& table, const StripAxis& axis,

@@ -84,4 +84,29 @@ ZoneTable zoneTable(const oven::Oven* oven, const oven::Recipe* recipe, const st
   return table;
 }
 
+void holdAgainst(ZoneTable& a, ZoneTable& b, bool marked) {
+  const auto alike = [](const ZoneTable& table) {
+    return std::ranges::all_of(table.cells,
+                               [](const ZoneCell& cell) { return cell.cooling || cell.top_C == cell.bottom_C; });
+  };
+  a.against = b.against = ZoneAgainst{alike(a) && alike(b), false, marked, {}};
+  // What is out stands in each run's own strip, with the numbers of its own sentence.
+  for (ZoneTable* table : {&a, &b})
+    for (ZoneCell& cell : table->cells) {
+      cell.hatched = false;
+      cell.discs.clear();
+    }
+  const bool zones = a.state == ZoneTable::State::kZones && b.state == ZoneTable::State::kZones;
+  if (!zones || !std::ranges::equal(a.cells, b.cells, {}, &ZoneCell::id, &ZoneCell::id)) return;
+  b.against->framed = true;
+  const auto change = [](const std::optional<double>& from, const std::optional<double>& to) {
+    return from && to && *from != *to ? std::optional(*to - *from) : std::nullopt;
+  };
+  for (std::size_t i = 0; i < a.cells.size(); ++i) {
+    b.cells[i].topChange_C = a.cells[i].topChange_C = change(a.cells[i].top_C, b.cells[i].top_C);
+    b.cells[i].bottomChange_C = a.cells[i].bottomChange_C = change(a.cells[i].bottom_C, b.cells[i].bottom_C);
+  }
+  b.against->speedChange_mm_per_min = change(a.speed_mm_per_min, b.speed_mm_per_min);
+}
+
 }  // namespace ovenwright::widgets

@@ -14,10 +14,21 @@ struct ZoneCell {
   std::string id;  ///< the zone's name in the oven file
   QString name;    ///< "9", "C1"
   bool cooling = false;
-  std::optional<double> top_C, bottom_C;  ///< a cooling zone has one setpoint, in top_C
-  double from_s = 0, to_s = 0;            ///< since the board's entry
-  bool hatched = false;                   ///< a result that is out traces back here
-  std::vector<int> discs;                 ///< numbers of the sentence's problems that do
+  std::optional<double> top_C, bottom_C;              ///< a cooling zone has one setpoint, in top_C
+  double from_s = 0, to_s = 0;                        ///< since the board's entry
+  bool hatched = false;                               ///< a result that is out traces back here
+  std::vector<int> discs;                             ///< numbers of the sentence's problems that do
+  std::optional<double> topChange_C, bottomChange_C;  ///< against another recipe; absent where they are equal
+  bool changed() const { return topChange_C || bottomChange_C; }
+};
+
+/// How a recipe is held against another one.
+struct ZoneAgainst {
+  bool together = false;                              ///< both sides are alike in both recipes: one row of setpoints
+  bool framed = false;                                ///< changed setpoints are framed, and the differences stand below
+  bool marked = false;                                ///< changed zones stand out
+  std::optional<double> speedChange_mm_per_min = {};  ///< absent where it is equal
+  QString side = {};                                  ///< "A" where strips stand under one plot
 };
 
 /// What the strip under the curves shows; holds no reference to what it was made from.
@@ -28,6 +39,10 @@ struct ZoneTable {
   desktop::Format format;         ///< units of setpoints and speed
   QString placement;              ///< whose times they are: "U12 centre", "the leading edge", "the board's middle"
   std::optional<double> entry_s;  ///< on the log's clock, so that tool tips can give both
+  std::optional<ZoneAgainst> against = {};  ///< in a comparison
+
+  bool together() const { return against && against->together; }
+  int setpointRows() const { return together() ? 1 : 2; }
 };
 
 /// Where a placement is behind the board's leading edge, and how it is called.
@@ -44,5 +59,9 @@ StripPlace stripPlace(const board::Board* board, const board::Placement* chosen,
 ZoneTable zoneTable(const oven::Oven* oven, const oven::Recipe* recipe, const std::optional<oven::Entry>& entry,
                     const StripPlace& place, const judge::Judgement* judgement,
                     const desktop::Format& format = desktop::Format::inDefaultLocale());
+
+/// Holds two strips against each other: what B changes is framed in it, with the differences under it. Strips whose
+/// zones are not those of one oven stay as they are, in the rows that both need.
+void holdAgainst(ZoneTable& a, ZoneTable& b, bool marked);
 
 }  // namespace ovenwright::widgets

@@ -8,6 +8,8 @@
 #include <QMimeData>
 #include <algorithm>
 
+#include "app/desktop/compare/compare_bar.h"
+#include "app/desktop/compare/compare_page.h"
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/keep/keep_form.h"
@@ -57,6 +59,10 @@ void MainWindow::buildActions() {
   auto* sheets = new SheetMenu(m_document, m_settings, this);
   sheets->addTo(file);
   m_choosers->addButton(sheets->preview());
+  sheets->setComparison([this] { return isCompareShown(); }, [this] { return m_compare->sheetRecord(); });
+  m_compare->bar()->setPrintActions(sheets->actions());
+  connect(m_compare, &ComparePage::sentenceChanged, sheets, &SheetMenu::refresh);
+  connect(this, &MainWindow::taskChanged, sheets, &SheetMenu::refresh);
   connect(sheets, &SheetMenu::done, this, &MainWindow::note);
   connect(sheets, &SheetMenu::failed, this, &MainWindow::note);
   file->addSeparator();
@@ -89,6 +95,7 @@ void MainWindow::buildActions() {
   QMenu* view = menuBar()->addMenu(tr("&View"));
   addAction(view, tr("&Check"), Qt::CTRL | Qt::Key_1, [this] { showTask(Task::kCheck); });
   addAction(view, tr("T&une"), Qt::CTRL | Qt::Key_2, [this] { showTask(Task::kTune); });
+  addAction(view, tr("C&ompare"), Qt::CTRL | Qt::Key_3, [this] { showTask(Task::kCompare); });
   addAction(view, tr("&Lots"), Qt::CTRL | Qt::Key_4, [this] { showTask(Task::kLots); });
   view->addSeparator();
   QAction* zoom_in = addAction(view, tr("Zoom &in"), QKeySequence::ZoomIn, [this] { plot()->zoomBy(1.5); });
@@ -118,14 +125,21 @@ void MainWindow::buildActions() {
   connect(m_tune, &TunePage::panelShownChanged, panel, sync_panel);
   connect(m_lots, &LotsPage::panelShownChanged, panel, sync_panel);
   connect(this, &MainWindow::taskChanged, panel, sync_panel);
-  QAction* next =
-      addAction(view, tr("&Next result that is not a pass"), Qt::Key_F8, [this] { m_check->stepProblem(1); });
-  QAction* previous = addAction(view, tr("&Previous result that is not a pass"), Qt::SHIFT | Qt::Key_F8,
-                                [this] { m_check->stepProblem(-1); });
+  const auto step_problem = [this](int by) {
+    if (isCompareShown()) {
+      m_compare->stepProblem(by);
+    } else {
+      m_check->stepProblem(by);
+    }
+  };
+  QAction* next = addAction(view, tr("&Next result that is not a pass"), Qt::Key_F8, [=] { step_problem(1); });
+  QAction* previous =
+      addAction(view, tr("&Previous result that is not a pass"), Qt::SHIFT | Qt::Key_F8, [=] { step_problem(-1); });
   QAction* nothing = addAction(view, tr("Choose nothin&g"), Qt::Key_Escape, [this] {
     m_notice.reset();
     m_document->dismissFailure();
     m_document->chooseChannel(std::nullopt);
+    m_compare->chooseNothing();
     refreshSentence();
   });
   addAction(view, tr("Next pa&rt"), Qt::Key_F6, [this] { stepPart(1); });
@@ -226,6 +240,7 @@ void MainWindow::buildActions() {
     if (inside(m_lots->panel())) part = QStringLiteral("lotsheet");
     if (inside(m_keepForm)) part = QStringLiteral("keep");
     if (inside(m_tune)) part = QStringLiteral("tune");
+    if (inside(m_compare) || inside(m_compare->bar())) part = QStringLiteral("compare");
     if (inside(m_import)) part = QStringLiteral("import");
     if (inside(m_editor)) part = QStringLiteral("window");
     m_help->showAbout(part);
@@ -270,6 +285,7 @@ void MainWindow::openLogs() {
       QFileDialog::getOpenFileNames(this, tr("Open logs"), m_settings->openFolder(), tr("All files (*)"));
   if (files.isEmpty()) return;
   m_settings->setOpenFolder(QFileInfo(files.first()).absolutePath());
+  if (isCompareShown()) m_compare->session()->takeOpened();
   m_document->openFiles(files);
 }
 
@@ -282,15 +298,16 @@ void MainWindow::paste() {
   openMime(*pasted);
 }
 
-void MainWindow::openDemo() {
+void MainWindow::openDemo() { openDemoRun(QStringLiteral("tern_run1.csv"), "recipe.toml"); }
+
+void MainWindow::openDemoRun(const QString& log, const char* recipe_name) {
   const QString folder = QFileInfo(QString::fromStdString(files::shipped_folder(files::Kind::kWindow))).absolutePath() +
                          QStringLiteral("/demo/");
   const auto path = [&folder](const char* name) { return (folder + QLatin1String(name)).toStdString(); };
   auto window = window::load(path("window.toml"));
   auto board = board::load(path("board.toml"));
   auto oven = oven::load_oven(path("oven.toml"));
-  auto recipe = oven::load_recipe(path("recipe.toml"));
-  const QString log = folder + QStringLiteral("tern_run1.csv");
+  auto recipe = oven::load_recipe(path(recipe_name));
   for (const Error* error : {window ? nullptr : &window.error(), board ? nullptr : &board.error(),
                              oven ? nullptr : &oven.error(), recipe ? nullptr : &recipe.error()}) {
     if (!error) continue;
@@ -302,22 +319,26 @@ void MainWindow::openDemo() {
   setup.board = std::move(*board);
   setup.oven = std::move(*oven);
   setup.recipe = std::move(*recipe);
-  m_document->open({log, {}, QFileInfo(log).fileName()}, std::move(setup));
+  m_document->open({folder + log, {}, log}, std::move(setup));
 }
 
-CurvePlot* MainWindow::plot() { return m_task == Task::kTune ? m_tune->plot() : m_check->plot(); }
+CurvePlot* MainWindow::plot() {
+  if (isCompareShown()) return m_compare->focusedPlot();
+  return m_task == Task::kTune ? m_tune->plot() : m_check->plot();
+}
 
 void MainWindow::copyText() {
   if (areLotsShown()) {
     m_lots->copy();
     return;
   }
-  QApplication::clipboard()->setText(m_check->copyText());
+  QApplication::clipboard()->setText(isCompareShown() ? m_compare->copyText() : m_check->copyText());
   note(tr("The table is on the clipboard, with headings."));
 }
 
 void MainWindow::copyPicture() {
   QApplication::clipboard()->setPixmap(areLotsShown()          ? m_lots->picture()
+                                       : isCompareShown()      ? m_compare->picture()
                                        : m_task == Task::kTune ? m_tune->picture()
                                                                : m_check->picture());
   note(tr("The picture is on the clipboard."));
@@ -325,10 +346,13 @@ void MainWindow::copyPicture() {
 
 void MainWindow::stepPart(int by) {
   QList<QWidget*> parts;
+  if (isCompareShown()) parts << m_compare->bar();
   if (m_choosers->isVisible()) parts << m_choosers;
   if (m_sentence->isVisible()) parts << m_sentence;
   if (areLotsShown()) {
     parts << m_lots->parts();
+  } else if (isCompareShown()) {
+    parts << m_compare->parts();
   } else if (m_document->current()) {
     parts << (m_shown == m_import     ? m_import->parts()
               : m_shown == m_editor   ? m_editor->parts()

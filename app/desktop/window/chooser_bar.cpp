@@ -3,7 +3,6 @@
 #include <QAction>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QMenu>
 
 #include "app/desktop/widgets/wording.h"
@@ -18,15 +17,12 @@ QString runTitle(const OpenLog& log, std::size_t run) {
 }
 
 ChooserBar::ChooserBar(Document* document, ProfileMenus* menus, QAction* undo, QAction* redo, QWidget* parent)
-    : QWidget(parent), m_document(document), m_runs(new QMenu(tr("&Run"), this)), m_layout(new QHBoxLayout(this)) {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  m_layout->setContentsMargins(int(theme.px(16)), int(theme.px(6)), int(theme.px(12)), int(theme.px(6)));
-  m_layout->setSpacing(int(theme.px(6)));
+    : ChooserRow(parent), m_document(document), m_runs(new QMenu(tr("&Run"), this)) {
   m_run = add(tr("Run"), m_runs);
   m_board = add(tr("Board"), menus->boards());
   m_window = add(tr("Window"), menus->windows());
   m_oven = add(tr("Oven and recipe"), menus->ovens());
-  m_layout->addStretch(1);
+  row()->addStretch(1);
   addButton(undo);
   addButton(redo);
   connect(m_runs, &QMenu::aboutToShow, this, &ChooserBar::fillRuns);
@@ -34,21 +30,6 @@ ChooserBar::ChooserBar(Document* document, ProfileMenus* menus, QAction* undo, Q
   connect(document, &Document::setupChanged, this, &ChooserBar::refresh);
   connect(document, &Document::currentChanged, this, &ChooserBar::refresh);
   refresh();
-}
-
-ChooserButton* ChooserBar::add(const QString& label, QMenu* menu) {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  auto* text = new QLabel(label, this);
-  text->setFont(theme.font(12));
-  text->setForegroundRole(QPalette::PlaceholderText);
-  auto* button = new ChooserButton(label, this);
-  button->setMenu(menu);
-  text->setBuddy(button);
-  m_labels.push_back(text);
-  if (m_labels.size() > 1) m_layout->addSpacing(int(theme.px(8)));
-  m_layout->addWidget(text);
-  m_layout->addWidget(button);
-  return button;
 }
 
 void ChooserBar::addButton(QAction* action) {
@@ -65,20 +46,7 @@ void ChooserBar::addButton(QAction* action) {
   sync();
   connect(action, &QAction::changed, button, sync);
   connect(button, &QPushButton::clicked, action, &QAction::trigger);
-  m_layout->addWidget(button);
-  m_buttons.push_back(button);
-  fitLabels();
-}
-
-QSize ChooserBar::minimumSizeHint() const {
-  // Without labels and buttons, which go before the choosers do.
-  const QMargins margins = m_layout->contentsMargins();
-  QSize least(margins.left() + margins.right(), 0);
-  for (const ChooserButton* chooser : {m_run, m_board, m_window, m_oven}) {
-    const QSize size = chooser->minimumSizeHint();
-    least = QSize(least.width() + size.width() + 4 * m_layout->spacing(), std::max(least.height(), size.height()));
-  }
-  return least + QSize(0, margins.top() + margins.bottom());
+  ChooserRow::addButton(button);
 }
 
 void ChooserBar::fillRuns() {
@@ -119,25 +87,6 @@ void ChooserBar::refresh() {
   m_oven->setChosen(setup.oven && setup.recipe ? tr("%1, %2").arg(QString::fromStdString(setup.oven->identity.name),
                                                                   titleOf(setup.recipe->identity))
                                                : tr("None"));
-  fitLabels();
-}
-
-void ChooserBar::fitLabels() {
-  // Labels go before the choosers' texts are cut.
-  int wanted = m_layout->contentsMargins().left() + m_layout->contentsMargins().right();
-  for (int i = 0; i < m_layout->count(); ++i) {
-    const auto* item = m_layout->itemAt(i);
-    wanted += (item->widget() ? item->widget()->sizeHint() : item->sizeHint()).width() + m_layout->spacing();
-  }
-  for (QLabel* label : m_labels) label->setVisible(wanted <= width());
-  // What the buttons do stands in the menus too: in a bar that is too narrow for both they go, not the choosers.
-  int least = minimumSizeHint().width();
-  for (const QPushButton* button : m_buttons) least += button->sizeHint().width() + m_layout->spacing();
-  for (QPushButton* button : m_buttons) button->setVisible(least <= width());
-}
-
-void ChooserBar::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
   fitLabels();
 }
 

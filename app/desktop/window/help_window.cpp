@@ -50,6 +50,16 @@ QString helpText() {
           "run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be "
           "undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run."));
   text += section(
+      QStringLiteral("compare"), HelpWindow::tr("Compare"),
+      HelpWindow::tr(
+          "Two runs on one clock, lined up at the oven entry or where the first thermocouple rises through a level. A "
+          "log that is dropped here becomes B. Setpoints that differ are framed in B, the differences stand under "
+          "them. "
+          "Each lane has both runs, A over B; its last columns say the smallest margin of each, the largest change "
+          "with "
+          "its uncertainty, and which has more margin: neither, where they differ by less than their uncertainty. "
+          "Enter on a mark leads to the run’s own page."));
+  text += section(
       QStringLiteral("lots"), HelpWindow::tr("Lots"),
       HelpWindow::tr(
           "Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs "

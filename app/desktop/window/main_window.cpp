@@ -17,6 +17,8 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "app/desktop/compare/compare_bar.h"
+#include "app/desktop/compare/compare_page.h"
 #include "app/desktop/document/layout_memory.h"
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
@@ -99,6 +101,7 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
       m_empty(new EmptyPage(document, m_profiles)),
       m_check(new CheckPage(document, settings)),
       m_tune(new TunePage(document, settings)),
+      m_compare(new ComparePage(document, settings, m_profiles)),
       m_lots(new LotsPage(archive, settings)),
       m_layouts(std::make_unique<LayoutMemory>(settings)),
       m_import(new ImportPage(document, m_layouts.get(), settings)),
@@ -158,6 +161,7 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connect(m_tune, &TunePage::troubled, this, [this](const QString& title, const Error& error) {
     showNotice({title, errorText(error), {}});
   });
+  connectCompare();
   connectLots();
   connect(m_tune, &TunePage::undone, this, [this] { showTask(Task::kTune); });
   connect(m_rail, &QListWidget::currentRowChanged, this, [this](int row) {
@@ -225,7 +229,7 @@ void MainWindow::placeOnScreen() {
 
 void MainWindow::buildLayout() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  m_rail->addItems({tr("Check"), tr("Tune"), tr("Lots")});
+  m_rail->addItems({tr("Check"), tr("Tune"), tr("Compare"), tr("Lots")});
   m_rail->setCurrentRow(0);
   m_rail->setItemDelegate(new RailDelegate(m_rail));
   m_rail->setAccessibleName(tr("Tasks"));
@@ -252,6 +256,7 @@ void MainWindow::buildLayout() {
   m_pages->addWidget(m_empty);
   m_pages->addWidget(m_check);
   m_pages->addWidget(m_tune);
+  m_pages->addWidget(m_compare);
   m_pages->addWidget(m_lots);
   m_pages->addWidget(m_import);
   m_pages->addWidget(m_editor);
@@ -268,6 +273,7 @@ void MainWindow::buildLayout() {
   chooser_layout->setContentsMargins({});
   chooser_layout->setSpacing(0);
   chooser_layout->addWidget(m_choosers);
+  chooser_layout->addWidget(m_compare->bar());
   chooser_layout->addWidget(new Hairline);
 
   auto* content = new QWidget;
@@ -297,6 +303,7 @@ void MainWindow::setFormat() {
   m_format = Format(m_settings->temperatureUnit(), m_settings->speedUnit(), QLocale());
   m_check->setFormat(m_format);
   m_tune->setFormat(m_format);
+  m_compare->setFormat(m_format);
   m_lots->setFormat(m_format);
   m_import->setFormat(m_format);
   refreshSentence();
@@ -307,6 +314,7 @@ void MainWindow::setFormat() {
 void MainWindow::refreshPage() {
   QWidget* page = m_empty;
   if (m_document->current()) page = m_task == Task::kTune ? static_cast<QWidget*>(m_tune) : m_check;
+  if (m_task == Task::kCompare) page = m_compare;
   if (m_task == Task::kLots) page = m_lots;
   if (m_shown) page = m_shown;
   placeHead();
@@ -322,6 +330,8 @@ void MainWindow::refreshPage() {
   QString title = tr("Ovenwright");
   if (areLotsShown()) {
     title = tr("Lots") + QStringLiteral(" – ") + title;
+  } else if (isCompareShown()) {
+    title = tr("Compare") + QStringLiteral(" – ") + title;
   } else if (log) {
     title = runTitle(*log, log->run);
     if (m_document->setup().board)
@@ -383,6 +393,7 @@ void MainWindow::note(const QString& text) { statusBar()->showMessage(text, kNot
 
 void MainWindow::openMime(const QMimeData& dropped) {
   const QStringList files = localFiles(dropped);
+  if (isCompareShown()) m_compare->session()->takeOpened();
   if (!files.isEmpty()) {
     m_document->openFiles(files);
   } else if (dropped.hasText()) {
@@ -408,6 +419,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
 void MainWindow::saveState() {
   m_settings->setWindowGeometry(saveGeometry());
   m_check->saveState();
+  m_compare->saveState();
   m_lots->saveState();
   m_import->saveState();
 }

@@ -22,8 +22,10 @@ struct SentenceLink;
 namespace ovenwright::desktop {
 
 class ArchiveLink;
+class ArchivePicker;
 class CheckPage;
 class ChooserBar;
+class ComparePage;
 class CurvePlot;
 class DropFrame;
 class ElidedLabel;
@@ -50,17 +52,19 @@ class MainWindow : public QMainWindow {
 
   ProfileMenus* profiles() { return m_profiles; }
   /// The tasks of the rail, in its order.
-  enum class Task { kCheck, kTune, kLots };
+  enum class Task { kCheck, kTune, kCompare, kLots };
   Task task() const { return m_task; }
   void showTask(Task task);
   CheckPage* checkPage() { return m_check; }
   TunePage* tunePage() { return m_tune; }
+  ComparePage* comparePage() { return m_compare; }
   LotsPage* lotsPage() { return m_lots; }
   KeepForm* keepForm() { return m_keepForm; }
   SettingsWindow* settingsWindow();
   WatchWindow* watchWindow();
   widgets::Sentence* sentence() { return m_sentence; }
   void openDemo();
+  void openDemoPair();  ///< two runs, to be compared
   void showNotice(const Notice& notice);
   void showImport();  ///< how the log was read
   void showWindowEditor(std::size_t window = 0, int requirement = -1);
@@ -93,7 +97,13 @@ class MainWindow : public QMainWindow {
   void openKept(const QString& id);  // likewise: a run of the archive
   void placeHead();                  // likewise
   bool areLotsShown() const { return m_task == Task::kLots && !m_shown; }
-  void placeOnScreen();  ///< as it was left; at first inside the screen, whatever its size
+  void placeOnScreen();   ///< as it was left; at first inside the screen, whatever its size
+  void connectCompare();  // main_window_compare.cpp
+  void showRunOf(std::size_t side);
+  void pickForCompare();
+  void openForCompare(const std::vector<std::string>& ids);
+  bool isCompareShown() const { return m_task == Task::kCompare && !m_shown; }
+  void openDemoRun(const QString& log, const char* recipe_name);
   void fillRecent();
   void openLogs();
   void paste();
@@ -107,6 +117,7 @@ class MainWindow : public QMainWindow {
   void refreshSentence();
   void refreshStatus();
   void showRule(const RunView& view);
+  static QString ruleText(bool guarded);
   void refreshPage();
   void followLink(const widgets::SentenceLink& link);
   void showFailure();
@@ -132,6 +143,8 @@ class MainWindow : public QMainWindow {
   EmptyPage* m_empty;
   CheckPage* m_check;
   TunePage* m_tune;
+  ComparePage* m_compare;
+  ArchivePicker* m_picker = nullptr;  // made when it is first wanted
   LotsPage* m_lots;
   Task m_task = Task::kCheck;
   std::unique_ptr<LayoutMemory> m_layouts;

@@ -11,6 +11,7 @@
 #include "app/desktop/settings/settings_window.h"
 #include "app/desktop/watch/watch_service.h"
 #include "app/desktop/watch/watch_window.h"
+#include "app/desktop/widgets/sentence.h"
 #include "app/desktop/window/chooser_bar.h"
 #include "app/desktop/window/elided_label.h"
 #include "app/desktop/window/main_window.h"

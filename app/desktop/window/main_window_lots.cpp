@@ -1,6 +1,9 @@
 #include "app/archive/keep.h"
+#include "app/desktop/compare/compare_bar.h"
+#include "app/desktop/compare/compare_page.h"
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/widgets/sentence.h"
+#include "app/desktop/window/chooser_bar.h"
 #include "app/desktop/window/main_window.h"
 
 // The Lots page in the window: it has its own head in place of the choosers and the verdict. A run of the archive is
@@ -53,6 +56,8 @@ void MainWindow::openKept(const QString& id) {
 void MainWindow::placeHead() {
   const bool lots = areLotsShown();
   m_chooserBlock->setVisible(!lots);
+  m_choosers->setVisible(!isCompareShown());
+  m_compare->bar()->setVisible(isCompareShown());
   m_sentenceBlock->setVisible(!lots || m_notice || m_document->activity());
 }
 

@@ -1,5 +1,6 @@
 #include <QTimer>
 
+#include "app/desktop/compare/compare_page.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/import/reading_panel.h"
@@ -20,6 +21,8 @@ void MainWindow::refreshSentence() {
     m_sentence->setContent(readingSentence(*activity, m_format));
   } else if (m_notice) {
     m_sentence->setContent(noticeSentence(*m_notice));
+  } else if (isCompareShown()) {
+    m_sentence->setContent(m_compare->sentence());
   } else if (const auto view = m_document->view(); view && m_task == Task::kTune && !m_shown) {
     m_sentence->setContent(m_tune->sentence());
   } else if (view) {
@@ -66,6 +69,10 @@ void MainWindow::followLink(const widgets::SentenceLink& link) {
     m_document->dismissFailure();
     refreshSentence();
     if (act) act();
+    return;
+  }
+  if (isCompareShown()) {
+    m_compare->follow(link);
     return;
   }
   if (m_task == Task::kTune && !link.command.isEmpty()) {

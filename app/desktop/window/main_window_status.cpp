@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "app/desktop/compare/compare_page.h"
 #include "app/desktop/import/reading_choices.h"
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/text/language.h"
@@ -21,6 +22,13 @@ void MainWindow::refreshStatus() {
     m_readAs->hide();
     m_rule->hide();
     m_status->setWords(m_lots->statusText());
+    return;
+  }
+  if (isCompareShown()) {
+    m_readAs->hide();
+    m_rule->setVisible(m_compare->session()->compared() != nullptr);
+    m_status->setWords(m_compare->statusText());
+    m_rule->setWords(ruleText(m_compare->isGuarded()));
     return;
   }
   const auto view = m_document->view();
@@ -64,11 +72,15 @@ void MainWindow::refreshStatus() {
   showRule(*view);
 }
 
+QString MainWindow::ruleText(bool guarded) {
+  return guarded ? tr("Decision rule: guarded, w = U") : tr("Decision rule: simple");
+}
+
 void MainWindow::showRule(const RunView& view) {
   const auto& windows = view.judgement().windows;
   const bool guarded = std::ranges::any_of(
       windows, [](const auto& window) { return window.decision_rule == window::DecisionRule::kGuarded; });
-  m_rule->setWords(guarded ? tr("Decision rule: guarded, w = U") : tr("Decision rule: simple"));
+  m_rule->setWords(ruleText(guarded));
 }
 
 }  // namespace ovenwright::desktop

@@ -90,6 +90,28 @@ void ProfileMenus::fillWindows() {
   });
 }
 
+void ProfileMenus::addWindows(QMenu* menu, const std::vector<window::ProcessWindow>& chosen,
+                              const std::function<void(window::ProcessWindow)>& choose) {
+  const auto take = [this, choose](const QString& file) {
+    auto window = window::load(file.toStdString());
+    if (window)
+      choose(*std::move(window));
+    else
+      trouble(tr("Not judged anew: this window cannot be used."), window.error());
+  };
+  for (const auto& profile : listed(files::Kind::kWindow)) {
+    const bool is_chosen = std::ranges::find(chosen, profile.file,
+                                             [](const auto& window) { return window.identity.file; }) != chosen.end();
+    const QString file = QString::fromStdString(profile.file);
+    connect(addFile(menu, titleOf(profile), is_chosen), &QAction::triggered, this, [take, file] { take(file); });
+  }
+  menu->addSeparator();
+  connect(menu->addAction(tr("Open a window &file…")), &QAction::triggered, this, [this, take] {
+    const QString file = askForFile(tr("Open a window"));
+    if (!file.isEmpty()) take(file);
+  });
+}
+
 void ProfileMenus::fillBoards() {
   m_boards->clear();
   const auto& chosen = m_document->setup().board;

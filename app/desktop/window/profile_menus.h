@@ -1,6 +1,7 @@
 #pragma once
 #include <QMenu>
 #include <QObject>
+#include <functional>
 
 #include "app/desktop/document/document.h"
 
@@ -22,6 +23,10 @@ class ProfileMenus : public QObject {
   QMenu* windows() { return m_windows; }
   QMenu* boards() { return m_boards; }
   QMenu* ovens() { return m_ovens; }
+
+  /// The windows there are and any file into a menu; `choose` gets the one that is taken.
+  void addWindows(QMenu* menu, const std::vector<window::ProcessWindow>& chosen,
+                  const std::function<void(window::ProcessWindow)>& choose);
 
   void chooseWindow(const QString& nameOrPath, bool add = false);
   void chooseBoard(const QString& nameOrPath);                  ///< empty: none

@@ -8,6 +8,7 @@
 #include <QTreeWidget>
 #include <cstdio>
 
+#include "app/desktop/compare/compare_page.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/keep/keep_form.h"
 #include "app/desktop/lots/figures_pane.h"
@@ -34,19 +35,39 @@ constexpr int kNotWritten = 4;
 }  // namespace
 
 QStringList Screenshot::states() {
-  return {QStringLiteral("chosen"),       QStringLiteral("table"),
-          QStringLiteral("board"),        QStringLiteral("import"),
-          QStringLiteral("window"),       QStringLiteral("reading"),
-          QStringLiteral("drop"),         QStringLiteral("cursor"),
-          QStringLiteral("zoomed"),       QStringLiteral("raw"),
-          QStringLiteral("panel"),        QStringLiteral("tune"),
-          QStringLiteral("tune-edited"),  QStringLiteral("tune-suggestions"),
-          QStringLiteral("tune-shown"),   QStringLiteral("tune-settings"),
-          QStringLiteral("tune-kept"),    QStringLiteral("tune-panel"),
-          QStringLiteral("lots"),         QStringLiteral("lots-trend"),
-          QStringLiteral("lots-open"),    QStringLiteral("lots-panel"),
-          QStringLiteral("lots-several"), QStringLiteral("keep"),
-          QStringLiteral("settings"),     QStringLiteral("watch")};
+  return {QStringLiteral("chosen"),
+          QStringLiteral("table"),
+          QStringLiteral("board"),
+          QStringLiteral("import"),
+          QStringLiteral("window"),
+          QStringLiteral("reading"),
+          QStringLiteral("drop"),
+          QStringLiteral("cursor"),
+          QStringLiteral("zoomed"),
+          QStringLiteral("raw"),
+          QStringLiteral("panel"),
+          QStringLiteral("tune"),
+          QStringLiteral("tune-edited"),
+          QStringLiteral("tune-suggestions"),
+          QStringLiteral("tune-shown"),
+          QStringLiteral("tune-settings"),
+          QStringLiteral("tune-kept"),
+          QStringLiteral("tune-panel"),
+          QStringLiteral("compare"),
+          QStringLiteral("compare-chosen"),
+          QStringLiteral("compare-overlaid"),
+          QStringLiteral("compare-level"),
+          QStringLiteral("compare-marked"),
+          QStringLiteral("compare-one"),
+          QStringLiteral("compare-empty"),
+          QStringLiteral("lots"),
+          QStringLiteral("lots-trend"),
+          QStringLiteral("lots-open"),
+          QStringLiteral("lots-panel"),
+          QStringLiteral("lots-several"),
+          QStringLiteral("keep"),
+          QStringLiteral("settings"),
+          QStringLiteral("watch")};
 }
 
 Screenshot::Screenshot(Document* document, MainWindow* window, Request request)
@@ -70,6 +91,10 @@ void Screenshot::whenReady() {
   }
   if (m_request.state == u"watch") {
     stepWatch();
+    return;
+  }
+  if (m_request.state.startsWith(QStringLiteral("compare"))) {
+    stepCompare();
     return;
   }
   enterState();
@@ -172,6 +197,41 @@ void Screenshot::stepWatch() {
   }
   const bool enough = watch->lines()->topLevelItemCount() >= kLines;
   QTimer::singleShot(kDrawn_ms, this, enough ? &Screenshot::take : &Screenshot::stepWatch);
+}
+
+void Screenshot::stepCompare() {
+  ComparePage* page = m_window->comparePage();
+  CompareSession* session = page->session();
+  const QString& state = m_request.state;
+  if (session->isBusy()) {
+    QTimer::singleShot(kPoll_ms, this, &Screenshot::stepCompare);
+    return;
+  }
+  if (m_step == 0) {
+    m_window->showTask(MainWindow::Task::kCompare);
+    // Of no log the two of the demo, so that they have the recipes they were run with.
+    if (state == u"compare-one")
+      m_window->openDemo();
+    else if (m_document->logs().empty() && state != u"compare-empty")
+      m_window->openDemoPair();
+  } else if (m_step == 1) {
+    CompareChoice choice = session->choice();
+    if (state == u"compare-overlaid") choice.curves = CompareCurves::kOverlaid;
+    if (state == u"compare-level") choice.align_C = 217;
+    if (state == u"compare-overlaid" || state == u"compare-level") session->change({}, choice);
+  } else if (m_step == 2) {
+    if (state == u"compare-chosen") page->stepProblem(1);
+    if (state == u"compare-marked") {
+      widgets::SentenceLink zones;
+      zones.zones = {std::string()};
+      page->follow(zones);
+    }
+  } else {
+    QTimer::singleShot(kDrawn_ms, this, &Screenshot::take);
+    return;
+  }
+  ++m_step;
+  QTimer::singleShot(kPoll_ms, this, &Screenshot::stepCompare);
 }
 
 void Screenshot::take() {

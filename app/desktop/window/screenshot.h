@@ -28,6 +28,7 @@ class Screenshot : public QObject {
   void stepTune();   // until nothing is learned, predicted or searched any more
   void stepWatch();  // until some logs of the folder are kept
   void stepLots();   // until everything that was asked of the archive is there
+  void stepCompare();
   void take();
 
   Document* m_document;

@@ -40,17 +40,31 @@ void SheetMenu::addTo(QMenu* file) {
   preview->setData(tr("Sheet…"));
   m_preview = preview;
   QAction* exported = add(tr("&Export the sheet…"), {}, &SheetMenu::askExport);
-  const auto enable = [this, print, preview, exported] {
-    for (QAction* action : {print, preview, exported}) action->setEnabled(record().has_value());
-  };
+  m_actions = {print, preview, exported};
   for (const auto changed :
        {&Document::currentChanged, &Document::setupChanged, &Document::failureChanged, &Document::activityChanged})
-    connect(m_document, changed, this, enable);
-  enable();
+    connect(m_document, changed, this, &SheetMenu::refresh);
+  refresh();
+}
+
+void SheetMenu::setComparison(std::function<bool()> shown,
+                              std::function<std::optional<sheet::ComparisonRecord>()> record) {
+  m_isComparing = std::move(shown);
+  m_comparison = std::move(record);
+}
+
+void SheetMenu::refresh() {
+  const bool any = record().has_value() || comparison().has_value();
+  for (QAction* action : m_actions) action->setEnabled(any);
+}
+
+std::optional<sheet::ComparisonRecord> SheetMenu::comparison() const {
+  return m_isComparing && m_isComparing() ? m_comparison() : std::nullopt;
 }
 
 std::optional<sheet::RunRecord> SheetMenu::record() const {
   const OpenLog* log = m_document->current();
+  if (m_isComparing && m_isComparing()) return std::nullopt;
   if (!log || !log->settled || log->error || !log->view()) return std::nullopt;
   sheet::RunRecord record;
   record.log = std::shared_ptr<const check::CheckedLog>(log->checked, &log->checked->log);
@@ -68,10 +82,11 @@ sheet::Style SheetMenu::style() {
 
 bool SheetMenu::paint(QPrinter& printer) {
   const auto shown = record();
-  if (!shown) return false;
+  const auto pair = comparison();
+  if (!shown && !pair) return false;
   auto how = style();
   how.paper = paperOf(printer);
-  return PrintJob::paint(printer, {{sheet::runSheet(*shown, how)}});
+  return PrintJob::paint(printer, {{pair ? sheet::compareSheet(*pair, how) : sheet::runSheet(*shown, how)}});
 }
 
 std::shared_ptr<QPrinter> SheetMenu::printer() const {
@@ -107,8 +122,12 @@ void SheetMenu::showPreview() {
 
 void SheetMenu::askExport() {
   const auto shown = record();
-  if (!shown) return;
-  const QString name = QFileInfo(QString::fromStdString(shown->reading().file.file)).completeBaseName();
+  const auto pair = comparison();
+  if (!shown && !pair) return;
+  const auto base = [](const sheet::RunRecord& of) {
+    return QFileInfo(QString::fromStdString(of.reading().file.file)).completeBaseName();
+  };
+  const QString name = pair ? base(pair->a) + u'_' + base(pair->b) : base(*shown);
   const QString folder = m_settings->sheetFolder().isEmpty() ? m_settings->openFolder() : m_settings->sheetFolder();
   auto* dialog = new QFileDialog(m_window, tr("Export the sheet"), folder.isEmpty() ? QDir::homePath() : folder,
                                  tr("PDF (*.pdf);;One HTML file (*.html);;Table (*.csv);;JSON (*.json)"));
@@ -133,7 +152,8 @@ void SheetMenu::askExport() {
 
 bool SheetMenu::exportTo(const QString& path) {
   const auto shown = record();
-  if (!shown) return false;
+  const auto pair = comparison();
+  if (!shown && !pair) return false;
   if (isOpenLog(*m_document, path)) {
     emit failed(tr("%1 is an open log: a sheet never takes a log’s place").arg(path));
     return false;
@@ -143,7 +163,8 @@ bool SheetMenu::exportTo(const QString& path) {
     emit failed(tr("%1: a sheet is written as .pdf, .html, .csv or .json").arg(path));
     return false;
   }
-  const auto bytes = sheet::fileOf({&*shown, 1}, style(), *kind, false);
+  const std::string bytes =
+      pair ? sheet::fileOf(*pair, style(), *kind) : sheet::fileOf(std::span(&*shown, 1), style(), *kind, false);
   const auto written = files::write_file(QFile::encodeName(path).toStdString(), bytes, files::Existing::kReplace);
   if (!written) {
     emit failed(QString::fromStdString(written.error().text()));

@@ -1,7 +1,9 @@
 #pragma once
 #include <QObject>
+#include <functional>
 #include <optional>
 
+#include "app/sheet/compare_sheet.h"
 #include "app/sheet/sheet.h"
 
 class QAction;
@@ -13,7 +15,7 @@ namespace ovenwright::desktop {
 class Document;
 class Settings;
 
-/// The actions of the File menu that print, preview and export the sheet of the run that is shown.
+/// The actions of the File menu that print, preview and export the sheet of what is shown: a run, or a comparison.
 class SheetMenu : public QObject {
   Q_OBJECT
  public:
@@ -22,6 +24,11 @@ class SheetMenu : public QObject {
 
   void addTo(QMenu* file);
   QAction* preview() const { return m_preview; }  ///< its data is the short word for a button
+  /// Print, preview and export, for other menus.
+  QList<QAction*> actions() const { return m_actions; }
+  /// While `shown` says so, sheets are of the comparison that `record` gives, and there is none where it gives none.
+  void setComparison(std::function<bool()> shown, std::function<std::optional<sheet::ComparisonRecord>()> record);
+  void refresh();  ///< whether there is something to print may have changed
   /// The sheet of the run that is shown for the printer's paper, onto it. False: no result to show, or the printer
   /// took no more pages.
   bool paint(QPrinter& printer);
@@ -36,6 +43,7 @@ class SheetMenu : public QObject {
  private:
   /// Nothing while the result for the present setup is not known.
   std::optional<sheet::RunRecord> record() const;
+  std::optional<sheet::ComparisonRecord> comparison() const;
   /// Says so where the logo of the settings is none.
   sheet::Style style();
   std::shared_ptr<QPrinter> printer() const;
@@ -47,6 +55,9 @@ class SheetMenu : public QObject {
   Settings* m_settings;
   QWidget* m_window;
   QAction* m_preview = nullptr;
+  QList<QAction*> m_actions;
+  std::function<bool()> m_isComparing;
+  std::function<std::optional<sheet::ComparisonRecord>()> m_comparison;
 };
 
 }  // namespace ovenwright::desktop

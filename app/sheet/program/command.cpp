@@ -12,6 +12,7 @@
 #include "app/command/output.h"
 #include "app/desktop/text/language.h"
 #include "app/sheet/archived.h"
+#include "app/sheet/compare_sheet.h"
 #include "app/sheet/files.h"
 #include "app/sheet/logo.h"
 #include "app/sheet/sheet.h"
@@ -36,6 +37,7 @@ class Sheets {
       command::report_error(*error);
       return error->code == ErrorCode::kBadArgument ? ExitStatus::kUsage : ExitStatus::kUnreadable;
     }
+    if (m_options.compare) return comparison();
     return m_options.apart ? apart() : together();
   }
 
@@ -75,20 +77,38 @@ class Sheets {
       if (!logo) return logo.error();
       m_style.logo = *std::move(logo);
     }
+    for (const std::size_t side : {0, 1}) {
+      if (auto error = readRequest(side)) return error;
+      if (!m_options.compare) break;
+    }
+    return std::nullopt;
+  }
+
+  /// What the logs are judged with; of a comparison what the first (0) and the second are.
+  std::optional<Error> readRequest(std::size_t side) {
+    command::LogOptions log = m_options.log;
+    if (m_options.compare) {
+      const auto own = [side](const auto& values, auto& into) {
+        if (!values.empty()) into = values[std::min(side, values.size() - 1)];
+      };
+      own(m_options.recipes, log.recipe);
+      own(m_options.entries_s, log.entry_s);
+      own(m_options.passes, log.run);
+    }
     check::Request request;
     auto error = command::read_windows(m_options.windows, request);
-    if (!error) error = command::read_inputs(m_options.log, request);
+    if (!error) error = command::read_inputs(log, request);
     if (error) {
       if (error->code == ErrorCode::kBadArgument) error->code = ErrorCode::kParse;
       return error;
     }
-    m_request = std::make_shared<const check::Request>(std::move(request));
+    m_requests[side] = std::make_shared<const check::Request>(std::move(request));
     return std::nullopt;
   }
 
   /// The runs of a log; nothing, after saying why, where it cannot be read.
-  std::vector<RunRecord> judged(const std::string& log) {
-    auto checked = check::check(log, *m_request);
+  std::vector<RunRecord> judged(const std::string& log, std::size_t side = 0) {
+    auto checked = check::check(log, *m_requests[side]);
     if (!checked) {
       Error error = checked.error();
       if (error.where.file.empty()) error.where.file = log;
@@ -99,7 +119,7 @@ class Sheets {
     std::vector<RunRecord> runs;
     const auto kept = std::make_shared<const check::CheckedLog>(*std::move(checked));
     for (std::size_t run = 0; run < kept->runs.size(); ++run) {
-      runs.push_back({kept, run, m_request, m_labels, {}});
+      runs.push_back({kept, run, m_requests[side], m_labels, {}});
       m_worst = std::max(m_worst, kept->runs[run].judgement.verdict);
     }
     return runs;
@@ -148,6 +168,23 @@ class Sheets {
     for (const auto& id : m_options.ids) all.push_back({id, [this, id] { return kept({id}); }});
     for (const auto& name : m_options.lots) all.push_back({name, [this, name] { return lot(name); }});
     return all;
+  }
+
+  ExitStatus comparison() {
+    std::vector<RunRecord> both;
+    for (const std::size_t side : {0, 1}) {
+      auto runs = judged(m_options.logs[side], side);
+      if (runs.empty()) return ExitStatus::kUnreadable;
+      if (runs.size() != 1) {
+        command::report_error(usage("holds " + std::to_string(runs.size()) + " runs, expected one: --run picks it",
+                                    m_options.logs[side]));
+        return ExitStatus::kUnreadable;
+      }
+      both.push_back(std::move(runs.front()));
+    }
+    const ComparisonRecord record{
+        both[0], both[1], {m_options.differentThermocouples, m_options.align_C}, m_options.overlaid};
+    return command::write_output(m_options.common, fileOf(record, m_style, m_kind), ExitStatus::kDone);
   }
 
   ExitStatus together() {
@@ -218,7 +255,7 @@ class Sheets {
   Style m_style;
   Labels m_labels;
   FileKind m_kind = FileKind::kPdf;
-  std::shared_ptr<const check::Request> m_request;
+  std::shared_ptr<const check::Request> m_requests[2];  // the second of a comparison's B
   judge::Verdict m_worst = judge::Verdict::kPass;
   bool m_unread = false;
 };

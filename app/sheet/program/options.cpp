@@ -14,6 +14,7 @@ uncertainty means, and the log's digest. FILE's ending says what is written: .pd
 .csv or .json. Several logs give a page that sums them up; --each adds a page for each run, --apart writes a file for
 each log into the folder that -o names. Without LOG the runs come from the archive, by their ids or by lots: then the sheet
 names the record, the chain's count and its head digest; --mark-printed notes beside the record that it was printed.
+--compare takes two logs and makes one page of both, as `ovenwright compare` holds them against each other.
 
 Without a window, `sac305` is assumed and the sheet says so. WINDOW, OVEN, RECIPE, BOARD and LAYOUT are files or names, as
 for `ovenwright check`.
@@ -24,11 +25,63 @@ Examples
   ovenwright sheet run7.csv --window tern_rev3.toml --board tern.toml --serial T-0417 --operator "M. Kade" -o run7.pdf
   ovenwright sheet lot/*.csv --window tern_rev3.toml --lot QM-2298 --each -o QM-2298.pdf
   ovenwright sheet lot/*.csv --window tern_rev3.toml --apart pdf -o sheets
+  ovenwright sheet --compare run7.csv run8.csv --oven line2.toml --recipe rev7.toml --recipe rev8.toml -o 7_and_8.pdf
   ovenwright sheet --lot QM-2298 --lot QM-2301 --apart pdf -o sheets)";
 
 const std::vector<std::string> kPapers{"A4", "Letter"};
 const std::vector<std::string> kLanguages{"en", "zh_TW", "zh_CN", "de", "es"};
 const std::vector<std::string> kKinds{"pdf", "html", "csv", "json"};
+
+/// What each of two logs may have of its own, in the place of the options for one.
+void addOfEach(CLI::App& sheet, SheetOptions& options) {
+  for (const char* name : {"--recipe", "--entry"}) sheet.remove_option(sheet.get_option(name));
+  auto* recipe = sheet.add_option("--recipe", options.recipes, "The recipe it ran; with --compare one for each log");
+  command::repeatable(recipe->option_text("RECIPE"));
+  auto* oven = sheet.get_option("--oven");
+  oven->needs(recipe);
+  recipe->needs(oven);
+  command::repeatable(
+      sheet
+          .add_option(
+              "--entry", options.entries_s,
+              "When the leading edge passed the oven's mouth, s on the log's clock; with --compare one for each")
+          ->check(command::finite())
+          ->option_text("SECONDS"));
+}
+
+void addCompare(CLI::App& sheet, SheetOptions& options) {
+  auto* compare = sheet.add_flag("--compare", options.compare, "The sheet of two logs held against each other");
+  sheet
+      .add_flag("--different-thermocouples", options.differentThermocouples,
+                "Of a comparison: though the channels have the same names")
+      ->needs(compare);
+  sheet.add_option("--align", options.align_C, "Of a comparison: line up at this level on the rise, °C")
+      ->check(command::finite())
+      ->option_text("LEVEL")
+      ->needs(compare);
+  sheet.add_flag("--overlaid", options.overlaid, "Of a comparison: the curves in one picture")->needs(compare);
+}
+
+/// Whether options that one log or two may have stand once, or once for each.
+void checkCounts(const SheetOptions& options) {
+  const std::size_t most = options.compare ? 2 : 1;
+  const auto check = [&](const char* name, std::size_t found) {
+    if (found > most)
+      throw CLI::ValidationError(name, "found " + std::to_string(found) + ", expected " +
+                                           (most == 2 ? "one for both logs or one for each" : "one"));
+  };
+  check("--recipe", options.recipes.size());
+  check("--entry", options.entries_s.size());
+  check("--run", options.ids.size());
+}
+
+/// The number of a pass.
+int passOf(const std::string& text) {
+  int run = 0;
+  if (!CLI::detail::lexical_cast(text, run) || run < 1)
+    throw CLI::ValidationError("--run", "found " + text + ", expected the number of a pass");
+  return run;
+}
 
 }  // namespace
 
@@ -41,6 +94,7 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
   command::repeatable(
       sheet->add_option("--window", options.windows, "Process window; may be repeated")->option_text("WINDOW"));
   command::add_setting(*sheet, options.log);
+  addOfEach(*sheet, options);
   command::repeatable(
       sheet->add_option("--run", options.ids, "Of a log with several passes, which; without LOG, a run of the archive")
           ->option_text("N|ID"));
@@ -70,6 +124,8 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
       ->excludes(each);
   sheet->add_option("--mark-printed", options.markPrinted, "Note beside the records that BY printed their sheets now")
       ->option_text("BY");
+  addCompare(*sheet, options);
+  sheet->get_option("--compare")->excludes(each)->excludes("--apart");
   command::add_common(*sheet, options.common);
   sheet->get_option("--output")->required();
   sheet->footer(kHelp);
@@ -77,6 +133,7 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
     if (options.logs.empty() && options.ids.empty() && options.lots.empty())
       throw CLI::RequiredError("LOG, --run or --lot");
     if (options.logs.empty()) {
+      if (options.compare) throw CLI::ValidationError("--compare", "needs two logs");
       for (const char* name :
            {"--window", "--oven", "--recipe", "--board", "--serial", "--operator", "--run-at", "--layout", "--entry"}) {
         if (sheet->count(name) > 0) throw CLI::ValidationError(name, "needs LOG: a run of the archive has its own");
@@ -85,11 +142,16 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
     }
     if (options.markPrinted) throw CLI::ValidationError("--mark-printed", "is for runs of the archive: --run or --lot");
     if (options.lots.size() > 1) throw CLI::ValidationError("--lot", "found several for logs of one");
-    if (options.ids.empty()) return;
-    int run = 0;
-    if (options.ids.size() > 1 || !CLI::detail::lexical_cast(options.ids.front(), run) || run < 1)
-      throw CLI::ValidationError("--run", "found " + options.ids.front() + ", expected the number of a pass");
-    options.log.run = run;
+    checkCounts(options);
+    if (options.compare) {
+      if (options.logs.size() != 2)
+        throw CLI::ValidationError("--compare", "found " + std::to_string(options.logs.size()) + " logs, expected two");
+      for (const auto& run : options.ids) options.passes.push_back(passOf(run));
+      return;
+    }
+    if (!options.recipes.empty()) options.log.recipe = options.recipes.front();
+    if (!options.entries_s.empty()) options.log.entry_s = options.entries_s.front();
+    if (!options.ids.empty()) options.log.run = passOf(options.ids.front());
   });
   try {
     app.parse(argc, argv);

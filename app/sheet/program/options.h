@@ -18,6 +18,12 @@ struct SheetOptions {
   std::string serial, operatorName, company;
   std::optional<std::string> runAt, logo;
   std::string paper = "A4", language = "en";
+  bool compare = false;              ///< the two logs against each other
+  std::vector<std::string> recipes;  ///< of each of the two, or of both
+  std::vector<double> entries_s;     ///< likewise
+  std::vector<int> passes;           ///< likewise, of logs with several
+  std::optional<double> align_C;     ///< a level to line them up at
+  bool differentThermocouples = false, overlaid = false;
   std::optional<std::string> markPrinted;  ///< who prints: noted beside the records of the archive
   bool each = false;                       ///< a page for each run behind the one that sums them up
   std::optional<std::string> apart;        ///< a sheet for each log, run or lot, into a folder; the kind of file

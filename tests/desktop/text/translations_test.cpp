@@ -7,9 +7,11 @@
 #include <filesystem>
 #include <set>
 
+#include "app/desktop/text/compare_words.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/text/said.h"
 #include "app/desktop/text/sentence_words.h"
+#include "core/compare/phrases.h"
 #include "core/judge/phrases.h"
 #include "core/judge/risk.h"
 #include "core/measure/definition.h"
@@ -78,6 +80,20 @@ TEST_P(Translations, EverySentenceHasTheFieldsAndLinksOfTheEnglishOne) {
       const auto fields = matches(text, "\\{[^}]+\\}"), wanted = matches(said, "\\{[^}]+\\}");
       EXPECT_EQ(std::set<QString>(fields.begin(), fields.end()), std::set<QString>(wanted.begin(), wanted.end()))
           << id << ": " << text.toStdString();
+    }
+  }
+}
+
+TEST_P(Translations, EverySentenceOfAComparisonHasTheFieldsAndLinksOfTheEnglishOne) {
+  if (code() == u"en") return;
+  const compare::Phrases english;
+  for (const std::string& id : compare::sentence_ids()) {
+    for (const int count : {1, 2}) {
+      const QString text = compareTemplate(code(), QString::fromStdString(id), count);
+      const QString said = QString::fromStdString(english.text(id, count));
+      ASSERT_FALSE(text.isEmpty()) << id;
+      EXPECT_EQ(matches(text, "\\[[a-z]+:"), matches(said, "\\[[a-z]+:")) << id << ": " << text.toStdString();
+      EXPECT_EQ(matches(text, "\\{[^}]+\\}"), matches(said, "\\{[^}]+\\}")) << id << ": " << text.toStdString();
     }
   }
 }

@@ -61,9 +61,9 @@ void paintCheck(QPainter& painter, const QRectF& area, const Theme& theme) {
   const oven::Recipe recipe = samples::ternRecipe();
   const ZoneTable zones =
       zoneTable(&oven, &recipe, samples::ternEntry(), {124, QStringLiteral("U12 centre")}, &judgement);
-  const StripAxis axis{0, 430, std::max(theme.px(58), ZoneStripLayout::leastLeftInset(theme)),
+  const StripAxis axis{0, 430, std::max(theme.px(58), ZoneStripLayout::leastLeftInset(theme, zones)),
                        std::max(theme.px(122), ZoneStripLayout::leastRightInset(theme, zones))};
-  const qreal stripHeight = ZoneStripLayout::height(theme);
+  const qreal stripHeight = ZoneStripLayout::height(theme, zones);
   paintZoneStrip(painter, QRectF(area.left(), y, area.width(), stripHeight), zones, axis, theme);
   y += stripHeight + theme.px(8);
   const LaneTable table = laneTable(judgement, samples::ternChannels());

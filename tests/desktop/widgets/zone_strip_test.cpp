@@ -135,7 +135,7 @@ TEST(ZoneStripLayout, RowNamesAndNoteFitTheirInsets) {
       const QFontMetricsF metrics(theme.font(12));
       for (const QString& line : stripNote(table).mid(0, 2))
         EXPECT_LT(metrics.horizontalAdvance(line), ZoneStripLayout::leastRightInset(theme, table));
-      EXPECT_GE(ZoneStripLayout::height(theme) / 3, QFontMetricsF(theme.font(12, true)).height());
+      EXPECT_GE(ZoneStripLayout::height(theme, table) / 3, QFontMetricsF(theme.font(12, true)).height());
     }
   }
 }

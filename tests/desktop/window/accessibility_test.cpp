@@ -7,6 +7,7 @@
 #include <QMenuBar>
 #include <QSpinBox>
 
+#include "app/desktop/compare/compare_page.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/sentence.h"
@@ -60,6 +61,12 @@ TEST_F(WindowTest, EveryControlHasANameOnEveryPage) {
   m_window->showTask(MainWindow::Task::kLots);
   QApplication::processEvents();
   EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "lots";
+  m_window->showTask(MainWindow::Task::kCompare);
+  QApplication::processEvents();
+  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "compare, one run";
+  m_window->openDemoPair();
+  ASSERT_TRUE(QTest::qWaitFor([this] { return !m_window->comparePage()->session()->isBusy(); }, 60000));
+  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "compare";
   m_window->showTask(MainWindow::Task::kCheck);
   m_window->showImport();
   QApplication::processEvents();

@@ -10,6 +10,7 @@
 #include <QXmlStreamReader>
 #include <set>
 
+#include "app/desktop/compare/compare_page.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/window/check_page.h"
@@ -105,6 +106,12 @@ TEST_F(LanguageTest, NothingOnScreenStaysEnglish) {
   settle();
   desktop.window()->checkPage()->stepProblem(1);
   check("result");
+  desktop.window()->showTask(MainWindow::Task::kCompare);
+  check("compare, one run");
+  desktop.window()->openDemoPair();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !desktop.window()->comparePage()->session()->isBusy(); }, 60000));
+  check("compare");
+  desktop.window()->showTask(MainWindow::Task::kCheck);
   desktop.window()->showImport();
   check("how the log was read");
   desktop.window()->showWindowEditor();

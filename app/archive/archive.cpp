@@ -55,7 +55,8 @@ Result<std::unique_ptr<Database>> openArchiveFile(const std::string& path, const
     const auto marked = (*database)->value(QStringLiteral("select 1 from archive where name = 'outbox'"));
     if (!marked) return marked.error();
     if (marked->isNull()) {
-      if (auto error = (*database)->execute(QStringLiteral("insert into archive(name, value) values('outbox', '1')")))
+      if (auto error = (*database)->execute(
+              QStringLiteral("insert into archive(name, value) values('outbox', '1') on conflict(name) do nothing")))
         return *error;
     }
   }

@@ -144,29 +144,37 @@ std::optional<Error> noteKeptLogs(Database& outbox, Database& server) {
   const auto all = chains(server);
   if (!all) return all.error();
   for (const auto& chain : *all) {
-    const auto known = outbox.value(
-        QStringLiteral("select coalesce(max(number), 0) from kept_by_server where chain = ?"), {storable(chain.id)});
+    // How far it is noted stands by itself: what this station sends is noted as well, and may be behind a gap.
+    const QString noted = QStringLiteral("kept_by_server ") + storable(chain.id);
+    const auto known = outbox.value(QStringLiteral("select value from archive where name = ?"), {noted});
     if (!known) return known.error();
-    if (known->toULongLong() >= chain.count) continue;
-    std::vector<QVariantList> logs;
-    auto error =
-        server.run(QStringLiteral("select log, part, chain, number from run where chain = ? and number > ? and "
-                                  "judged_from = '' order by number limit ?"),
-                   {storable(chain.id), *known, kAtOnce}, [&](const QSqlQuery& row) {
-                     logs.push_back({row.value(0), row.value(1), row.value(2), row.value(3)});
-                     return true;
-                   });
-    if (error) return error;
-    if (logs.empty()) continue;
-    auto transaction = Transaction::begin(outbox);
-    if (!transaction) return transaction.error();
-    for (const auto& log : logs) {
-      if (auto failed = outbox.run(QStringLiteral("insert into kept_by_server(log, part, chain, number) "
-                                                  "values(?,?,?,?) on conflict(log, part) do nothing"),
-                                   log))
+    for (std::uint64_t last = known->toString().toULongLong(); last < chain.count;) {
+      std::vector<QVariantList> logs;
+      auto error =
+          server.run(QStringLiteral("select log, part, chain, number from run where chain = ? and number > ? and "
+                                    "judged_from = '' order by number limit ?"),
+                     {storable(chain.id), QVariant::fromValue<qlonglong>(static_cast<qlonglong>(last)), kAtOnce},
+                     [&](const QSqlQuery& row) {
+                       logs.push_back({row.value(0), row.value(1), row.value(2), row.value(3)});
+                       return true;
+                     });
+      if (error) return error;
+      const bool more = logs.size() == std::size_t{kAtOnce};
+      last = more ? logs.back()[3].toULongLong() : chain.count;
+      auto transaction = Transaction::begin(outbox);
+      if (!transaction) return transaction.error();
+      for (const auto& log : logs) {
+        if (auto failed = outbox.run(QStringLiteral("insert into kept_by_server(log, part, chain, number) "
+                                                    "values(?,?,?,?) on conflict(log, part) do nothing"),
+                                     log))
+          return failed;
+      }
+      if (auto failed = outbox.run(QStringLiteral("insert into archive(name, value) values(?,?) on conflict(name) do "
+                                                  "update set value = excluded.value"),
+                                   {noted, QString::number(last)}))
         return failed;
+      if (auto failed = transaction->commit()) return failed;
     }
-    if (auto failed = transaction->commit()) return failed;
   }
   return std::nullopt;
 }

@@ -18,7 +18,7 @@ std::optional<Error> copyChain(Database& from, Database& to, const std::string& 
 std::optional<Error> removeMoved(Database& outbox, Database& to, const std::string& chain);
 
 /// Notes in an outbox which logs the server keeps, those of other stations too, so that none is added again while it is
-/// away. Cost: what came to the server since the last time, and at most some thousand records of each chain.
+/// away. Cost: what came to the server since the last time, in transactions of some thousand records each.
 /// Errors: kIo.
 std::optional<Error> noteKeptLogs(Database& outbox, Database& server);
 

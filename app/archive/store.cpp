@@ -145,6 +145,11 @@ std::optional<Error> insertRecord(Database& database, const Record& record, cons
 }
 
 std::optional<Error> noteSuperseded(Database& database, const std::string& origin) {
+  // The judgements of a run one at a time: each must see the others.
+  if (database.isServer()) {
+    if (auto error = database.run(QStringLiteral("select pg_advisory_xact_lock(hashtext(?))"), {text(origin)}))
+      return error;
+  }
   return database.run(
       QStringLiteral("insert into superseded(chain, number) select chain, number from run where origin = ? and exists "
                      "(select 1 from run later where later.origin = run.origin and (later.added_at, later.chain, "

@@ -51,7 +51,7 @@ bool FolderWatch::isRefused() const {
   return std::ranges::any_of(m_seen, [](const auto& one) { return !one.second.done && one.second.told; });
 }
 
-Result<std::vector<Watched>> FolderWatch::look() {
+Result<std::vector<Watched>> FolderWatch::look(std::size_t most) {
   std::error_code failed;
   std::map<std::string, Seen> present;
   std::vector<std::pair<fs::path, const WatchRule*>> files;
@@ -78,6 +78,7 @@ Result<std::vector<Watched>> FolderWatch::look() {
     if (seen.done || now - seen.since < m_settle) continue;
     auto some = take(path, *rule, seen);
     all.insert(all.end(), some.begin(), some.end());
+    if (all.size() >= most) break;
   }
   return all;
 }

@@ -32,7 +32,8 @@ class FolderWatch {
               std::chrono::milliseconds settle = std::chrono::seconds{2});
 
   /// Looks at the folder once; to be called again every second or so. Errors: kIo where the folder cannot be read.
-  Result<std::vector<Watched>> look();
+  /// @param most  takes no further file once it has so many results; the others are left for the next look
+  Result<std::vector<Watched>> look(std::size_t most = SIZE_MAX);
   /// Whether files are there that are still being written, or that the archive could not take.
   bool isWaiting() const;
   /// Whether the archive could not take files that are written.

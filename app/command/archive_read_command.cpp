@@ -154,7 +154,7 @@ ExitStatus run(const ArchiveExportOptions& options) {
     const auto path = write_log(folder, *record, *bytes);
     if (!path) return fail(path.error(), ExitStatus::kUnwritable);
     const auto again = archive::judgeAgain(*archive, *id, {});
-    if (!again) report_error(again.error());
+    if (!again) status = fail(again.error(), ExitStatus::kUnreadable);
     const std::string kept = judge::verdict_name(record->summary.verdict);
     const auto now = again ? std::optional<std::string>(judge::verdict_name(again->verdict)) : std::nullopt;
     text += *id + ": " + *path + ", SHA-256 " + record->log.sha256 + "; " + kept + " on the day, " +

@@ -7,7 +7,6 @@
 #include <cstdio>
 #include <optional>
 
-#include "app/desktop/archive/archive_link.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/window/appearance.h"
@@ -141,8 +140,7 @@ int main(int argc, char** argv) {
   } else {
     Appearance::followSystem();
   }
-  Desktop desktop(&document, &settings);
-  if (options.isSet(archive)) desktop.archive()->setWhere(options.value(archive));
+  Desktop desktop(&document, &settings, options.isSet(archive) ? options.value(archive) : settings.archive());
   desktop.show();
   if (options.isSet(demo)) desktop.window()->openDemo();
   if (!options.positionalArguments().isEmpty()) document.openFiles(options.positionalArguments());

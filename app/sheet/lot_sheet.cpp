@@ -84,8 +84,17 @@ QString lotChartTitle(const lot::Series& series) {
 }
 
 QString lotTitle(std::span<const RunRecord> runs) {
-  const RunRecord first = legible(runs.front());
-  return first.labels.lot.isEmpty() ? Words::tr("%n runs", nullptr, int(runs.size())) : titleOf(first);
+  constexpr qsizetype kMostNamed = 3;
+  QStringList lots;
+  for (const RunRecord& run : runs) {
+    const QString lot = legible(run.labels.lot);
+    if (!lots.contains(lot)) lots << lot;
+    if (lots.size() > kMostNamed) break;
+  }
+  if (lots.contains(QString()) || lots.size() > kMostNamed) return Words::tr("%n runs", nullptr, int(runs.size()));
+  if (lots.size() == 1) return titleOf(legible(runs.front()));
+  for (QString& lot : lots) lot = Words::tr("Lot %1").arg(lot);
+  return lots.join(QStringLiteral(", "));
 }
 
 Document lotSheet(std::span<const RunRecord> runs, const Style& style, bool each) {

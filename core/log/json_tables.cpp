@@ -7,6 +7,7 @@
 #include <string>
 #include <unordered_map>
 #include <utility>
+#include <vector>
 
 #include "core/log/grid_builder.h"
 
@@ -18,6 +19,7 @@ using Json = nlohmann::ordered_json;
 constexpr std::size_t kMostBytes = std::size_t{32} << 20;
 constexpr std::size_t kMostColumns = 4096;
 constexpr int kDeepest = 6;
+constexpr std::size_t kMostLevels = 64;
 
 std::string_view without_mark(std::string_view bytes) {
   if (bytes.starts_with("\xEF\xBB\xBF")) bytes.remove_prefix(3);
@@ -33,6 +35,42 @@ Error no_json(std::string found, std::string expected, std::size_t line) {
 
 Error too_many_names(std::size_t line) {
   return no_json("too many names in the records", fmt::format("at most {}", kMostColumns), line);
+}
+
+/// What would cost far more to parse than it is worth, by one look at the text: the names of an object are searched one
+/// by one, and levels are parsed within each other.
+std::optional<Error> too_much(std::string_view text, std::size_t first_line) {
+  std::vector<std::size_t> names;  // by open level
+  std::size_t line = first_line;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    switch (text[i]) {
+      case '\n':
+        ++line;
+        break;
+      case '"':
+        for (++i; i < text.size() && text[i] != '"'; ++i) {
+          if (text[i] == '\n') ++line;
+          if (text[i] == '\\') ++i;
+        }
+        break;
+      case '{':
+      case '[':
+        if (names.size() >= kMostLevels)
+          return no_json("levels too deep within each other", fmt::format("at most {}", kMostLevels), line);
+        names.push_back(0);
+        break;
+      case '}':
+      case ']':
+        if (!names.empty()) names.pop_back();
+        break;
+      case ':':
+        if (!names.empty() && ++names.back() > kMostColumns) return too_many_names(line);
+        break;
+      default:
+        break;
+    }
+  }
+  return std::nullopt;
 }
 
 bool scalar(const Json& value) { return !value.is_object() && !value.is_array(); }
@@ -78,36 +116,51 @@ class Records {
 
   void add(const Json& record) {
     ++row_;
-    add(record, "", 0);
+    add(record, "", "", 0);
   }
   void add_blank() { ++row_; }
   std::size_t count() const { return row_ - header_; }
   bool too_many() const { return places_.size() > kMostColumns; }
 
  private:
-  void add(const Json& value, const std::string& name, int depth) {
-    if (scalar(value)) return put(name, text_of(value));
+  void add(const Json& value, const std::string& path, const std::string& name, int depth) {
+    if (scalar(value)) return put(path, name, text_of(value));
     if (depth >= kDeepest) return;
     std::size_t number = 0;
     for (const auto& item : value.items()) {
       const std::string own = value.is_array() ? std::to_string(++number) : item.key();
       // A group is named only where its parts have no name: {"temps": [25.1, 25.3]}.
       const bool named = !value.is_array() && !item.value().is_array();
-      add(item.value(), named || name.empty() ? own : name + " " + own, depth + 1);
+      add(item.value(), path.empty() ? own : path + kWithin + own, named || name.empty() ? own : name + " " + own,
+          depth + 1);
       if (too_many()) return;
     }
   }
 
-  void put(const std::string& name, std::string text) {
-    const auto [place, fresh] = places_.emplace(name, places_.size());
-    if (fresh) out_.put(header_, place->second, name);
-    out_.put(row_, place->second, std::move(text));
+  void put(const std::string& path, const std::string& name, std::string text) {
+    const auto [at, fresh] = places_.emplace(path, places_.size());
+    const std::size_t place = at->second;
+    if (fresh) {
+      // Parts of two groups that are called the same are called by their groups as well: {"tc1": {"value": 25}, …}.
+      const auto [first, free] = names_.emplace(name, path);
+      if (!free) out_.put(header_, places_.at(first->second), shown(first->second));
+      out_.put(header_, place, free ? name : shown(path));
+    }
+    out_.put(row_, place, std::move(text));
   }
+
+  static std::string shown(std::string path) {
+    std::replace(path.begin(), path.end(), kWithin, ' ');
+    return path;
+  }
+
+  static constexpr char kWithin = '\x1f';  // parts a path
 
   Writer& out_;
   const std::size_t header_;
   std::size_t row_;
-  std::unordered_map<std::string, std::size_t> places_;
+  std::unordered_map<std::string, std::size_t> places_;  ///< by path
+  std::unordered_map<std::string, std::string> names_;   ///< paths by the name that they have first
 };
 
 /// A part of the document that may be the table.
@@ -367,6 +420,7 @@ Result<Grid> read_json(std::string_view bytes, UnpackBudget& budget) {
     return no_json(fmt::format("a JSON document of {} MiB", text.size() >> 20),
                    fmt::format("at most {} MiB", kMostBytes >> 20), 0);
   const std::size_t skipped = static_cast<std::size_t>(text.data() - bytes.data());
+  if (auto error = too_much(text, line_at(bytes, skipped))) return *error;
   try {
     const Json document = Json::parse(text);
     Found found;

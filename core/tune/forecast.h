@@ -29,7 +29,7 @@ struct Forecast {
   judge::Judgement judgement;
   std::vector<double> half_width;  ///< by outcome (judgement.all), 95 %, of the prediction; with the band only
   std::optional<double> margin_uncertainty;  ///< half width, 95 %
-  std::optional<double> pass_probability;    ///< that a run of it passes, by the windows' rules
+  std::optional<double> pass_probability;    ///< that nothing is out: values inside the limits as they stand
 };
 
 /// A predicted judgement whose uncertainties, and chances of conforming, have the prediction's error in them as well as

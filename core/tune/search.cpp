@@ -70,24 +70,20 @@ double farthest(const std::vector<double>& a, const std::vector<double>& b) {
   return out;
 }
 
-/// Margin, room inside and edge by the limits.
+/// Margin and edge by the limits.
 Point weighed(Point point) {
-  point.margin = point.inside = point.edge = 1;
+  point.margin = point.edge = 1;
   for (const auto& limit : point.limits) {
     point.margin = std::min(point.margin, limit.margin());
-    point.inside = std::min(point.inside, limit.inside());
     point.edge = std::min(point.edge, limit.edge());
   }
   return point;
 }
 
-/// The half widths and guards of a point nearby.
+/// The half widths of a point nearby.
 Point with_widths(Point point, const Point& nearby) {
   if (point.limits.size() == nearby.limits.size())
-    for (std::size_t i = 0; i < point.limits.size(); ++i) {
-      point.limits[i].half_width = nearby.limits[i].half_width;
-      point.limits[i].guard = nearby.limits[i].guard;
-    }
+    for (std::size_t i = 0; i < point.limits.size(); ++i) point.limits[i].half_width = nearby.limits[i].half_width;
   return weighed(std::move(point));
 }
 
@@ -108,7 +104,7 @@ Search::Search(std::vector<const Forecaster*> boards, const RecipeSpace& space, 
             });
 }
 
-/// A guard is an uncertainty, which is worked out where the band is.
+/// The uncertainty that a guarded rule keeps off a limit is worked out where the band is.
 bool Search::needs_band(Aim aim, const Goal& goal) const {
   return aim != Aim::kMostMargin || goal.most_at_edge || guards_;
 }
@@ -178,7 +174,7 @@ std::shared_ptr<const Search::Linear> Search::linearise(const Point& point) cons
 
 double Search::cost(Aim aim, const Point& point, const std::vector<double>& now, const Goal& goal) const {
   const double plain = fall_cost(aim, goal) * falls(space_, point.x, now);
-  if (aim == Aim::kMostMargin) return plain - std::min(goal.most_at_edge ? point.edge : point.inside, 1.0);
+  if (aim == Aim::kMostMargin) return plain - std::min(goal.most_at_edge ? point.edge : point.margin, 1.0);
   double sum = plain + kShortfall * std::max({0.0, goal.edge - point.edge, goal.margin - point.margin});
   for (std::size_t k = 0; k < point.x.size(); ++k) {
     const double move = std::abs(point.x[k] - now[k]);
@@ -224,7 +220,7 @@ LinearSolution Search::program(Aim aim, const Goal& goal, const Point& point, co
     for (std::size_t k = 0; k < n; ++k) row.weights[k] = linear.slope[i * n + k] / limit.scale;
     // margin: slack/scale + slope·d ≥ m; else edge and margin + slope·d + m ≥ their goals
     row.weights[m] = aim == Aim::kMostMargin ? -1 : 1;
-    row.lower = aim == Aim::kMostMargin ? -(goal.most_at_edge ? limit.edge() : limit.inside())
+    row.lower = aim == Aim::kMostMargin ? -(goal.most_at_edge ? limit.edge() : limit.margin())
                                         : std::max(goal.edge - limit.edge(), goal.margin - limit.margin());
     lp.rows.push_back(std::move(row));
   }

@@ -21,14 +21,12 @@ struct Limit {
   bool same(const Limit& other) const {
     return board == other.board && outcome == other.outcome && upper == other.upper;
   }
-  double slack = 0;       ///< distance to the limit, positive inside
-  double half_width = 0;  ///< of the prediction, 95 %
-  double guard = 0;       ///< U where the window's rule is guarded: what a pass keeps off the limit
+  double slack = 0;  ///< distance to the limit, positive inside
+  double half_width =
+      0;  ///< of the prediction, 95 %; under a guarded rule at least U, which a pass keeps off the limit
   double margin() const { return slack / scale; }
-  /// Room left to a pass by the window's rule, like a margin.
-  double inside() const { return (slack - guard) / scale; }
-  /// The same at the unfavourable edge of the prediction's band.
-  double edge() const { return (slack - guard - half_width) / scale; }
+  /// The same at the unfavourable edge of the half width.
+  double edge() const { return (slack - half_width) / scale; }
 };
 
 /// A recipe with what it is predicted to do.
@@ -36,8 +34,7 @@ struct Point {
   std::vector<double> x;
   std::vector<Limit> limits;
   double margin = 0;  ///< smallest of the limits' margins; very negative where a required result has no value
-  double inside = 0;  ///< smallest room left to a pass by the windows' rules: the margin where none is guarded
-  double edge = 0;    ///< that at the unfavourable edge of the prediction's band
+  double edge = 0;    ///< that at the unfavourable edge of the half widths
 };
 
 /// The multipliers at the best margin: which limits hold it down, and how hard.
@@ -64,7 +61,7 @@ struct Found {
 /// differences over the model), limits are linear in the values, so the best margin within a trust region is exact; a
 /// step is kept where the true prediction improves. Whole °C and mm/min at the end, mended one unit at a time.
 /// Predictions and slopes are kept, so that aims which start at the same recipe share them; between bands worked out
-/// every few °C of change a limit keeps its half width, and its guard. Thread-safe.
+/// every few °C of change a limit keeps its half width. Thread-safe.
 class Search {
  public:
   /// What is searched for: recipes that pass by the windows' own rules, or whose values are inside the limits as they

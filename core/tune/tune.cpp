@@ -34,8 +34,7 @@ bool surer(const Point& a, const Point& b) {
   if (a.edge >= 0 || b.edge >= 0) return a.edge > b.edge;
   const auto away = [](const Point& point) {
     double least = std::numeric_limits<double>::infinity();
-    for (const auto& limit : point.limits)
-      least = std::min(least, (limit.slack - limit.guard) / std::max(limit.half_width, 1e-9));
+    for (const auto& limit : point.limits) least = std::min(least, limit.slack / std::max(limit.half_width, 1e-9));
     return least;
   };
   return away(a) > away(b);
@@ -135,8 +134,8 @@ class Tuning {
       suggest_all(search, best);
     }
     // Not sure to pass, or not sure that nothing does.
-    const bool could_pass = std::ranges::all_of(
-        best.point.limits, [](const Limit& limit) { return limit.slack - limit.guard + limit.half_width >= 0; });
+    const bool could_pass =
+        std::ranges::all_of(best.point.limits, [](const Limit& limit) { return limit.slack + limit.half_width >= 0; });
     if (!stopped_ && could_pass && best.point.edge < 0)
       report_.next_run = next_run(model_, all_, space_, now_, best.point, go_on());
     return stopped_ ? cut_short() : std::move(report_);
@@ -186,11 +185,11 @@ class Tuning {
       starts.push_back(clamped(space_, std::move(x)));
     }
     for (const auto& x : starts) {
-      if (best.point.inside >= 0 || stopped_) break;
+      if (best.point.margin >= 0 || stopped_) break;
       Found other = search.run(Aim::kMostMargin, x, x_now_, {});
-      if (other.point.inside > best.point.inside) best = std::move(other);
+      if (other.point.margin > best.point.margin) best = std::move(other);
     }
-    if (best.point.inside < 0 && !stopped_)
+    if (best.point.margin < 0 && !stopped_)
       best = search.run(Aim::kMostMargin, best.point.x, x_now_, {0, 0, false, true});
     if (best.point.margin < 0 || best.point.edge >= kReserve || stopped_) return best;
     const auto keep_if_surer = [&](Found other) {

@@ -50,9 +50,16 @@
         <source>Archive: %1</source>
         <translation>Archiv: %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n Lauf</numerusform>
+            <numerusform>%n Läufe</numerusform>
+        </translation>
+    </message>
     <message>
-        <source>Archive: %1, %2 runs</source>
-        <translation>Archiv: %1, %2 Läufe</translation>
+        <source>Archive: %1, %2</source>
+        <translation>Archiv: %1, %2</translation>
     </message>
     <message numerus="yes">
         <source>%n waiting to be sent</source>
@@ -2733,12 +2740,12 @@
         <translation>Eine Zeile für jede Anforderung, eine Zelle für jedes Thermoelement jedes Laufs.</translation>
     </message>
     <message>
-        <source>&amp;Open logs…</source>
-        <translation>Logs ö&amp;ffnen …</translation>
+        <source>Open logs…</source>
+        <translation>Logs öffnen …</translation>
     </message>
     <message>
-        <source>&amp;Add a run…</source>
-        <translation>Lauf &amp;hinzufügen …</translation>
+        <source>Add a run…</source>
+        <translation>Lauf hinzufügen …</translation>
     </message>
     <message>
         <source>Look at two &amp;demo runs</source>
@@ -3543,20 +3550,20 @@
         <translation>Im Archiv aufbewahren</translation>
     </message>
     <message>
-        <source>&amp;Lot</source>
-        <translation>&amp;Los</translation>
+        <source>Lot</source>
+        <translation>Los</translation>
     </message>
     <message>
-        <source>Board &amp;serial</source>
-        <translation>&amp;Seriennummer</translation>
+        <source>Board serial</source>
+        <translation>Seriennummer</translation>
     </message>
     <message>
         <source>O&amp;perator</source>
         <translation>&amp;Bediener</translation>
     </message>
     <message>
-        <source>&amp;Time of run</source>
-        <translation>&amp;Zeit des Laufs</translation>
+        <source>Time of run</source>
+        <translation>Zeit des Laufs</translation>
     </message>
     <message>
         <source>Wh&amp;at</source>
@@ -5040,8 +5047,8 @@
         <translation>Im &amp;Ordner</translation>
     </message>
     <message>
-        <source>A file for each lot, &amp;as</source>
-        <translation>Eine Datei je Los, &amp;als</translation>
+        <source>A file for each lot, as</source>
+        <translation>Eine Datei je Los, als</translation>
     </message>
     <message>
         <source>The archive has no lot yet.</source>

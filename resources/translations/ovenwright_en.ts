@@ -4,6 +4,13 @@
 <context>
     <name>Archive</name>
     <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n run</numerusform>
+            <numerusform>%n runs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n run(s) wait on this computer and are sent when it is back.</source>
         <translation>
             <numerusform>%n run waits on this computer and is sent when it is back.</numerusform>

@@ -50,9 +50,16 @@
         <source>Archive: %1</source>
         <translation>Archivo: %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n pasada</numerusform>
+            <numerusform>%n pasadas</numerusform>
+        </translation>
+    </message>
     <message>
-        <source>Archive: %1, %2 runs</source>
-        <translation>Archivo: %1, %2 pasadas</translation>
+        <source>Archive: %1, %2</source>
+        <translation>Archivo: %1, %2</translation>
     </message>
     <message numerus="yes">
         <source>%n waiting to be sent</source>
@@ -2733,12 +2740,12 @@
         <translation>Una fila por requisito, una celda por termopar de cada pasada.</translation>
     </message>
     <message>
-        <source>&amp;Open logs…</source>
-        <translation>&amp;Abrir registros…</translation>
+        <source>Open logs…</source>
+        <translation>Abrir registros…</translation>
     </message>
     <message>
-        <source>&amp;Add a run…</source>
-        <translation>&amp;Añadir una pasada…</translation>
+        <source>Add a run…</source>
+        <translation>Añadir una pasada…</translation>
     </message>
     <message>
         <source>Look at two &amp;demo runs</source>
@@ -3543,20 +3550,20 @@
         <translation>Guardar en el archivo</translation>
     </message>
     <message>
-        <source>&amp;Lot</source>
-        <translation>&amp;Lote</translation>
+        <source>Lot</source>
+        <translation>Lote</translation>
     </message>
     <message>
-        <source>Board &amp;serial</source>
-        <translation>Número de &amp;serie</translation>
+        <source>Board serial</source>
+        <translation>Número de serie</translation>
     </message>
     <message>
         <source>O&amp;perator</source>
         <translation>O&amp;perador</translation>
     </message>
     <message>
-        <source>&amp;Time of run</source>
-        <translation>&amp;Hora de la pasada</translation>
+        <source>Time of run</source>
+        <translation>Hora de la pasada</translation>
     </message>
     <message>
         <source>Wh&amp;at</source>
@@ -5040,8 +5047,8 @@
         <translation>En la &amp;carpeta</translation>
     </message>
     <message>
-        <source>A file for each lot, &amp;as</source>
-        <translation>Un fichero por lote, c&amp;omo</translation>
+        <source>A file for each lot, as</source>
+        <translation>Un fichero por lote, como</translation>
     </message>
     <message>
         <source>The archive has no lot yet.</source>

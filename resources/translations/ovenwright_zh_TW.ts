@@ -49,9 +49,15 @@
         <source>Archive: %1</source>
         <translation>存檔：%1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n 次測溫</numerusform>
+        </translation>
+    </message>
     <message>
-        <source>Archive: %1, %2 runs</source>
-        <translation>存檔：%1，%2 次測溫</translation>
+        <source>Archive: %1, %2</source>
+        <translation>存檔：%1，%2</translation>
     </message>
     <message numerus="yes">
         <source>%n waiting to be sent</source>
@@ -2694,12 +2700,12 @@
         <translation>每項要求一列，每次的每支熱電偶一格。</translation>
     </message>
     <message>
-        <source>&amp;Open logs…</source>
-        <translation>開啟記錄(&amp;O)…</translation>
+        <source>Open logs…</source>
+        <translation>開啟記錄…</translation>
     </message>
     <message>
-        <source>&amp;Add a run…</source>
-        <translation>新增一次(&amp;A)…</translation>
+        <source>Add a run…</source>
+        <translation>新增一次…</translation>
     </message>
     <message>
         <source>Look at two &amp;demo runs</source>
@@ -3500,20 +3506,20 @@
         <translation>存入檔案</translation>
     </message>
     <message>
-        <source>&amp;Lot</source>
-        <translation>批號(&amp;L)</translation>
+        <source>Lot</source>
+        <translation>批號</translation>
     </message>
     <message>
-        <source>Board &amp;serial</source>
-        <translation>電路板序號(&amp;S)</translation>
+        <source>Board serial</source>
+        <translation>電路板序號</translation>
     </message>
     <message>
         <source>O&amp;perator</source>
         <translation>操作人員(&amp;P)</translation>
     </message>
     <message>
-        <source>&amp;Time of run</source>
-        <translation>測溫時間(&amp;T)</translation>
+        <source>Time of run</source>
+        <translation>測溫時間</translation>
     </message>
     <message>
         <source>Wh&amp;at</source>
@@ -4980,8 +4986,8 @@
         <translation>資料夾(&amp;F)</translation>
     </message>
     <message>
-        <source>A file for each lot, &amp;as</source>
-        <translation>每批一檔，格式(&amp;A)</translation>
+        <source>A file for each lot, as</source>
+        <translation>每批一檔，格式</translation>
     </message>
     <message>
         <source>The archive has no lot yet.</source>

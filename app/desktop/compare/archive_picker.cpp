@@ -33,6 +33,7 @@ ArchivePicker::ArchivePicker(ArchiveLink* archive, QWidget* parent)
   m_words->setClearButtonEnabled(true);
   m_table->setAccessibleName(tr("Runs of the archive"));
   m_table->setTheme(theme);
+  m_table->setColumnHidden(RunsModel::kSheet, true);  // it speaks of printing
   m_state->setWordWrap(true);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
   buttons->addButton(m_take, QDialogButtonBox::AcceptRole);
@@ -51,7 +52,10 @@ ArchivePicker::ArchivePicker(ArchiveLink* archive, QWidget* parent)
     refresh();
   });
   connect(m_model, &RunsModel::marksChanged, this, &ArchivePicker::refresh);
-  connect(m_model, &RunsModel::failed, this, [this](const Error& error) { m_state->setText(errorText(error)); });
+  connect(m_model, &RunsModel::failed, this, [this](const Error& error) {
+    m_trouble = errorText(error);
+    refresh();
+  });
   connect(m_table, &RunsTable::currentRunChanged, this, &ArchivePicker::refresh);
   connect(m_table, &RunsTable::openWanted, this, &ArchivePicker::take);
   connect(m_take, &QPushButton::clicked, this, &ArchivePicker::take);
@@ -70,6 +74,7 @@ void ArchivePicker::showAnew() {
 }
 
 void ArchivePicker::find() {
+  m_trouble.clear();
   archive::Filter filter;
   filter.latestOnly = true;
   filter.text = m_words->text().trimmed().toStdString();
@@ -86,7 +91,9 @@ std::vector<std::string> ArchivePicker::chosen() const {
 void ArchivePicker::refresh() {
   const auto ids = chosen();
   m_take->setEnabled(!ids.empty() && ids.size() <= kMost);
-  if (m_model->rowCount() == 0)
+  if (!m_trouble.isEmpty())
+    m_state->setText(m_trouble);
+  else if (m_model->rowCount() == 0)
     m_state->setText(tr("No run of the archive has these words."));
   else if (ids.size() > kMost)
     m_state->setText(tr("%n runs are marked: two at most.", nullptr, int(ids.size())));

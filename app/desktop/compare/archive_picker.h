@@ -45,7 +45,8 @@ class ArchivePicker : public QDialog {
   QLineEdit* m_words;
   QLabel* m_state;
   QPushButton* m_take;
-  QTimer m_typing;  // runs out when typing pauses
+  QString m_trouble;  // of the last search
+  QTimer m_typing;    // runs out when typing pauses
 };
 
 }  // namespace ovenwright::desktop

@@ -93,8 +93,8 @@ QWidget* ComparePage::buildEmpty() {
     connect(button, &QPushButton::clicked, this, act);
     buttons->addWidget(button);
   };
-  add(tr("&Open logs…"), [this] { emit openWanted(); });
-  add(tr("&Add a run…"), [this] { m_bar->showAdd(); });
+  add(tr("Open logs…"), [this] { emit openWanted(); });
+  add(tr("Add a run…"), [this] { m_bar->showAdd(); });
   add(tr("Look at two &demo runs"), [this] { emit demoWanted(); });
   buttons->addStretch(1);
   for (QLabel* label : {m_emptyTitle, m_emptyText}) label->setWordWrap(true);

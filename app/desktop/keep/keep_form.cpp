@@ -72,13 +72,13 @@ KeepForm::KeepForm(Document* document, Settings* settings, ArchiveLink* link, QW
     flow->addWidget(pair);
     return row;
   };
-  add(tr("&Lot"), m_lot, kLotWidth_px);
-  add(tr("Board &serial"), m_serial, kSerialWidth_px);
+  add(tr("Lot"), m_lot, kLotWidth_px);
+  add(tr("Board serial"), m_serial, kSerialWidth_px);
   add(tr("O&perator"), m_operator, kOperatorWidth_px);
   m_time->setDisplayFormat(QStringLiteral("yyyy-MM-dd HH:mm:ss"));
   m_time->setCalendarPopup(true);
   m_timeFrom->setFont(theme.font(12));
-  add(tr("&Time of run"), m_time, 0)->addWidget(m_timeFrom);
+  add(tr("Time of run"), m_time, 0)->addWidget(m_timeFrom);
   add(tr("Wh&at"), m_what, 0);
   m_what->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   auto* buttons = new QWidget;
@@ -266,6 +266,7 @@ void KeepForm::keep() {
 
 void KeepForm::tell(const std::vector<KeepJob::Kept>& runs) {
   QStringList added, already;
+  QString lot;
   for (const auto& run : runs) {
     if (run.already) {
       already << (run.lot.isEmpty()
@@ -273,14 +274,15 @@ void KeepForm::tell(const std::vector<KeepJob::Kept>& runs) {
                       : tr("This pass of %1 is kept already, in lot %2, as %3.").arg(run.run, run.lot, run.id));
     } else {
       added << run.id;
+      lot = run.lot;
     }
   }
   QStringList said;
   if (added.size() == 1) {
-    said << tr("Kept as %1 in lot %2.").arg(added.first(), m_lot->text().trimmed());
+    said << tr("Kept as %1 in lot %2.").arg(added.first(), lot);
   } else if (!added.isEmpty()) {
     said << tr("%n runs are kept in lot %1, as %2 to %3.", nullptr, int(added.size()))
-                .arg(m_lot->text().trimmed(), added.first(), added.last());
+                .arg(lot, added.first(), added.last());
   }
   constexpr qsizetype kMost = 3;
   said << already.mid(0, kMost);
@@ -322,7 +324,7 @@ bool KeepForm::event(QEvent* event) {
 
 void KeepForm::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Escape) return close();
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return keep();
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return m_close->hasFocus() ? close() : keep();
   QWidget::keyPressEvent(event);
 }
 

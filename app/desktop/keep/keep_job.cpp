@@ -50,6 +50,7 @@ Result<std::vector<NewRun>> work(const KeepJob::Wish& wish) {
 
 KeepJob::KeepJob(ArchiveLink* link, QObject* parent) : QObject(parent), m_link(link) {
   connect(&m_watcher, &QFutureWatcherBase::finished, this, [this] {
+    m_making = false;
     auto records = m_watcher.result();
     if (records) return add(*std::move(records));
     m_running = false;
@@ -60,10 +61,12 @@ KeepJob::KeepJob(ArchiveLink* link, QObject* parent) : QObject(parent), m_link(l
 KeepJob::~KeepJob() {
   m_watcher.disconnect(this);
   m_watcher.waitForFinished();
+  if (!m_making) return;
+  if (auto records = m_watcher.result()) add(*std::move(records));
 }
 
 void KeepJob::start(Wish wish) {
-  m_running = true;
+  m_running = m_making = true;
   m_watcher.setFuture(QtConcurrent::run([wish = std::move(wish)] { return work(wish); }));
 }
 

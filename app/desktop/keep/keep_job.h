@@ -56,6 +56,7 @@ class KeepJob : public QObject {
 
   ArchiveLink* m_link;
   bool m_running = false;
+  bool m_making = false;  // records that are not given to the archive yet
   QFutureWatcher<Records> m_watcher;
 };
 

@@ -79,8 +79,9 @@ QString archiveText(const ArchiveStatus& status, const Format& format) {
         .arg(shortName(status));
   }
   if (status.reach != Reach::kOpen) return QCoreApplication::translate("Archive", "Archive: %1").arg(shortName(status));
-  QString text = QCoreApplication::translate("Archive", "Archive: %1, %2 runs")
-                     .arg(shortName(status), format.count(status.records));
+  const QString runs = QCoreApplication::translate("Archive", "%n run(s)", nullptr, int(status.records))
+                           .replace(QString::number(status.records), format.count(status.records));
+  QString text = QCoreApplication::translate("Archive", "Archive: %1, %2").arg(shortName(status), runs);
   if (status.state.waiting > 0)
     text += QStringLiteral(", ") +
             QCoreApplication::translate("Archive", "%n waiting to be sent", nullptr, int(status.state.waiting));

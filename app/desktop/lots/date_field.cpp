@@ -15,9 +15,12 @@ namespace {
 
 std::optional<QDate> parsed(const QString& text) {
   const QLocale locale;
-  for (const QDate& date :
-       {QDate::fromString(text, Qt::ISODate), locale.toDate(text, QLocale::ShortFormat),
-        locale.toDate(text, QStringLiteral("d.M.yyyy")), locale.toDate(text, QStringLiteral("d/M/yyyy"))})
+  QString own = locale.dateFormat(QLocale::ShortFormat);  // its order of day and month, with the whole year
+  if (!own.contains(QStringLiteral("yyyy"))) own.replace(QStringLiteral("yy"), QStringLiteral("yyyy"));
+  if (!own.contains(QStringLiteral("MMM"))) own.replace(QStringLiteral("MM"), QStringLiteral("M"));
+  own.replace(QStringLiteral("dd"), QStringLiteral("d"));
+  for (const QDate& date : {QDate::fromString(text, Qt::ISODate), locale.toDate(text, QLocale::ShortFormat),
+                            locale.toDate(text, QStringLiteral("d.M.yyyy")), locale.toDate(text, own)})
     if (date.isValid() && date.year() >= 1970) return date;
   return std::nullopt;
 }

@@ -284,12 +284,14 @@ void LotSheetPanel::printOn(std::shared_ptr<QPrinter> printer) {
 }
 
 void LotSheetPanel::print(const std::shared_ptr<const SheetPages>& pages) {
+  const bool all =  // pages that were left out are not printed: then no run is
+      m_printer->fromPage() <= 1 && (m_printer->toPage() == 0 || m_printer->toPage() >= pages->count());
   m_print = new PrintJob(m_printer, pages, this);
   connect(m_print, &PrintJob::progressed, this, [this](int page, int of) {
     m_progress->setRange(0, of);
     m_progress->setValue(page);
   });
-  connect(m_print, &PrintJob::finished, this, [this](bool whole) {
+  connect(m_print, &PrintJob::finished, this, [this, all](bool whole) {
     m_print = nullptr;
     m_printer.reset();
     refresh();
@@ -297,7 +299,7 @@ void LotSheetPanel::print(const std::shared_ptr<const SheetPages>& pages) {
       emit noted(tr("The sheet could not be printed"));
       return;
     }
-    noteAsPrinted();
+    if (all) noteAsPrinted();
     emit noted(tr("The sheet was sent to the printer"));
   });
   m_print->start();

@@ -6,6 +6,7 @@
 #include <QHeaderView>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "app/desktop/lots/archive_words.h"
 #include "app/desktop/lots/figures_pane.h"
@@ -43,7 +44,8 @@ LotsPage::LotsPage(ArchiveLink* archive, Settings* settings, QWidget* parent)
       m_figures(new FiguresPane(archive, settings)),
       m_rows(new HairlineSplitter(Qt::Vertical)),
       m_panel(new LotSheetPanel(archive, settings)),
-      m_columns(new HairlineSplitter(Qt::Horizontal, this)) {
+      m_columns(new HairlineSplitter(Qt::Horizontal, this)),
+      m_where(archive->where()) {
   build();
   connectParts();
   style();
@@ -90,6 +92,7 @@ void LotsPage::connectParts() {
     emit statusChanged();
   });
   connect(m_archive, &ArchiveLink::changed, this, [this] {
+    if (std::exchange(m_where, m_archive->where()) != m_archive->where()) m_model->clearMarks();
     if (isVisible()) reload();
   });
   connect(m_message, &widgets::Sentence::activated, this, [this](const widgets::SentenceLink& link) {

@@ -87,6 +87,7 @@ class LotsPage : public QWidget {
   QSplitter* m_rows;
   LotSheetPanel* m_panel;
   QSplitter* m_columns;
+  QString m_where;  // the archive whose runs can be marked
   std::optional<Notice> m_notice;
   std::optional<Error> m_failure;        // of the last list
   std::optional<std::string> m_current;  // kept over a new list

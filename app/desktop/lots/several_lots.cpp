@@ -149,7 +149,7 @@ void SeveralLots::buildLayout() {
     }
   };
   row(tr("In the &folder"), m_folder, folder);
-  row(tr("A file for each lot, &as"), m_kind, nullptr);
+  row(tr("A file for each lot, as"), m_kind, nullptr);
   auto* question = new QHBoxLayout(m_question);
   question->setContentsMargins({});
   for (QPushButton* button : {m_replace, m_leaveOut, m_back}) question->addWidget(button);

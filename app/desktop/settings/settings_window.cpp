@@ -256,7 +256,8 @@ QString SettingsWindow::archiveMessage() const { return m_archiveState->text(); 
 void SettingsWindow::refresh() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const QString wrong = problem();
-  const bool inUse = chosenWhere() == m_settings->archive();
+  const QString where = chosenWhere();
+  const bool inUse = (where.isEmpty() ? QString::fromStdString(archive::defaultArchive()) : where) == m_link->where();
   m_take->setEnabled(wrong.isEmpty() && !inUse);
   m_passwordNote->setVisible(place() == Place::kServer);
   bool trouble = !wrong.isEmpty();

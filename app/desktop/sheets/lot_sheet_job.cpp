@@ -4,6 +4,7 @@
 #include <QPromise>
 #include <QtConcurrent>
 #include <algorithm>
+#include <utility>
 
 #include "app/desktop/archive/archive_link.h"
 #include "app/sheet/archived.h"
@@ -31,8 +32,8 @@ std::vector<Runs> byLot(Runs runs) {
 
 LotSheetJob::LotSheetJob(ArchiveLink* link, QObject* parent) : QObject(parent), m_link(link) {
   connect(&m_watcher, &QFutureWatcherBase::finished, this, [this] {
-    m_layingOut = false;
-    if (m_watcher.future().resultCount() > 0) emit made(m_watcher.result());
+    const bool wanted = std::exchange(m_layingOut, false);
+    if (wanted && m_watcher.future().resultCount() > 0) emit made(m_watcher.result());
   });
 }
 

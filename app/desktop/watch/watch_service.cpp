@@ -34,9 +34,11 @@ class WatchWorker : public QObject {
   }
 
  private:
+  /// One log at a time: each is told when it is judged, and no other begins once it was stopped.
   void look() {
+    if (QThread::currentThread()->isInterruptionRequested()) return;
     WatchService::Look seen;
-    auto watched = m_watch->look();
+    auto watched = m_watch->look(1);
     if (watched) {
       seen.watched = *std::move(watched);
     } else {
@@ -45,7 +47,9 @@ class WatchWorker : public QObject {
     if (const auto sent = m_archive->sendWaiting(); !sent && !seen.trouble) seen.trouble = sent.error();
     seen.waiting = m_watch->isWaiting();
     seen.refused = m_watch->isRefused();
+    const bool more = !seen.watched.empty();
     tell([this, seen = std::move(seen)] { m_service->take(seen); });
+    if (more) QTimer::singleShot(0, this, &WatchWorker::look);
   }
 
   void fail(const Error& error) {
@@ -83,7 +87,8 @@ WatchService::WatchService(ArchiveLink* link) : QObject(link), m_link(link) {
 WatchService::~WatchService() {
   for (const auto& thread : m_threads) {
     if (!thread) continue;
-    thread->disconnect();
+    QObject::disconnect(thread, &QThread::finished, thread, nullptr);
+    thread->requestInterruption();
     thread->quit();
     thread->wait();
     delete thread;
@@ -108,6 +113,7 @@ void WatchService::start(const QString& folder, const QString& rules) {
             worker->begin(where, folder, rules);
           });
   connect(thread, &QThread::finished, worker, &QObject::deleteLater);
+  m_threads.removeAll(QPointer<QThread>());
   m_threads << thread;
   thread->start();
   emit stateChanged();
@@ -119,6 +125,7 @@ void WatchService::stop() {
   m_running = m_waiting = m_refused = false;
   if (QThread* thread = m_threads.last()) {
     connect(thread, &QThread::finished, thread, &QObject::deleteLater);
+    thread->requestInterruption();
     thread->quit();
   }
   emit stateChanged();

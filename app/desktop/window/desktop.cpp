@@ -7,8 +7,8 @@
 
 namespace ovenwright::desktop {
 
-Desktop::Desktop(Document* document, Settings* settings)
-    : m_document(document), m_settings(settings), m_archive(std::make_unique<ArchiveLink>(settings->archive())) {
+Desktop::Desktop(Document* document, Settings* settings, const QString& archive)
+    : m_document(document), m_settings(settings), m_archive(std::make_unique<ArchiveLink>(archive)) {
   useLanguage(settings->language());
   make();
 }

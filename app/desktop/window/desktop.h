@@ -15,7 +15,8 @@ class Desktop : public QObject {
   Q_OBJECT
  public:
   /// In the language of the settings. Both must outlive it.
-  Desktop(Document* document, Settings* settings);
+  /// @param archive  path or URL; empty: archive::defaultArchive()
+  Desktop(Document* document, Settings* settings, const QString& archive);
   ~Desktop() override;
 
   ArchiveLink* archive() { return m_archive.get(); }

@@ -243,7 +243,9 @@ TEST_F(CompareTest, ChangedSetpointsAreFramedInB) {
   for (const auto& cell : strip.cells) {
     const auto said = changes.find(cell.id);
     EXPECT_EQ(cell.changed(), said != changes.end()) << cell.id;
-    if (said != changes.end()) EXPECT_EQ(cell.topChange_C, said->second) << cell.id;
+    if (said != changes.end()) {
+      EXPECT_EQ(cell.topChange_C, said->second) << cell.id;
+    }
   }
   EXPECT_FALSE(page()->strip(0)->table().against->marked);
   follow(QStringLiteral("differ"));

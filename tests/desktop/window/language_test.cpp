@@ -64,7 +64,7 @@ class LanguageTest : public WindowTest {
 TEST_F(LanguageTest, AnotherLanguageShowsAtOnceAndKeepsWhatIsOpen) {
   m_window.reset();
   m_settings->setLanguage(QStringLiteral("en"));
-  Desktop desktop(m_document.get(), m_settings.get());
+  Desktop desktop(m_document.get(), m_settings.get(), m_settings->archive());
   desktop.show();
   desktop.window()->openDemo();
   settle();
@@ -94,7 +94,7 @@ TEST_F(LanguageTest, AnotherLanguageShowsAtOnceAndKeepsWhatIsOpen) {
 TEST_F(LanguageTest, NothingOnScreenStaysEnglish) {
   m_window.reset();
   m_settings->setLanguage(QStringLiteral("de"));
-  Desktop desktop(m_document.get(), m_settings.get());
+  Desktop desktop(m_document.get(), m_settings.get(), m_settings->archive());
   desktop.show();
   const auto english = onlyEnglish(QStringLiteral("de"));
   const auto check = [&](const char* what) {

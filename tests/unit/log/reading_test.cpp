@@ -28,6 +28,30 @@ TEST(LogRead, AUnitOfTimeMayBeTheWholeNameOfTheColumn) {
   EXPECT_EQ(*seconds->channels[0].time_s, (std::vector<double>{0, 1, 2, 3}));
 }
 
+// Source: the text itself. Groups whose parts are called the same are as many channels.
+TEST(LogRead, GroupsOfJsonRecordsWhosePartsAreCalledTheSame) {
+  std::string list, lines;
+  for (int i = 0; i < 40; ++i) {
+    const auto record =
+        fmt::format(R"({{"t_s": {}, "tc1": {{"value": {}.5}}, "tc2": {{"value": {}.5}}, "tc3": {{"value": {}.5}}}})", i,
+                    25 + i, 26 + 2 * i, 27 + 3 * i);
+    list += (i == 0 ? "[" : ",\n") + record;
+    lines += record + "\n";
+  }
+  for (const auto& text : {list + "]", lines}) {
+    const auto reading = read_bytes("a.json", text);
+    ASSERT_TRUE(reading) << reading.error().text();
+    ASSERT_EQ(reading->channels.size(), 3U);
+    for (int k = 0; k < 3; ++k) {
+      const auto& channel = reading->channels[static_cast<std::size_t>(k)];
+      EXPECT_EQ(channel.name, fmt::format("tc{} value", k + 1));
+      ASSERT_EQ(channel.temperature_C.size(), 40U);
+      EXPECT_EQ(channel.temperature_C.front(), 25.5 + k);
+      EXPECT_EQ(channel.temperature_C.back(), 25.5 + k + 39 * (k + 1));
+    }
+  }
+}
+
 // Source: the text itself. A blank beside every second reading is no broken wire.
 TEST(LogRead, AChannelScannedLessOftenKeepsItsOwnTimes) {
   std::string text = "Time (s),U1 (°C),R118 (°C)\n";

@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <string>
+#include <tuple>
 
 #include "core/log/reading.h"
 
@@ -58,6 +59,44 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"time_stands_still", "Time,TC1\n5,25\n5,26\n5,27\n5,28\n", 2, 0, "the same time in every row"},
         Case{"not_a_number", "Time (s),TC1,TC2\n0,25,25\n1,26,26\n2,12x7,27\n3,28,28\n4,29,29\n", 4, 2, "12x7"}),
     [](const auto& c) { return std::string{c.param.name}; });
+
+/// One JSON object of so many names, or a number within so many arrays.
+std::string object_of(int names) {
+  std::string text = "{\"a\": 1";
+  for (int i = 0; i < names; ++i) text += ", \"n" + std::to_string(i) + "\": 1";
+  return text + "}";
+}
+std::string nested(std::size_t levels) {
+  return "{\"a\": " + std::string(levels, '[') + "1" + std::string(levels, ']') + "}";
+}
+
+// Source: common practice, no source: no log has thousands of channels, nor levels by the dozen.
+TEST(RefusedJson, BeforeMoreNamesOrLevelsAreParsedThanALogHas) {
+  const std::string record = "{\"t_s\": 0, \"U1 \\\"[[{{::\": 25}\n";
+  for (const auto& [text, line, found] :
+       {std::tuple{object_of(300'000), 1, "too many names in the records"},
+        std::tuple{record + record + object_of(300'000), 3, "too many names in the records"},
+        std::tuple{nested(100), 1, "levels too deep within each other"},
+        std::tuple{nested(1'000'000), 1, "levels too deep within each other"},
+        std::tuple{record + "\n" + nested(100), 3, "levels too deep within each other"}}) {
+    const auto reading = read_bytes("a.json", text);
+    ASSERT_FALSE(reading);
+    EXPECT_EQ(reading.error().found, found) << reading.error().text();
+    EXPECT_EQ(reading.error().where.line, line);
+    EXPECT_FALSE(reading.error().expected.empty());
+  }
+}
+
+// Source: the text itself. What stands in a text is neither a name nor a level.
+TEST(RefusedJson, NotForWhatStandsInATextOrInManyRecords) {
+  std::string text = "[";
+  for (int i = 0; i < 3000; ++i)
+    text += std::string(i > 0 ? "," : "") + "{\"t_s\": " + std::to_string(i) +
+            ", \"U1\": " + std::to_string(25 + i % 200) + ".5, \"remark\": \"\\\"{[{[::\\\\\"}\n";
+  const auto reading = read_bytes("a.json", text + "]");
+  ASSERT_TRUE(reading) << reading.error().text();
+  EXPECT_EQ(reading->channels.at(0).temperature_C.size(), 3000U);
+}
 
 struct Name {
   const char* name;

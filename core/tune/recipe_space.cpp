@@ -83,7 +83,8 @@ oven::Recipe RecipeSpace::recipe(const std::vector<double>& x) const {
     out.top_C[z] = x[z];
     out.bottom_C[z] = split_ ? x[zones_ + z] : now_.bottom_C[z] + (x[z] - now_.top_C[z]);
   }
-  out.speed_mm_per_min = x.back() * kSpeedUnit_mm_per_min;
+  const double speed = x.back() * kSpeedUnit_mm_per_min, whole = std::round(speed);
+  out.speed_mm_per_min = std::abs(speed - whole) < 1e-6 ? whole : speed;  // the unit leaves the last digits
   return out;
 }
 

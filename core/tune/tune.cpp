@@ -322,7 +322,8 @@ class Tuning {
     suggestion.aim = aim;
     suggestion.recipe = suggested_recipe(now_, space_.recipe(point.x), aim_name(aim));
     suggestion.changes = changes(model_.problem.oven, now_, suggestion.recipe);
-    if (suggestion.changes.empty()) {
+    // That the recipe which ran has the most margin is an answer with its prediction; of the other aims a remark.
+    if (suggestion.changes.empty() && aim != Aim::kMostMargin) {
       report_.notes.push_back(present_recipe_note(aim));
       return;
     }

@@ -65,6 +65,7 @@ std::string what_changes(const oven::Oven& oven, const std::vector<Change>& chan
     if (change.zone.empty())
       parts.push_back(
           fmt::format("speed {} {} mm/min", change.to > change.from ? "up" : "down", number(change.to - change.from)));
+  if (parts.empty()) return "No change";
   std::string out;
   for (const auto& part : parts) out += (out.empty() ? "" : ", ") + part;
   return titled(out);

@@ -714,10 +714,6 @@
         <translation>Kleinste Änderung: es wurde kein Rezept näher am jetzigen gefunden, das besteht.</translation>
     </message>
     <message>
-        <source>Most margin: the present recipe is that already.</source>
-        <translation>Größte Reserve: das jetzige Rezept ist es schon.</translation>
-    </message>
-    <message>
         <source>Fastest: the present recipe is that already.</source>
         <translation>Am schnellsten: das jetzige Rezept ist es schon.</translation>
     </message>
@@ -5186,6 +5182,10 @@
 </context>
 <context>
     <name>ovenwright::desktop::SuggestionCard</name>
+    <message>
+        <source>The recipe that was run stays.</source>
+        <translation>Das gefahrene Rezept bleibt.</translation>
+    </message>
     <message>
         <source>Show</source>
         <translation>Zeigen</translation>

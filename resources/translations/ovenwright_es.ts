@@ -714,10 +714,6 @@
         <translation>Menor cambio: no se encontró ninguna receta más cercana a la actual que cumpla.</translation>
     </message>
     <message>
-        <source>Most margin: the present recipe is that already.</source>
-        <translation>Mayor margen: la receta actual ya lo es.</translation>
-    </message>
-    <message>
         <source>Fastest: the present recipe is that already.</source>
         <translation>Más rápida: la receta actual ya lo es.</translation>
     </message>
@@ -5186,6 +5182,10 @@
 </context>
 <context>
     <name>ovenwright::desktop::SuggestionCard</name>
+    <message>
+        <source>The recipe that was run stays.</source>
+        <translation>La receta utilizada se queda.</translation>
+    </message>
     <message>
         <source>Show</source>
         <translation>Mostrar</translation>

@@ -694,10 +694,6 @@
         <translation>變更最少：沒有找到更接近目前配方而合格的配方。</translation>
     </message>
     <message>
-        <source>Most margin: the present recipe is that already.</source>
-        <translation>裕度最大：目前的配方已是如此。</translation>
-    </message>
-    <message>
         <source>Fastest: the present recipe is that already.</source>
         <translation>最快：目前的配方已是如此。</translation>
     </message>
@@ -5121,6 +5117,10 @@
 </context>
 <context>
     <name>ovenwright::desktop::SuggestionCard</name>
+    <message>
+        <source>The recipe that was run stays.</source>
+        <translation>沿用實際使用的配方。</translation>
+    </message>
     <message>
         <source>Show</source>
         <translation>顯示</translation>

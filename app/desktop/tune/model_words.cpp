@@ -68,7 +68,6 @@ constexpr const char* kPatterns[] = {
     QT_TRANSLATE_NOOP("Model", "Fastest: no recipe was found that keeps a margin of %1 %; the most is %2 %."),
     QT_TRANSLATE_NOOP("Model", "Coolest: no recipe was found that keeps a margin of %1 %; the most is %2 %."),
     QT_TRANSLATE_NOOP("Model", "Least change: no recipe closer to the present one was found that passes."),
-    QT_TRANSLATE_NOOP("Model", "Most margin: the present recipe is that already."),
     QT_TRANSLATE_NOOP("Model", "Fastest: the present recipe is that already."),
     QT_TRANSLATE_NOOP("Model", "Coolest: the present recipe is that already."),
 };

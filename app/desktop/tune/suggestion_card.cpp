@@ -66,8 +66,9 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
   layout->setSpacing(int(m_theme.px(2)));
   layout->addLayout(head);
   layout->addLayout(verdict);
+  const QString changes = changesOnCard(bench.oven, bench.measured, suggestion.recipe, format);
   layout->addWidget(
-      label(changesOnCard(bench.oven, bench.measured, suggestion.recipe, format), 13, false, m_theme.text));
+      label(changes.isEmpty() ? tr("The recipe that was run stays.") : changes, 13, false, m_theme.text));
   layout->addWidget(label(reasons.join(u'\n'), 12, false, m_theme.secondary));
   connect(m_show, &QPushButton::clicked, this, &SuggestionCard::showWanted);
   setShown(false);

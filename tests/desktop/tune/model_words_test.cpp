@@ -18,7 +18,6 @@ TEST_F(ModelWords, WhatIsSaidOfASearchAndAFitIsTranslated) {
   using tune::Aim;
   std::vector<std::string> texts = {
       tune::guarded_note(),
-      tune::present_recipe_note(Aim::kMostMargin),
       tune::present_recipe_note(Aim::kFastest),
       tune::present_recipe_note(Aim::kCoolest),
       tune::missed_margin_note(Aim::kFastest, 0.4, 0.2),

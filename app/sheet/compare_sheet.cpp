@@ -20,8 +20,6 @@ struct Words {
 
 constexpr qreal kLeastCurve = 130, kMostCurve = 300;
 constexpr qreal kGap = 8;
-/// The curves' key and the gaps between the blocks of the first page.
-constexpr qreal kSpaces = 7 * kGap;
 constexpr qreal kLeastName_px = 60;
 
 class CompareSheet {
@@ -75,10 +73,10 @@ class CompareSheet {
     return height;
   }
 
-  /// Decides what the first page holds: the notes give way first, then the height of the lanes, then the lanes.
+  /// Decides what the first page holds: the height of the lanes gives way first, then the notes, then the lanes.
   void plan(qreal room) {
-    const qreal recipes =
-        m_content->recipes.rows.isEmpty() ? 0 : tableHeight(m_content->recipes, m_theme, width()) + kGap;
+    const Block legend = legendBlock();
+    const qreal taken = kGap + legend.before + legend.height + tableHeight(m_content->recipes, m_theme, width());
     struct Choice {
       bool lanes, notes, squeezed;
     };
@@ -87,8 +85,7 @@ class CompareSheet {
       m_lanesHere = choice.lanes;
       m_notesHere = choice.notes;
       m_lanes.setSqueezed(choice.squeezed);
-      const qreal rest =
-          room - recipes - kSpaces - (m_lanesHere ? m_lanes.height() : 0) - (m_notesHere ? notesHeight() : 0);
+      const qreal rest = room - taken - (m_lanesHere ? m_lanes.height() : 0) - (m_notesHere ? notesHeight() : 0);
       m_curve = std::min(rest, kMostCurve);
       if (m_curve >= kLeastCurve) return;
     }

@@ -57,19 +57,23 @@ class CompareSheet {
     if (!m_lanesHere) flow.newPage();
     m_lanes.addTo(flow);
     if (!m_notesHere) flow.newPage();
-    for (const Fact& note : m_content->notes(m_style.locale)) flow.add(noteBlock(note, m_theme, width()));
+    for (const Block& note : notes()) flow.add(note);
     return std::move(m_document);
   }
 
  private:
   qreal width() const { return m_area.width(); }
 
+  std::vector<Block> notes() const {
+    std::vector<Block> blocks;
+    for (const Fact& note : m_content->notes(m_style.locale)) blocks.push_back(noteBlock(note, m_theme, width()));
+    if (!blocks.empty()) blocks.front().before = kGap;  // the lanes end without a rule
+    return blocks;
+  }
+
   qreal notesHeight() const {
     qreal height = 0;
-    for (const Fact& note : m_content->notes(m_style.locale)) {
-      const Block block = noteBlock(note, m_theme, width());
-      height += block.height + block.before;
-    }
+    for (const Block& note : notes()) height += note.height + note.before;
     return height;
   }
 

@@ -21,7 +21,7 @@ void bound(Figure& figure, bool at_least, std::string reason) {
   figure.reason = std::move(reason);
 }
 
-/// A total time above a level shows only part where the log starts or ends above it, or ends before it came to it.
+/// What is counted above a level is only part where the log starts or ends above it, or ends before it came to it.
 void bound_above(Figure& figure, const Curve& curve, double level_C) {
   bound(figure, starts_above(curve, level_C), "the log starts above " + temperature_text(level_C));
   bound(figure, ends_above(curve, level_C), "the log ends above " + temperature_text(level_C));
@@ -66,9 +66,10 @@ Figure time_above_figure(const Curve& curve, const Parameters& parameters, const
 
 Figure excursions_figure(const Curve& curve, const Parameters& parameters) {
   const auto count = static_cast<double>(excursions(curve, *parameters.level));
-  const auto above = time_above(curve, whole(curve), *parameters.level);
-  if (above.total_s == 0) return valued(count, std::nullopt, std::nullopt);
-  return valued(count, above.from_s, above.to_s);
+  auto figure = of(time_above(curve, whole(curve), *parameters.level));
+  figure.value = count;
+  bound_above(figure, curve, *parameters.level);
+  return figure;
 }
 
 Figure area_figure(const Curve& curve, const Parameters& parameters) {

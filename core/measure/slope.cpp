@@ -12,6 +12,12 @@ constexpr double kEqual = 1e-9;     // °C/s
 constexpr double kInterval = 0.1;   // of the sample interval: how far a window's ends may be off
 constexpr double kWaveWindow_s = 1;
 
+/// How far a window's ends may be off. What a decimal clock has exactly on the edge counts, whatever its doubles say.
+double edge_slack_s(const Curve& curve) {
+  constexpr double kRounding_s = 1e-9;
+  return kInterval * curve.interval_s() + kRounding_s;
+}
+
 /// Samples first <= i < end whose windows lie within a stretch, to a tenth of the sample interval.
 struct Centres {
   std::size_t first, end;
@@ -68,7 +74,7 @@ class Search {
       : curve_(&curve),
         windows_(&windows),
         temperature_(temperature),
-        slack_s_(kInterval * curve.interval_s()),
+        slack_s_(edge_slack_s(curve)),
         sign_(windows.fall ? -1 : 1),
         ranged_(std::isfinite(windows.lowest_C) || std::isfinite(windows.highest_C)),
         centres_(centres_within(curve, windows.stretch, windows.over_s / 2, slack_s_)),
@@ -172,12 +178,11 @@ std::optional<Slope> steepest(const Curve& curve, const SlopeWindows& windows) {
 }
 
 std::vector<double> wave_slopes(const Curve& curve) {
-  const double slack_s = kInterval * curve.interval_s();
   const double half_s = kWaveWindow_s / 2;
-  const auto within = centres_within(curve, whole(curve), half_s, slack_s);
+  const auto within = centres_within(curve, whole(curve), half_s, edge_slack_s(curve));
   std::vector<double> slopes(curve.size(), std::numeric_limits<double>::quiet_NaN());
   RunningFit fit(
-      curve.trace().time_s(), [&curve](std::size_t i) { return curve.at(i); }, half_s + slack_s);
+      curve.trace().time_s(), [&curve](std::size_t i) { return curve.at(i); }, half_s + edge_slack_s(curve));
   for (std::size_t i = 1; i < curve.last(); ++i) {
     fit.move_to(i);
     if (fit.count() < kFewest) {

@@ -97,10 +97,12 @@ Line line(const Trace& x, const std::vector<std::size_t>& samples) {
   for (auto j : samples) tt += (x.t[j] - mt) * (x.t[j] - mt), tT += (x.t[j] - mt) * (x.T[j] - mT);
   return {tT / tt, tt};
 }
+// On the edge by the digits of the clock is inside, whatever the doubles say.
+double slack(const Trace& x) { return x.h / 10 + 1e-9; }
 std::vector<std::size_t> window(const Trace& x, std::size_t i, double over) {
   std::vector<std::size_t> samples;
   for (std::size_t j = 0; j < x.t.size(); ++j)
-    if (std::abs(x.t[j] - x.t[i]) <= over / 2 + x.h / 10) samples.push_back(j);
+    if (std::abs(x.t[j] - x.t[i]) <= over / 2 + slack(x)) samples.push_back(j);
   return samples;
 }
 
@@ -117,7 +119,7 @@ Found steepest(const Trace& x, const Parameters& q, bool fall) {
   std::vector<Candidate> candidates;
   double best = -kInf;
   for (std::size_t i = 0; i < n; ++i) {
-    if (x.t[i] - *q.over / 2 < begin - x.h / 10 || x.t[i] + *q.over / 2 > end + x.h / 10) continue;
+    if (x.t[i] - *q.over / 2 < begin - slack(x) || x.t[i] + *q.over / 2 > end + slack(x)) continue;
     if (!at_least(x.T[i], lower) || above(x.T[i], upper)) continue;
     const auto samples = window(x, i, *q.over);
     if (samples.size() < 3) continue;
@@ -147,7 +149,7 @@ Found wave(const Trace& x, const Definition& d) {
     const auto samples = window(x, i, 1);
     if (samples.size() < 3)
       s[i] = line(x, {i - 1, i, i + 1}).slope;
-    else if (x.t[i] - .5 >= x.t[0] - x.h / 10 && x.t[i] + .5 <= x.t[n - 1] + x.h / 10)
+    else if (x.t[i] - .5 >= x.t[0] - slack(x) && x.t[i] + .5 <= x.t[n - 1] + slack(x))
       s[i] = line(x, samples).slope;
     if (s[i] > steepest) steepest = s[i];
   }
@@ -254,6 +256,7 @@ Found measure(const Trace& x, const Definition& d, const Extra& extra = {}) {
         i = j + 1;
       }
       f.a.value = count;
+      f.a.at_least = above(x.T[0], *q.level) || above(x.T[n - 1], *q.level) || rising;
       return f;
     }
     case Measure::kTimeBetweenOnRise: {

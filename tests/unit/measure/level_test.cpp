@@ -85,6 +85,35 @@ TEST(Excursions, AreJoinedOverShallowDipsAndMustLast) {
   EXPECT_EQ(count({230, 230, 230, 100, 100}), 1);  // from the first sample on
 }
 
+// Source: the definition of "at least", as for the time above: who sees one of a log that is cut may have missed
+// another.
+TEST(Excursions, AreABoundWhereTheLogIsCut) {
+  const auto at_least = [](std::vector<double> T) {
+    return Sampled(seconds(T.size()), T).measure("excursions above, level=217").at_least;
+  };
+  EXPECT_TRUE(at_least({230, 230, 230, 100, 100}));
+  EXPECT_TRUE(at_least({200, 230, 230, 230, 218}));
+  EXPECT_TRUE(at_least({20, 100, 150, 200}));
+  EXPECT_FALSE(at_least({200, 230, 230, 230, 217}));
+  EXPECT_FALSE(at_least({100, 150, 200, 150, 100}));
+}
+
+// Source: |t_j - t_i| <= over/2 + h/10: on a clock of milliseconds with h = 0.1 s a sample 2.51 s from the centre of a
+// window of 5 s lies on its edge and counts, though its distance is a little more than that in doubles.
+TEST(Slopes, CountWhatTheDigitsOfTheClockPutOnTheEdge) {
+  constexpr int kCentre = 61, kEdge = kCentre + 25;
+  std::vector<double> t, T;
+  for (int i = 0; i <= 500; ++i) {
+    t.push_back((190000 + 100 * i + (i == kEdge ? 10 : 0)) / 1000.);
+    T.push_back(i == kEdge ? 50 : 0);  // the peak: it is in no other window of the rise
+  }
+  ASSERT_GT(t[kEdge] - t[kCentre], 2.51);
+  const auto rise = Sampled(t, T).measure("steepest rise, over=5");
+  ASSERT_TRUE(rise.to_s);
+  EXPECT_EQ(*rise.to_s, t[kEdge]);
+  EXPECT_GT(*rise.value, 0);
+}
+
 TEST(Excursions, HaveNoUncertainty) {
   const auto count = Sampled(seconds(5), {200, 230, 230, 230, 200}).measure("excursions above, level=217");
   EXPECT_EQ(count.unit, Unit::kCount);

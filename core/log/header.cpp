@@ -239,6 +239,46 @@ std::size_t names_row(const std::vector<HeaderRow>& rows) {
   return best;
 }
 
+bool tells_time(const HeaderText& text) { return (text.words & (kTimeWord | kDateWord | kIndexWord)) != 0; }
+
+/// Names that stand once over several columns ("R118" over "Time" and "Temp", or over "Top" and "Bottom") and those
+/// below them, which repeat, make one name: "R118", or "R118 Top" where a group has several columns that tell no time.
+void name_by_groups(TableHeader& header, const std::vector<HeaderRow>& rows, std::size_t names) {
+  if (names >= rows.size()) return;
+  const auto may_name = [](const HeaderRow& row) { return !row.unit_row() && !row.type_row() && row.filled > 1; };
+  const auto leaves_open = [](const HeaderRow& above, const HeaderRow& below) {
+    for (std::size_t i = 1; i < below.cells.size(); ++i) {
+      if (above.cells[i].whole.empty() && !below.cells[i].whole.empty()) return true;
+    }
+    return false;
+  };
+  // The chosen row is the lower one, or where it holds the groups' names the upper one.
+  std::size_t upper = rows.size();
+  if (names > 0 && may_name(rows[names - 1]) && leaves_open(rows[names - 1], rows[names])) upper = names - 1;
+  if (names + 1 < rows.size() && may_name(rows[names + 1]) && leaves_open(rows[names], rows[names + 1])) upper = names;
+  if (upper == rows.size()) return;
+  const std::vector<HeaderText>&groups = rows[upper].cells, &own = rows[upper + 1].cells;
+  const auto measured = [&](std::size_t i) {
+    return !own[i].whole.empty() && !tells_time(own[i]) && !(i == 0 && tells_time(groups[0]));
+  };
+  std::set<std::string> seen;
+  bool repeated = false;
+  for (std::size_t i = 0; i < own.size(); ++i) repeated = (measured(i) && !seen.insert(own[i].name).second) || repeated;
+  if (!repeated) return;
+  for (std::size_t from = 0, to = 0; from < groups.size(); from = to) {
+    to = from + 1;
+    if (groups[from].whole.empty() || (from == 0 && tells_time(groups[0]))) continue;
+    while (to < groups.size() && groups[to].whole.empty()) ++to;
+    std::size_t columns = 0;
+    for (std::size_t i = from; i < to; ++i) columns += measured(i) ? 1 : 0;
+    for (std::size_t i = from; i < to; ++i) {
+      if (!measured(i)) continue;
+      const bool alone = columns == 1 || own[i].name.empty();
+      header.columns[i].name = alone ? groups[from].whole : groups[from].whole + " " + own[i].name;
+    }
+  }
+}
+
 }  // namespace
 
 TableHeader read_header(Table& table, const Dialect& dialect, std::string_view data_line) {
@@ -295,6 +335,7 @@ TableHeader read_header(Table& table, const Dialect& dialect, std::string_view d
       }
     }
   }
+  name_by_groups(header, rows, names);
   return header;
 }
 

@@ -78,6 +78,7 @@ Result<std::optional<Unjoined>> take_commas_apart(std::string_view text, const T
     return column.numbers > 0 && column.most_decimals >= 0;
   });
   Unjoined made;
+  bool any_joined = false;
   if (points) made.decimal = '.';
   made.text.reserve(text.size() + 16);
   TextRows rows(text, {Dialect::Split::kDelimiter, ',', {}});
@@ -120,11 +121,13 @@ Result<std::optional<Unjoined>> take_commas_apart(std::string_view text, const T
       }
       for (std::size_t i = 0; i < fields.size(); ++i) {
         made.text += fields[i];
+        any_joined = any_joined || joins[i];
         if (i + 1 < fields.size()) made.text += joins[i] ? made.decimal : ';';
       }
     }
     if (row.ended) made.text += '\n';
   }
+  if (!any_joined) return Nothing{};  // more fields than names for another reason: empty columns at the end
   return Nothing{std::move(made)};
 }
 

@@ -267,7 +267,11 @@ class Finder {
       }
       const bool time_alone = table_.headers.empty() && not_headers.empty() && names_the_time_alone(above, columns_);
       if (forced_ || time_alone || header_like(above, columns_)) {
-        if (between > 0 && !forced_ && !names_the_time(above)) break;
+        const bool behind_comments =
+            table_.headers.empty() && row_of_words(above, columns_) &&
+            std::all_of(not_headers.begin(), not_headers.end(),
+                        [](const Statement& statement) { return is_comment(row_of(statement)); });
+        if (between > 0 && !forced_ && !names_the_time(above) && !behind_comments) break;
         table_.headers.insert(table_.headers.begin(), above);
         for (auto& statement : not_headers) table_.above.push_back(std::move(statement));
         not_headers.clear();

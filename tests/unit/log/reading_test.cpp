@@ -116,5 +116,56 @@ TEST(LogRead, RowsLongerThanAnyRunAreRefusedAtOnce) {
   EXPECT_EQ(reading.error().where.line, 1);
 }
 
+// Worked by hand; each text is the shape of an export, its numbers invented.
+std::string rows_of(const char* form, int count) {
+  std::string text;
+  for (int i = 0; i < count; ++i) {
+    std::string row = form;
+    for (auto at = row.find('@'); at != std::string::npos; at = row.find('@')) row.replace(at, 1, std::to_string(i));
+    text += row + "\n";
+  }
+  return text;
+}
+
+TEST(LogHeaders, NamesOverPairsOfColumnsNameTheChannels) {
+  const auto rows = rows_of("@.0,2@.5,@.1,3@.5", 9);
+  for (const char* heads : {"R118,,J9,\n", "R118,,J9\n", "\"R118\",\"\",\"J9\",\"\"\n"}) {
+    const auto reading = read_bytes("a.csv", heads + ("Time [s],Temp [°C],Time [s],Temp [°C]\n" + rows));
+    ASSERT_TRUE(reading) << reading.error().text();
+    ASSERT_EQ(reading->channels.size(), 2U);
+    EXPECT_EQ(reading->channels[0].name, "R118");
+    EXPECT_EQ(reading->channels[1].name, "J9");
+    EXPECT_EQ(reading->channels[1].temperature_C.front(), 30.5);
+  }
+  const auto sides = read_bytes("a.csv", "Time (s),R118,,J9,\n,Top,Bottom,Top,Bottom\n" + rows_of("@,2@,2@,3@,4@", 9));
+  ASSERT_TRUE(sides) << sides.error().text();
+  ASSERT_EQ(sides->channels.size(), 4U);
+  EXPECT_EQ(sides->channels[3].name, "J9 Bottom");
+}
+
+TEST(LogHeaders, GroupsOverNamesThatDifferAreNoNames) {
+  const auto reading = read_bytes("a.csv", ",Left,,Right,\nTime (s),R1,R2,J1,J2\n" + rows_of("@,2@,2@,3@,4@", 9));
+  ASSERT_TRUE(reading) << reading.error().text();
+  EXPECT_EQ(reading->channels[2].name, "J1");
+}
+
+TEST(LogHeaders, ACommentBehindTheHeaderDoesNotHideIt) {
+  std::string text = "Distance (mm),R118,D7,J9\n# belt 750 mm/min\n";
+  for (int i = 0; i < 20; ++i) {
+    const int T = 25 + i * (20 - i);
+    text += fmt::format("{},{},{}.5,{}\n", 12 * i, T, T, T - 1);
+  }
+  const auto reading = read_bytes("a.csv", text);
+  ASSERT_FALSE(reading) << "a distance was read as a time";
+  EXPECT_NE(reading.error().message.find("no column of times"), std::string::npos) << reading.error().text();
+}
+
+TEST(LogDecimals, EmptyColumnsAtTheEndAreNoDecimalCommas) {
+  const auto reading = read_bytes("a.csv", "Time (s),R118,J9,,\n" + rows_of("@,2@.5,2@.6,,", 15));
+  ASSERT_TRUE(reading) << reading.error().text();
+  EXPECT_TRUE(reading->read_as.notes.empty());
+  EXPECT_EQ(reading->read_as.decimal, ".");
+}
+
 }  // namespace
 }  // namespace ovenwright::log

@@ -2,6 +2,7 @@
 #include <array>
 #include <cmath>
 #include <optional>
+#include <span>
 #include <string>
 
 #include "core/clean/suspects.h"
@@ -14,6 +15,7 @@ namespace {
 
 constexpr double kLeast_C = 1.5, kSigmas = 6, kAlike = 0.25, kOneSigmas = 3, kBends = 2, kBend_C_per_s2 = 0.5,
                  kEased = 0.2;
+constexpr double kWorthALook = 1 - 1e-9;  // what rounding may make of a bound
 constexpr std::size_t kSlopeSamples = 4;  // intervals before and behind from which the trend is taken
 
 struct Step {
@@ -34,6 +36,24 @@ Step step_at(const run::Trace& trace, std::size_t i) {
       (T[i] - T[i - 1] - before * (t[i] - t[i - 1]) + T[j + 1] - T[j] - behind * (t[j + 1] - t[j])) / 2;
   return {T[j] - T[i] - (before + behind) / 2 * over_s, std::abs(behind - before) * over_s, beside};
 }
+
+/// At least as much as step_at() gives anywhere on a trace, without its divisions.
+class StepBound {
+ public:
+  explicit StepBound(const run::Trace& trace) : T_(trace.temperature_C()) {
+    const auto& clock = *trace.clock();
+    over_trend_ = 2 * clock.longest_interval_s() / (static_cast<double>(kSlopeSamples) * clock.shortest_interval_s());
+  }
+  double at(std::size_t i) const {
+    const std::size_t j = i + 2;
+    return std::abs(T_[j] - T_[i]) +
+           over_trend_ / 2 * (std::abs(T_[i] - T_[i - kSlopeSamples]) + std::abs(T_[j + kSlopeSamples] - T_[j]));
+  }
+
+ private:
+  std::span<const double> T_;
+  double over_trend_ = 0;  ///< the most that the time of a step can be of the time from which the trend is taken
+};
 
 /// The sample i of a trace such that the step would lie between it and i + 2; absent at the ends.
 std::optional<std::size_t> place_of(const run::Trace& trace, double time_s) {
@@ -94,8 +114,9 @@ void flag_cold_junction_steps(run::Run& run) {
   const auto t = first.time_s();
   std::vector<double> noise;  // of each trace, once one is needed
   double best = 0;
+  const StepBound bound(first);
   for (std::size_t i = kSlopeSamples; i + 2 + kSlopeSamples < t.size(); ++i) {
-    if (std::abs(step_at(first, i).size_C) < kLeast_C / 2) continue;
+    if (bound.at(i) < kWorthALook * kLeast_C / 2 || std::abs(step_at(first, i).size_C) < kLeast_C / 2) continue;
     const auto beside = [&](const run::Fault& fault) { return fault.from_s <= t[i + 2] && fault.to_s >= t[i]; };
     const auto steps = steps_at(channels, t[i]);
     if (!steps || std::ranges::any_of(run.faults, beside)) continue;

@@ -5,33 +5,36 @@
 
 namespace ovenwright::log {
 
-/// Rows of plain numbers between single delimiters, read without looking at what else a cell may be. The ends of cells
-/// are found for 64 bytes at once, so that one number need not wait for the one before it; a number of up to eight
-/// digits is one word of 8 bytes whose decimal sign is looked for where it stood in the row before.
+/// Rows of plain numbers between single delimiters, read without looking at what else a cell may be. First the ends of
+/// all cells of some kilobytes are found, 64 bytes at once, so that no number waits for the one before it; then each
+/// row's numbers are read, four at a time where the processor can (four_numbers.h), else and what is left one by one.
 class FastRows {
  public:
   /// @param targets  for each column where its numbers go; nullptr: the cell is passed over
   FastRows(const std::vector<double*>& targets, char delimiter, char decimal);
+  /// The same with four numbers at a time or without, as told: for tests.
+  FastRows(const std::vector<double*>& targets, char delimiter, char decimal, bool four_at_a_time);
   /// Whether there is anything to read this way.
-  bool usable() const { return !columns_.empty(); }
-  /// Reads rows from `p` on to the places from `at` on, at most `most` of them, until one is of another kind or within
-  /// the last bytes before `end`. Moves `p` behind the last row read.
-  /// @param begin  of the text: 8 bytes before a cell's end are looked at
-  std::size_t read(const char*& p, const char* begin, const char* end, std::size_t at, std::size_t most);
+  bool usable() const { return columns_ > 0; }
+  /// Reads rows that begin before `end` to the places from `at` on, at most `most` of them, until one is of another
+  /// kind, holds a quote, or is within the last bytes of the text. Moves `p` behind the last row read.
+  /// @param begin, text_end  the whole text: 8 bytes before a cell's end are looked at, and whole blocks
+  std::size_t read(const char*& p, const char* begin, const char* end, const char* text_end, std::size_t at,
+                   std::size_t most);
 
  private:
-  struct Column {
-    double* target = nullptr;
-    std::ptrdiff_t decimals = 0;  ///< digits behind the decimal sign in the row before
-    std::uint64_t behind = 0;     ///< the bytes of a word in which they stand
-    double power = 1;             ///< what a whole number of all digits is divided by
-  };
-  static bool read_word(const char* start, const char* end, const Column& column, char decimal, double& value);
-  bool read_any(const char* start, const char* end, Column& column, double& value) const;
-  static void expect_decimals(Column& column, std::ptrdiff_t decimals);
+  /// Rows whose ends were found: how many of them are numbers throughout.
+  std::size_t read_one_by_one(const char* base, std::size_t rows, std::size_t first) const;
+  std::size_t read_by_four(const char* base, std::size_t rows) const;
+  bool read_one(const char* base, std::size_t row, std::size_t column) const;
 
-  std::vector<Column> columns_;
+  std::vector<double*> targets_;
+  std::vector<double*> places_;      ///< where the cells of the next four rows go
+  std::vector<double> passed_over_;  ///< for cells that are not wanted
+  std::vector<std::uint32_t> ends_;  ///< offsets behind the cells found; the first is just in front of them
+  std::size_t columns_ = 0, most_bytes_ = 0;
   char delimiter_, decimal_;
+  bool by_four_, passes_over_ = false;
 };
 
 }  // namespace ovenwright::log

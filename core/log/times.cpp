@@ -194,9 +194,10 @@ bool spread_within(std::vector<double>& times, double quantum) {
 void spread(std::vector<double>& times, const TimePlan& plan, double quantum, std::vector<Assumption>& assumed) {
   const std::size_t n = times.size();
   if (n < 6 || !(quantum > 0)) return;
+  if (!std::isfinite(times.front()) || !std::isfinite(times.back())) return;
   std::size_t repeats = 0;
   for (std::size_t i = 1; i < n; ++i) {
-    if (!std::isfinite(times[i]) || !std::isfinite(times[i - 1]) || times[i] < times[i - 1]) return;
+    if (!(times[i] >= times[i - 1])) return;  // a time that is none, too
     repeats += times[i] == times[i - 1] ? 1 : 0;
   }
   const double interval = (times.back() - times.front()) / static_cast<double>(n - 1);

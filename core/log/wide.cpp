@@ -18,7 +18,7 @@
 namespace ovenwright::log {
 namespace {
 
-constexpr std::size_t kPieceBytes = 1U << 20;
+constexpr std::size_t kPieceBytes = 1U << 18;
 constexpr std::size_t kPieceRows = 1U << 14;     // where rows are not counted beforehand
 constexpr std::size_t kWorthAThread = 3U << 20;  // bytes of text for each
 
@@ -31,6 +31,7 @@ struct Piece {
   std::vector<std::vector<double>> times, values;
   std::size_t rows = 0;
   std::size_t lines = 0;  ///< of shared text
+  bool quoted = false;    ///< a quote stands in it: of no use, a line end may be part of a quoted cell
   std::size_t room() const { return times.front().size(); }
   void make_room(std::size_t wanted) {
     for (auto* arrays : {&times, &values}) {
@@ -90,12 +91,14 @@ class WideReader {
   void reserve() {
     constexpr double kSlack = 1.01;
     const auto rows = static_cast<std::size_t>(table_.rows * kSlack) + 64;
+    std::vector<const std::vector<double>*> reserved;
     for (auto* arrays : {&result_.times, &result_.values}) {
       for (auto& array : *arrays) {
         array.reserve(rows);
-        ask_for_large_pages(array);
+        reserved.push_back(&array);
       }
     }
+    ask_for_large_pages(reserved);
   }
 
   Piece new_piece() const {
@@ -105,7 +108,7 @@ class WideReader {
     return piece;
   }
 
-  // ---- text without quotes, by all threads ----
+  // ---- text up to the first piece with a quote, by all threads ----
 
   void share(unsigned threads) {
     const std::size_t length = text_.size() - std::min(text_.size(), table_.first_row.offset);
@@ -130,25 +133,29 @@ class WideReader {
       lock.lock();
       turn_.wait(lock, [&] { return appended_ == ticket || stopped_; });
       if (stopped_) return;
-      reader.account.shift(first_line_ - 1);
-      result_.last_piece = {from, first_line_};
-      append(piece, std::move(reader.account));
+      if (piece.quoted && !quote_met_) {
+        quote_met_ = true;
+        cursor_ = from;
+      }
+      if (!quote_met_) {
+        reader.account.shift(first_line_ - 1);
+        result_.last_piece = {from, first_line_};
+        append(piece, std::move(reader.account));
+      }
       ++appended_;
-      if (reports) report(to);
+      if (reports && !quote_met_) report(to);
       turn_.notify_all();
     }
   }
 
-  /// Moves the cursor behind the next piece; false where none is left, or a quote stands in it: a line end may be
-  /// part of a quoted cell.
+  /// Moves the cursor behind the next piece; false where none is left, or a quote was met.
   bool take_piece() {
-    if (cursor_ >= text_.size()) return false;
+    if (cursor_ >= text_.size() || quote_met_) return false;
     std::size_t to = std::min(text_.size(), cursor_ + kPieceBytes);
     if (to < text_.size()) {
       const auto line_end = text_.find('\n', to);
       to = line_end == std::string_view::npos ? text_.size() : line_end + 1;
     }
-    if (std::memchr(text_.data() + cursor_, '"', to - cursor_) != nullptr) return false;
     cursor_ = to;
     return true;
   }
@@ -170,6 +177,7 @@ class WideReader {
   /// Lines count from 1 here: those of the pieces before are not known yet.
   void read_text(Piece& piece, RowReader& reader, std::size_t from, std::size_t to) const {
     piece.rows = 0;
+    piece.quoted = false;
     const double rows_per_byte = table_.rows / static_cast<double>(std::max<std::size_t>(1, text_.size()));
     piece.make_room(static_cast<std::size_t>(1.1 * rows_per_byte * static_cast<double>(to - from)) + 64);
     FastRows fast(fast_targets(piece), dialect_->delimiter, plan_.decimal);
@@ -184,7 +192,8 @@ class WideReader {
         fast = FastRows(fast_targets(piece), dialect_->delimiter, plan_.decimal);
       }
       if (fast.usable()) {
-        const std::size_t read = fast.read(p, text_.data(), end, piece.rows, piece.room() - piece.rows);
+        const std::size_t read =
+            fast.read(p, text_.data(), end, text_.data() + text_.size(), piece.rows, piece.room() - piece.rows);
         if (read > 0) reader.note_rows(line, line + read - 1, piece.rows);
         piece.rows += read;
         line += read;
@@ -193,6 +202,10 @@ class WideReader {
       }
       rows.seek({static_cast<std::size_t>(p - text_.data()), line});
       if (!rows.next(row)) break;
+      if (row.text.find('"') != std::string_view::npos) {
+        piece.quoted = true;
+        return;
+      }
       if (reader.take(row, piece.rows)) ++piece.rows;
       line += row.lines;
       p = text_.data() + rows.position().offset;
@@ -282,6 +295,7 @@ class WideReader {
   std::size_t cursor_;
   std::size_t first_line_;  ///< of the piece that is appended next
   std::size_t tickets_ = 0, appended_ = 0;
+  bool quote_met_ = false;  ///< the text from the cursor on is read row by row
   bool stopped_ = false, cancelled_ = false, too_many_ = false;
   WideResult result_;
   std::vector<RowReader::Account> accounts_;

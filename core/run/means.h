@@ -1,5 +1,6 @@
 #pragma once
 #include <cstddef>
+#include <span>
 #include <vector>
 
 #include "core/run/trace.h"
@@ -12,5 +13,9 @@ namespace ovenwright::run {
 /// @param step_s   > 0
 /// Cost: O(samples covered + count).
 std::vector<double> means_over(const Trace& trace, double from_s, double step_s, std::size_t count);
+
+/// The same of several traces on one clock, which is then looked at once for all.
+std::vector<std::vector<double>> means_over(std::span<const Trace* const> traces, double from_s, double step_s,
+                                            std::size_t count);
 
 }  // namespace ovenwright::run

@@ -9,4 +9,10 @@ namespace ovenwright::run {
 /// Cost: O(n), no allocation; from 20 000 values on two passes and the selection among some eighth of them.
 double median(std::span<double> values);
 
+/// The median of the differences between neighbours, as median() gives it.
+/// @param values  no NaN among them
+/// @return 0 where there are fewer than two
+/// Cost: O(n); from 20 000 differences on only those near the middle are kept.
+double median_difference(std::span<const double> values);
+
 }  // namespace ovenwright::run

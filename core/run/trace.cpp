@@ -22,16 +22,30 @@ bool all_finite(const std::vector<double>& values) {
   return std::ranges::none_of(sums, [](double sum) { return std::isnan(sum); });
 }
 
+/// Finite and strictly increasing: what lies between two finite times is finite.
+bool runs_forward(const std::vector<double>& time_s) {
+  if (time_s.empty()) return true;
+  std::size_t not_later = 0;
+  for (std::size_t i = 1; i < time_s.size(); ++i) not_later += time_s[i] > time_s[i - 1] ? 0 : 1;
+  return not_later == 0 && std::isfinite(time_s.front()) && std::isfinite(time_s.back());
+}
+
 }  // namespace
 
 Clock::Clock(std::vector<double> time_s) : time_s_(std::move(time_s)) {
   if (time_s_.size() < 2) return;
-  std::vector<double> intervals_s(time_s_.size() - 1);
-  for (std::size_t i = 0; i + 1 < time_s_.size(); ++i) intervals_s[i] = time_s_[i + 1] - time_s_[i];
-  const auto [shortest, longest] = std::ranges::minmax_element(intervals_s);
-  shortest_interval_s_ = *shortest;
-  longest_interval_s_ = *longest;
-  median_interval_s_ = median(intervals_s);
+  // Two of each beside each other, so that none waits for the one before it.
+  std::array<double, 2> shortest{}, longest{};
+  shortest.fill(time_s_[1] - time_s_[0]);
+  longest = shortest;
+  for (std::size_t i = 1; i < time_s_.size(); ++i) {
+    const double interval = time_s_[i] - time_s_[i - 1];
+    shortest[i % 2] = std::min(shortest[i % 2], interval);
+    longest[i % 2] = std::max(longest[i % 2], interval);
+  }
+  shortest_interval_s_ = std::min(shortest[0], shortest[1]);
+  longest_interval_s_ = std::max(longest[0], longest[1]);
+  median_interval_s_ = median_difference(time_s_);
 }
 
 std::size_t Clock::rows_in(double span_s) const noexcept {
@@ -42,13 +56,14 @@ std::size_t Clock::rows_in(double span_s) const noexcept {
 }
 
 Result<std::shared_ptr<const Clock>> Clock::make(std::vector<double> time_s) {
-  for (std::size_t i = 0; i < time_s.size(); ++i) {
-    if (!std::isfinite(time_s[i]) || (i > 0 && !(time_s[i] > time_s[i - 1])))
-      return Error{ErrorCode::kBadArgument,
-                   "sample " + std::to_string(i + 1) + " is not later than the one before it",
-                   {},
-                   {},
-                   {}};
+  if (!runs_forward(time_s)) {
+    std::size_t i = 0;
+    while (std::isfinite(time_s[i]) && (i == 0 || time_s[i] > time_s[i - 1])) ++i;
+    return Error{ErrorCode::kBadArgument,
+                 "sample " + std::to_string(i + 1) + " is not later than the one before it",
+                 {},
+                 {},
+                 {}};
   }
   return std::shared_ptr<const Clock>(new Clock(std::move(time_s)));
 }

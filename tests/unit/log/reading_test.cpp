@@ -3,7 +3,9 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace ovenwright::log {
@@ -165,6 +167,42 @@ TEST(LogDecimals, EmptyColumnsAtTheEndAreNoDecimalCommas) {
   ASSERT_TRUE(reading) << reading.error().text();
   EXPECT_TRUE(reading->read_as.notes.empty());
   EXPECT_EQ(reading->read_as.decimal, ".");
+}
+
+// Source: the text itself. Long logs are read piece by piece, by several threads: a cell in quotes that holds
+// delimiters and line ends, wherever it stands, belongs to its row, and the lines behind it count on.
+TEST(LogRead, QuotesFarIntoALongLogArePartOfTheirRow) {
+  constexpr int kManyRows = 60'000;
+  constexpr std::string_view kQuoted = "\"1,2,3\n4,5,6\n7\"";
+  for (const int every : {kManyRows, 7001, 20'011}) {
+    std::string text = "Time (s),TC1 (°C),note,TC2 (°C)\n";
+    for (int i = 0; i < kManyRows; ++i) {
+      const bool quoted = i % every == every - 1;
+      text += fmt::format("{}.{:03},{}.5,{},{}.25\n", i / 1000, i % 1000, 25 + i % 200,
+                          quoted ? kQuoted : std::string_view{"as it was"}, 30 + i % 100);
+    }
+    for (const unsigned threads : {1U, 3U}) {
+      Options options;
+      options.threads = threads;
+      const auto reading = read_bytes("long.csv", text, options);
+      ASSERT_TRUE(reading) << reading.error().text();
+      ASSERT_EQ(reading->channels.size(), 2U);
+      ASSERT_EQ(reading->channels[0].temperature_C.size(), static_cast<std::size_t>(kManyRows));
+      for (std::size_t i = 0; i < kManyRows; ++i) {
+        ASSERT_EQ((*reading->channels[0].time_s)[i], static_cast<double>(i) / 1000) << i;
+        ASSERT_EQ(reading->channels[0].temperature_C[i], 25.5 + static_cast<double>(i % 200)) << i;
+        ASSERT_EQ(reading->channels[1].temperature_C[i], 30.25 + static_cast<double>(i % 100)) << i;
+      }
+    }
+    // A damaged cell behind the quotes is named by its line in the file.
+    const auto bad = text.rfind(",as it was");
+    ASSERT_EQ(text.substr(bad - 2, 2), ".5");
+    text.replace(bad - 2, 2, ".x");
+    const auto lines = std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(bad), '\n') + 1;
+    const auto refused = read_bytes("long.csv", text);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().where.line, lines);
+  }
 }
 
 }  // namespace

@@ -27,12 +27,22 @@ TEST(Median, IsThatOfTheSortedValues) {
       auto sorted = values;
       std::ranges::sort(sorted);
       const double want = n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+      // The same values as differences: of whole numbers, so that none is rounded.
+      std::vector<double> sums{0};
+      for (const double value : values) sums.push_back(sums.back() + value);
+      if (kind > 0) {
+        EXPECT_EQ(median_difference(sums), want) << n << " of kind " << kind;
+      }
       EXPECT_EQ(median(values), want) << n << " of kind " << kind;
     }
   }
 }
 
-TEST(Median, OfNothingIsZero) { EXPECT_EQ(median({}), 0); }
+TEST(Median, OfNothingIsZero) {
+  EXPECT_EQ(median({}), 0);
+  EXPECT_EQ(median_difference({}), 0);
+  EXPECT_EQ(median_difference(std::vector<double>{3}), 0);
+}
 
 }  // namespace
 }  // namespace ovenwright::run

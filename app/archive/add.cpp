@@ -22,7 +22,9 @@ std::optional<KeptFile> kept(const std::optional<NewFile>& file) {
 Record recordOf(const NewRun& run) {
   Record record;
   auto& summary = record.summary;
-  summary.runAt = run.labels.runAt.value_or(run.fileTime);
+  const auto [at, from] = runTime(run);
+  summary.runAt = at;
+  summary.runAtFrom = from;
   summary.lot = run.labels.lot;
   summary.serial = run.labels.serial;
   summary.operatorName = run.labels.operatorName;
@@ -31,7 +33,6 @@ Record recordOf(const NewRun& run) {
   summary.part = run.part;
   summary.parts = run.parts;
   summary.judgedFrom = run.judgedFrom;
-  summary.runAtGiven = run.labels.runAt.has_value();
   record.log = kept(run.log);
   record.logBytes = run.log.bytes->size();
   for (const auto& window : run.windows) record.windows.push_back(kept(window));

@@ -72,7 +72,8 @@ class Archive {
   /// Errors: kIo (disk full, read-only, no permission, in use); kBadArgument where judgedFrom names no record.
   Result<std::vector<Added>> add(std::span<const NewRun> runs);
 
-  /// Up to `limit` records in `order`, from `after` on. Cost: the page, not the archive, except for text.
+  /// Up to `limit` records in `order`, from `after` on. Cost: by time the page, not the archive, except for text; in
+  /// another order the keys of all records that pass the filter are sorted for each page.
   /// While a server is away this, count(), lots(), runsOfLot() and heads() give what waits in the outbox: state() says
   /// so.
   Result<Page> find(const Filter& filter, std::size_t limit, const std::optional<Cursor>& after = std::nullopt,

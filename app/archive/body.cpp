@@ -73,7 +73,8 @@ std::optional<Record> record(const Json& body) {
   if (!added || !run || !judged) return std::nullopt;
   summary.addedAt = *added;
   summary.runAt = *run;
-  summary.runAtGiven = body.at("run_at_given").get<bool>();
+  if (body.at("run_at_given").get<bool>()) summary.runAtFrom = RunAtFrom::kGiven;
+  if (body.value("run_at_from", "") == runAtFromName(RunAtFrom::kLogClock)) summary.runAtFrom = RunAtFrom::kLogClock;
   summary.lot = body.at("lot").get<std::string>();
   summary.serial = body.at("serial").get<std::string>();
   summary.operatorName = body.at("operator").get<std::string>();
@@ -135,38 +136,40 @@ std::optional<RecordKey> parseRecordId(const std::string& id) {
 
 std::string bodyText(const Record& record) {
   const auto& summary = record.summary;
-  const Json body = {{"schema", kSchema},
-                     {"chain", record.chain},
-                     {"number", record.number},
-                     {"station", text(record.station)},
-                     {"program", text(record.program)},
-                     {"added_at", momentText(summary.addedAt)},
-                     {"run_at", momentText(summary.runAt)},
-                     {"run_at_given", summary.runAtGiven},
-                     {"lot", text(summary.lot)},
-                     {"serial", text(summary.serial)},
-                     {"operator", text(summary.operatorName)},
-                     {"verdict", judge::verdict_name(summary.verdict)},
-                     {"margin", summary.margin ? Json(*summary.margin) : Json(nullptr)},
-                     {"log",
-                      {{"name", text(record.log.name)},
-                       {"sha256", record.log.sha256},
-                       {"bytes", record.logBytes},
-                       {"part", summary.part},
-                       {"of", summary.parts}}},
-                     {"windows", filesPart(record.windows)},
-                     {"window_assumed", record.windowAssumed},
-                     {"oven", filePart(record.oven)},
-                     {"recipe", filePart(record.recipe)},
-                     {"board", filePart(record.board)},
-                     {"layout", filePart(record.layout)},
-                     {"attachments", filesPart(record.attachments)},
-                     {"entry_s", record.entry_s ? Json(*record.entry_s) : Json(nullptr)},
-                     {"keep_spikes", record.keepSpikes},
-                     {"judged_from", summary.judgedFrom},
-                     {"origin", summary.origin},
-                     {"report_sha256", record.reportSha256},
-                     {"text_sha256", record.textSha256}};
+  Json body = {{"schema", kSchema},
+               {"chain", record.chain},
+               {"number", record.number},
+               {"station", text(record.station)},
+               {"program", text(record.program)},
+               {"added_at", momentText(summary.addedAt)},
+               {"run_at", momentText(summary.runAt)},
+               {"run_at_given", summary.runAtFrom != RunAtFrom::kFileTime},
+               {"lot", text(summary.lot)},
+               {"serial", text(summary.serial)},
+               {"operator", text(summary.operatorName)},
+               {"verdict", judge::verdict_name(summary.verdict)},
+               {"margin", summary.margin ? Json(*summary.margin) : Json(nullptr)},
+               {"log",
+                {{"name", text(record.log.name)},
+                 {"sha256", record.log.sha256},
+                 {"bytes", record.logBytes},
+                 {"part", summary.part},
+                 {"of", summary.parts}}},
+               {"windows", filesPart(record.windows)},
+               {"window_assumed", record.windowAssumed},
+               {"oven", filePart(record.oven)},
+               {"recipe", filePart(record.recipe)},
+               {"board", filePart(record.board)},
+               {"layout", filePart(record.layout)},
+               {"attachments", filesPart(record.attachments)},
+               {"entry_s", record.entry_s ? Json(*record.entry_s) : Json(nullptr)},
+               {"keep_spikes", record.keepSpikes},
+               {"judged_from", summary.judgedFrom},
+               {"origin", summary.origin},
+               {"report_sha256", record.reportSha256},
+               {"text_sha256", record.textSha256}};
+  // Only there where `run_at_given` does not tell it, so that bodies of other records have the words they always had.
+  if (summary.runAtFrom == RunAtFrom::kLogClock) body["run_at_from"] = runAtFromName(summary.runAtFrom);
   return body.dump();
 }
 

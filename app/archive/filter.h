@@ -20,8 +20,24 @@ struct Filter {
   bool latestOnly = false;  ///< of a run that was judged several times, only the last judgement
 };
 
-/// The order of a list: by time of run.
-enum class Order { kNewestFirst, kOldestFirst };
+/// The order of a list. Runs that are equal in it stand by time of run, the newest first, and then by chain and number,
+/// so that there is one order and every database gives it.
+struct Order {
+  enum class Key {
+    kTime,            ///< of the run
+    kLot,             ///< texts in the order of their bytes: capitals before small letters, QM-10 before QM-9
+    kBoard,           ///< likewise
+    kWindowRevision,  ///< likewise
+    kVerdict,         ///< from pass to fail: judge::Verdict
+    kMargin           ///< runs without one before the smallest
+  } key = Key::kTime;
+  bool descending = true;
+  bool operator==(const Order&) const = default;
+
+  static const Order kNewestFirst, kOldestFirst;
+};
+inline constexpr Order Order::kNewestFirst{Key::kTime, true};
+inline constexpr Order Order::kOldestFirst{Key::kTime, false};
 
 /// Where a page of a list ended; the next one begins behind it, whatever was added in between.
 struct Cursor {

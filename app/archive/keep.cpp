@@ -3,10 +3,12 @@
 #include <QDateTime>
 #include <QFile>
 #include <QFileInfo>
+#include <QUrl>
 #include <algorithm>
 #include <array>
 
 #include "app/archive/archive.h"
+#include "app/archive/log_labels.h"
 #include "core/board/board_file.h"
 #include "core/files/digest.h"
 #include "core/log/layout_file.h"
@@ -64,7 +66,24 @@ std::string fileName(const std::string& path) {
   return QFileInfo(QFile::decodeName(path.c_str())).fileName().toStdString();
 }
 
+/// What stands before a picture's bytes in a data URL (RFC 2397); its name follows.
+constexpr const char* kPictureStart = "data:;name=";
+
+std::string pictureUrl(const NewFile& picture) {
+  return (QByteArray(kPictureStart) + QUrl::toPercentEncoding(QString::fromStdString(picture.name)) + ";base64," +
+          QByteArray::fromStdString(*picture.bytes).toBase64())
+      .toStdString();
+}
+
 }  // namespace
+
+std::optional<NewFile> pictureInside(const std::string& picture) {
+  if (!picture.starts_with(kPictureStart)) return std::nullopt;
+  const QByteArray url = QByteArray::fromStdString(picture);
+  const qsizetype name = qstrlen(kPictureStart), end = url.indexOf(';', name), bytes = url.indexOf(',', name) + 1;
+  return newFile(QUrl::fromPercentEncoding(url.mid(name, end - name)).toStdString(), std::nullopt,
+                 QByteArray::fromBase64(url.mid(bytes)).toStdString());
+}
 
 NewFile windowFile(const window::ProcessWindow& window, std::span<const NewFile> known) {
   const auto written = [](const window::ProcessWindow& value) { return window::window_text(value); };
@@ -103,14 +122,18 @@ Result<std::vector<NewRun>> keep(NewFile log, Moment fileTime, const check::Requ
   if (!board) return board.error();
   run.board = *std::move(board);
   if (request.board && request.board->picture) {
-    auto picture = readFile(*request.board->picture, fileName(*request.board->picture));
+    const std::string& path = *request.board->picture;
+    auto kept = pictureInside(path);
+    auto picture = kept ? Result<NewFile>(*std::move(kept)) : readFile(path, fileName(path));
     if (!picture) return picture.error();
     run.attachments.push_back(*std::move(picture));
   }
+  const LogLabels said = labelsOf(checked.reading);
   std::vector<NewRun> runs;
   for (const auto& one : checked.runs) {
     run.part = one.run.part;
     run.parts = one.run.parts;
+    run.startedAt = startOf(said, one.run.from_s);
     run.verdict = one.judgement.verdict;
     run.margin = one.judgement.margin;
     run.report = report::check_json(std::array{report::check_run_json(checked.reading, one, request)}, {});
@@ -158,11 +181,14 @@ Result<JudgedWith> judgedWith(Archive& archive, const Record& record,
   if (!error && record.board) error = take(*record.board, board::parse, request.board);
   if (!error && record.layout) error = take(*record.layout, log::parse_layout, request.log.layout);
   if (error) return *error;
-  if (request.board) request.board->picture.reset();  // the picture is kept under its digest
   for (const auto& file : record.attachments) {
     auto kept = fetch(file);
     if (!kept) return kept.error();
     with.attachments.push_back(*std::move(kept));
+  }
+  if (request.board) {  // the picture as it was kept, not what may stand at its path today
+    request.board->picture.reset();
+    if (!with.attachments.empty()) request.board->picture = pictureUrl(with.attachments.front());
   }
   return with;
 }
@@ -178,7 +204,7 @@ Result<NewRun> judgeAgain(Archive& archive, const std::string& id, const std::ve
   if (!checked) return checked.error();
   const auto& summary = record->summary;
   Labels labels{summary.lot, summary.serial, summary.operatorName, std::nullopt};
-  if (summary.runAtGiven) labels.runAt = summary.runAt;
+  if (summary.runAtFrom == RunAtFrom::kGiven) labels.runAt = summary.runAt;
   auto runs = keep(std::move(with->log), summary.runAt, with->request, *checked, labels, with->known);
   if (!runs) return runs.error();
   if (runs->size() != 1)
@@ -186,6 +212,8 @@ Result<NewRun> judgeAgain(Archive& archive, const std::string& id, const std::ve
   auto run = std::move(runs->front());
   run.judgedFrom = id;
   run.attachments = std::move(with->attachments);
+  run.startedAt.reset();  // the run has the time that it had
+  if (summary.runAtFrom == RunAtFrom::kLogClock) run.startedAt = summary.runAt;
   return run;
 }
 

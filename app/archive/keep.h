@@ -1,4 +1,5 @@
 #pragma once
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -9,7 +10,8 @@
 namespace ovenwright::archive {
 
 /// The runs of a judged log as records to be kept, with the bytes of everything they were judged with. `path` is the
-/// log's file.
+/// log's file. Where the labels have no time of run it is that of the log's own clock, in this computer's time zone
+/// unless the log names one, else that of its file.
 /// Errors: kIo where the log, the oven, the board or its picture cannot be read any more or is not what was judged.
 Result<std::vector<NewRun>> keep(const std::string& path, const check::Request& request, const check::CheckedLog& log,
                                  const Labels& labels);
@@ -23,7 +25,11 @@ NewFile windowFile(const window::ProcessWindow& window, std::span<const NewFile>
 
 class Archive;
 
-/// What a kept run was judged with, from the bytes that its record names.
+/// The picture that a board of judgedWith() holds in place of a path: a data URL with its name and bytes. Empty for a
+/// path.
+std::optional<NewFile> pictureInside(const std::string& picture);
+
+/// What a kept run was judged with, from the bytes that its record names. The board's picture is pictureInside().
 struct JudgedWith {
   NewFile log;
   check::Request request;

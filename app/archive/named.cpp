@@ -54,7 +54,10 @@ Result<std::vector<std::string>> Archive::idsOf(const std::string& name) {
   if (!ids.empty()) return ids;
   if (m_data->isServer && !m_data->server) return Error{ErrorCode::kIo, m_data->message, {m_data->where, 0, 0}, {}, {}};
   return Error{ErrorCode::kBadArgument,
-               "there is no record " + name,
+               digest ? "there is no record of the log or record " + name
+                      : "there is no record " + name +
+                            ": an id ends in its number, a digest has eight digits at least, and one in groups is "
+                            "given in quotes",
                {m_data->where, 0, 0},
                name,
                "an id of the archive, or the digest of a log or a record from a sheet"};

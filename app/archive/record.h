@@ -25,10 +25,18 @@ struct KeptFile {
   std::string sha256;  ///< Archive::content() gives the bytes
 };
 
+/// Where the time of a run comes from. The numbers stand in archives.
+enum class RunAtFrom {
+  kFileTime = 0,  ///< of the log's file: nothing better was known
+  kGiven = 1,     ///< somebody said it
+  kLogClock = 2   ///< a date that stands in the log itself
+};
+const char* runAtFromName(RunAtFrom from);  ///< "file time", "given", "log clock"
+
 /// What was said about a run when it was added. Texts are data: any characters, any length.
 struct Labels {
   std::string lot, serial, operatorName;
-  std::optional<Moment> runAt;  ///< absent: the time of the log's file
+  std::optional<Moment> runAt;  ///< absent: the time by the log's own clock, else that of its file
 };
 
 /// One run of a log with its evidence, to be kept; keep() makes them from a judged log.
@@ -45,17 +53,25 @@ struct NewRun {
   std::string text;     ///< the same for people
   std::string program;  ///< "ovenwright 0.1.0"
   Labels labels;
-  Moment fileTime{};  ///< of the log's file
+  std::optional<Moment> startedAt;  ///< by the log's own clock; absent: no date stands in it
+  Moment fileTime{};                ///< of the log's file
   judge::Verdict verdict = judge::Verdict::kUndetermined;
   std::optional<double> margin;
   std::string judgedFrom;  ///< id of the record of the same run that this is a new judgement of; else empty
 };
 
+/// The time that is kept of a run, and where it comes from.
+struct RunTime {
+  Moment at{};
+  RunAtFrom from = RunAtFrom::kFileTime;
+};
+RunTime runTime(const NewRun& run);
+
 /// A record as it stands in a list.
 struct Summary {
   std::string id;  ///< chain and number in it: "7kq2mv9x-1042"; stays the same in every archive the record is moved to
   Moment runAt{}, addedAt{};
-  bool runAtGiven = false;  ///< runAt was given; else it is the time of the log's file
+  RunAtFrom runAtFrom = RunAtFrom::kFileTime;
   std::string lot, serial, board, oven, recipe;
   std::string window, windowRevision;  ///< names of several windows are joined by " + "
   judge::Verdict verdict = judge::Verdict::kUndetermined;

@@ -50,7 +50,8 @@ Summary summaryOf(const QSqlQuery& row) {
   summary.operatorName = text(row.value(17));
   summary.judgedFrom = text(row.value(18));
   summary.origin = text(row.value(19));
-  summary.runAtGiven = row.value(20).toInt() != 0;
+  const int from = row.value(20).toInt();
+  summary.runAtFrom = from == 0 ? RunAtFrom::kFileTime : from == 1 ? RunAtFrom::kGiven : RunAtFrom::kLogClock;
   if (!row.value(21).isNull()) summary.printedAt = moment(row.value(21));
   return summary;
 }
@@ -81,7 +82,7 @@ bool agrees(const Summary& row, const Summary& body) {
   for (const auto name : names()) {
     if (row.*name != column(body.*name).toStdString()) return false;
   }
-  return row.id == body.id && row.runAt == body.runAt && row.runAtGiven == body.runAtGiven &&
+  return row.id == body.id && row.runAt == body.runAt && row.runAtFrom == body.runAtFrom &&
          row.addedAt == body.addedAt && row.verdict == body.verdict && row.margin == body.margin &&
          row.logSha256 == body.logSha256 && row.part == body.part && row.parts == body.parts &&
          row.judgedFrom == body.judgedFrom && row.origin == body.origin;

@@ -70,7 +70,7 @@ constexpr const char* kVersion4[] = {
         machine text not null, digest text not null, primary key(chain, number)))",
     R"(create index note_by_record on note(record_chain, record_number, printed_at))",
     R"(create index note_by_machine on note(machine, number))",
-    // Whether the time of a run was given, or is that of its log's file.
+    // Where the time of a run comes from: RunAtFrom.
     R"(alter table run add column run_at_given {integer} not null default 0)",
     // Records that are no longer the last judgement of their run.
     R"(create table superseded(chain text not null, number {integer} not null, primary key(chain, number)){clustered})",
@@ -165,9 +165,10 @@ std::optional<Error> forbidChanges(Database& file) {
 std::optional<Error> toVersion4(Database& database) {
   if (auto error = execute(database, kVersion4)) return error;
   const auto note = [](Database& at, const Record& record) -> std::optional<Error> {
-    if (!record.summary.runAtGiven) return std::nullopt;
-    return at.run(QStringLiteral("update run set run_at_given = 1 where chain = ? and number = ?"),
-                  {storable(record.chain), QVariant::fromValue(static_cast<qlonglong>(record.number))});
+    if (record.summary.runAtFrom == RunAtFrom::kFileTime) return std::nullopt;
+    return at.run(QStringLiteral("update run set run_at_given = ? where chain = ? and number = ?"),
+                  {static_cast<int>(record.summary.runAtFrom), storable(record.chain),
+                   QVariant::fromValue(static_cast<qlonglong>(record.number))});
   };
   if (auto error = forEveryRecord(database, note)) return error;
   return database.isServer() ? std::nullopt : forbidChanges(database);

@@ -140,7 +140,7 @@ std::optional<Error> insertRecord(Database& database, const Record& record, cons
        column(summary.operatorName),
        text(summary.judgedFrom),
        text(summary.origin),
-       summary.runAtGiven ? 1 : 0});
+       static_cast<int>(summary.runAtFrom)});
   return error ? error : noteSuperseded(database, summary.origin);
 }
 

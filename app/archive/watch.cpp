@@ -87,7 +87,7 @@ std::vector<Watched> FolderWatch::take(const fs::path& path, const WatchRule& ru
   const std::string file = path.string();
   const auto failure = [&](Error error) {
     if (error.where.file.empty()) error.where.file = file;
-    return std::vector{Watched{file, std::move(error), {}, false, judge::Verdict::kUndetermined, std::nullopt}};
+    return std::vector{Watched{file, std::move(error), {}, false, judge::Verdict::kUndetermined, std::nullopt, {}, {}}};
   };
   // Whatever is wrong with the log: not again until it changes. With the archive: again, but told once.
   const auto archiveFailure = [&](const Error& error) {
@@ -105,7 +105,10 @@ std::vector<Watched> FolderWatch::take(const fs::path& path, const WatchRule& ru
   const auto before = keptBefore(m_archive, checked->reading.file.sha256);
   if (!before && m_archive.state().kind != State::Kind::kServerAway) return archiveFailure(before.error());
   if (before && before->size() >= checked->runs.size()) {  // else add() leaves out the passes that are kept
-    for (const auto& run : *before) watched.push_back({file, std::nullopt, run.id, true, run.verdict, run.margin});
+    for (const auto& run : *before) {
+      watched.push_back(
+          {file, std::nullopt, run.id, true, run.verdict, run.margin, run.lot, RunTime{run.runAt, run.runAtFrom}});
+    }
     return watched;
   }
   const auto runs = keep(file, *request, *checked, *labels);
@@ -113,7 +116,9 @@ std::vector<Watched> FolderWatch::take(const fs::path& path, const WatchRule& ru
   const auto added = m_archive.add(*runs);
   if (!added) return archiveFailure(added.error());
   for (std::size_t i = 0; i < runs->size(); ++i) {
-    watched.push_back({file, std::nullopt, (*added)[i].id, (*added)[i].already, (*runs)[i].verdict, (*runs)[i].margin});
+    const NewRun& run = (*runs)[i];
+    watched.push_back({file, std::nullopt, (*added)[i].id, (*added)[i].already, run.verdict, run.margin, run.labels.lot,
+                       runTime(run)});
   }
   return watched;
 }

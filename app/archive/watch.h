@@ -20,6 +20,8 @@ struct Watched {
   bool already = false;  ///< the archive had this log before
   judge::Verdict verdict = judge::Verdict::kUndetermined;
   std::optional<double> margin;
+  std::string lot;                   ///< that it was kept in
+  std::optional<RunTime> time = {};  ///< that was taken; absent for an error
 };
 
 /// Judges and keeps the logs of a folder. A file counts as written when it looks the same in two looks `settle` apart.

@@ -2,6 +2,9 @@
 
 #include <fnmatch.h>
 
+#include <filesystem>
+#include <system_error>
+
 #include "core/board/board_file.h"
 #include "core/files/text_file.h"
 #include "core/files/toml.h"
@@ -11,6 +14,8 @@
 
 namespace ovenwright::archive {
 namespace {
+
+namespace fs = std::filesystem;
 
 void takeNamePart(files::TomlTable& table, const char* key, std::optional<NamePart>& into) {
   const auto text = table.text(key);
@@ -23,17 +28,28 @@ void takeNamePart(files::TomlTable& table, const char* key, std::optional<NamePa
   }
 }
 
-WatchRule rule(files::TomlTable& table) {
+/// A window, oven, recipe, board or layout of a rule: a file beside the rules is found from wherever the program runs.
+std::optional<std::string> profile(files::TomlTable& table, const char* key, const fs::path& folder) {
+  const auto named = table.text(key);
+  if (!named || fs::path(*named).is_absolute()) return named;
+  std::error_code failed;
+  const fs::path beside = folder / *named;
+  const bool isFile =
+      (named->find('/') != std::string::npos || named->ends_with(".toml")) && fs::exists(beside, failed);
+  return isFile ? beside.string() : *named;
+}
+
+WatchRule rule(files::TomlTable& table, const fs::path& folder) {
   WatchRule rule;
   rule.files = table.needed_text("files");
   takeNamePart(table, "lot", rule.lot);
   takeNamePart(table, "serial", rule.serial);
   takeNamePart(table, "operator", rule.operatorName);
-  rule.window = table.text("window");
-  rule.oven = table.text("oven");
-  rule.recipe = table.text("recipe");
-  rule.board = table.text("board");
-  rule.layout = table.text("layout");
+  rule.window = profile(table, "window", folder);
+  rule.oven = profile(table, "oven", folder);
+  rule.recipe = profile(table, "recipe", folder);
+  rule.board = profile(table, "board", folder);
+  rule.layout = profile(table, "layout", folder);
   if (rule.oven && !rule.recipe) table.missing("recipe", "the recipe that the oven ran");
   if (rule.recipe && !rule.oven) table.missing("oven", "the oven that the recipe ran on");
   return rule;
@@ -99,7 +115,9 @@ Result<std::vector<WatchRule>> loadWatchRules(const std::string& path) {
   if (!file) return file.error();
   auto root = file->root();
   std::vector<WatchRule> rules;
-  for (auto& table : root.tables("rule")) rules.push_back(rule(table));
+  std::error_code failed;
+  const fs::path folder = fs::absolute(path, failed).parent_path();
+  for (auto& table : root.tables("rule")) rules.push_back(rule(table, folder));
   if (rules.empty()) root.missing("rule", "a [[rule]]");
   if (auto error = file->finish()) return *error;
   for (const auto& rule : rules) {

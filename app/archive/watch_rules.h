@@ -34,7 +34,8 @@ struct WatchRule {
   Result<check::Request> request() const;
 };
 
-/// Reads rules.toml. Errors: kIo; kParse with line and column for an unknown key, an oven without a recipe or the other
+/// Reads rules.toml; a path in it is one beside the file where there is such a file, else one from where the program
+/// runs. Errors: kIo; kParse with line and column for an unknown key, an oven without a recipe or the other
 /// way round, an expression that cannot be understood, a window, oven, recipe, board or layout that cannot be read.
 Result<std::vector<WatchRule>> loadWatchRules(const std::string& path);
 

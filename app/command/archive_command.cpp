@@ -91,7 +91,7 @@ Result<judge::Verdict> keep_all(archive::Archive& archive, const std::vector<arc
   for (std::size_t i = 0; i < runs.size(); ++i) {
     worst = std::max(worst, runs[i].verdict);
     report.line({(*added)[i].id, names[i], runs[i].log.sha256, (*added)[i].already, runs[i].verdict, runs[i].margin,
-                 runs[i].judgedFrom});
+                 runs[i].judgedFrom, archive::runTime(runs[i])});
   }
   return worst;
 }

@@ -28,6 +28,18 @@ std::string minute(archive::Moment moment) {
   return text;
 }
 
+std::string from_words(archive::RunAtFrom from) {
+  switch (from) {
+    case archive::RunAtFrom::kGiven:
+      return "as given";
+    case archive::RunAtFrom::kLogClock:
+      return "by the log's own clock";
+    case archive::RunAtFrom::kFileTime:
+      break;
+  }
+  return "time of the log's file";
+}
+
 std::string file_line(const char* what, const archive::KeptFile& file) {
   return fmt::format("{:<9}{}{}, SHA-256 {}\n", what, shown(file.name),
                      file.revision ? ", revision " + shown(*file.revision) : "", file.sha256);
@@ -36,7 +48,11 @@ std::string file_line(const char* what, const archive::KeptFile& file) {
 }  // namespace
 
 std::string shown(const std::string& name) {
-  const std::string quoted = log::quoted_for_message(name, 80);
+  // Signs that turn the direction of what follows would turn the rest of the line (Unicode UAX #9): left out.
+  std::string plain = name;
+  for (const char* sign : {"\u202A", "\u202B", "\u202C", "\u202D", "\u202E", "\u2066", "\u2067", "\u2068", "\u2069"})
+    for (std::size_t at = plain.find(sign); at != std::string::npos; at = plain.find(sign, at)) plain.erase(at, 3);
+  const std::string quoted = log::quoted_for_message(plain, 80);
   return quoted.substr(1, quoted.size() - 2);
 }
 
@@ -49,6 +65,8 @@ std::string added_json(const AddedLine& line) {
     json["sha256"] = line.sha256;
     json["verdict"] = judge::verdict_name(line.verdict);
     json["margin"] = report::number_part(line.margin);
+    json["run_at"] = archive::momentText(line.time.at);
+    json["run_at_from"] = archive::runAtFromName(line.time.from);
   }
   if (!line.judged_from.empty()) json["judged_from"] = line.judged_from;
   return report::dumped(json);
@@ -58,7 +76,8 @@ std::string added_text(const AddedLine& line) {
   if (line.already) return "already " + line.id + ": " + shown(line.log) + "\n";
   const std::string margin = margin_words(line.margin);
   return "kept " + line.id + ": " + shown(line.log) + ", " + judge::verdict_name(line.verdict) +
-         (margin.empty() ? "" : ", margin " + margin) + "\n";
+         (margin.empty() ? "" : ", margin " + margin) + ", run at " + archive::momentText(line.time.at) + " (" +
+         from_words(line.time.from) + ")\n";
 }
 
 std::string watched_json(const archive::Watched& watched) {
@@ -70,6 +89,11 @@ std::string watched_json(const archive::Watched& watched) {
     json["verdict"] = judge::verdict_name(watched.verdict);
     json["margin"] = report::number_part(watched.margin);
     json["already"] = watched.already;
+    json["lot"] = or_null(watched.lot);
+    if (watched.time) {
+      json["run_at"] = archive::momentText(watched.time->at);
+      json["run_at_from"] = archive::runAtFromName(watched.time->from);
+    }
   }
   return report::dumped(json) + "\n";
 }
@@ -83,7 +107,7 @@ std::string errors_json(std::span<const Error> errors) {
 std::string summary_json(const archive::Summary& summary) {
   Json json = {{"id", summary.id},
                {"run_at", archive::momentText(summary.runAt)},
-               {"run_at_from", summary.runAtGiven ? "given" : "file time"},
+               {"run_at_from", archive::runAtFromName(summary.runAtFrom)},
                {"added_at", archive::momentText(summary.addedAt)},
                {"lot", or_null(summary.lot)},
                {"serial", or_null(summary.serial)},
@@ -106,14 +130,15 @@ std::string summary_json(const archive::Summary& summary) {
 
 std::string list_text(std::span<const archive::Summary> runs, std::size_t total) {
   if (total == 0) return "No runs.\n";
-  const bool any_file_time = std::ranges::any_of(runs, [](const auto& run) { return !run.runAtGiven; });
+  const auto is_file_time = [](const auto& run) { return run.runAtFrom == archive::RunAtFrom::kFileTime; };
+  const bool any_file_time = std::ranges::any_of(runs, is_file_time);
   std::string text = fmt::format("{} {}, the newest first; times in UTC{}.\n\n", total, total == 1 ? "run" : "runs",
                                  any_file_time ? ", * that of the log's file" : "");
   using Column = report::Table::Column;
   report::Table table({Column{"Id"}, Column{"Run"}, Column{"Lot"}, Column{"Serial"}, Column{"Board"}, Column{"Recipe"},
                        Column{"Window"}, Column{"Verdict"}, Column{"Margin", report::Table::Align::kRight}});
   for (const auto& run : runs) {
-    table.add({run.id, minute(run.runAt) + (run.runAtGiven ? "" : " *"), shown(run.lot), shown(run.serial),
+    table.add({run.id, minute(run.runAt) + (is_file_time(run) ? " *" : ""), shown(run.lot), shown(run.serial),
                shown(run.board), shown(run.recipe), shown(run.window), judge::verdict_name(run.verdict),
                margin_words(run.margin)});
   }
@@ -129,8 +154,7 @@ std::string record_text(const archive::Record& record, std::span<const archive::
   std::string text = "\nKept as " + summary.id + "\n";
   text += line("Lot", shown(summary.lot)) + line("Serial", shown(summary.serial)) +
           line("Operator", shown(summary.operatorName));
-  text += line("Run",
-               archive::momentText(summary.runAt) + (summary.runAtGiven ? ", as given" : ", time of the log's file"));
+  text += line("Run", archive::momentText(summary.runAt) + ", " + from_words(summary.runAtFrom));
   text += line("Added",
                archive::momentText(summary.addedAt) + ", by " + shown(record.program) + " at " + shown(record.station));
   if (!summary.judgedFrom.empty()) text += line("Before", summary.judgedFrom + ", judged anew here");

@@ -19,9 +19,11 @@ struct AddedLine {
   judge::Verdict verdict = judge::Verdict::kUndetermined;
   std::optional<double> margin;
   std::string judged_from;  ///< empty: a first judgement
+  archive::RunTime time;
 };
 std::string added_json(const AddedLine& line);
-/// "kept 7kq2mv9x-12: a.csv, pass, margin 31 %", or "already 7kq2mv9x-12: a.csv".
+/// "kept 7kq2mv9x-12: a.csv, pass, margin 31 %, run at 2026-03-11T09:14:22Z (by the clock in the log)", or "already
+/// 7kq2mv9x-12: a.csv".
 std::string added_text(const AddedLine& line);
 
 /// A line of `watch`, ended by a newline.

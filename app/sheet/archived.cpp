@@ -12,6 +12,18 @@ QString q(const std::string& text) { return QString::fromStdString(text); }
 
 QDateTime moment(archive::Moment at) { return QDateTime::fromMSecsSinceEpoch(at.time_since_epoch().count(), Qt::UTC); }
 
+Labels::From from(archive::RunAtFrom kept) {
+  switch (kept) {
+    case archive::RunAtFrom::kGiven:
+      return Labels::From::kGiven;
+    case archive::RunAtFrom::kLogClock:
+      return Labels::From::kLogClock;
+    case archive::RunAtFrom::kFileTime:
+      break;
+  }
+  return Labels::From::kFileTime;
+}
+
 Result<RunRecord> archivedRun(archive::Archive& archive, const std::vector<archive::Head>& heads,
                               const std::string& id) {
   const auto record = archive.load(id);
@@ -28,7 +40,8 @@ Result<RunRecord> archivedRun(archive::Archive& archive, const std::vector<archi
   run.log = std::make_shared<const check::CheckedLog>(*std::move(checked));
   run.request = std::make_shared<const check::Request>(std::move(with->request));
   const auto& summary = record->summary;
-  run.labels = {q(summary.lot), q(summary.serial), q(summary.operatorName), moment(summary.runAt), !summary.runAtGiven};
+  run.labels = {q(summary.lot), q(summary.serial), q(summary.operatorName), moment(summary.runAt),
+                from(summary.runAtFrom)};
   ArchivePlace place{q(summary.id),      qint64(record->number), q(record->station), {}, 0,
                      q(record->program), summary.verdict};
   const auto head = std::ranges::find(heads, record->chain, &archive::Head::chain);

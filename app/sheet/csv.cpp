@@ -88,9 +88,7 @@ std::string toCsv(std::span<const RunRecord> runs) {
                                    number(outcome.value.to_s),
                                    text(outcome.source),
                                    text(programText()),
-                                   !record.labels.runAt.isValid()  ? ""
-                                   : record.labels.runAtIsFileTime ? "file time"
-                                                                   : "given"};
+                                   runAtFromName(record.labels)};
       addLine(csv, cells);
     }
   }

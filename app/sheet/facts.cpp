@@ -205,8 +205,10 @@ QList<Fact> factsOf(const RunRecord& record, const QLocale& locale) {
   add(Words::tr("Operator"), record.labels.operatorName);
   if (record.labels.runAt.isValid()) {
     const QString when = momentText(record.labels.runAt, locale);
-    add(Words::tr("Run at"), record.labels.runAtIsFileTime ? Words::tr("%1, time of the log’s file").arg(when)
-                                                           : Words::tr("%1, as given").arg(when));
+    add(Words::tr("Run at"),
+        record.labels.runAtFrom == Labels::From::kFileTime   ? Words::tr("%1, time of the log’s file").arg(when)
+        : record.labels.runAtFrom == Labels::From::kLogClock ? Words::tr("%1, by the log’s own clock").arg(when)
+                                                             : Words::tr("%1, as given").arg(when));
   }
   if (record.checked().entry) add(Words::tr("Oven entry"), entryText(*record.checked().entry, format));
   if (record.archive) {
@@ -219,6 +221,19 @@ QList<Fact> factsOf(const RunRecord& record, const QLocale& locale) {
           Words::tr("%1; this sheet was judged anew").arg(widgets::Wording::verdict(place.verdict)));
   }
   return facts;
+}
+
+const char* runAtFromName(const Labels& labels) {
+  if (!labels.runAt.isValid()) return "";
+  switch (labels.runAtFrom) {
+    case Labels::From::kGiven:
+      return "given";
+    case Labels::From::kLogClock:
+      return "log clock";
+    case Labels::From::kFileTime:
+      break;
+  }
+  return "file time";
 }
 
 QList<Fact> sharedFacts(std::span<const RunRecord> runs, const QLocale& locale) {

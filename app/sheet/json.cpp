@@ -20,12 +20,6 @@ ordered_json momentOrNull(const QDateTime& moment) {
   return moment.isValid() ? ordered_json(moment.toUTC().toString(Qt::ISODate).toStdString()) : ordered_json();
 }
 
-/// Whether the time of run was given, or is that of the log's file.
-ordered_json runAtFrom(const Labels& labels) {
-  if (!labels.runAt.isValid()) return {};
-  return labels.runAtIsFileTime ? "file time" : "given";
-}
-
 ordered_json archivePart(const std::optional<ArchivePlace>& place) {
   if (!place) return {};
   return {{"id", place->id.toStdString()},           {"number", place->number},
@@ -59,7 +53,7 @@ ordered_json runPart(const RunRecord& record) {
                    {"serial", textOrNull(record.labels.serial)},
                    {"operator", textOrNull(record.labels.operatorName)},
                    {"run_at", momentOrNull(record.labels.runAt)},
-                   {"run_at_from", runAtFrom(record.labels)},
+                   {"run_at_from", textOrNull(QString(runAtFromName(record.labels)))},
                    {"archive", archivePart(record.archive)}};
   run["check"] = ordered_json::parse(report::check_run_json(record.reading(), record.checked(), *record.request));
   return run;

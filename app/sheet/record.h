@@ -26,8 +26,11 @@ struct Style {
 struct Labels {
   QString lot, serial, operatorName;
   QDateTime runAt;
-  bool runAtIsFileTime = false;  ///< nobody said when: it is the time of the log's file
+  enum class From { kGiven, kLogClock, kFileTime } runAtFrom = From::kGiven;
 };
+
+/// "given", "log clock", "file time"; empty where no time is known.
+const char* runAtFromName(const Labels& labels);
 
 /// Where a run's record stands in the archive: what is printed here shows a lost tail or a rewritten chain.
 struct ArchivePlace {

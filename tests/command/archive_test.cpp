@@ -59,6 +59,26 @@ TEST_F(ArchiveCommand, AddKeepsEachLogOnce) {
   EXPECT_THAT(run({"archive", "list"}).out, HasSubstr("* that of the log's file"));
 }
 
+TEST_F(ArchiveCommand, TheTimeOfARunIsThatOfTheLogsOwnClockUnlessGiven) {
+  // The demo's rows have times of a day (09:14:22,0); a date before the table makes moments of them.
+  std::string dated = contents(std::string{OVENWRIGHT_SOURCE} + "/" + kRun1);
+  dated.insert(dated.find("Lot;"), "Datum;2026-03-11\n");
+  std::ofstream(folder.path("dated.csv")) << dated;
+  std::ofstream(folder.path("dated2.csv")) << dated << "\n";
+  const auto one = json({"archive", "add", folder.path("dated.csv"), "--lot", "QM-1"}, kJudgedBy).at("added").at(0);
+  EXPECT_EQ(one.at("run_at_from"), "log clock");
+  // The log names no zone: it is this computer's, of which the test knows nothing but that it is less than a day away.
+  EXPECT_THAT(one.at("run_at").get<std::string>(), testing::MatchesRegex("2026-03-1[012]T..:..:22.000Z"));
+  const auto record = run({"archive", "show", one.at("id").get<std::string>()});
+  EXPECT_THAT(record.out, HasSubstr(one.at("run_at").get<std::string>() + ", by the log's own clock"));
+  const auto given = run(
+      {"archive", "add", folder.path("dated2.csv"), "--lot", "QM-1", "--run-at", "2026-03-20T10:00:00Z"}, kJudgedBy);
+  EXPECT_THAT(given.out, HasSubstr("run at 2026-03-20T10:00:00.000Z (as given)"));
+  EXPECT_THAT(run({"archive", "add", kRun2, "--lot", "QM-1"}, kJudgedBy).out, HasSubstr("Z (time of the log's file)"));
+  const auto list = run({"archive", "list"});
+  EXPECT_EQ(std::ranges::count(list.out, '*'), 2) << "in the heading and at the one of the file: " << list.out;
+}
+
 TEST_F(ArchiveCommand, ShowPrintsWhatCheckPrinted) {
   const std::string id = added(kRun1);
   std::vector<std::string> check{"check", kRun1};
@@ -200,6 +220,19 @@ TEST_F(ArchiveCommand, NamesAreDataOnATerminalToo) {
   EXPECT_EQ(list.out.find('\x1b'), std::string::npos);
   EXPECT_EQ(std::ranges::count(list.out, '\n'), 4) << list.out;
   EXPECT_EQ(json({"archive", "list"}).at("runs").at(0).at("lot"), "\x1b[2J\nQM\"; drop table run; --");
+  added(kRun1, "\u202Edesrever");
+  EXPECT_EQ(run({"archive", "list"}).out.find("\u202E"), std::string::npos) << "it would turn the rest of the line";
+}
+
+TEST_F(ArchiveCommand, RulesNameFilesBesideThem) {
+  const std::string logs = folder.path("logs"), source = std::string{OVENWRIGHT_SOURCE} + "/";
+  std::filesystem::create_directory(logs);
+  std::filesystem::copy(source + kRun2, logs + "/QM-2203.csv");
+  std::filesystem::copy(source + "profiles/demo/window.toml", folder.path("tern_window.toml"));
+  std::ofstream(folder.path("rules.toml")) << "[[rule]]\nfiles = \"*.csv\"\nwindow = \"tern_window.toml\"\n";
+  const auto watch = run({"watch", logs, "--rules", folder.path("rules.toml"), "--once"});
+  EXPECT_EQ(watch.status, 0) << watch.err;
+  EXPECT_EQ(json({"archive", "list"}).at("runs").at(0).at("window"), "Tern SAC305");
 }
 
 TEST_F(ArchiveCommand, WatchTakesWhatIsThere) {
@@ -224,6 +257,8 @@ TEST_F(ArchiveCommand, WatchTakesWhatIsThere) {
   EXPECT_EQ(kept.at("already"), false);
   EXPECT_EQ(named.at("file"), logs + "/QM-2204.csv");
   EXPECT_TRUE(named.at("error").contains("message"));
+  EXPECT_EQ(kept.at("lot"), "QM-2203");
+  EXPECT_EQ(kept.at("run_at_from"), "file time");
   const auto list = json({"archive", "list"});
   EXPECT_EQ(list.at("runs").at(0).at("lot"), "QM-2203");
   EXPECT_EQ(list.at("runs").at(0).at("serial"), "0017");

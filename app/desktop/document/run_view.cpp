@@ -1,5 +1,6 @@
 #include "app/desktop/document/run_view.h"
 
+#include <QBuffer>
 #include <QImageReader>
 #include <algorithm>
 
@@ -38,7 +39,17 @@ RunView RunView::withLooks(widgets::Channels looks) const {
 
 QImage RunView::pictureOf(const board::Board& board) {
   if (!board.picture) return {};
-  QImageReader reader(QString::fromStdString(*board.picture));
+  // A path; of a kept run a data URL with the bytes that were kept.
+  QByteArray bytes;
+  if (board.picture->starts_with("data:"))
+    bytes = QByteArray::fromBase64(QByteArray::fromStdString(board.picture->substr(board.picture->find(',') + 1)));
+  QBuffer buffer(&bytes);
+  QImageReader reader;
+  if (bytes.isEmpty()) {
+    reader.setFileName(QString::fromStdString(*board.picture));
+  } else {
+    reader.setDevice(&buffer);
+  }
   const QSize size = reader.size();
   constexpr int kWide_px = 1200;  // a drawing without pixels of its own gets enough of them
   if (reader.format() == "svg" && !size.isEmpty())

@@ -10,10 +10,9 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
-#include <cmath>
 
+#include "app/archive/log_labels.h"
 #include "app/desktop/archive/archive_link.h"
-#include "app/desktop/keep/log_labels.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/tune/flow_row.h"
 #include "app/desktop/widgets/theme.h"
@@ -27,7 +26,7 @@ namespace {
 constexpr double kLotWidth_px = 130, kSerialWidth_px = 120, kOperatorWidth_px = 140;
 
 KeepJob::Log logOf(const OpenLog& log, std::optional<std::size_t> run) {
-  return {log.source, log.checked, log.setup, run, labelsOf(log.checked->log.reading).startedAt};
+  return {log.source, log.checked, log.setup, run};
 }
 
 bool isKnown(const OpenLog& log) { return log.settled && !log.error && log.checked; }
@@ -190,7 +189,7 @@ void KeepForm::fill() {
     m_filledFrom = m_document->currentPointer();
     m_filledRun = log->run;
     m_timeTyped = false;
-    const LogLabels labels = labelsOf(log->checked->log.reading);
+    const auto labels = archive::labelsOf(log->checked->log.reading);
     if (other) {
       if (!labels.lot.isEmpty() || m_lot->text().isEmpty()) m_lot->setText(labels.lot);
       m_serial->setText(labels.serial);
@@ -213,10 +212,11 @@ void KeepForm::refreshTime() {
     m_timeFrom->setText(tr("as typed"));
     return;
   }
-  const QDateTime started = labelsOf(log->checked->log.reading).startedAt;
+  const auto& checked = log->checked->log;
+  const auto started = archive::startOf(archive::labelsOf(checked.reading), checked.runs[log->run].run.from_s);
   QDateTime shown;
-  if (started.isValid()) {
-    shown = started.toLocalTime().addSecs(std::llround(log->checked->log.runs[log->run].run.from_s));
+  if (started) {
+    shown = QDateTime::fromMSecsSinceEpoch(started->time_since_epoch().count());
     m_timeFrom->setText(tr("from the log’s clock"));
   } else if (!log->source.path.isEmpty()) {
     shown = QFileInfo(log->source.path).lastModified();

@@ -1,7 +1,7 @@
 #include "app/desktop/keep/keep_job.h"
 
 #include <QtConcurrent>
-#include <cmath>
+#include <algorithm>
 
 #include "app/archive/keep.h"
 #include "app/desktop/archive/archive_link.h"
@@ -10,10 +10,6 @@ namespace ovenwright::desktop {
 namespace {
 
 using archive::NewRun;
-
-archive::Moment momentOf(const QDateTime& time) {
-  return archive::Moment{std::chrono::milliseconds{time.toMSecsSinceEpoch()}};
-}
 
 Result<std::vector<NewRun>> recordsOf(const KeepJob::Log& log, const archive::Labels& labels) {
   if (!log.source.path.isEmpty())
@@ -36,11 +32,7 @@ Result<std::vector<NewRun>> work(const KeepJob::Wish& wish) {
     }
     for (std::size_t i = 0; i < runs->size(); ++i) {
       if (log.run && *log.run != i) continue;
-      NewRun& run = (*runs)[i];
-      // Each pass at its own time; to the second, which is what the clock of a log is good for.
-      if (!run.labels.runAt && log.startedAt.isValid())
-        run.labels.runAt = momentOf(log.startedAt.addSecs(std::llround(log.checked->log.runs[i].run.from_s)));
-      all.push_back(std::move(run));
+      all.push_back(std::move((*runs)[i]));
     }
   }
   return all;
@@ -53,8 +45,7 @@ KeepJob::KeepJob(ArchiveLink* link, QObject* parent) : QObject(parent), m_link(l
     m_making = false;
     auto records = m_watcher.result();
     if (records) return add(*std::move(records));
-    m_running = false;
-    emit failed(records.error());
+    lookForKept(records.error());
   });
 }
 
@@ -67,7 +58,41 @@ KeepJob::~KeepJob() {
 
 void KeepJob::start(Wish wish) {
   m_running = m_making = true;
+  m_wish = wish;
   m_watcher.setFuture(QtConcurrent::run([wish = std::move(wish)] { return work(wish); }));
+}
+
+void KeepJob::lookForKept(const Error& error) {
+  using All = std::vector<Kept>;
+  m_link->ask<All>(
+      this, QStringLiteral("kept"),
+      [logs = m_wish.logs, error](archive::Archive& archive, const ArchiveLink::Stop&) -> Result<All> {
+        All all;
+        for (const auto& log : logs) {
+          archive::Filter filter;
+          filter.logSha256 = log.checked->log.reading.file.sha256;
+          const auto kept = archive.find(filter, 1000, std::nullopt, archive::Order::kOldestFirst);
+          if (!kept) return error;
+          for (std::size_t i = 0; i < log.checked->log.runs.size(); ++i) {
+            if (log.run && *log.run != i) continue;
+            const int part = log.checked->log.runs[i].run.part;
+            const auto at = std::ranges::find_if(
+                kept->runs, [part](const auto& run) { return run.part == part && run.judgedFrom.empty(); });
+            if (at == kept->runs.end()) return error;
+            all.push_back({QString::fromStdString(at->logName), QString::fromStdString(at->id),
+                           QString::fromStdString(at->lot), true});
+          }
+        }
+        return all;
+      },
+      [this](Result<All> all) {
+        m_running = false;
+        if (all) {
+          emit kept(*all);
+        } else {
+          emit failed(all.error());
+        }
+      });
 }
 
 void KeepJob::add(std::vector<NewRun> runs) {

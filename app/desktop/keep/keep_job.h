@@ -1,5 +1,4 @@
 #pragma once
-#include <QDateTime>
 #include <QFutureWatcher>
 #include <QObject>
 #include <QString>
@@ -25,7 +24,6 @@ class KeepJob : public QObject {
     std::shared_ptr<const Checked> checked;
     check::Request setup;
     std::optional<std::size_t> run;  ///< only this one of its runs
-    QDateTime startedAt;             ///< of the log's zero; invalid: the time of its file
   };
   struct Wish {
     std::vector<Log> logs;
@@ -53,10 +51,14 @@ class KeepJob : public QObject {
  private:
   using Records = Result<std::vector<archive::NewRun>>;
   void add(std::vector<archive::NewRun> runs);
+  /// Where no records can be made of runs that are kept already, as of a run that was opened from the archive: tells
+  /// of these. Else fails with the error.
+  void lookForKept(const Error& error);
 
   ArchiveLink* m_link;
   bool m_running = false;
   bool m_making = false;  // records that are not given to the archive yet
+  Wish m_wish;
   QFutureWatcher<Records> m_watcher;
 };
 

@@ -3,6 +3,12 @@
 
 #include <gtest/gtest.h>
 
+#include <QDateTime>
+#include <stdexcept>
+
+#include "app/archive/keep.h"
+#include "core/files/digest.h"
+#include "core/window/window_file.h"
 #include "tests/app/archive/place.h"
 #include "tests/app/archive/runs.h"
 
@@ -45,7 +51,7 @@ TEST_P(ArchiveIn, KeepsARunWithItsEvidence) {
   EXPECT_EQ(record->summary.verdict, run.verdict);
   EXPECT_EQ(record->summary.margin, run.margin);
   EXPECT_EQ(record->summary.runAt, run.fileTime);
-  EXPECT_FALSE(record->summary.runAtGiven);
+  EXPECT_EQ(record->summary.runAtFrom, RunAtFrom::kFileTime);
   EXPECT_EQ(record->program, run.program);
   EXPECT_EQ(record->number, 1U);
   EXPECT_EQ(record->previous, std::string(64, '0'));
@@ -116,6 +122,79 @@ TEST_P(ArchiveIn, ListsInPagesByTimeOfRun) {
   EXPECT_EQ(serials(*page), (std::vector<std::string>{"S1"}));
   EXPECT_FALSE(page->next);
   EXPECT_EQ(serials(*archive.find({}, 2, std::nullopt, Order::kOldestFirst)), (std::vector<std::string>{"S1", "S2"}));
+}
+
+/// A list in an order, page by page of two.
+std::vector<std::string> listed(Archive& archive, const Filter& filter, Order order) {
+  std::vector<std::string> all;
+  std::optional<Cursor> after;
+  do {
+    const auto page = archive.find(filter, 2, after, order);
+    if (!page) {
+      ADD_FAILURE() << page.error().text();
+      break;
+    }
+    EXPECT_LE(page->runs.size(), 2U);
+    for (const auto& serial : serials(*page)) all.push_back(serial);
+    after = page->next;
+  } while (after);
+  return all;
+}
+
+/// Texts that languages order otherwise than their bytes, ties, and runs without a margin. By hand, for both databases:
+/// bytes in UTF-8 (RFC 3629) have the order of code points.
+TEST_P(ArchiveIn, ListsByOtherKeysInOneOrderForBothDatabases) {
+  struct Kept {
+    const char *serial, *lot, *board, *revision;
+    judge::Verdict verdict;
+    std::optional<double> margin;
+  };
+  using judge::Verdict;
+  const Kept kept[] = {{"1", "qm-9", "b", "2", Verdict::kPass, 0.25},
+                       {"2", "QM-10", "B", "10", Verdict::kUndetermined, std::nullopt},
+                       {"3", "QM-9", "b", "", Verdict::kFail, -1.5},
+                       {"4", "Äpfel", "a b", "C", Verdict::kConditionalPass, 0.25},
+                       {"5", "", "a-b", "c", Verdict::kUndetermined, std::nullopt},
+                       {"6", "QM-10", "ab", "2", Verdict::kConditionalFail, -0.0},
+                       {"7", "\U0001F525", "ä", "é", Verdict::kPass, 0.5},
+                       {"8", "\uFF01", "Z", "z", Verdict::kFail, 0.25}};
+  auto archive = place.open();
+  int number = 0;
+  for (const auto& one : kept) {
+    auto run = madeUpRun(++number, one.lot);
+    run.labels.serial = one.serial;
+    run.board->name = one.board;
+    run.windows[0].revision = one.revision;
+    run.verdict = one.verdict;
+    run.margin = one.margin;
+    // The first four at one time: then chain and number decide, the last first.
+    run.labels.runAt = archive::Moment{std::chrono::milliseconds{1'772'323'200'000 + (number > 4 ? number : 0)}};
+    ASSERT_TRUE(archive.add({&run, 1}));
+  }
+  struct Case {
+    Order::Key key;
+    std::string ascending, descending;
+  };
+  for (const auto& [key, ascending, descending] :
+       {Case{Order::Key::kLot, "56231487", "78413625"},    // "" < Q..10 < Q..9 < q < Ä < U+FF01 < U+1F525
+        Case{Order::Key::kBoard, "28456317", "73165482"},  // B < Z < "a b" < a-b < ab < b < ä
+        Case{Order::Key::kWindowRevision, "32614587", "78546123"}, Case{Order::Key::kVerdict, "71452683", "83652471"},
+        Case{Order::Key::kMargin, "52368417", "78416352"}}) {
+    SCOPED_TRACE(int(key));
+    const auto joined = [&](bool down) {
+      std::string all;
+      for (const auto& serial : listed(archive, {}, {key, down})) all += serial;
+      return all;
+    };
+    EXPECT_EQ(joined(false), ascending);
+    EXPECT_EQ(joined(true), descending);
+  }
+  Filter filter;
+  filter.text = "quill";
+  filter.verdicts = {Verdict::kFail, Verdict::kUndetermined, Verdict::kPass};
+  filter.latestOnly = true;
+  EXPECT_EQ(listed(archive, filter, {Order::Key::kMargin, false}),
+            (std::vector<std::string>{"5", "2", "3", "8", "1", "7"}));
 }
 
 TEST_P(ArchiveIn, FindsByEveryField) {
@@ -208,8 +287,7 @@ TEST_P(ArchiveIn, ListsBoardsAndOvensOnce) {
   run.board->name = std::string(300, 'z');
   run.oven.reset();
   ASSERT_TRUE(archive.add({&run, 1}));
-  EXPECT_EQ(*archive.names(Archive::Name::kBoard),
-            (std::vector<std::string>{"Dunlin", "Tern", std::string(300, 'z')}));
+  EXPECT_EQ(*archive.names(Archive::Name::kBoard), (std::vector<std::string>{"Dunlin", "Tern", std::string(300, 'z')}));
   EXPECT_EQ(*archive.names(Archive::Name::kOven), std::vector<std::string>{"line 2"});
 }
 
@@ -257,6 +335,72 @@ TEST_P(ArchiveIn, TakesNamesAsData) {
   }
   EXPECT_EQ(archive.lots()->size(), std::size(names));
   EXPECT_TRUE(archive.verify()->holds());
+}
+
+/// A log of the demo's with the date that stands before its table, or without, judged against the demo's window.
+Result<std::vector<NewRun>> logWithDate(const std::string& date, const Labels& labels) {
+  std::string text = contents(OVENWRIGHT_PROFILES "/demo/tern_run1.csv");  // its rows have times of a day: 09:14:22,0
+  if (!date.empty()) text.insert(text.find("Lot;"), "Datum;" + date + "\n");
+  check::Request request;
+  request.windows = {*window::load(OVENWRIGHT_PROFILES "/demo/window.toml")};
+  auto reading = log::read_bytes("run.csv", text, request.log);
+  if (!reading) return reading.error();
+  const auto checked = check::check(*std::move(reading), request);
+  if (!checked) return checked.error();
+  NewFile log{"run.csv", std::nullopt, std::make_shared<const std::string>(text), files::sha256_hex(text)};
+  return keep(std::move(log), *parseMoment("2026-05-01T12:00:00Z"), request, *checked, labels);
+}
+
+TEST_P(ArchiveIn, KeepsTheTimeByTheLogsOwnClockElseThatOfItsFile) {
+  auto archive = place.open();
+  const auto taken = [&](const std::string& date, const Labels& labels) {
+    const auto runs = logWithDate(date, labels);
+    if (!runs) throw std::runtime_error(runs.error().text());
+    const auto added = archive.add(*runs);
+    if (!added) throw std::runtime_error(added.error().text());
+    EXPECT_FALSE(added->front().already);
+    const auto summary = archive.load(added->front().id)->summary;
+    EXPECT_EQ(runTime(runs->front()).at, summary.runAt);
+    EXPECT_EQ(runTime(runs->front()).from, summary.runAtFrom);
+    const auto listed = archive.find({}, 100)->runs;
+    EXPECT_TRUE(std::ranges::any_of(
+        listed, [&](const auto& one) { return one.id == summary.id && one.runAtFrom == summary.runAtFrom; }));
+    return summary;
+  };
+  const auto byClock = taken("2026-03-11", {"QM-1", "", "", std::nullopt});
+  EXPECT_EQ(byClock.runAtFrom, RunAtFrom::kLogClock);
+  // A clock without a zone is that of this computer.
+  const QDateTime local(QDate(2026, 3, 11), QTime(9, 14, 22), Qt::LocalTime);
+  EXPECT_EQ(byClock.runAt.time_since_epoch().count(), local.toMSecsSinceEpoch());
+  const auto byFile = taken("", {"QM-1", "", "", std::nullopt});
+  EXPECT_EQ(byFile.runAtFrom, RunAtFrom::kFileTime);
+  EXPECT_EQ(momentText(byFile.runAt), "2026-05-01T12:00:00.000Z");
+  const auto given = taken("2026-03-12", {"QM-1", "", "", *parseMoment("2026-03-20T10:00:00Z")});
+  EXPECT_EQ(given.runAtFrom, RunAtFrom::kGiven);
+  EXPECT_EQ(momentText(given.runAt), "2026-03-20T10:00:00.000Z");
+  // A new judgement is of the same run: it has the time that the run had.
+  for (const auto& before : {byClock, byFile, given}) {
+    const auto again = judgeAgain(archive, before.id, {});
+    ASSERT_TRUE(again) << again.error().text();
+    EXPECT_EQ(runTime(*again).at, before.runAt);
+    EXPECT_EQ(runTime(*again).from, before.runAtFrom);
+    ASSERT_TRUE(archive.add({&*again, 1}));
+  }
+  EXPECT_TRUE(archive.verify()->holds());
+}
+
+TEST_P(ArchiveIn, AKeptRunHasTheBoardsPictureThatWasKept) {
+  auto archive = place.open();
+  const auto added = archive.add(demoRuns({"QM-2201", "", "", std::nullopt}));
+  ASSERT_TRUE(added) << added.error().text();
+  const auto with = judgedWith(archive, *archive.load(added->front().id), {});
+  ASSERT_TRUE(with) << with.error().text();
+  ASSERT_TRUE(with->request.board && with->request.board->picture);
+  const auto picture = pictureInside(*with->request.board->picture);
+  ASSERT_TRUE(picture) << "no path: the file of that name may be another one today";
+  EXPECT_EQ(picture->name, "tern_main.svg");
+  EXPECT_EQ(*picture->bytes, contents(OVENWRIGHT_PROFILES "/demo/tern_main.svg"));
+  EXPECT_FALSE(pictureInside("/boards/tern_main.svg"));
 }
 
 TEST_P(ArchiveIn, SaysWhereARecordIsNot) {

@@ -40,7 +40,7 @@ TEST_P(Opening, BringsAnOlderVersionForwardAfterABackup) {
     Filter filter;
     filter.text = "run2.csv";
     EXPECT_EQ(*archive->count(filter), 1U);
-    EXPECT_TRUE(archive->find(filter, 1)->runs.at(0).runAtGiven);
+    EXPECT_TRUE(archive->find(filter, 1)->runs.at(0).runAtFrom == RunAtFrom::kGiven);
     EXPECT_TRUE(archive->verify()->holds());
   }
   EXPECT_EQ(place.value("select value from archive"), std::to_string(newestSchema()));

@@ -1,4 +1,4 @@
-#include "app/desktop/keep/log_labels.h"
+#include "app/archive/log_labels.h"
 
 #include <QFileInfo>
 #include <QRegularExpression>
@@ -9,7 +9,7 @@
 #include "core/log/cell.h"
 #include "core/log/text.h"
 
-namespace ovenwright::desktop {
+namespace ovenwright::archive {
 namespace {
 
 constexpr qint64 kDay_ms = 86'400'000;
@@ -141,4 +141,9 @@ LogLabels labelsOf(const log::Reading& reading) {
   return labels;
 }
 
-}  // namespace ovenwright::desktop
+std::optional<Moment> startOf(const LogLabels& labels, double from_s) {
+  if (!labels.startedAt.isValid()) return std::nullopt;
+  return Moment{std::chrono::milliseconds{labels.startedAt.addSecs(std::llround(from_s)).toMSecsSinceEpoch()}};
+}
+
+}  // namespace ovenwright::archive

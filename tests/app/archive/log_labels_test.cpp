@@ -1,8 +1,8 @@
-#include "app/desktop/keep/log_labels.h"
+#include "app/archive/log_labels.h"
 
 #include <gtest/gtest.h>
 
-namespace ovenwright::desktop {
+namespace ovenwright::archive {
 namespace {
 
 /// A log of a run that is one: two channels over four minutes behind `head`, with times as `time(i)` gives them.
@@ -93,4 +93,4 @@ INSTANTIATE_TEST_SUITE_P(
     [](const auto& c) { return std::string{c.param.name}; });
 
 }  // namespace
-}  // namespace ovenwright::desktop
+}  // namespace ovenwright::archive

@@ -1,10 +1,12 @@
 #pragma once
 #include <QDateTime>
 #include <QString>
+#include <optional>
 
+#include "app/archive/moment.h"
 #include "core/log/reading.h"
 
-namespace ovenwright::desktop {
+namespace ovenwright::archive {
 
 /// What a log says of its own run, as a proposal for what is kept of it.
 struct LogLabels {
@@ -18,4 +20,9 @@ struct LogLabels {
 /// time of day and a date before the table that can only be read in one way.
 LogLabels labelsOf(const log::Reading& reading);
 
-}  // namespace ovenwright::desktop
+/// When a pass of the log began by the log's own clock, to the second, which is what such a clock is good for; absent
+/// where no date stands in it.
+/// @param from_s  the pass's start on the log's clock
+std::optional<Moment> startOf(const LogLabels& labels, double from_s);
+
+}  // namespace ovenwright::archive

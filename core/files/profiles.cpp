@@ -157,7 +157,8 @@ Result<std::string> find_profile(Kind kind, const std::string& name_or_path) {
                                   : ", did you mean \"" + std::string{meant} + "\"?"),
                {name_or_path, 0, 0},
                name_or_path,
-               meant.empty() ? "a file or the name of a " + word : std::string{meant}};
+               meant.empty() ? "a file or the name of " + std::string{kind == Kind::kOven ? "an " : "a "} + word
+                             : std::string{meant}};
 }
 
 bool natural_less(const std::string& a, const std::string& b) {

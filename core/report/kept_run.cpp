@@ -76,11 +76,39 @@ Result<lot::Run> run_of(std::string id, const Json& kept) {
   return run;
 }
 
+/// The required results outside, which stand in the run in the order of the report.
+lot::RunTraces traces_of(const Json& kept, const lot::Run& run) {
+  lot::RunTraces traces;
+  std::size_t at = 0;
+  for (const char* list : {"results", "board_results"})
+    for (const auto& json : kept.at(list)) {
+      const auto& result = run.results[at++];
+      if (!result.required || !judge::is_out(result.verdict)) continue;
+      traces.push_back({result.window, result.requirement, result.trace, {}});
+      if (const auto zones = json.find("zones"); zones != json.end() && zones->is_array())
+        traces.back().zones = zones->get<std::vector<std::string>>();
+    }
+  return traces;
+}
+
 }  // namespace
 
 Result<lot::Run> kept_run(std::string id, std::string_view report) {
   try {
     return run_of(std::move(id), Json::parse(report).at("runs").at(0));
+  } catch (const Json::exception& error) {
+    return no_report(error.what());
+  }
+}
+
+Result<KeptRun> kept_run_with_zones(std::string id, std::string_view report) {
+  try {
+    const auto parsed = Json::parse(report);
+    const auto& kept = parsed.at("runs").at(0);
+    auto run = run_of(std::move(id), kept);
+    if (!run) return run.error();
+    auto traces = traces_of(kept, *run);
+    return KeptRun{*std::move(run), std::move(traces)};
   } catch (const Json::exception& error) {
     return no_report(error.what());
   }

@@ -986,5 +986,213 @@
         <source>ymd</source>
         <translation>Jahr, Monat, Tag</translation>
     </message>
+    <message>
+        <source>there is no archive</source>
+        <translation>es gibt dort kein Archiv</translation>
+    </message>
+    <message>
+        <source>the file is empty, no archive</source>
+        <translation>die Datei ist leer, kein Archiv</translation>
+    </message>
+    <message>
+        <source>it is a database of another program, no archive</source>
+        <translation>es ist die Datenbank eines anderen Programms, kein Archiv</translation>
+    </message>
+    <message>
+        <source>the archive has version {0}, this program knows up to {1}: it takes a newer program</source>
+        <translation>das Archiv hat Version {0}, dieses Programm kennt sie bis {1}: es braucht ein neueres Programm</translation>
+    </message>
+    <message>
+        <source>the archive is open for reading only</source>
+        <translation>das Archiv ist nur zum Lesen geöffnet</translation>
+    </message>
+    <message>
+        <source>there is no archive in the database yet</source>
+        <translation>in der Datenbank ist noch kein Archiv</translation>
+    </message>
+    <message>
+        <source>the server refuses: this user may only read the archive</source>
+        <translation>der Server lehnt ab: dieser Benutzer darf das Archiv nur lesen</translation>
+    </message>
+    <message>
+        <source>the server does not answer</source>
+        <translation>der Server antwortet nicht</translation>
+    </message>
+    <message>
+        <source>the server does not answer ({0})</source>
+        <translation>der Server antwortet nicht ({0})</translation>
+    </message>
+    <message>
+        <source>the server refuses ({0})</source>
+        <translation>der Server lehnt ab ({0})</translation>
+    </message>
+    <message>
+        <source>another transaction was in the way ({0})</source>
+        <translation>eine andere Transaktion war im Weg ({0})</translation>
+    </message>
+    <message>
+        <source>another program holds the archive ({0})</source>
+        <translation>ein anderes Programm hält das Archiv ({0})</translation>
+    </message>
+    <message>
+        <source>the disk is full ({0})</source>
+        <translation>der Datenträger ist voll ({0})</translation>
+    </message>
+    <message>
+        <source>it cannot be written ({0})</source>
+        <translation>es lässt sich nicht schreiben ({0})</translation>
+    </message>
+    <message>
+        <source>it is damaged, or no database ({0})</source>
+        <translation>es ist beschädigt oder keine Datenbank ({0})</translation>
+    </message>
+    <message>
+        <source>the database reports an error ({0})</source>
+        <translation>die Datenbank meldet einen Fehler ({0})</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened ({0})</source>
+        <translation>die Datei lässt sich nicht öffnen ({0})</translation>
+    </message>
+    <message>
+        <source>the disk does not read or write ({0})</source>
+        <translation>der Datenträger liest oder schreibt nicht ({0})</translation>
+    </message>
+    <message>
+        <source>the file&apos;s disk does not serve a write-ahead log</source>
+        <translation>der Datenträger der Datei taugt nicht für ein Vorausprotokoll (WAL)</translation>
+    </message>
+    <message>
+        <source>the PostgreSQL driver of Qt is not installed</source>
+        <translation>der PostgreSQL-Treiber von Qt ist nicht installiert</translation>
+    </message>
+    <message>
+        <source>there is no record {0}</source>
+        <translation>es gibt keinen Datensatz {0}</translation>
+    </message>
+    <message>
+        <source>{0} is damaged</source>
+        <translation>{0} ist beschädigt</translation>
+    </message>
+    <message>
+        <source>{0} is missing</source>
+        <translation>{0} fehlt</translation>
+    </message>
+    <message>
+        <source>the bytes kept as {0} are damaged</source>
+        <translation>die als {0} aufbewahrten Bytes sind beschädigt</translation>
+    </message>
+    <message>
+        <source>has changed since it was read: judge again</source>
+        <translation>hat sich geändert, seit es gelesen wurde: noch einmal beurteilen</translation>
+    </message>
+    <message>
+        <source>has changed while it was judged</source>
+        <translation>hat sich geändert, während es beurteilt wurde</translation>
+    </message>
+    <message>
+        <source>the log is no longer read as one run</source>
+        <translation>das Log wird nicht mehr als ein Lauf gelesen</translation>
+    </message>
+    <message>
+        <source>no run of the lot is in the archive</source>
+        <translation>kein Lauf des Loses ist im Archiv</translation>
+    </message>
+    <message>
+        <source>its name does not match the rule&apos;s expression for lot, serial or operator</source>
+        <translation>sein Name passt nicht zum Ausdruck der Regel für Los, Seriennummer oder Bediener</translation>
+    </message>
+    <message>
+        <source>cannot be written: {0}</source>
+        <translation>lässt sich nicht schreiben: {0}</translation>
+    </message>
+    <message>
+        <source>Not a directory</source>
+        <translation>kein Ordner</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>No space left on device</source>
+        <translation>kein Platz mehr auf dem Datenträger</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>Dateisystem nur lesbar</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>Ein-/Ausgabefehler</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>a text in quotes</source>
+        <translation>einen Text in Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true oder false</translation>
+    </message>
+    <message>
+        <source>a number or a text in quotes</source>
+        <translation>eine Zahl oder einen Text in Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>an array of numbers</source>
+        <translation>eine Liste von Zahlen</translation>
+    </message>
+    <message>
+        <source>an array of texts</source>
+        <translation>eine Liste von Texten</translation>
+    </message>
+    <message>
+        <source>tables: {0}</source>
+        <translation>Tabellen: {0}</translation>
+    </message>
+    <message>
+        <source>a [[rule]]</source>
+        <translation>eine Regel [[rule]]</translation>
+    </message>
+    <message>
+        <source>a regular expression</source>
+        <translation>einen regulären Ausdruck</translation>
+    </message>
+    <message>
+        <source>the recipe that the oven ran</source>
+        <translation>das Rezept, das der Ofen fuhr</translation>
+    </message>
+    <message>
+        <source>the oven that the recipe ran on</source>
+        <translation>den Ofen, auf dem das Rezept lief</translation>
+    </message>
+    <message>
+        <source>a file that people edit</source>
+        <translation>eine Datei, die Menschen bearbeiten</translation>
+    </message>
+    <message>
+        <source>a file or the name of a window</source>
+        <translation>eine Datei oder den Namen eines Prozessfensters</translation>
+    </message>
+    <message>
+        <source>a file or the name of an oven</source>
+        <translation>eine Datei oder den Namen eines Ofens</translation>
+    </message>
+    <message>
+        <source>a file or the name of a recipe</source>
+        <translation>eine Datei oder den Namen eines Rezepts</translation>
+    </message>
+    <message>
+        <source>a file or the name of a board</source>
+        <translation>eine Datei oder den Namen einer Baugruppe</translation>
+    </message>
+    <message>
+        <source>a file or the name of a layout</source>
+        <translation>eine Datei oder den Namen eines Layouts</translation>
+    </message>
 </context>
 </TS>

@@ -986,5 +986,213 @@
         <source>ymd</source>
         <translation>año, mes, día</translation>
     </message>
+    <message>
+        <source>there is no archive</source>
+        <translation>no hay ningún archivo allí</translation>
+    </message>
+    <message>
+        <source>the file is empty, no archive</source>
+        <translation>el fichero está vacío, no es un archivo</translation>
+    </message>
+    <message>
+        <source>it is a database of another program, no archive</source>
+        <translation>es la base de datos de otro programa, no un archivo</translation>
+    </message>
+    <message>
+        <source>the archive has version {0}, this program knows up to {1}: it takes a newer program</source>
+        <translation>el archivo tiene la versión {0} y este programa conoce hasta la {1}: hace falta un programa más nuevo</translation>
+    </message>
+    <message>
+        <source>the archive is open for reading only</source>
+        <translation>el archivo está abierto solo para leer</translation>
+    </message>
+    <message>
+        <source>there is no archive in the database yet</source>
+        <translation>en la base de datos todavía no hay ningún archivo</translation>
+    </message>
+    <message>
+        <source>the server refuses: this user may only read the archive</source>
+        <translation>el servidor lo rechaza: este usuario solo puede leer el archivo</translation>
+    </message>
+    <message>
+        <source>the server does not answer</source>
+        <translation>el servidor no responde</translation>
+    </message>
+    <message>
+        <source>the server does not answer ({0})</source>
+        <translation>el servidor no responde ({0})</translation>
+    </message>
+    <message>
+        <source>the server refuses ({0})</source>
+        <translation>el servidor lo rechaza ({0})</translation>
+    </message>
+    <message>
+        <source>another transaction was in the way ({0})</source>
+        <translation>otra transacción lo impidió ({0})</translation>
+    </message>
+    <message>
+        <source>another program holds the archive ({0})</source>
+        <translation>otro programa retiene el archivo ({0})</translation>
+    </message>
+    <message>
+        <source>the disk is full ({0})</source>
+        <translation>el disco está lleno ({0})</translation>
+    </message>
+    <message>
+        <source>it cannot be written ({0})</source>
+        <translation>no se puede escribir ({0})</translation>
+    </message>
+    <message>
+        <source>it is damaged, or no database ({0})</source>
+        <translation>está dañado o no es una base de datos ({0})</translation>
+    </message>
+    <message>
+        <source>the database reports an error ({0})</source>
+        <translation>la base de datos comunica un error ({0})</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened ({0})</source>
+        <translation>el fichero no se puede abrir ({0})</translation>
+    </message>
+    <message>
+        <source>the disk does not read or write ({0})</source>
+        <translation>el disco no lee o no escribe ({0})</translation>
+    </message>
+    <message>
+        <source>the file&apos;s disk does not serve a write-ahead log</source>
+        <translation>el disco del fichero no admite un registro de escritura anticipada (WAL)</translation>
+    </message>
+    <message>
+        <source>the PostgreSQL driver of Qt is not installed</source>
+        <translation>el controlador PostgreSQL de Qt no está instalado</translation>
+    </message>
+    <message>
+        <source>there is no record {0}</source>
+        <translation>no existe el registro archivado {0}</translation>
+    </message>
+    <message>
+        <source>{0} is damaged</source>
+        <translation>{0} está dañado</translation>
+    </message>
+    <message>
+        <source>{0} is missing</source>
+        <translation>falta {0}</translation>
+    </message>
+    <message>
+        <source>the bytes kept as {0} are damaged</source>
+        <translation>los bytes guardados como {0} están dañados</translation>
+    </message>
+    <message>
+        <source>has changed since it was read: judge again</source>
+        <translation>ha cambiado desde que se leyó: evalúe de nuevo</translation>
+    </message>
+    <message>
+        <source>has changed while it was judged</source>
+        <translation>ha cambiado mientras se evaluaba</translation>
+    </message>
+    <message>
+        <source>the log is no longer read as one run</source>
+        <translation>el registro ya no se lee como una sola pasada</translation>
+    </message>
+    <message>
+        <source>no run of the lot is in the archive</source>
+        <translation>ninguna pasada del lote está en el archivo</translation>
+    </message>
+    <message>
+        <source>its name does not match the rule&apos;s expression for lot, serial or operator</source>
+        <translation>su nombre no coincide con la expresión de la regla para lote, número de serie u operario</translation>
+    </message>
+    <message>
+        <source>cannot be written: {0}</source>
+        <translation>no se puede escribir: {0}</translation>
+    </message>
+    <message>
+        <source>Not a directory</source>
+        <translation>no es una carpeta</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>es una carpeta</translation>
+    </message>
+    <message>
+        <source>No space left on device</source>
+        <translation>no queda espacio en el disco</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>sistema de ficheros de solo lectura</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>error de entrada o salida</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>a text in quotes</source>
+        <translation>un texto entre comillas</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true o false</translation>
+    </message>
+    <message>
+        <source>a number or a text in quotes</source>
+        <translation>un número o un texto entre comillas</translation>
+    </message>
+    <message>
+        <source>an array of numbers</source>
+        <translation>una lista de números</translation>
+    </message>
+    <message>
+        <source>an array of texts</source>
+        <translation>una lista de textos</translation>
+    </message>
+    <message>
+        <source>tables: {0}</source>
+        <translation>tablas: {0}</translation>
+    </message>
+    <message>
+        <source>a [[rule]]</source>
+        <translation>una regla [[rule]]</translation>
+    </message>
+    <message>
+        <source>a regular expression</source>
+        <translation>una expresión regular</translation>
+    </message>
+    <message>
+        <source>the recipe that the oven ran</source>
+        <translation>la receta con la que funcionó el horno</translation>
+    </message>
+    <message>
+        <source>the oven that the recipe ran on</source>
+        <translation>el horno en el que se usó la receta</translation>
+    </message>
+    <message>
+        <source>a file that people edit</source>
+        <translation>un fichero que editan las personas</translation>
+    </message>
+    <message>
+        <source>a file or the name of a window</source>
+        <translation>un fichero o el nombre de una ventana</translation>
+    </message>
+    <message>
+        <source>a file or the name of an oven</source>
+        <translation>un fichero o el nombre de un horno</translation>
+    </message>
+    <message>
+        <source>a file or the name of a recipe</source>
+        <translation>un fichero o el nombre de una receta</translation>
+    </message>
+    <message>
+        <source>a file or the name of a board</source>
+        <translation>un fichero o el nombre de una placa</translation>
+    </message>
+    <message>
+        <source>a file or the name of a layout</source>
+        <translation>un fichero o el nombre de un formato</translation>
+    </message>
 </context>
 </TS>

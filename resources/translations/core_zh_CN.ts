@@ -986,5 +986,213 @@
         <source>ymd</source>
         <translation>年、月、日</translation>
     </message>
+    <message>
+        <source>there is no archive</source>
+        <translation>那里没有存档</translation>
+    </message>
+    <message>
+        <source>the file is empty, no archive</source>
+        <translation>文件是空的，不是存档</translation>
+    </message>
+    <message>
+        <source>it is a database of another program, no archive</source>
+        <translation>那是另一个程序的数据库，不是存档</translation>
+    </message>
+    <message>
+        <source>the archive has version {0}, this program knows up to {1}: it takes a newer program</source>
+        <translation>存档的版本是 {0}，本程序只认得到 {1}：需要较新的程序</translation>
+    </message>
+    <message>
+        <source>the archive is open for reading only</source>
+        <translation>存档是以只读方式打开的</translation>
+    </message>
+    <message>
+        <source>there is no archive in the database yet</source>
+        <translation>数据库中还没有存档</translation>
+    </message>
+    <message>
+        <source>the server refuses: this user may only read the archive</source>
+        <translation>服务器拒绝：此用户只能读取存档</translation>
+    </message>
+    <message>
+        <source>the server does not answer</source>
+        <translation>服务器没有响应</translation>
+    </message>
+    <message>
+        <source>the server does not answer ({0})</source>
+        <translation>服务器没有响应（{0}）</translation>
+    </message>
+    <message>
+        <source>the server refuses ({0})</source>
+        <translation>服务器拒绝（{0}）</translation>
+    </message>
+    <message>
+        <source>another transaction was in the way ({0})</source>
+        <translation>另一个事务挡住了（{0}）</translation>
+    </message>
+    <message>
+        <source>another program holds the archive ({0})</source>
+        <translation>另一个程序占用存档（{0}）</translation>
+    </message>
+    <message>
+        <source>the disk is full ({0})</source>
+        <translation>磁盘已满（{0}）</translation>
+    </message>
+    <message>
+        <source>it cannot be written ({0})</source>
+        <translation>无法写入（{0}）</translation>
+    </message>
+    <message>
+        <source>it is damaged, or no database ({0})</source>
+        <translation>已损坏，或不是数据库（{0}）</translation>
+    </message>
+    <message>
+        <source>the database reports an error ({0})</source>
+        <translation>数据库报告错误（{0}）</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened ({0})</source>
+        <translation>无法打开文件（{0}）</translation>
+    </message>
+    <message>
+        <source>the disk does not read or write ({0})</source>
+        <translation>磁盘无法读取或写入（{0}）</translation>
+    </message>
+    <message>
+        <source>the file&apos;s disk does not serve a write-ahead log</source>
+        <translation>文件所在的磁盘不支持预写日志（WAL）</translation>
+    </message>
+    <message>
+        <source>the PostgreSQL driver of Qt is not installed</source>
+        <translation>未安装 Qt 的 PostgreSQL 驱动程序</translation>
+    </message>
+    <message>
+        <source>there is no record {0}</source>
+        <translation>没有记录 {0}</translation>
+    </message>
+    <message>
+        <source>{0} is damaged</source>
+        <translation>{0} 已损坏</translation>
+    </message>
+    <message>
+        <source>{0} is missing</source>
+        <translation>缺少 {0}</translation>
+    </message>
+    <message>
+        <source>the bytes kept as {0} are damaged</source>
+        <translation>以 {0} 保存的字节已损坏</translation>
+    </message>
+    <message>
+        <source>has changed since it was read: judge again</source>
+        <translation>读取之后已变更：请重新判定</translation>
+    </message>
+    <message>
+        <source>has changed while it was judged</source>
+        <translation>判定期间已变更</translation>
+    </message>
+    <message>
+        <source>the log is no longer read as one run</source>
+        <translation>记录文件不再被读成一次测温</translation>
+    </message>
+    <message>
+        <source>no run of the lot is in the archive</source>
+        <translation>存档中没有此批次的测温</translation>
+    </message>
+    <message>
+        <source>its name does not match the rule&apos;s expression for lot, serial or operator</source>
+        <translation>文件名不符合规则中批次、序列号或操作员的表达式</translation>
+    </message>
+    <message>
+        <source>cannot be written: {0}</source>
+        <translation>无法写入：{0}</translation>
+    </message>
+    <message>
+        <source>Not a directory</source>
+        <translation>不是文件夹</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>是文件夹</translation>
+    </message>
+    <message>
+        <source>No space left on device</source>
+        <translation>磁盘空间不足</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>文件系统只读</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>输入输出错误</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>空缺</translation>
+    </message>
+    <message>
+        <source>a text in quotes</source>
+        <translation>加引号的文本</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true 或 false</translation>
+    </message>
+    <message>
+        <source>a number or a text in quotes</source>
+        <translation>数字或加引号的文本</translation>
+    </message>
+    <message>
+        <source>an array of numbers</source>
+        <translation>数字列表</translation>
+    </message>
+    <message>
+        <source>an array of texts</source>
+        <translation>文本列表</translation>
+    </message>
+    <message>
+        <source>tables: {0}</source>
+        <translation>表格：{0}</translation>
+    </message>
+    <message>
+        <source>a [[rule]]</source>
+        <translation>一条规则 [[rule]]</translation>
+    </message>
+    <message>
+        <source>a regular expression</source>
+        <translation>正则表达式</translation>
+    </message>
+    <message>
+        <source>the recipe that the oven ran</source>
+        <translation>炉所用的配方</translation>
+    </message>
+    <message>
+        <source>the oven that the recipe ran on</source>
+        <translation>使用此配方的炉</translation>
+    </message>
+    <message>
+        <source>a file that people edit</source>
+        <translation>供人编辑的文件</translation>
+    </message>
+    <message>
+        <source>a file or the name of a window</source>
+        <translation>文件或工艺窗口的名称</translation>
+    </message>
+    <message>
+        <source>a file or the name of an oven</source>
+        <translation>文件或炉的名称</translation>
+    </message>
+    <message>
+        <source>a file or the name of a recipe</source>
+        <translation>文件或配方的名称</translation>
+    </message>
+    <message>
+        <source>a file or the name of a board</source>
+        <translation>文件或电路板的名称</translation>
+    </message>
+    <message>
+        <source>a file or the name of a layout</source>
+        <translation>文件或读取格式的名称</translation>
+    </message>
 </context>
 </TS>

@@ -986,5 +986,213 @@
         <source>ymd</source>
         <translation>年、月、日</translation>
     </message>
+    <message>
+        <source>there is no archive</source>
+        <translation>那裡沒有存檔</translation>
+    </message>
+    <message>
+        <source>the file is empty, no archive</source>
+        <translation>檔案是空的，不是存檔</translation>
+    </message>
+    <message>
+        <source>it is a database of another program, no archive</source>
+        <translation>那是另一個程式的資料庫，不是存檔</translation>
+    </message>
+    <message>
+        <source>the archive has version {0}, this program knows up to {1}: it takes a newer program</source>
+        <translation>存檔的版本是 {0}，本程式只認得到 {1}：需要較新的程式</translation>
+    </message>
+    <message>
+        <source>the archive is open for reading only</source>
+        <translation>存檔是以唯讀方式開啟的</translation>
+    </message>
+    <message>
+        <source>there is no archive in the database yet</source>
+        <translation>資料庫中還沒有存檔</translation>
+    </message>
+    <message>
+        <source>the server refuses: this user may only read the archive</source>
+        <translation>伺服器拒絕：此使用者只能讀取存檔</translation>
+    </message>
+    <message>
+        <source>the server does not answer</source>
+        <translation>伺服器沒有回應</translation>
+    </message>
+    <message>
+        <source>the server does not answer ({0})</source>
+        <translation>伺服器沒有回應（{0}）</translation>
+    </message>
+    <message>
+        <source>the server refuses ({0})</source>
+        <translation>伺服器拒絕（{0}）</translation>
+    </message>
+    <message>
+        <source>another transaction was in the way ({0})</source>
+        <translation>另一個交易擋住了（{0}）</translation>
+    </message>
+    <message>
+        <source>another program holds the archive ({0})</source>
+        <translation>另一個程式佔用存檔（{0}）</translation>
+    </message>
+    <message>
+        <source>the disk is full ({0})</source>
+        <translation>磁碟已滿（{0}）</translation>
+    </message>
+    <message>
+        <source>it cannot be written ({0})</source>
+        <translation>無法寫入（{0}）</translation>
+    </message>
+    <message>
+        <source>it is damaged, or no database ({0})</source>
+        <translation>已損壞，或不是資料庫（{0}）</translation>
+    </message>
+    <message>
+        <source>the database reports an error ({0})</source>
+        <translation>資料庫回報錯誤（{0}）</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened ({0})</source>
+        <translation>無法開啟檔案（{0}）</translation>
+    </message>
+    <message>
+        <source>the disk does not read or write ({0})</source>
+        <translation>磁碟無法讀取或寫入（{0}）</translation>
+    </message>
+    <message>
+        <source>the file&apos;s disk does not serve a write-ahead log</source>
+        <translation>檔案所在的磁碟不支援預寫日誌（WAL）</translation>
+    </message>
+    <message>
+        <source>the PostgreSQL driver of Qt is not installed</source>
+        <translation>未安裝 Qt 的 PostgreSQL 驅動程式</translation>
+    </message>
+    <message>
+        <source>there is no record {0}</source>
+        <translation>沒有紀錄 {0}</translation>
+    </message>
+    <message>
+        <source>{0} is damaged</source>
+        <translation>{0} 已損壞</translation>
+    </message>
+    <message>
+        <source>{0} is missing</source>
+        <translation>缺少 {0}</translation>
+    </message>
+    <message>
+        <source>the bytes kept as {0} are damaged</source>
+        <translation>以 {0} 保存的位元組已損壞</translation>
+    </message>
+    <message>
+        <source>has changed since it was read: judge again</source>
+        <translation>讀取之後已變更：請重新判定</translation>
+    </message>
+    <message>
+        <source>has changed while it was judged</source>
+        <translation>判定期間已變更</translation>
+    </message>
+    <message>
+        <source>the log is no longer read as one run</source>
+        <translation>記錄檔不再被讀成一次測溫</translation>
+    </message>
+    <message>
+        <source>no run of the lot is in the archive</source>
+        <translation>存檔中沒有此批號的測溫</translation>
+    </message>
+    <message>
+        <source>its name does not match the rule&apos;s expression for lot, serial or operator</source>
+        <translation>檔名不符合規則中批號、序號或操作員的運算式</translation>
+    </message>
+    <message>
+        <source>cannot be written: {0}</source>
+        <translation>無法寫入：{0}</translation>
+    </message>
+    <message>
+        <source>Not a directory</source>
+        <translation>不是資料夾</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>是資料夾</translation>
+    </message>
+    <message>
+        <source>No space left on device</source>
+        <translation>磁碟空間不足</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>檔案系統唯讀</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>輸入輸出錯誤</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>空無</translation>
+    </message>
+    <message>
+        <source>a text in quotes</source>
+        <translation>加引號的文字</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true 或 false</translation>
+    </message>
+    <message>
+        <source>a number or a text in quotes</source>
+        <translation>數字或加引號的文字</translation>
+    </message>
+    <message>
+        <source>an array of numbers</source>
+        <translation>數字清單</translation>
+    </message>
+    <message>
+        <source>an array of texts</source>
+        <translation>文字清單</translation>
+    </message>
+    <message>
+        <source>tables: {0}</source>
+        <translation>表格：{0}</translation>
+    </message>
+    <message>
+        <source>a [[rule]]</source>
+        <translation>一條規則 [[rule]]</translation>
+    </message>
+    <message>
+        <source>a regular expression</source>
+        <translation>規則運算式</translation>
+    </message>
+    <message>
+        <source>the recipe that the oven ran</source>
+        <translation>爐所用的配方</translation>
+    </message>
+    <message>
+        <source>the oven that the recipe ran on</source>
+        <translation>使用此配方的爐</translation>
+    </message>
+    <message>
+        <source>a file that people edit</source>
+        <translation>供人編輯的檔案</translation>
+    </message>
+    <message>
+        <source>a file or the name of a window</source>
+        <translation>檔案或製程窗口的名稱</translation>
+    </message>
+    <message>
+        <source>a file or the name of an oven</source>
+        <translation>檔案或爐的名稱</translation>
+    </message>
+    <message>
+        <source>a file or the name of a recipe</source>
+        <translation>檔案或配方的名稱</translation>
+    </message>
+    <message>
+        <source>a file or the name of a board</source>
+        <translation>檔案或電路板的名稱</translation>
+    </message>
+    <message>
+        <source>a file or the name of a layout</source>
+        <translation>檔案或讀取格式的名稱</translation>
+    </message>
 </context>
 </TS>

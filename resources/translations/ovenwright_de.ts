@@ -592,10 +592,6 @@
         <translation>obere Grenze %1</translation>
     </message>
     <message>
-        <source>95 % of runs, with 95 % confidence, between %1 and %2</source>
-        <translation>95 % der Läufe, mit 95 % Vertrauen, zwischen %1 und %2</translation>
-    </message>
-    <message>
         <source>Signal by the %1, at the run that completes it</source>
         <translation>Signal nach den %1, bei dem Lauf, der es vollendet</translation>
     </message>
@@ -605,6 +601,19 @@
             <numerusform>%n Lauf nach anderer Definition gemessen, die einen eigenen Eintrag hat.</numerusform>
             <numerusform>%n Läufe nach anderer Definition gemessen, die einen eigenen Eintrag hat.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>95 % of runs</source>
+        <comment>tolerance interval</comment>
+        <translation>95 % der Läufe</translation>
+    </message>
+    <message>
+        <source>Pp</source>
+        <translation>Pp</translation>
+    </message>
+    <message>
+        <source>Cp, short term</source>
+        <translation>Cp, kurzfristig</translation>
     </message>
 </context>
 <context>
@@ -1506,6 +1515,10 @@
     <message>
         <source>neither, where the margins differ by less than their uncertainty.</source>
         <translation>keiner, wo sich die Reserven um weniger als ihre Unsicherheit unterscheiden.</translation>
+    </message>
+    <message>
+        <source>%1, by the log’s own clock</source>
+        <translation>%1, nach der Uhr im Log</translation>
     </message>
 </context>
 <context>
@@ -3214,6 +3227,10 @@
         <source>Control chart of %1</source>
         <translation>Regelkarte von %1</translation>
     </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zonen</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::FileModel</name>
@@ -3452,10 +3469,6 @@
         <translation>Lose</translation>
     </message>
     <message>
-        <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
-        <translation>Jeder aufbewahrte Lauf, der neueste zuerst; ein Klick auf Wann dreht die Reihenfolge um. Die Felder darüber sagen, welche Läufe aufgeführt sind, Strg+F findet Wörter. Leertaste markiert die gewählten Läufe für das Blatt, Strg+A nimmt alle, Strg+C kopiert mit Überschriften, Eingabe öffnet einen Lauf unter Prüfen mit allem, womit er beurteilt wurde. Darunter eine Messgröße über die Läufe einer Baugruppe und einer Revision des Fensters: links und rechts gehen von Lauf zu Lauf, ein Quadrat ist ein Lauf, der ein Signal vollendet.</translation>
-    </message>
-    <message>
         <source>Board</source>
         <translation>Baugruppe</translation>
     </message>
@@ -3494,6 +3507,10 @@
     <message>
         <source>Two runs on one clock, lined up at the oven entry or where the first thermocouple rises through a level. A log that is dropped here becomes B. Setpoints that differ are framed in B, the differences stand under them. Each lane has both runs, A over B; its last columns say the smallest margin of each, the largest change with its uncertainty, and which has more margin: neither, where they differ by less than their uncertainty. Enter on a mark leads to the run’s own page.</source>
         <translation>Zwei Läufe auf einer Uhr, ausgerichtet am Ofeneintritt oder dort, wo das erste Thermoelement durch eine Schwelle steigt. Ein Log, das hier abgelegt wird, wird B. Sollwerte, die sich unterscheiden, sind bei B gerahmt, die Unterschiede stehen darunter. Jede Bahn hat beide Läufe, A über B; die letzten Spalten nennen die kleinste Reserve von jedem, die größte Änderung mit ihrer Unsicherheit und wer mehr Reserve hat: keiner, wo sie sich um weniger als ihre Unsicherheit unterscheiden. Die Eingabetaste auf einer Marke führt zur eigenen Seite des Laufs.</translation>
+    </message>
+    <message>
+        <source>Every run that was kept, the newest first; a click on a heading sorts by it, a second one the other way round, and so does View, Sort the runs by, or the menu key. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
+        <translation>Jeder aufbewahrte Lauf, der neueste zuerst; ein Klick auf eine Überschrift sortiert danach, ein zweiter andersherum, ebenso Ansicht, Läufe sortieren nach, oder die Menütaste. Die Felder darüber sagen, welche Läufe aufgeführt sind, Strg+F findet Wörter. Leertaste markiert die gewählten Läufe für das Blatt, Strg+A nimmt alle, Strg+C kopiert mit Überschriften, Eingabe öffnet einen Lauf unter Prüfen mit allem, womit er beurteilt wurde. Darunter eine Messgröße über die Läufe einer Baugruppe und einer Revision des Fensters: links und rechts gehen von Lauf zu Lauf, ein Quadrat ist ein Lauf, der ein Signal vollendet.</translation>
     </message>
 </context>
 <context>
@@ -4770,12 +4787,57 @@
         <source>Printed on %1</source>
         <translation>Gedruckt am %1</translation>
     </message>
+    <message>
+        <source>The list cannot be sorted by this: it is read from each record once its row is seen.</source>
+        <translation>Danach lässt sich die Liste nicht sortieren: es wird aus jedem Datensatz gelesen, sobald seine Zeile zu sehen ist.</translation>
+    </message>
+    <message>
+        <source>The list cannot be sorted by this.</source>
+        <translation>Danach lässt sich die Liste nicht sortieren.</translation>
+    </message>
+    <message>
+        <source>%1, as given</source>
+        <translation>%1, wie angegeben</translation>
+    </message>
+    <message>
+        <source>%1, by the log’s own clock</source>
+        <translation>%1, nach der Uhr im Log</translation>
+    </message>
+    <message>
+        <source>%1, time of the log’s file</source>
+        <translation>%1, Zeit der Logdatei</translation>
+    </message>
+    <message>
+        <source>%1, of the chosen zone</source>
+        <comment>time of a run</comment>
+        <translation>%1, zur gewählten Zone</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::RunsTable</name>
     <message>
         <source>Runs of the archive</source>
         <translation>Läufe des Archivs</translation>
+    </message>
+    <message>
+        <source>So&amp;rt the runs by</source>
+        <translation>Läufe s&amp;ortieren nach</translation>
+    </message>
+    <message>
+        <source>The other way &amp;round</source>
+        <translation>&amp;Andersherum</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>Ö&amp;ffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Mark, or take the mark off</source>
+        <translation>&amp;Markieren oder Marke entfernen</translation>
+    </message>
+    <message>
+        <source>&amp;Copy with headings</source>
+        <translation>Mit Überschriften &amp;kopieren</translation>
     </message>
 </context>
 <context>
@@ -4934,6 +4996,10 @@
     <message>
         <source>Not on the sheets: %1</source>
         <translation>Nicht auf den Blättern: %1</translation>
+    </message>
+    <message>
+        <source>The program was started with it: next time it is %1 again, unless you use this one.</source>
+        <translation>Das Programm wurde damit gestartet: beim nächsten Mal ist es wieder %1, wenn Sie dieses nicht verwenden.</translation>
     </message>
 </context>
 <context>
@@ -5789,6 +5855,80 @@
     <message>
         <source>Save revision %1</source>
         <translation>Revision %1 speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ZonesPane</name>
+    <message>
+        <source>Results outside by zone</source>
+        <translation>Ergebnisse außerhalb nach Zonen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Runs of %n ovens are listed: choose one above, so that each zone is one zone.</source>
+        <translation>
+            <numerusform>Läufe von %n Ofen sind aufgeführt: oben einen wählen, damit jede Zone eine Zone ist.</numerusform>
+            <numerusform>Läufe von %n Öfen sind aufgeführt: oben einen wählen, damit jede Zone eine Zone ist.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No required result of the %n run(s) listed is outside its limits.</source>
+        <translation>
+            <numerusform>Kein gefordertes Ergebnis des aufgeführten Laufs ist außerhalb seiner Grenzen.</numerusform>
+            <numerusform>Kein gefordertes Ergebnis der %n aufgeführten Läufe ist außerhalb seiner Grenzen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n required result(s) are outside, and none traces to a zone: the runs have no oven and recipe, or no zone moves what is outside.</source>
+        <translation>
+            <numerusform>%n gefordertes Ergebnis ist außerhalb und führt auf keine Zone zurück: der Lauf hat weder Ofen noch Rezept, oder keine Zone bewegt, was außerhalb ist.</numerusform>
+            <numerusform>%n geforderte Ergebnisse sind außerhalb, und keines führt auf eine Zone zurück: die Läufe haben weder Ofen noch Rezept, oder keine Zone bewegt, was außerhalb ist.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Zone %1 leads: %2 of the %n result(s) outside trace to it, in %3 of %4 runs, the last on %5.</source>
+        <translation>
+            <numerusform>Zone %1 führt: %2 von %n Ergebnis außerhalb geht auf sie zurück, in %3 von %4 Läufen, zuletzt am %5.</numerusform>
+            <numerusform>Zone %1 führt: %2 von %n Ergebnissen außerhalb gehen auf sie zurück, in %3 von %4 Läufen, zuletzt am %5.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Results outside</source>
+        <translation>Ergebnisse außerhalb</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Läufe</translation>
+    </message>
+    <message>
+        <source>Last on</source>
+        <translation>Zuletzt am</translation>
+    </message>
+    <message>
+        <source>Zone %1, %2: %3</source>
+        <translation>Zone %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zone %1</translation>
+    </message>
+    <message>
+        <source>A result traces to the zones that move it most, whatever moved it: these are counts of what was judged, no measure of drift.</source>
+        <translation>Ein Ergebnis geht auf die Zonen zurück, die es am stärksten bewegen, was auch immer es bewegt hat: hier ist gezählt, was beurteilt wurde, keine Drift gemessen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n run(s) of zone %1 have a bar at their left in the list.</source>
+        <translation>
+            <numerusform>Der Lauf zu Zone %1 hat in der Liste links einen Balken.</numerusform>
+            <numerusform>Die %n Läufe zu Zone %1 haben in der Liste links einen Balken.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose a zone to find its runs in the list.</source>
+        <translation>Eine Zone wählen, um ihre Läufe in der Liste zu finden.</translation>
     </message>
 </context>
 <context>

@@ -555,4 +555,42 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>ovenwright::desktop::ZonesPane</name>
+    <message numerus="yes">
+        <source>Runs of %n ovens are listed: choose one above, so that each zone is one zone.</source>
+        <translation>
+            <numerusform>Runs of %n oven are listed: choose one above, so that each zone is one zone.</numerusform>
+            <numerusform>Runs of %n ovens are listed: choose one above, so that each zone is one zone.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No required result of the %n run(s) listed is outside its limits.</source>
+        <translation>
+            <numerusform>No required result of the run listed is outside its limits.</numerusform>
+            <numerusform>No required result of the %n runs listed is outside its limits.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n required result(s) are outside, and none traces to a zone: the runs have no oven and recipe, or no zone moves what is outside.</source>
+        <translation>
+            <numerusform>%n required result is outside and traces to no zone: the run has no oven and recipe, or no zone moves what is outside.</numerusform>
+            <numerusform>%n required results are outside, and none traces to a zone: the runs have no oven and recipe, or no zone moves what is outside.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Zone %1 leads: %2 of the %n result(s) outside trace to it, in %3 of %4 runs, the last on %5.</source>
+        <translation>
+            <numerusform>Zone %1 leads: %2 of %n result outside traces to it, in %3 of %4 runs, the last on %5.</numerusform>
+            <numerusform>Zone %1 leads: %2 of the %n results outside trace to it, in %3 of %4 runs, the last on %5.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n run(s) of zone %1 have a bar at their left in the list.</source>
+        <translation>
+            <numerusform>The run of zone %1 has a bar at its left in the list.</numerusform>
+            <numerusform>The %n runs of zone %1 have a bar at their left in the list.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

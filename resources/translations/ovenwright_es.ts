@@ -592,10 +592,6 @@
         <translation>límite superior %1</translation>
     </message>
     <message>
-        <source>95 % of runs, with 95 % confidence, between %1 and %2</source>
-        <translation>95 % de las pasadas, con 95 % de confianza, entre %1 y %2</translation>
-    </message>
-    <message>
         <source>Signal by the %1, at the run that completes it</source>
         <translation>Señal según las %1, en la pasada que la completa</translation>
     </message>
@@ -605,6 +601,19 @@
             <numerusform>%n pasada medida con otra definición, que tiene su propia entrada.</numerusform>
             <numerusform>%n pasadas medidas con otra definición, que tiene su propia entrada.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>95 % of runs</source>
+        <comment>tolerance interval</comment>
+        <translation>95 % de las pasadas</translation>
+    </message>
+    <message>
+        <source>Pp</source>
+        <translation>Pp</translation>
+    </message>
+    <message>
+        <source>Cp, short term</source>
+        <translation>Cp, corto plazo</translation>
     </message>
 </context>
 <context>
@@ -1506,6 +1515,10 @@
     <message>
         <source>neither, where the margins differ by less than their uncertainty.</source>
         <translation>ninguna, donde los márgenes difieren en menos que su incertidumbre.</translation>
+    </message>
+    <message>
+        <source>%1, by the log’s own clock</source>
+        <translation>%1, según el reloj del registro</translation>
     </message>
 </context>
 <context>
@@ -3214,6 +3227,10 @@
         <source>Control chart of %1</source>
         <translation>Carta de control de %1</translation>
     </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zonas</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::FileModel</name>
@@ -3452,10 +3469,6 @@
         <translation>Lotes</translation>
     </message>
     <message>
-        <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
-        <translation>Todas las pasadas guardadas, las más recientes primero; un clic en Cuándo invierte el orden. Los campos de arriba dicen qué pasadas se muestran y Ctrl+F busca palabras. Espacio marca las pasadas elegidas para la hoja, Ctrl+A las toma todas, Ctrl+C copia con encabezados y Entrar abre una pasada en Comprobar con todo lo que sirvió para juzgarla. Debajo, una medida a lo largo de las pasadas de una placa y una revisión de la ventana: izquierda y derecha van de pasada en pasada; un cuadrado es una pasada que completa una señal.</translation>
-    </message>
-    <message>
         <source>Board</source>
         <translation>Placa</translation>
     </message>
@@ -3494,6 +3507,10 @@
     <message>
         <source>Two runs on one clock, lined up at the oven entry or where the first thermocouple rises through a level. A log that is dropped here becomes B. Setpoints that differ are framed in B, the differences stand under them. Each lane has both runs, A over B; its last columns say the smallest margin of each, the largest change with its uncertainty, and which has more margin: neither, where they differ by less than their uncertainty. Enter on a mark leads to the run’s own page.</source>
         <translation>Dos pasadas en un mismo reloj, alineadas en la entrada al horno o donde el primer termopar sube por un nivel. Un registro que se suelta aquí pasa a ser B. Las consignas distintas están enmarcadas en B, con las diferencias debajo. Cada carril tiene las dos pasadas, A sobre B; las últimas columnas dicen el margen mínimo de cada una, el mayor cambio con su incertidumbre y cuál tiene más margen: ninguna, donde difieren en menos que su incertidumbre. Intro sobre una marca lleva a la página propia de la pasada.</translation>
+    </message>
+    <message>
+        <source>Every run that was kept, the newest first; a click on a heading sorts by it, a second one the other way round, and so does View, Sort the runs by, or the menu key. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
+        <translation>Todas las pasadas guardadas, las más recientes primero; un clic en un encabezado ordena por él, otro clic lo invierte, igual que Ver, Ordenar las pasadas por, o la tecla de menú. Los campos de arriba dicen qué pasadas se muestran y Ctrl+F busca palabras. Espacio marca las pasadas elegidas para la hoja, Ctrl+A las toma todas, Ctrl+C copia con encabezados y Entrar abre una pasada en Comprobar con todo lo que sirvió para juzgarla. Debajo, una medida a lo largo de las pasadas de una placa y una revisión de la ventana: izquierda y derecha van de pasada en pasada; un cuadrado es una pasada que completa una señal.</translation>
     </message>
 </context>
 <context>
@@ -4770,12 +4787,57 @@
         <source>Printed on %1</source>
         <translation>Impresa el %1</translation>
     </message>
+    <message>
+        <source>The list cannot be sorted by this: it is read from each record once its row is seen.</source>
+        <translation>La lista no se puede ordenar por esto: se lee de cada registro archivado cuando su fila está a la vista.</translation>
+    </message>
+    <message>
+        <source>The list cannot be sorted by this.</source>
+        <translation>La lista no se puede ordenar por esto.</translation>
+    </message>
+    <message>
+        <source>%1, as given</source>
+        <translation>%1, como se indicó</translation>
+    </message>
+    <message>
+        <source>%1, by the log’s own clock</source>
+        <translation>%1, según el reloj del registro</translation>
+    </message>
+    <message>
+        <source>%1, time of the log’s file</source>
+        <translation>%1, hora del archivo del registro</translation>
+    </message>
+    <message>
+        <source>%1, of the chosen zone</source>
+        <comment>time of a run</comment>
+        <translation>%1, de la zona elegida</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::RunsTable</name>
     <message>
         <source>Runs of the archive</source>
         <translation>Pasadas del archivo</translation>
+    </message>
+    <message>
+        <source>So&amp;rt the runs by</source>
+        <translation>O&amp;rdenar las pasadas por</translation>
+    </message>
+    <message>
+        <source>The other way &amp;round</source>
+        <translation>Al &amp;revés</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>&amp;Abrir</translation>
+    </message>
+    <message>
+        <source>&amp;Mark, or take the mark off</source>
+        <translation>&amp;Marcar o quitar la marca</translation>
+    </message>
+    <message>
+        <source>&amp;Copy with headings</source>
+        <translation>&amp;Copiar con encabezados</translation>
     </message>
 </context>
 <context>
@@ -4934,6 +4996,10 @@
     <message>
         <source>Not on the sheets: %1</source>
         <translation>No va en las hojas: %1</translation>
+    </message>
+    <message>
+        <source>The program was started with it: next time it is %1 again, unless you use this one.</source>
+        <translation>El programa se inició con él: la próxima vez será de nuevo %1, salvo que use este.</translation>
     </message>
 </context>
 <context>
@@ -5789,6 +5855,80 @@
     <message>
         <source>Save revision %1</source>
         <translation>Guardar la revisión %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ZonesPane</name>
+    <message>
+        <source>Results outside by zone</source>
+        <translation>Resultados fuera por zona</translation>
+    </message>
+    <message numerus="yes">
+        <source>Runs of %n ovens are listed: choose one above, so that each zone is one zone.</source>
+        <translation>
+            <numerusform>Se muestran pasadas de %n horno: elija uno arriba para que cada zona sea una sola.</numerusform>
+            <numerusform>Se muestran pasadas de %n hornos: elija uno arriba para que cada zona sea una sola.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No required result of the %n run(s) listed is outside its limits.</source>
+        <translation>
+            <numerusform>Ningún resultado exigido de la pasada mostrada está fuera de sus límites.</numerusform>
+            <numerusform>Ningún resultado exigido de las %n pasadas mostradas está fuera de sus límites.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n required result(s) are outside, and none traces to a zone: the runs have no oven and recipe, or no zone moves what is outside.</source>
+        <translation>
+            <numerusform>%n resultado exigido está fuera y no se debe a ninguna zona: la pasada no tiene horno ni receta, o ninguna zona mueve lo que está fuera.</numerusform>
+            <numerusform>%n resultados exigidos están fuera y ninguno se debe a una zona: las pasadas no tienen horno ni receta, o ninguna zona mueve lo que está fuera.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Zone %1 leads: %2 of the %n result(s) outside trace to it, in %3 of %4 runs, the last on %5.</source>
+        <translation>
+            <numerusform>La zona %1 va en cabeza: %2 de %n resultado fuera se debe a ella, en %3 de %4 pasadas, la última el %5.</numerusform>
+            <numerusform>La zona %1 va en cabeza: %2 de %n resultados fuera se deben a ella, en %3 de %4 pasadas, la última el %5.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Results outside</source>
+        <translation>Resultados fuera</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Pasadas</translation>
+    </message>
+    <message>
+        <source>Last on</source>
+        <translation>Última vez</translation>
+    </message>
+    <message>
+        <source>Zone %1, %2: %3</source>
+        <translation>Zona %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zona %1</translation>
+    </message>
+    <message>
+        <source>A result traces to the zones that move it most, whatever moved it: these are counts of what was judged, no measure of drift.</source>
+        <translation>Un resultado se debe a las zonas que más lo mueven, sea lo que sea lo que lo movió: aquí se cuenta lo juzgado, no se mide ninguna deriva.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n run(s) of zone %1 have a bar at their left in the list.</source>
+        <translation>
+            <numerusform>La pasada de la zona %1 tiene una barra a la izquierda en la lista.</numerusform>
+            <numerusform>Las %n pasadas de la zona %1 tienen una barra a la izquierda en la lista.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose a zone to find its runs in the list.</source>
+        <translation>Elija una zona para encontrar sus pasadas en la lista.</translation>
     </message>
 </context>
 <context>

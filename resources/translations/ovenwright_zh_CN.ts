@@ -573,10 +573,6 @@
         <translation>上限 %1</translation>
     </message>
     <message>
-        <source>95 % of runs, with 95 % confidence, between %1 and %2</source>
-        <translation>95 % 的测温（置信水平 95 %）介于 %1 与 %2</translation>
-    </message>
-    <message>
         <source>Signal by the %1, at the run that completes it</source>
         <translation>依%1的信号，位于使其成立的测温</translation>
     </message>
@@ -585,6 +581,19 @@
         <translation>
             <numerusform>%n 次测温以其他定义测量，另有项目。</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>95 % of runs</source>
+        <comment>tolerance interval</comment>
+        <translation>95 % 的测温</translation>
+    </message>
+    <message>
+        <source>Pp</source>
+        <translation>Pp</translation>
+    </message>
+    <message>
+        <source>Cp, short term</source>
+        <translation>Cp，短期</translation>
     </message>
 </context>
 <context>
@@ -1478,6 +1487,10 @@
     <message>
         <source>neither, where the margins differ by less than their uncertainty.</source>
         <translation>裕量之差小于其不确定度时，两者皆否。</translation>
+    </message>
+    <message>
+        <source>%1, by the log’s own clock</source>
+        <translation>%1，按记录文件内的时钟</translation>
     </message>
 </context>
 <context>
@@ -3173,6 +3186,10 @@
         <source>Control chart of %1</source>
         <translation>%1 的控制图</translation>
     </message>
+    <message>
+        <source>Zones</source>
+        <translation>温区</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::FileModel</name>
@@ -3408,10 +3425,6 @@
         <translation>批次</translation>
     </message>
     <message>
-        <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
-        <translation>所有已保存的测温，最新的在前；单击“时间”可反转顺序。上方字段决定列出哪些测温，Ctrl+F 可查找字词。空格键将选取的测温标记以制作报表，Ctrl+A 全选，Ctrl+C 连同标题复制，Enter 以当时判定所用的一切在“检查”打开该次测温。下方为同一电路板与窗口版次各次测温的某个测量项目：左右键在测温间移动，方框为使信号成立的测温。</translation>
-    </message>
-    <message>
         <source>Board</source>
         <translation>电路板</translation>
     </message>
@@ -3450,6 +3463,10 @@
     <message>
         <source>Two runs on one clock, lined up at the oven entry or where the first thermocouple rises through a level. A log that is dropped here becomes B. Setpoints that differ are framed in B, the differences stand under them. Each lane has both runs, A over B; its last columns say the smallest margin of each, the largest change with its uncertainty, and which has more margin: neither, where they differ by less than their uncertainty. Enter on a mark leads to the run’s own page.</source>
         <translation>两次测量共用一个时钟，于进炉时或第一支热电偶升过某温度时对齐。拖放到此处的记录成为 B。不同的设定值在 B 中加框，差值列于其下。每条界限图含两次，A 在 B 上；最后几栏列出各自的最小裕量、最大变化及其不确定度，以及何者裕量较大：差异小于其不确定度时两者皆否。在标记上按 Enter 可前往该次自己的页面。</translation>
+    </message>
+    <message>
+        <source>Every run that was kept, the newest first; a click on a heading sorts by it, a second one the other way round, and so does View, Sort the runs by, or the menu key. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
+        <translation>所有已保存的测温，最新的在前；单击标题可按其排序，再单击则反向，也可用“查看”的“测温排序依据”或菜单键。上方字段决定列出哪些测温，Ctrl+F 可查找字词。空格键将选取的测温标记以制作报表，Ctrl+A 全选，Ctrl+C 连同标题复制，Enter 以当时判定所用的一切在“检查”打开该次测温。下方为同一电路板与窗口版次各次测温的某个测量项目：左右键在测温间移动，方框为使信号成立的测温。</translation>
     </message>
 </context>
 <context>
@@ -4709,12 +4726,57 @@
         <source>Printed on %1</source>
         <translation>打印于 %1</translation>
     </message>
+    <message>
+        <source>The list cannot be sorted by this: it is read from each record once its row is seen.</source>
+        <translation>列表无法按此排序：此内容要到该行显示时才从记录读取。</translation>
+    </message>
+    <message>
+        <source>The list cannot be sorted by this.</source>
+        <translation>列表无法按此排序。</translation>
+    </message>
+    <message>
+        <source>%1, as given</source>
+        <translation>%1，按所给时间</translation>
+    </message>
+    <message>
+        <source>%1, by the log’s own clock</source>
+        <translation>%1，按记录文件内的时钟</translation>
+    </message>
+    <message>
+        <source>%1, time of the log’s file</source>
+        <translation>%1，记录文件的时间</translation>
+    </message>
+    <message>
+        <source>%1, of the chosen zone</source>
+        <comment>time of a run</comment>
+        <translation>%1，属于所选温区</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::RunsTable</name>
     <message>
         <source>Runs of the archive</source>
         <translation>存档的测温</translation>
+    </message>
+    <message>
+        <source>So&amp;rt the runs by</source>
+        <translation>测温排序依据(&amp;R)</translation>
+    </message>
+    <message>
+        <source>The other way &amp;round</source>
+        <translation>反向(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>打开(&amp;O)</translation>
+    </message>
+    <message>
+        <source>&amp;Mark, or take the mark off</source>
+        <translation>标记或取消标记(&amp;M)</translation>
+    </message>
+    <message>
+        <source>&amp;Copy with headings</source>
+        <translation>连同标题复制(&amp;C)</translation>
     </message>
 </context>
 <context>
@@ -4873,6 +4935,10 @@
     <message>
         <source>Not on the sheets: %1</source>
         <translation>不列入报告单：%1</translation>
+    </message>
+    <message>
+        <source>The program was started with it: next time it is %1 again, unless you use this one.</source>
+        <translation>程序是以此存档启动的：若不点使用，下次仍为 %1。</translation>
     </message>
 </context>
 <context>
@@ -5721,6 +5787,75 @@
     <message>
         <source>Save revision %1</source>
         <translation>保存版本 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ZonesPane</name>
+    <message>
+        <source>Results outside by zone</source>
+        <translation>各温区的超限结果</translation>
+    </message>
+    <message numerus="yes">
+        <source>Runs of %n ovens are listed: choose one above, so that each zone is one zone.</source>
+        <translation>
+            <numerusform>列表中有 %n 台炉的测温：请在上方选一台，温区才不会混在一起。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No required result of the %n run(s) listed is outside its limits.</source>
+        <translation>
+            <numerusform>列表中 %n 次测温没有任何必要结果超出界限。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n required result(s) are outside, and none traces to a zone: the runs have no oven and recipe, or no zone moves what is outside.</source>
+        <translation>
+            <numerusform>有 %n 个必要结果超限，但都无法归到温区：这些测温没有炉与配方，或没有温区会影响超限的项目。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Zone %1 leads: %2 of the %n result(s) outside trace to it, in %3 of %4 runs, the last on %5.</source>
+        <translation>
+            <numerusform>温区 %1 最多：%n 个超限结果中有 %2 个归于此区，见于 %4 次测温中的 %3 次，最近一次在 %5。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Results outside</source>
+        <translation>超限结果</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>测温次数</translation>
+    </message>
+    <message>
+        <source>Last on</source>
+        <translation>最近一次</translation>
+    </message>
+    <message>
+        <source>Zone %1, %2: %3</source>
+        <translation>温区 %1，%2：%3</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>温区 %1</translation>
+    </message>
+    <message>
+        <source>A result traces to the zones that move it most, whatever moved it: these are counts of what was judged, no measure of drift.</source>
+        <translation>结果归于最能影响它的温区，不论实际原因为何：这里是判定结果的计数，并非漂移的测量。</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n run(s) of zone %1 have a bar at their left in the list.</source>
+        <translation>
+            <numerusform>温区 %1 的 %n 次测温在列表左侧以竖条标示。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose a zone to find its runs in the list.</source>
+        <translation>选一个温区即可在列表中找到其测温。</translation>
     </message>
 </context>
 <context>

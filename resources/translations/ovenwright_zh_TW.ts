@@ -573,10 +573,6 @@
         <translation>上限 %1</translation>
     </message>
     <message>
-        <source>95 % of runs, with 95 % confidence, between %1 and %2</source>
-        <translation>95 % 的測溫（信賴水準 95 %）介於 %1 與 %2</translation>
-    </message>
-    <message>
         <source>Signal by the %1, at the run that completes it</source>
         <translation>依%1的訊號，位於使其成立的測溫</translation>
     </message>
@@ -585,6 +581,19 @@
         <translation>
             <numerusform>%n 次測溫以其他定義量測，另有項目。</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>95 % of runs</source>
+        <comment>tolerance interval</comment>
+        <translation>95 % 的測溫</translation>
+    </message>
+    <message>
+        <source>Pp</source>
+        <translation>Pp</translation>
+    </message>
+    <message>
+        <source>Cp, short term</source>
+        <translation>Cp，短期</translation>
     </message>
 </context>
 <context>
@@ -1478,6 +1487,10 @@
     <message>
         <source>neither, where the margins differ by less than their uncertainty.</source>
         <translation>裕度之差小於其不確定度時，兩者皆否。</translation>
+    </message>
+    <message>
+        <source>%1, by the log’s own clock</source>
+        <translation>%1，依記錄檔內的時鐘</translation>
     </message>
 </context>
 <context>
@@ -3173,6 +3186,10 @@
         <source>Control chart of %1</source>
         <translation>%1 的管制圖</translation>
     </message>
+    <message>
+        <source>Zones</source>
+        <translation>溫區</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::FileModel</name>
@@ -3408,10 +3425,6 @@
         <translation>批次</translation>
     </message>
     <message>
-        <source>Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
-        <translation>所有已保存的測溫，最新的在前；按一下「時間」可反轉順序。上方欄位決定列出哪些測溫，Ctrl+F 可尋找字詞。空白鍵將選取的測溫標記以製作報表，Ctrl+A 全選，Ctrl+C 連同標題複製，Enter 以當時判定所用的一切在「檢查」開啟該次測溫。下方為同一電路板與窗口版次各次測溫的某個量測項目：左右鍵在測溫間移動，方框為使訊號成立的測溫。</translation>
-    </message>
-    <message>
         <source>Board</source>
         <translation>電路板</translation>
     </message>
@@ -3450,6 +3463,10 @@
     <message>
         <source>Two runs on one clock, lined up at the oven entry or where the first thermocouple rises through a level. A log that is dropped here becomes B. Setpoints that differ are framed in B, the differences stand under them. Each lane has both runs, A over B; its last columns say the smallest margin of each, the largest change with its uncertainty, and which has more margin: neither, where they differ by less than their uncertainty. Enter on a mark leads to the run’s own page.</source>
         <translation>兩次測量共用一個時鐘，於進爐時或第一支熱電偶升過某溫度時對齊。拖放到此處的記錄成為 B。不同的設定值在 B 中加框，差值列於其下。每條界限圖含兩次，A 在 B 上；最後幾欄列出各自的最小裕度、最大變化及其不確定度，以及何者裕度較大：差異小於其不確定度時兩者皆否。在標記上按 Enter 可前往該次自己的頁面。</translation>
+    </message>
+    <message>
+        <source>Every run that was kept, the newest first; a click on a heading sorts by it, a second one the other way round, and so does View, Sort the runs by, or the menu key. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
+        <translation>所有已保存的測溫，最新的在前；按一下標題可依其排序，再按一下則反向，也可用「檢視」的「測溫排序依據」或功能表鍵。上方欄位決定列出哪些測溫，Ctrl+F 可尋找字詞。空白鍵將選取的測溫標記以製作報表，Ctrl+A 全選，Ctrl+C 連同標題複製，Enter 以當時判定所用的一切在「檢查」開啟該次測溫。下方為同一電路板與窗口版次各次測溫的某個量測項目：左右鍵在測溫間移動，方框為使訊號成立的測溫。</translation>
     </message>
 </context>
 <context>
@@ -4709,12 +4726,57 @@
         <source>Printed on %1</source>
         <translation>列印於 %1</translation>
     </message>
+    <message>
+        <source>The list cannot be sorted by this: it is read from each record once its row is seen.</source>
+        <translation>清單無法依此排序：此內容要到該列顯示時才從紀錄讀取。</translation>
+    </message>
+    <message>
+        <source>The list cannot be sorted by this.</source>
+        <translation>清單無法依此排序。</translation>
+    </message>
+    <message>
+        <source>%1, as given</source>
+        <translation>%1，依所給時間</translation>
+    </message>
+    <message>
+        <source>%1, by the log’s own clock</source>
+        <translation>%1，依記錄檔內的時鐘</translation>
+    </message>
+    <message>
+        <source>%1, time of the log’s file</source>
+        <translation>%1，記錄檔的時間</translation>
+    </message>
+    <message>
+        <source>%1, of the chosen zone</source>
+        <comment>time of a run</comment>
+        <translation>%1，屬於所選溫區</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::RunsTable</name>
     <message>
         <source>Runs of the archive</source>
         <translation>存檔的測溫</translation>
+    </message>
+    <message>
+        <source>So&amp;rt the runs by</source>
+        <translation>測溫排序依據(&amp;R)</translation>
+    </message>
+    <message>
+        <source>The other way &amp;round</source>
+        <translation>反向(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>開啟(&amp;O)</translation>
+    </message>
+    <message>
+        <source>&amp;Mark, or take the mark off</source>
+        <translation>標記或取消標記(&amp;M)</translation>
+    </message>
+    <message>
+        <source>&amp;Copy with headings</source>
+        <translation>連同標題複製(&amp;C)</translation>
     </message>
 </context>
 <context>
@@ -4873,6 +4935,10 @@
     <message>
         <source>Not on the sheets: %1</source>
         <translation>不列入報告單：%1</translation>
+    </message>
+    <message>
+        <source>The program was started with it: next time it is %1 again, unless you use this one.</source>
+        <translation>程式是以此存檔啟動的：若不按下使用，下次仍為 %1。</translation>
     </message>
 </context>
 <context>
@@ -5721,6 +5787,75 @@
     <message>
         <source>Save revision %1</source>
         <translation>儲存版次 %1</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ZonesPane</name>
+    <message>
+        <source>Results outside by zone</source>
+        <translation>各溫區的超限結果</translation>
+    </message>
+    <message numerus="yes">
+        <source>Runs of %n ovens are listed: choose one above, so that each zone is one zone.</source>
+        <translation>
+            <numerusform>清單中有 %n 台爐的測溫：請在上方選一台，溫區才不會混在一起。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No required result of the %n run(s) listed is outside its limits.</source>
+        <translation>
+            <numerusform>清單中 %n 次測溫沒有任何必要結果超出界限。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n required result(s) are outside, and none traces to a zone: the runs have no oven and recipe, or no zone moves what is outside.</source>
+        <translation>
+            <numerusform>有 %n 個必要結果超限，但都無法歸到溫區：這些測溫沒有爐與配方，或沒有溫區會影響超限的項目。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Zone %1 leads: %2 of the %n result(s) outside trace to it, in %3 of %4 runs, the last on %5.</source>
+        <translation>
+            <numerusform>溫區 %1 最多：%n 個超限結果中有 %2 個歸於此區，見於 %4 次測溫中的 %3 次，最近一次在 %5。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Results outside</source>
+        <translation>超限結果</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>測溫次數</translation>
+    </message>
+    <message>
+        <source>Last on</source>
+        <translation>最近一次</translation>
+    </message>
+    <message>
+        <source>Zone %1, %2: %3</source>
+        <translation>溫區 %1，%2：%3</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>無</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>溫區 %1</translation>
+    </message>
+    <message>
+        <source>A result traces to the zones that move it most, whatever moved it: these are counts of what was judged, no measure of drift.</source>
+        <translation>結果歸於最能影響它的溫區，不論實際原因為何：這裡是判定結果的計數，並非漂移的量測。</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n run(s) of zone %1 have a bar at their left in the list.</source>
+        <translation>
+            <numerusform>溫區 %1 的 %n 次測溫在清單左側以直條標示。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose a zone to find its runs in the list.</source>
+        <translation>選一個溫區即可在清單中找到其測溫。</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,6 @@
 #include "app/desktop/archive/archive_link.h"
 
+#include <QFileInfo>
 #include <QTimer>
 
 #include "app/desktop/archive/archive_desk.h"
@@ -16,8 +17,14 @@ bool same(const ArchiveStatus& a, const ArchiveStatus& b) {
          text(a) == text(b);
 }
 
+bool isServerUrl(const QString& where) {
+  return where.startsWith(QStringLiteral("postgresql://")) || where.startsWith(QStringLiteral("postgres://"));
+}
+
+/// A file by its whole path: it is the same one wherever the program goes on from.
 QString placeOf(const QString& where) {
-  return where.isEmpty() ? QString::fromStdString(archive::defaultArchive()) : where;
+  if (where.isEmpty()) return QString::fromStdString(archive::defaultArchive());
+  return isServerUrl(where) ? where : QFileInfo(where).absoluteFilePath();
 }
 
 }  // namespace
@@ -46,9 +53,8 @@ ArchiveLink::~ArchiveLink() {
   m_thread.wait();
 }
 
-bool ArchiveLink::isServer() const {
-  return m_where.startsWith(QStringLiteral("postgresql://")) || m_where.startsWith(QStringLiteral("postgres://"));
-}
+bool ArchiveLink::isServer() const { return isServerUrl(m_where); }
+bool ArchiveLink::isAt(const QString& where) const { return placeOf(where) == m_where; }
 
 bool ArchiveLink::isMissing(const Error& error) {
   return error.code == ErrorCode::kIo && error.message == "there is no archive";

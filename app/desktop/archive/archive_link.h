@@ -57,7 +57,8 @@ class ArchiveLink : public QObject {
   /// Stops what waits, then waits for what runs.
   ~ArchiveLink() override;
 
-  QString where() const { return m_where; }  ///< path or URL, never empty
+  QString where() const { return m_where; }  ///< whole path or URL, never empty
+  bool isAt(const QString& where) const;     ///< as the constructor takes it
   /// Another archive: what was asked of the old one is dropped.
   void setWhere(const QString& where);
   bool isServer() const;

@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include "app/desktop/lots/lot_words.h"
+#include "app/desktop/lots/zones_pane.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/widgets/lot_lane.h"
 #include "app/desktop/widgets/run_chart.h"
@@ -26,7 +27,7 @@ namespace {
 
 constexpr int kSubgroups[] = {2, 3, 4, 5, 6, 8, 10};
 constexpr double kGroup_px = 215, kMeasure_px = 225;
-enum Body { kFigures, kEmpty };
+enum Body { kFigures, kEmpty, kByZone };
 
 }  // namespace
 
@@ -43,6 +44,7 @@ FiguresPane::FiguresPane(ArchiveLink* archive, Settings* settings, QWidget* pare
       m_sentence(new QLabel),
       m_body(new QStackedWidget),
       m_empty(new QLabel),
+      m_zones(new ZonesPane),
       m_chart(new widgets::RunChart),
       m_lane(new widgets::LotLane),
       m_noScale(new QLabel(tr("No limit to hold the runs against"))),
@@ -67,6 +69,7 @@ QWidget* FiguresPane::buildHead() {
   layout->setSpacing(int(theme.px(6)));
   m_tabs->addTab(tr("Control chart"));
   m_tabs->addTab(tr("Trend"));
+  m_tabs->addTab(tr("Zones"));
   m_tabs->setDrawBase(false);
   m_tabs->setExpanding(false);
   m_tabs->setAccessibleName(tr("Statistics of the runs"));
@@ -136,6 +139,7 @@ void FiguresPane::build() {
   m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
   m_body->addWidget(figures);
   m_body->addWidget(m_empty);
+  m_body->addWidget(m_zones);
   m_body->setAutoFillBackground(true);
   m_body->setBackgroundRole(QPalette::Base);
 
@@ -195,7 +199,8 @@ void FiguresPane::connectParts() {
   connect(m_loader, &LotFiguresLoader::progressChanged, this, &FiguresPane::refreshProgress);
   connect(m_stop, &QPushButton::clicked, m_loader, &LotFiguresLoader::stop);
   connect(m_tabs, &QTabBar::currentChanged, this, [this](int tab) {
-    m_loader->setAllWanted(tab == kTrend);
+    m_loader->setAllWanted(tab != kControl);
+    if (tab != kZones) m_zones->chooseNothing();
     refreshSeries();
   });
   connect(m_group, &QComboBox::activated, this, [this](int index) {
@@ -211,6 +216,7 @@ void FiguresPane::connectParts() {
     const auto* its = runOf(run);
     return its ? QString::fromStdString(its->id) : QString();
   };
+  connect(m_zones, &ZonesPane::runsChosen, this, &FiguresPane::zoneRunsChosen);
   connect(m_chart, &widgets::RunChart::runWanted, this, [this, id](std::size_t run) { emit openWanted(id(run)); });
   connect(m_chart, &widgets::RunChart::runChosen, this, [this, id](std::size_t run) { emit runChosen(id(run)); });
 }
@@ -235,7 +241,9 @@ void FiguresPane::chooseSeries(const QString& subject) {
 }
 
 void FiguresPane::showTab(Tab tab) { m_tabs->setCurrentIndex(tab); }
-QString FiguresPane::sentence() const { return m_sentence->text(); }
+QString FiguresPane::sentence() const {
+  return m_body->currentIndex() == kByZone ? m_zones->sentence() : m_sentence->text();
+}
 QPixmap FiguresPane::picture() const { return m_body->currentWidget()->grab(); }
 
 void FiguresPane::setFormat(const Format& format) {
@@ -283,7 +291,12 @@ void FiguresPane::refreshChoosers() {
 void FiguresPane::refreshSeries() {
   const auto figures = m_loader->figures();
   const auto* one = series();
-  m_body->setCurrentIndex(one ? kFigures : kEmpty);
+  const bool zones = m_tabs->currentIndex() == kZones;
+  for (QWidget* part : std::initializer_list<QWidget*>{m_group, m_groupLabel, m_measure, m_measureLabel, m_options})
+    part->setVisible(!zones);
+  m_body->setCurrentIndex(!one ? kEmpty : zones ? kByZone : kFigures);
+  const bool has_all = one && !figures->allRuns.empty();
+  m_zones->setFigures(zones && has_all ? figures : nullptr, m_format);
   if (!one) {
     const auto& error = m_loader->error();
     m_empty->setText(error                ? tr("The statistics cannot be worked out. %1").arg(errorText(*error))
@@ -297,7 +310,6 @@ void FiguresPane::refreshSeries() {
     sentence += u' ' + tr("Only the newest %1 runs of the list count.").arg(m_format.count(LotFiguresLoader::kMost));
   if (trend) sentence = tr("Trend of %1").arg(subjectText(*one)) + u'.';
   m_sentence->setText(sentence);
-  const bool has_all = !figures->allRuns.empty();
   m_chart->setContent(trend && has_all ? trendChart(*figures, *one, m_format)
                       : trend          ? widgets::RunChartContent{}
                                        : controlCharts(*figures, *one, m_format));
@@ -319,7 +331,10 @@ void FiguresPane::refreshSeries() {
     m_rows->addWidget(value, row, 1);
     m_figures << std::pair(name, value);
   }
-  for (qsizetype i = 0; i < rows.size(); ++i) {
+  for (qsizetype i = 0; i < m_figures.size(); ++i) {
+    m_figures[i].first->setVisible(i < rows.size());
+    m_figures[i].second->setVisible(i < rows.size());
+    if (i >= rows.size()) continue;
     m_figures[i].first->setText(rows[i].first);
     m_figures[i].second->setText(rows[i].second);
     m_figures[i].second->setAccessibleName(rows[i].first + QStringLiteral(": ") + rows[i].second);

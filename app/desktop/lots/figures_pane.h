@@ -21,13 +21,14 @@ class RunChart;
 namespace ovenwright::desktop {
 
 class Settings;
+class ZonesPane;
 
 /// Under the list: control chart and trend of a chosen measure over the listed runs, the lane of the lot, and the
-/// figures beside it.
+/// figures beside it; and which zones the results outside trace back to.
 class FiguresPane : public QWidget {
   Q_OBJECT
  public:
-  enum Tab { kControl, kTrend };
+  enum Tab { kControl, kTrend, kZones };
 
   FiguresPane(ArchiveLink* archive, Settings* settings, QWidget* parent = nullptr);
 
@@ -36,6 +37,7 @@ class FiguresPane : public QWidget {
   LotFiguresLoader* loader() { return m_loader; }
   widgets::RunChart* chart() { return m_chart; }
   widgets::LotLane* lane() { return m_lane; }
+  ZonesPane* zones() { return m_zones; }
   void showTab(Tab tab);
   QString sentence() const;
   /// The series that is shown; null: none.
@@ -47,6 +49,8 @@ class FiguresPane : public QWidget {
  signals:
   void openWanted(const QString& id);
   void runChosen(const QString& id);
+  /// Those of the chosen zone; none: no zone is chosen.
+  void zoneRunsChosen(const std::vector<std::string>& ids);
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -73,6 +77,7 @@ class FiguresPane : public QWidget {
   QLabel* m_sentence;
   QStackedWidget* m_body;
   QLabel* m_empty;
+  ZonesPane* m_zones;
   widgets::RunChart* m_chart;
   widgets::LotLane* m_lane;
   QLabel* m_noScale;

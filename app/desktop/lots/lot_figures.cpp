@@ -2,14 +2,12 @@
 
 #include <algorithm>
 
-#include "core/report/kept_run.h"
-
 namespace ovenwright::desktop {
 namespace {
 
 constexpr std::size_t kAtOnce = 40;  // some 30 ms of work, for which a list waits at most
 
-using Loaded = std::vector<std::shared_ptr<const lot::Run>>;
+using Loaded = std::vector<std::shared_ptr<const report::KeptRun>>;
 
 struct Members {
   std::vector<FigureRun> runs;
@@ -28,7 +26,7 @@ Result<Members> members(archive::Archive& archive, archive::Filter filter) {
     auto group = std::ranges::find(members.groups, its);
     if (group == members.groups.end()) group = members.groups.insert(group, its);
     ++group->runs;
-    members.runs.push_back({run.id, run.lot, run.runAt, std::size_t(group - members.groups.begin())});
+    members.runs.push_back({run.id, run.lot, run.runAt, run.oven, std::size_t(group - members.groups.begin())});
   }
   std::ranges::reverse(members.runs);
   if (members.groups.size() > 1) members.groups.push_back({true, {}, {}, {}, members.runs.size()});
@@ -41,13 +39,13 @@ Result<Loaded> loaded(archive::Archive& archive, const std::vector<std::string>&
     if (!stop.isWanted()) return Error{ErrorCode::kCancelled, "no longer wanted", {}, {}, {}};
     const auto report = archive.report(id);
     if (!report) return report.error();
-    auto run = report::kept_run(id, *report);
+    auto run = report::kept_run_with_zones(id, *report);
     if (!run) {
       Error error = run.error();
       error.where.file = id;
       return error;
     }
-    runs.push_back(std::make_shared<const lot::Run>(*std::move(run)));
+    runs.push_back(std::make_shared<const report::KeptRun>(*std::move(run)));
   }
   return runs;
 }
@@ -76,6 +74,8 @@ void LotFiguresLoader::load(const archive::Filter& filter) {
 }
 
 void LotFiguresLoader::take(std::vector<FigureRun> runs, std::vector<RunGroup> groups, bool cut) {
+  m_archive->drop(this, QStringLiteral("reports"));  // asked for since, of the list before
+  m_archive->drop(this, QStringLiteral("figures"));
   m_runs = std::move(runs);
   m_groups = std::move(groups);
   m_cut = cut;
@@ -85,7 +85,7 @@ void LotFiguresLoader::take(std::vector<FigureRun> runs, std::vector<RunGroup> g
     if (chosen != m_groups.end()) m_at = std::size_t(chosen - m_groups.begin());
   }
   // What is no longer listed is forgotten, so that a long session stays small.
-  std::unordered_map<std::string, std::shared_ptr<const lot::Run>> kept;
+  std::unordered_map<std::string, std::shared_ptr<const report::KeptRun>> kept;
   for (const auto& run : m_runs)
     if (const auto at = m_loaded.find(run.id); at != m_loaded.end()) kept.insert(*at);
   m_loaded = std::move(kept);
@@ -127,7 +127,7 @@ void LotFiguresLoader::loadNext() {
           fail(runs.error());
           return;
         }
-        for (auto& run : *runs) m_loaded.insert_or_assign(run->id, std::move(run));
+        for (auto& run : *runs) m_loaded.insert_or_assign(run->run.id, std::move(run));
         loadNext();
       });
 }
@@ -153,25 +153,29 @@ void LotFiguresLoader::summarise() {
     }
     if (!m_allWanted) continue;
     figures->allRuns.push_back(run);
+    if (!run.oven.empty() && !std::ranges::count(figures->ovens, run.oven)) figures->ovens.push_back(run.oven);
     all->push_back(its);
   }
   using Made = std::shared_ptr<LotFigures>;
   m_archive->ask<Made>(
       this, QStringLiteral("figures"),
       [figures, runs, all, options = m_options](archive::Archive&, const ArchiveLink::Stop&) -> Result<Made> {
-        const auto sum = [&options](const Loaded& of) {
-          std::vector<lot::Run> plain;
-          plain.reserve(of.size());
-          for (const auto& run : of) plain.push_back(*run);
-          return lot::summarise(plain, options);
+        const auto plain = [](const Loaded& of) {
+          std::vector<lot::Run> all_of;
+          all_of.reserve(of.size());
+          for (const auto& run : of) all_of.push_back(run->run);
+          return all_of;
         };
-        auto lot = sum(*runs);
+        auto lot = lot::summarise(plain(*runs), options);
         if (!lot) return lot.error();
         figures->lot = *std::move(lot);
         if (!all->empty()) {
-          auto sums = sum(*all);
+          auto sums = lot::summarise(plain(*all), options);
           if (!sums) return sums.error();
           figures->all = *std::move(sums);
+          std::vector<lot::RunTraces> traces;
+          for (const auto& run : *all) traces.push_back(run->traces);
+          figures->zones = lot::zone_traces(traces);
         }
         return figures;
       },

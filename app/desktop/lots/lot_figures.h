@@ -8,6 +8,8 @@
 
 #include "app/desktop/archive/archive_link.h"
 #include "core/lot/lot.h"
+#include "core/lot/zones.h"
+#include "core/report/kept_run.h"
 
 namespace ovenwright::desktop {
 
@@ -25,6 +27,7 @@ struct RunGroup {
 struct FigureRun {
   std::string id, lot;
   archive::Moment runAt{};
+  std::string oven;
   std::size_t group = 0;  ///< index into LotFigures::groups
 };
 
@@ -38,6 +41,8 @@ struct LotFigures {
   /// The same of all groups where they were asked for: of each of `allRuns` its result of the chosen series.
   std::vector<FigureRun> allRuns;
   lot::Lot all;
+  lot::ZoneTraces zones;           ///< of allRuns, which its runs point into
+  std::vector<std::string> ovens;  ///< of allRuns, each once, without none
 };
 
 /// Loads the reports of the listed runs off the GUI thread, in pieces, so that lists are answered in between, and works
@@ -84,7 +89,7 @@ class LotFiguresLoader : public QObject {
   std::size_t m_at = 0;             // its index
   bool m_cut = false, m_allWanted = false, m_busy = false;
   std::size_t m_done = 0, m_total = 0;
-  std::unordered_map<std::string, std::shared_ptr<const lot::Run>> m_loaded;  // by id
+  std::unordered_map<std::string, std::shared_ptr<const report::KeptRun>> m_loaded;  // by id
   std::shared_ptr<const LotFigures> m_figures;
   std::optional<Error> m_error;
 };

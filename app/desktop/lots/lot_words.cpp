@@ -21,13 +21,6 @@ QDateTime local(archive::Moment moment) {
   return QDateTime::fromMSecsSinceEpoch(moment.time_since_epoch().count()).toLocalTime();
 }
 
-QString dateText(archive::Moment moment, const Format& format) {
-  const QDate date = local(moment).date();
-  const bool this_year = date.year() == QDate::currentDate().year();
-  return format.locale().toString(
-      date, this_year ? LotWords::tr("d MMMM", "date of this year") : LotWords::tr("d MMMM yyyy", "date"));
-}
-
 QString momentText(archive::Moment moment, const Format& format) {
   return format.locale().toString(local(moment), LotWords::tr("d MMM yyyy HH:mm", "date and time"));
 }
@@ -53,12 +46,12 @@ struct Numbers {
   }
 };
 
-QString requirementTitle(const lot::Series& series) { return widgets::Wording::title(series.requirement); }
-
-/// "6 Jan", once for each day.
-QString tickText(archive::Moment moment, const Format& format) {
-  return format.locale().toString(local(moment).date(), LotWords::tr("d MMM", "day on an axis"));
+QString placed(const QString& requirement, const std::string& trace) {
+  if (trace.empty()) return requirement;
+  return LotWords::tr("%1 at %2", "requirement, placement").arg(requirement, QString::fromStdString(trace));
 }
+
+QString requirementTitle(const lot::Series& series) { return widgets::Wording::title(series.requirement); }
 
 QString runTip(const FigureRun& run, const QString& value, const Format& format) {
   const QString when = momentText(run.runAt, format);
@@ -132,6 +125,21 @@ void addLimits(widgets::ChartPanel& panel, const lot::Series& series, const Numb
 
 }  // namespace
 
+QString dayText(archive::Moment moment, const Format& format) {
+  const QDate date = local(moment).date();
+  const bool this_year = date.year() == QDate::currentDate().year();
+  return format.locale().toString(
+      date, this_year ? LotWords::tr("d MMMM", "date of this year") : LotWords::tr("d MMMM yyyy", "date"));
+}
+
+QString shortDayText(archive::Moment moment, const Format& format) {
+  return format.locale().toString(local(moment).date(), LotWords::tr("d MMM", "day on an axis"));
+}
+
+QString subjectText(const std::string& requirement, const std::string& trace) {
+  return placed(widgets::Wording::title(requirement), trace);
+}
+
 QString subjectText(const lot::Series& series) {
   QString requirement = requirementTitle(series);
   if (series.measured_otherwise > 0) {  // two definitions of one name
@@ -141,8 +149,7 @@ QString subjectText(const lot::Series& series) {
     const QString parameters = widgets::Wording().parameterNote(outcome);
     if (!parameters.isEmpty()) requirement += QStringLiteral(" (%1)").arg(parameters);
   }
-  if (series.trace.empty()) return requirement;
-  return LotWords::tr("%1 at %2", "requirement, placement").arg(requirement, QString::fromStdString(series.trace));
+  return placed(requirement, series.trace);
 }
 
 QString groupText(const RunGroup& group, const std::vector<RunGroup>& among, const Format& format) {
@@ -186,7 +193,7 @@ QString chartSentence(const LotFigures& figures, const lot::Series& series, cons
   const auto streak = lot::last_streak(chart);
   const bool all_rules = chart.kind == lot::ChartKind::kIndividuals || subgroups;
   if (all_rules && streak && last.point + 1 == chart.points.size() && lot::is_of_one_side(chart.rules, last.rule)) {
-    const QString since = dateText(figures.runs[chart.points[streak->first].run].runAt, format);
+    const QString since = dayText(figures.runs[chart.points[streak->first].run].runAt, format);
     const int points = int(streak->points);
     if (subgroups)
       return (streak->above
@@ -197,7 +204,7 @@ QString chartSentence(const LotFigures& figures, const lot::Series& series, cons
                           : LotWords::tr("%1 has been below its centre line for %n runs, since %2.", nullptr, points))
         .arg(subject, since);
   }
-  const QString at = dateText(figures.runs[last.run].runAt, format);
+  const QString at = dayText(figures.runs[last.run].runAt, format);
   const QString what = all_rules ? ruleText(chart.rules, last.rule) : LotWords::tr("beyond the limits");
   const int signals_found = int(chart.signals_found.size());
   if (signals_found == 1) return LotWords::tr("%1 signals on %2: %3.").arg(subject, at, what);
@@ -241,21 +248,31 @@ QList<std::pair<QString, QString>> statisticsRows(const lot::Series& series, con
   };
   const auto index = [&](const std::optional<double>& v) { return v ? format.number(*v, 2) : kNothing; };
   const auto& c = series.capability;
-  QString ppk = index(c.ppk);
-  if (c.ppk_low && c.ppk_high)
-    ppk = LotWords::tr("%1 (95 %: %2 to %3)", "index and its interval").arg(ppk, index(c.ppk_low), index(c.ppk_high));
+  const auto indexWithLimits = [&](const auto& at, const auto& low, const auto& high) {
+    if (!low || !high) return index(at);
+    return LotWords::tr("%1 (95 %: %2 to %3)", "index and its interval").arg(index(at), index(low), index(high));
+  };
   QString sd = kNothing;
   if (series.sd) sd = numbers.withUnit(format.number(numbers.shownDifference(*series.sd), numbers.digits + 1));
   QString extremes = kNothing;
   if (series.minimum && series.maximum)
     extremes = LotWords::tr("%1 to %2", "smallest, largest")
                    .arg(numbers.text(*series.minimum, 0), numbers.withUnit(numbers.text(*series.maximum, 0)));
-  return {{LotWords::tr("Runs"), format.count(series.n())},
-          {LotWords::tr("Mean"), value(series.mean, 1)},
-          {LotWords::tr("Standard deviation"), sd},
-          {LotWords::tr("Smallest, largest"), extremes},
-          {LotWords::tr("Ppk"), ppk},
-          {LotWords::tr("Cpk, short term"), index(c.cpk)}};
+  QList<std::pair<QString, QString>> rows{{LotWords::tr("Runs"), format.count(series.n())},
+                                          {LotWords::tr("Mean"), value(series.mean, 1)},
+                                          {LotWords::tr("Standard deviation"), sd},
+                                          {LotWords::tr("Smallest, largest"), extremes}};
+  if (series.tolerance_interval)
+    rows << std::pair(LotWords::tr("95 % of runs", "tolerance interval"),
+                      LotWords::tr("%1 to %2", "smallest, largest")
+                          .arg(numbers.text((*series.tolerance_interval)[0], 1),
+                               numbers.withUnit(numbers.text((*series.tolerance_interval)[1], 1))));
+  // Pp and Cp take two limits.
+  if (c.pp) rows << std::pair(LotWords::tr("Pp"), indexWithLimits(c.pp, c.pp_low, c.pp_high));
+  rows << std::pair(LotWords::tr("Ppk"), indexWithLimits(c.ppk, c.ppk_low, c.ppk_high));
+  if (c.cp) rows << std::pair(LotWords::tr("Cp, short term"), index(c.cp));
+  rows << std::pair(LotWords::tr("Cpk, short term"), index(c.cpk));
+  return rows;
 }
 
 widgets::LotLaneContent lotLane(const lot::Series& series, const Format& format) {
@@ -280,10 +297,6 @@ widgets::LotLaneContent lotLane(const lot::Series& series, const Format& format)
     words << LotWords::tr("%1: %2", "name, value").arg(name, value);
   if (series.lower) words << LotWords::tr("lower limit %1").arg(lane.lowerText);
   if (series.upper) words << LotWords::tr("upper limit %1").arg(lane.upperText);
-  if (series.tolerance_interval)
-    words << LotWords::tr("95 % of runs, with 95 % confidence, between %1 and %2")
-                 .arg(numbers.text((*series.tolerance_interval)[0], 0),
-                      numbers.withUnit(numbers.text((*series.tolerance_interval)[1], 0)));
   lane.description = words.join(QStringLiteral(", "));
   return lane;
 }
@@ -305,7 +318,7 @@ widgets::RunChartContent controlCharts(const LotFigures& figures, const lot::Ser
         LotWords::tr("Signal by the %1, at the run that completes it").arg(ruleSetText(series.control->rules));
   QString before;
   for (const auto& point : series.control->points) {
-    const QString day = tickText(figures.runs[point.run].runAt, format);
+    const QString day = shortDayText(figures.runs[point.run].runAt, format);
     if (std::exchange(before, day) != day) content.ticks.emplace_back(double(point.run), day);
   }
   return content;
@@ -337,7 +350,7 @@ widgets::RunChartContent trendChart(const LotFigures& figures, const lot::Series
     content.series << (board.empty() ? LotWords::tr("no board") : QString::fromStdString(board));
   QString before;
   for (const auto& point : panel.points) {
-    const QString day = tickText(figures.allRuns[point.run].runAt, format);
+    const QString day = shortDayText(figures.allRuns[point.run].runAt, format);
     if (std::exchange(before, day) != day) content.ticks.emplace_back(point.x, day);
   }
   content.panels.push_back(std::move(panel));

@@ -14,6 +14,9 @@ namespace ovenwright::desktop {
 
 /// "Peak at T2", "Spread of peaks"
 QString subjectText(const lot::Series& series);
+QString subjectText(const std::string& requirement, const std::string& trace);
+QString dayText(archive::Moment moment, const Format& format);       ///< "12 March", with the year where it is another
+QString shortDayText(archive::Moment moment, const Format& format);  ///< "12 Mar", as on an axis
 /// "Heron I/O, rev B"; "All 46 runs"
 QString groupText(const RunGroup& group, const std::vector<RunGroup>& among, const Format& format);
 /// "1 point beyond 3 sigma", as run_rules.h says it.

@@ -128,6 +128,10 @@ void LotsPage::connectParts() {
   connect(m_figures, &FiguresPane::openWanted, this, &LotsPage::openWanted);
   connect(m_figures, &FiguresPane::runChosen, this,
           [this](const QString& id) { m_table->setCurrentRun(id.toStdString()); });
+  connect(m_figures, &FiguresPane::zoneRunsChosen, this, [this](const std::vector<std::string>& ids) {
+    m_model->setHighlighted({ids.begin(), ids.end()});
+    if (!ids.empty()) m_table->setCurrentRun(ids.back());
+  });
   connect(m_table, &RunsTable::copied, this,
           [this] { emit noted(tr("The table is on the clipboard, with headings.")); });
   connect(m_panel, &LotSheetPanel::noted, this, &LotsPage::noted);

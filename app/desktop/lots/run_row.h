@@ -4,7 +4,7 @@
 #include <optional>
 #include <string>
 
-#include "app/archive/moment.h"
+#include "app/archive/record.h"
 #include "core/judge/judgement.h"
 #include "core/measure/definition.h"
 
@@ -24,6 +24,7 @@ struct RunDetails {
 struct RunRow {
   std::string id;
   archive::Moment runAt{};
+  archive::RunAtFrom runAtFrom = archive::RunAtFrom::kFileTime;
   QString lot, board, window, windowRevision, recipe, oven;
   judge::Verdict verdict = judge::Verdict::kUndetermined;
   std::optional<double> margin;

@@ -16,7 +16,21 @@ QDateTime local(archive::Moment moment) {
   return QDateTime::fromMSecsSinceEpoch(moment.time_since_epoch().count()).toLocalTime();
 }
 
+constexpr std::pair<RunsModel::Column, archive::Order::Key> kOrders[] = {
+    {RunsModel::kWhen, archive::Order::Key::kTime},       {RunsModel::kLot, archive::Order::Key::kLot},
+    {RunsModel::kBoard, archive::Order::Key::kBoard},     {RunsModel::kWindow, archive::Order::Key::kWindowRevision},
+    {RunsModel::kVerdict, archive::Order::Key::kVerdict}, {RunsModel::kMargin, archive::Order::Key::kMargin}};
+
 }  // namespace
+
+std::optional<archive::Order::Key> RunsModel::orderOf(int column) {
+  const auto* at = std::ranges::find(kOrders, column, [](const auto& each) { return int(each.first); });
+  return at == std::end(kOrders) ? std::nullopt : std::optional(at->second);
+}
+
+int RunsModel::columnOf(archive::Order::Key key) {
+  return std::ranges::find(kOrders, key, [](const auto& each) { return each.second; })->first;
+}
 
 RunsModel::RunsModel(ArchiveLink* archive, QObject* parent) : QAbstractTableModel(parent), m_archive(archive) {}
 
@@ -83,6 +97,7 @@ RunRow RunsModel::made(const archive::Summary& summary) {
   RunRow row;
   row.id = summary.id;
   row.runAt = summary.runAt;
+  row.runAtFrom = summary.runAtFrom;
   row.lot = shared(summary.lot);
   row.board = shared(summary.board);
   row.window = shared(summary.window);
@@ -173,6 +188,12 @@ void RunsModel::showRows(int first, int last) {
 
 void RunsModel::changed(int first, int last) { emit dataChanged(index(first, 0), index(last, kColumns - 1)); }
 
+void RunsModel::setHighlighted(std::set<std::string> ids) {
+  if (ids == m_highlighted) return;
+  m_highlighted = std::move(ids);
+  if (!m_rows.empty()) changed(0, int(m_rows.size()) - 1);
+}
+
 bool RunsModel::isMarked(int row) const { return m_marked.contains(m_rows[std::size_t(row)].id); }
 
 void RunsModel::setMarked(const std::vector<int>& rows, bool marked) {
@@ -215,8 +236,14 @@ QVariant RunsModel::headerData(int section, Qt::Orientation orientation, int rol
   if (orientation != Qt::Horizontal) return {};
   if (role == Qt::TextAlignmentRole)
     return int((section == kMargin ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
-  if (role == Qt::ToolTipRole && section == kSmallest)
-    return tr("The result that decides the margin of the run, as it was judged when it was kept");
+  if (role == Qt::ToolTipRole) {
+    const QString unsorted = tr("The list cannot be sorted by this: it is read from each record once its row is seen.");
+    if (section == kSmallest)
+      return QString(tr("The result that decides the margin of the run, as it was judged when it was kept") +
+                     QStringLiteral(".\n") + unsorted);
+    if (section == kRun || section == kRecipe) return unsorted;
+    if (section == kSheet) return tr("The list cannot be sorted by this.");
+  }
   if (role != Qt::DisplayRole) return {};
   switch (section) {
     case kMark:
@@ -256,6 +283,19 @@ QString RunsModel::smallestText(const RunRow& row) const {
   const auto quantity = Format::quantity(details.measure);
   const QString value = m_format.number(m_format.shown(*details.value, quantity), judge::usual_digits(details.measure));
   return subject + (details.at_least ? QStringLiteral(" ≥ ") : QStringLiteral(" ")) + value;
+}
+
+QString RunsModel::whenText(const RunRow& row) const {
+  const QString when = m_format.locale().toString(local(row.runAt), QLocale::LongFormat);
+  switch (row.runAtFrom) {
+    case archive::RunAtFrom::kGiven:
+      return tr("%1, as given").arg(when);
+    case archive::RunAtFrom::kLogClock:
+      return tr("%1, by the log’s own clock").arg(when);
+    case archive::RunAtFrom::kFileTime:
+      break;
+  }
+  return tr("%1, time of the log’s file").arg(when);
 }
 
 QString RunsModel::toPrintText() { return tr("to print", "a marked run"); }
@@ -303,6 +343,8 @@ QVariant RunsModel::data(const QModelIndex& index, int role) const {
       return index.column() == kMark ? QVariant(isMarked(index.row()) ? Qt::Checked : Qt::Unchecked) : QVariant();
     case kVerdictRole:
       return int(row.verdict);
+    case kHighlightedRole:
+      return m_highlighted.contains(row.id);
     case kMarkedRole:
       return isMarked(index.row());
     case Qt::TextAlignmentRole:
@@ -311,13 +353,15 @@ QVariant RunsModel::data(const QModelIndex& index, int role) const {
       if (index.column() == kWindow) return row.window.toHtmlEscaped();
       if (index.column() == kRecipe)
         return (row.oven.isEmpty() ? row.recipe : row.recipe + QStringLiteral(", ") + row.oven).toHtmlEscaped();
-      if (index.column() == kWhen) return m_format.locale().toString(local(row.runAt), QLocale::LongFormat);
+      if (index.column() == kWhen) return whenText(row);
       if (index.column() == kSheet && row.printedAt)
         return tr("Printed on %1").arg(m_format.locale().toString(local(*row.printedAt), QLocale::LongFormat));
       return text(row, index.column()).toHtmlEscaped();
     case Qt::AccessibleTextRole: {
       if (index.column() == kMark) return isMarked(index.row()) ? tr("marked") : tr("not marked");
-      const QString cell = text(row, index.column());
+      QString cell = text(row, index.column());
+      if (index.column() == kWhen && m_highlighted.contains(row.id))
+        cell = tr("%1, of the chosen zone", "time of a run").arg(cell);
       return headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString() + QStringLiteral(": ") + cell;
     }
     default:

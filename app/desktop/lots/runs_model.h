@@ -2,6 +2,7 @@
 #include <QAbstractTableModel>
 #include <QSet>
 #include <map>
+#include <set>
 #include <vector>
 
 #include "app/desktop/archive/archive_link.h"
@@ -18,7 +19,12 @@ class RunsModel : public QAbstractTableModel {
   enum Column { kMark, kWhen, kLot, kRun, kBoard, kWindow, kRecipe, kVerdict, kMargin, kSmallest, kSheet, kColumns };
   static constexpr int kVerdictRole = Qt::UserRole;  ///< judge::Verdict as int, in every column
   static constexpr int kMarkedRole = Qt::UserRole + 1;
+  static constexpr int kHighlightedRole = Qt::UserRole + 2;
   static constexpr std::size_t kPage = 200;
+
+  /// What a click on a heading lists the runs by; absent for what stands in their reports only.
+  static std::optional<archive::Order::Key> orderOf(int column);
+  static int columnOf(archive::Order::Key key);
 
   explicit RunsModel(ArchiveLink* archive, QObject* parent = nullptr);
 
@@ -39,6 +45,9 @@ class RunsModel : public QAbstractTableModel {
 
   const RunRow& row(int row) const { return m_rows[std::size_t(row)]; }
   int rowOf(const std::string& id) const;  ///< −1: not among those that were fetched
+
+  /// Runs that stand out in the list, such as those of a zone.
+  void setHighlighted(std::set<std::string> ids);
 
   bool isMarked(int row) const;
   void setMarked(const std::vector<int>& rows, bool marked);
@@ -72,6 +81,7 @@ class RunsModel : public QAbstractTableModel {
   QString shared(const std::string& text);
   QString text(const RunRow& row, int column) const;
   QString smallestText(const RunRow& row) const;
+  QString whenText(const RunRow& row) const;  ///< in full, and where it comes from
   void changed(int first, int last);
 
   ArchiveLink* m_archive;
@@ -83,6 +93,7 @@ class RunsModel : public QAbstractTableModel {
   bool m_listing = false, m_fetching = false, m_fetchesAll = false;
   std::optional<std::size_t> m_total, m_totalLots;
   std::map<std::string, archive::Moment> m_marked;
+  std::set<std::string> m_highlighted;
   QSet<QString> m_texts;  // each text once
 };
 

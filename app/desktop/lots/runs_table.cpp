@@ -1,7 +1,9 @@
 #include "app/desktop/lots/runs_table.h"
 
+#include <QActionGroup>
 #include <QApplication>
 #include <QClipboard>
+#include <QContextMenuEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPainter>
@@ -16,7 +18,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kSeen_ms = 30;
-constexpr double kRow_px = 26, kPadding_px = 10, kWidest_px = 260, kSmallest_px = 172;
+constexpr double kRow_px = 26, kPadding_px = 10, kWidest_px = 260, kSmallest_px = 172, kBoard_px = 150;
 constexpr int kFitted = 40;  // rows that the columns are fitted to
 
 /// The verdict's sign before its word, the signal colour for what is out, bold for what is no pass.
@@ -32,6 +34,8 @@ class RunDelegate : public QStyledItemDelegate {
     QStyledItemDelegate::paint(painter, cell, index);
     painter->setPen(m_theme.hairline);
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+    if (index.column() == RunsModel::kMark && index.data(RunsModel::kHighlightedRole).toBool())
+      painter->fillRect(QRectF(option.rect.topLeft(), QSizeF(m_theme.px(4), option.rect.height())), m_theme.accent);
     if (option.state.testFlag(QStyle::State_HasFocus) && index.column() == RunsModel::kWhen)
       widgets::paintFocusFrame(*painter, option.rect, m_theme);
   }
@@ -111,7 +115,8 @@ class MarkHeader : public QHeaderView {
 
 }  // namespace
 
-RunsTable::RunsTable(RunsModel* model, QWidget* parent) : QTableView(parent), m_model(model) {
+RunsTable::RunsTable(RunsModel* model, QWidget* parent)
+    : QTableView(parent), m_model(model), m_sortMenu(new QMenu(tr("So&rt the runs by"), this)) {
   setAccessibleName(tr("Runs of the archive"));
   setHorizontalHeader(new MarkHeader(model, this));
   setModel(model);
@@ -121,7 +126,6 @@ RunsTable::RunsTable(RunsModel* model, QWidget* parent) : QTableView(parent), m_
   header->setSectionsMovable(true);
   header->setHighlightSections(false);
   header->setSortIndicatorShown(true);
-  header->setSortIndicator(RunsModel::kWhen, Qt::DescendingOrder);
   header->setStretchLastSection(true);
   header->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   verticalHeader()->hide();
@@ -140,18 +144,13 @@ RunsTable::RunsTable(RunsModel* model, QWidget* parent) : QTableView(parent), m_
   connect(verticalScrollBar(), &QScrollBar::valueChanged, &m_seen, qOverload<>(&QTimer::start));
   connect(model, &QAbstractItemModel::modelReset, &m_seen, qOverload<>(&QTimer::start));
   connect(model, &QAbstractItemModel::rowsInserted, &m_seen, qOverload<>(&QTimer::start));
-  // Only the time is an order that the archive keeps; a click elsewhere leaves the indicator where it is.
-  connect(header, &QHeaderView::sectionClicked, this, [this, header](int section) {
+  connect(header, &QHeaderView::sectionClicked, this, [this](int section) {
     if (section == RunsModel::kMark) {
       markAll(!(m_model->total() && m_model->markedCount() > 0 && m_model->markedCount() >= *m_model->total()));
-      return;
+    } else {
+      sortBy(section);
     }
-    if (section == RunsModel::kWhen) {
-      const bool newest = m_model->order() == archive::Order::kNewestFirst;
-      m_model->setFilter(m_model->filter(), newest ? archive::Order::kOldestFirst : archive::Order::kNewestFirst);
-    }
-    header->setSortIndicator(
-        RunsModel::kWhen, m_model->order() == archive::Order::kNewestFirst ? Qt::DescendingOrder : Qt::AscendingOrder);
+    showOrder();  // the header moves its arrow by itself, whatever the column
   });
   connect(model, &RunsModel::allFetched, this, [this] {
     const Then then = std::exchange(m_then, Then::kNothing);
@@ -163,6 +162,47 @@ RunsTable::RunsTable(RunsModel* model, QWidget* parent) : QTableView(parent), m_
     }
   });
   connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this, &RunsTable::currentRunChanged);
+  buildSortMenu();
+  showOrder();
+}
+
+void RunsTable::buildSortMenu() {
+  auto* group = new QActionGroup(m_sortMenu);
+  for (int column = 0; column < RunsModel::kColumns; ++column) {
+    if (!RunsModel::orderOf(column)) continue;
+    QAction* action = group->addAction(
+        m_sortMenu->addAction(m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString()));
+    action->setCheckable(true);
+    action->setData(column);
+    connect(action, &QAction::triggered, this, [this, column] {
+      if (RunsModel::columnOf(m_model->order().key) != column) sortBy(column);
+    });
+  }
+  m_sortMenu->addSeparator();
+  QAction* turn = m_sortMenu->addAction(tr("The other way &round"));
+  connect(turn, &QAction::triggered, this, [this] { sortBy(RunsModel::columnOf(m_model->order().key)); });
+}
+
+void RunsTable::sortBy(int column) {
+  const auto key = RunsModel::orderOf(column);
+  if (!key) return;
+  archive::Order order = m_model->order();
+  if (order.key == *key) {
+    order.descending = !order.descending;
+  } else {
+    // What is looked for mostly comes first: the newest run, the worst verdict, the smallest margin.
+    order = {*key, *key == archive::Order::Key::kTime || *key == archive::Order::Key::kVerdict};
+  }
+  m_model->setFilter(m_model->filter(), order);
+  showOrder();
+  scrollToTop();
+}
+
+void RunsTable::showOrder() {
+  const int column = RunsModel::columnOf(m_model->order().key);
+  horizontalHeader()->setSortIndicator(column, m_model->order().descending ? Qt::DescendingOrder : Qt::AscendingOrder);
+  for (QAction* action : m_sortMenu->actions())
+    if (action->isCheckable()) action->setChecked(action->data().toInt() == column);
 }
 
 void RunsTable::setTheme(const widgets::Theme& theme) {
@@ -183,7 +223,7 @@ void RunsTable::fitColumns() {
       continue;
     }
     double widest = heading.horizontalAdvance(m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
-    if (column == RunsModel::kWhen) widest += theme.px(16);  // the sign of the order
+    if (RunsModel::orderOf(column)) widest += theme.px(16);  // the arrow of the order
     for (int row = 0; row < std::min(m_model->rowCount(), kFitted); ++row) {
       const QString text = m_model->index(row, column).data().toString();
       widest = std::max(widest, column == RunsModel::kVerdict ? bold.horizontalAdvance(text) + theme.px(30)
@@ -192,7 +232,9 @@ void RunsTable::fitColumns() {
     if (column == RunsModel::kSheet) widest = std::max(widest, bold.horizontalAdvance(RunsModel::toPrintText()));
     // What is known once a row is seen is not there yet.
     if (column == RunsModel::kSmallest) widest = std::max(widest, theme.px(kSmallest_px));
-    setColumnWidth(column, int(std::min(widest + theme.px(kPadding_px), theme.px(kWidest_px))));
+    // One long name of a board does not push what decides off the screen; its tool tip has it whole.
+    const double most = theme.px(column == RunsModel::kBoard ? kBoard_px : kWidest_px);
+    setColumnWidth(column, int(std::min(widest + theme.px(kPadding_px), most)));
   }
 }
 
@@ -288,6 +330,17 @@ void RunsTable::keyPressEvent(QKeyEvent* event) {
   } else {
     QTableView::keyPressEvent(event);
   }
+}
+
+void RunsTable::contextMenuEvent(QContextMenuEvent* event) {
+  QMenu menu(this);
+  const bool any = currentIndex().isValid();
+  menu.addAction(tr("&Open"), this, &RunsTable::openCurrent)->setEnabled(any);
+  menu.addAction(tr("&Mark, or take the mark off"), this, &RunsTable::toggleMarks)->setEnabled(any);
+  menu.addAction(tr("&Copy with headings"), this, &RunsTable::copy);
+  menu.addSeparator();
+  menu.addMenu(m_sortMenu);
+  menu.exec(event->globalPos());
 }
 
 void RunsTable::mouseDoubleClickEvent(QMouseEvent* event) {

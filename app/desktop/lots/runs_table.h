@@ -1,4 +1,5 @@
 #pragma once
+#include <QMenu>
 #include <QTableView>
 #include <QTimer>
 
@@ -20,6 +21,10 @@ class RunsTable : public QTableView {
   std::optional<std::string> currentRun() const;
   void setCurrentRun(const std::string& id);
   void markAll(bool marked);
+  /// Lists by the column; where it is listed by it already, the other way round. Of other columns nothing happens.
+  void sortBy(int column);
+  /// The columns that can be sorted by, the one that is checked, and the other way round: for keyboards.
+  QMenu* sortMenu() { return m_sortMenu; }
 
  public slots:
   void copy();
@@ -34,14 +39,18 @@ class RunsTable : public QTableView {
   void mouseDoubleClickEvent(QMouseEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void selectAll() override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
 
  private:
+  void buildSortMenu();
+  void showOrder();
   void openCurrent();
   void toggleMarks();
   void showSeen();
   std::vector<int> selectedRows() const;
 
   RunsModel* m_model;
+  QMenu* m_sortMenu;
   QTimer m_seen;                                                               // until the scrolling pauses
   enum class Then { kNothing, kSelectAll, kMarkAll } m_then = Then::kNothing;  // once all rows are fetched
   bool m_fitted = false;

@@ -81,11 +81,11 @@ SettingsWindow::SettingsWindow(ArchiveLink* link, Settings* settings, QWidget* p
   layout->addLayout(foot);
   resize(int(theme.px(kWidth_px)), sizeHint().height());
 
-  const QString where = settings->archive();
-  if (where.isEmpty()) {
+  // What is in use, which the settings need not name: a program may be started with another archive.
+  if (link->isAt({})) {
     setPlace(Place::kThisComputer);
   } else {
-    setPlace(isServerUrl(where) ? Place::kServer : Place::kFile, where);
+    setPlace(link->isServer() ? Place::kServer : Place::kFile, link->where());
   }
   connect(m_places, &QButtonGroup::idToggled, this, &SettingsWindow::refresh);
   connect(m_file, &QLineEdit::textEdited, this, [this] { setPlace(Place::kFile, m_file->text()); });
@@ -257,8 +257,9 @@ void SettingsWindow::refresh() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const QString wrong = problem();
   const QString where = chosenWhere();
-  const bool inUse = (where.isEmpty() ? QString::fromStdString(archive::defaultArchive()) : where) == m_link->where();
-  m_take->setEnabled(wrong.isEmpty() && !inUse);
+  const bool inUse = m_link->isAt(where);
+  const bool stored = m_link->isAt(m_settings->archive());  // what is in use is what the settings name
+  m_take->setEnabled(wrong.isEmpty() && !(inUse && stored));
   m_passwordNote->setVisible(place() == Place::kServer);
   bool trouble = !wrong.isEmpty();
   QString text = wrong;
@@ -266,6 +267,12 @@ void SettingsWindow::refresh() {
     const auto& status = m_link->status();
     text = tr("In use. %1").arg(archiveText(status, Format::inDefaultLocale()));
     if (status.reach == ArchiveStatus::Reach::kNone) text = tr("In use. It is made when the first run is kept.");
+    if (!stored) {
+      const QString named =
+          m_settings->archive().isEmpty() ? QString::fromStdString(archive::defaultArchive()) : m_settings->archive();
+      text +=
+          u' ' + tr("The program was started with it: next time it is %1 again, unless you use this one.").arg(named);
+    }
     if (status.error) {
       trouble = true;
       text = tr("In use, but: %1").arg(errorText(*status.error));

@@ -15,6 +15,7 @@
 #include "app/desktop/keep/keep_form.h"
 #include "app/desktop/lots/lot_sheet_panel.h"
 #include "app/desktop/lots/lots_page.h"
+#include "app/desktop/lots/runs_table.h"
 #include "app/desktop/panels/derivation_panel.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
@@ -132,6 +133,7 @@ void MainWindow::buildActions() {
       m_check->stepProblem(by);
     }
   };
+  QAction* sort = view->addMenu(m_lots->table()->sortMenu());
   QAction* next = addAction(view, tr("&Next result that is not a pass"), Qt::Key_F8, [=] { step_problem(1); });
   QAction* previous =
       addAction(view, tr("&Previous result that is not a pass"), Qt::SHIFT | Qt::Key_F8, [=] { step_problem(-1); });
@@ -254,6 +256,7 @@ void MainWindow::buildActions() {
 
   const auto enable = [=, this] {
     const bool any = m_document->current() != nullptr && !areLotsShown();
+    sort->setEnabled(areLotsShown());
     for (QAction* action : {import, close_log, copy_table, copy_picture, find, zoom_in, zoom_out, whole, raw, panel,
                             next, previous, nothing}) {
       const bool of_lots =

@@ -62,7 +62,8 @@ QString helpText() {
   text += section(
       QStringLiteral("lots"), HelpWindow::tr("Lots"),
       HelpWindow::tr(
-          "Every run that was kept, the newest first; a click on When turns the order. The fields above say which runs "
+          "Every run that was kept, the newest first; a click on a heading sorts by it, a second one the other way "
+          "round, and so does View, Sort the runs by, or the menu key. The fields above say which runs "
           "are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies "
           "with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the "
           "runs "

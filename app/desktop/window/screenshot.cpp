@@ -15,6 +15,7 @@
 #include "app/desktop/lots/lot_sheet_panel.h"
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/lots/runs_model.h"
+#include "app/desktop/lots/runs_table.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings_window.h"
 #include "app/desktop/tune/suggestion_card.h"
@@ -62,6 +63,8 @@ QStringList Screenshot::states() {
           QStringLiteral("compare-empty"),
           QStringLiteral("lots"),
           QStringLiteral("lots-trend"),
+          QStringLiteral("lots-zones"),
+          QStringLiteral("lots-sorted"),
           QStringLiteral("lots-open"),
           QStringLiteral("lots-panel"),
           QStringLiteral("lots-several"),
@@ -173,6 +176,8 @@ void Screenshot::stepLots() {
   } else if (m_step == 1 && page->model()->rowCount() > 3) {
     page->model()->setMarked({2, 3}, true);
     if (state == u"lots-trend") page->figures()->showTab(FiguresPane::kTrend);
+    if (state == u"lots-zones") page->figures()->showTab(FiguresPane::kZones);
+    if (state == u"lots-sorted") page->table()->sortBy(RunsModel::kMargin);
     if (state == u"lots-panel") page->setPanelShown(true);
     if (state == u"lots-several") page->panel()->showSeveralLots();
     if (state == u"lots-open") emit page->openWanted(QString::fromStdString(page->model()->row(0).id));

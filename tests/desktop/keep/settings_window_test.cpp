@@ -39,6 +39,26 @@ TEST_F(SettingsWindowTest, AFileIsTaken) {
   EXPECT_EQ(m_settings->archive(), QString());
 }
 
+TEST_F(SettingsWindowTest, AnArchiveThatTheProgramWasStartedWithCanBeKeptForNextTime) {
+  // The fixture's archive is a file that the settings do not name, as with --archive.
+  auto* take = [this] {
+    for (auto* each : m_shown->findChildren<QPushButton*>())
+      if (each->text() == QStringLiteral("&Use this archive")) return each;
+    return static_cast<QPushButton*>(nullptr);
+  }();
+  ASSERT_NE(take, nullptr);
+  EXPECT_EQ(field("File of the archive")->text(), m_archive->where());
+  EXPECT_TRUE(take->isEnabled());
+  EXPECT_TRUE(m_shown->archiveMessage().contains(QString::fromStdString(archive::defaultArchive())))
+      << m_shown->archiveMessage().toStdString();
+  take->click();
+  EXPECT_EQ(m_settings->archive(), m_archive->where());
+  EXPECT_FALSE(take->isEnabled());
+  EXPECT_FALSE(m_shown->archiveMessage().contains(QString::fromStdString(archive::defaultArchive())));
+  m_shown->setPlace(Place::kThisComputer);
+  EXPECT_TRUE(take->isEnabled()) << "and back";
+}
+
 struct Refused {
   const char* name;
   Place place;

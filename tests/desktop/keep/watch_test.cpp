@@ -2,6 +2,7 @@
 #include <QTreeWidget>
 
 #include "app/archive/archive.h"
+#include "app/desktop/text/language.h"
 #include "app/desktop/watch/watch_service.h"
 #include "app/desktop/watch/watch_window.h"
 #include "tests/desktop/window/window_fixture.h"
@@ -72,6 +73,32 @@ TEST_F(WatchTest, EachLogIsKeptAndHasALine) {
   EXPECT_EQ((*runs)[0].operatorName, "M. Kade");
   EXPECT_EQ(m_watch->lines()->topLevelItemCount(), 1);
   EXPECT_EQ(m_settings->watchedFolder(), folder()) << "for the next time";
+}
+
+TEST_F(WatchTest, ErrorsAreInTheLanguageThatIsShown) {
+  useLanguage(QStringLiteral("de"));
+  m_watch = std::make_unique<WatchWindow>(m_archive.get(), m_settings.get(), nullptr);
+  m_watch->setRules(m_rules);
+  m_watch->setFolder(m_folder.filePath(QStringLiteral("away")));
+  m_watch->start();
+  ASSERT_TRUE(QTest::qWaitFor([this] { return service()->trouble().has_value(); }, kLongest_ms));
+  EXPECT_TRUE(m_watch->stateText().contains(QStringLiteral("nicht lesen: Datei oder Ordner nicht vorhanden")))
+      << m_watch->stateText().toStdString();
+  service()->stop();
+  m_watch->setRules(write(QStringLiteral("odd.toml"), "[[rule]]\nfiles = \"*\"\nlot = \"(QM\"\n"));
+  m_watch->setFolder(folder());
+  m_watch->start();
+  ASSERT_TRUE(QTest::qWaitFor([this] { return !service()->isRunning(); }, kLongest_ms));
+  EXPECT_TRUE(m_watch->stateText().contains(QStringLiteral("erwartet")) &&
+              m_watch->stateText().contains(QStringLiteral("regulären Ausdruck")))
+      << m_watch->stateText().toStdString();
+  m_watch->setRules(write(QStringLiteral("strict.toml"),
+                          "[[rule]]\nfiles = \"*.csv\"\nlot = \"(QM-[0-9]+)\"\nwindow = \"sac305\"\n"));
+  comesIn("tern.csv", bytesOf("tern_run2.csv"));
+  m_watch->start();
+  ASSERT_TRUE(waitForLines(1));
+  EXPECT_TRUE(text(0, 4).startsWith(QStringLiteral("Sein Name passt nicht"))) << text(0, 4).toStdString();
+  useLanguage(QStringLiteral("en"));
 }
 
 TEST_F(WatchTest, AFileThatCannotBeReadIsNamedWithItsError) {

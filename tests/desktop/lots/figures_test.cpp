@@ -3,6 +3,7 @@
 #include <QAccessible>
 #include <QLabel>
 #include <QProcess>
+#include <QTableWidget>
 #include <nlohmann/json.hpp>
 
 #include "app/desktop/lots/figures_pane.h"
@@ -10,6 +11,8 @@
 #include "app/desktop/lots/lot_words.h"
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/lots/runs_model.h"
+#include "app/desktop/lots/runs_table.h"
+#include "app/desktop/lots/zones_pane.h"
 #include "app/desktop/widgets/lot_lane.h"
 #include "app/desktop/widgets/run_chart.h"
 #include "core/report/lot_report.h"
@@ -149,6 +152,53 @@ TEST_F(FiguresTest, ARunOpensOnCheckWithEverythingItWasJudgedWith) {
   EXPECT_EQ(setup.windows[0].identity.revision, "C");
   // Source: the demo's README: run 1 with recipe 7 fails.
   EXPECT_EQ(m_document->view()->judgement().verdict, judge::Verdict::kFail);
+  EXPECT_FALSE(m_document->view()->boardPicture().isNull()) << "as it was kept, without its file";
+}
+
+// Source: the demo's README: in run 1 the rise of R118 is out by zone 1, the peak of U12 centre by zones 8 to 10; the
+// runs here are that run with other values.
+TEST_F(FiguresTest, ZonesCountWhatTheResultsOutsideTraceTo) {
+  pane()->showTab(FiguresPane::kZones);
+  auto* table = pane()->zones()->table();
+  ASSERT_TRUE(QTest::qWaitFor([table] { return table->columnCount() > 0; }, kLongest_ms));
+  QStringList zones, rows;
+  for (int column = 0; column < table->columnCount(); ++column) zones << table->horizontalHeaderItem(column)->text();
+  for (int row = 0; row < table->rowCount(); ++row) rows << table->verticalHeaderItem(row)->text();
+  EXPECT_EQ(zones, (QStringList{"1", "8", "9", "10"}));
+  EXPECT_EQ(rows, (QStringList{"Results outside", "Runs", "Peak at U12 centre", "Steepest rise at R118", "Last on"}));
+  const QString runs = QString::number(kRuns);
+  EXPECT_EQ(table->item(0, 0)->text(), runs);
+  EXPECT_EQ(table->item(2, 0)->text(), QString()) << "the peak does not trace to zone 1";
+  EXPECT_EQ(table->item(3, 0)->text(), runs);
+  EXPECT_EQ(table->item(2, 3)->text(), runs);
+  EXPECT_TRUE(pane()->sentence().startsWith(
+      QStringLiteral("Zone 1 leads: %1 of the %2 result(s) outside trace to it, in %1 of %1 runs")
+          .arg(runs)
+          .arg(2 * kRuns)))
+      << pane()->sentence().toStdString();
+  // Choosing a zone finds its runs in the list.
+  const auto highlighted = [this] {
+    int count = 0;
+    for (int row = 0; row < page()->model()->rowCount(); ++row)
+      count += page()->model()->index(row, 0).data(RunsModel::kHighlightedRole).toBool() ? 1 : 0;
+    return count;
+  };
+  EXPECT_EQ(highlighted(), 0);
+  table->setFocus();
+  QTest::keyClick(table, Qt::Key_Right);
+  EXPECT_EQ(highlighted(), kRuns);
+  EXPECT_EQ(page()->table()->currentRun(), page()->model()->row(0).id) << "the newest";
+  pane()->showTab(FiguresPane::kControl);
+  EXPECT_EQ(highlighted(), 0);
+}
+
+TEST_F(FiguresTest, ZonesOfRunsThatAreAllInsideAreNone) {
+  archive::Filter filter;
+  filter.text = "nowhere";
+  page()->filterBar()->setFilter(filter);
+  pane()->showTab(FiguresPane::kZones);
+  ASSERT_TRUE(QTest::qWaitFor([this] { return !page()->isBusy(); }, kLongest_ms));
+  EXPECT_EQ(pane()->zones()->table()->columnCount(), 0);
 }
 
 }  // namespace

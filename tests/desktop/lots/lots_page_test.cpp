@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QHeaderView>
+#include <QMenu>
 #include <QMenuBar>
 
 #include "app/archive/database.h"
@@ -143,16 +144,86 @@ TEST_F(LotsPageTest, KeysMarkCopyAndFind) {
   EXPECT_EQ(QApplication::focusWidget()->accessibleName(), "Find");
 }
 
-TEST_F(LotsPageTest, AHeadingOfTimeTurnsTheOrderAndNoOtherDoes) {
-  keep(madeUpRuns(1, 5));
-  show();
-  const auto newest = page()->model()->row(0).id;
-  auto* header = page()->table()->horizontalHeader();
-  emit header->sectionClicked(RunsModel::kBoard);
-  EXPECT_EQ(page()->model()->order(), archive::Order::kNewestFirst);
-  EXPECT_EQ(header->sortIndicatorSection(), int(RunsModel::kWhen));
-  emit header->sectionClicked(RunsModel::kWhen);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return page()->model()->row(4).id == newest; }, kLongest_ms));
+class LotsOrderTest : public LotsPageTest {
+ protected:
+  void SetUp() override {
+    LotsPageTest::SetUp();
+    keep(madeUpRuns(1, 9));  // a fourth fails, a third is of another board, margins rise with time
+    show();
+  }
+  QHeaderView* header() { return page()->table()->horizontalHeader(); }
+  QString arrow() {
+    return page()->model()->headerData(header()->sortIndicatorSection(), Qt::Horizontal, Qt::DisplayRole).toString() +
+           (header()->sortIndicatorOrder() == Qt::AscendingOrder ? u'+' : u'-');
+  }
+  /// Numbers of the runs in the order that is shown, once it is.
+  std::string shown(const std::string& wanted) {
+    const auto numbers = [this] {
+      std::string all;
+      for (int row = 0; row < page()->model()->rowCount(); ++row)
+        all += page()->model()->row(row).id.back();  // added one by one: the number in the chain
+      return all;
+    };
+    (void)QTest::qWaitFor([&] { return numbers() == wanted; }, 3000);
+    return numbers();
+  }
+  void click(int column) {
+    const QPoint at(header()->sectionViewportPosition(column) + header()->sectionSize(column) / 2,
+                    header()->height() / 2);
+    QTest::mouseClick(header()->viewport(), Qt::LeftButton, {}, at);
+  }
+};
+
+TEST_F(LotsOrderTest, AClickOnAHeadingSortsAndASecondTurnsTheOrder) {
+  EXPECT_EQ(shown("987654321"), "987654321");
+  EXPECT_EQ(arrow(), "When-");
+  click(RunsModel::kWhen);
+  EXPECT_EQ(shown("123456789"), "123456789");
+  EXPECT_EQ(arrow(), "When+");
+  click(RunsModel::kMargin);
+  EXPECT_EQ(arrow(), "Margin+") << "the smallest first";
+  EXPECT_EQ(shown("123456789"), "123456789");
+  click(RunsModel::kMargin);
+  EXPECT_EQ(shown("987654321"), "987654321");
+  EXPECT_EQ(arrow(), "Margin-");
+  click(RunsModel::kVerdict);
+  EXPECT_EQ(arrow(), "Verdict-") << "the worst first";
+  EXPECT_EQ(shown("849765321"), "849765321");
+  click(RunsModel::kBoard);
+  EXPECT_EQ(shown("963875421"), "963875421") << "Dunlin before Tern, each the newest first";
+  EXPECT_EQ(arrow(), "Board+");
+  for (const int column : {RunsModel::kRun, RunsModel::kRecipe, RunsModel::kSmallest, RunsModel::kSheet}) {
+    click(column);
+    EXPECT_EQ(arrow(), "Board+") << "what cannot be sorted by leaves the arrow";
+    EXPECT_FALSE(page()->model()->headerData(column, Qt::Horizontal, Qt::ToolTipRole).toString().isEmpty());
+  }
+  EXPECT_EQ(shown("963875421"), "963875421");
+  archive::Filter filter;
+  filter.verdicts = {judge::Verdict::kPass};
+  page()->filterBar()->setFilter(filter);
+  EXPECT_EQ(shown("9637521"), "9637521") << "another filter keeps the order";
+}
+
+TEST_F(LotsOrderTest, KeysSortToo) {
+  QMenu* menu = page()->table()->sortMenu();
+  const auto trigger = [menu](const QString& text) {
+    for (QAction* action : menu->actions())
+      if (action->text() == text) action->trigger();
+  };
+  QAction* in_view = nullptr;
+  for (QAction* top : m_window->menuBar()->actions())
+    if (top->menu() && top->menu()->actions().contains(menu->menuAction())) in_view = menu->menuAction();
+  ASSERT_NE(in_view, nullptr);
+  EXPECT_TRUE(in_view->isEnabled());
+  trigger("Margin");
+  EXPECT_EQ(arrow(), "Margin+");
+  trigger("Margin");
+  EXPECT_EQ(arrow(), "Margin+") << "it is chosen already";
+  trigger("The other way &round");
+  EXPECT_EQ(arrow(), "Margin-");
+  EXPECT_EQ(shown("987654321"), "987654321");
+  m_window->showTask(MainWindow::Task::kCheck);
+  EXPECT_FALSE(in_view->isEnabled());
 }
 
 TEST_F(LotsPageTest, ADroppedLogIsShownOnCheck) {

@@ -78,7 +78,9 @@ TEST_F(RunsModelTest, IsASoundModel) {
 }
 
 TEST_F(RunsModelTest, ListsPageByPageWhatTheArchiveFinds) {
-  for (const auto order : {archive::Order::kNewestFirst, archive::Order::kOldestFirst}) {
+  using Key = archive::Order::Key;
+  for (const auto order : {archive::Order::kNewestFirst, archive::Order::kOldestFirst,
+                           archive::Order{Key::kBoard, true}, archive::Order{Key::kMargin, false}}) {
     list({}, order);
     const auto all = wanted({}, order);
     ASSERT_EQ(all.size(), std::size_t(kRuns));

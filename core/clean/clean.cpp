@@ -24,7 +24,6 @@ namespace ovenwright::clean {
 namespace {
 
 using run::RawChannel;
-using Times = std::shared_ptr<const std::vector<double>>;
 
 constexpr double kShortGap_s = 3;
 constexpr std::size_t kShortGapSamples = 2;
@@ -45,15 +44,17 @@ std::string detail_of(const std::vector<run::RemovedSample>& removed) {
 struct Clocks {
   std::map<const std::vector<double>*, OrderedRows> by_times;
 
-  const OrderedRows& of(const Times& times) {
-    auto& ordered = by_times[times.get()];
-    if (!ordered.clock) ordered = order_rows(*times);
-    return ordered;
+  explicit Clocks(const std::vector<RawChannel>& channels) {
+    for (const auto& channel : channels) by_times[channel.time_s.get()];
+  }
+  void order() {
+    for (auto& [times, rows] : by_times) rows = order_rows(*times);
   }
 };
 
-Track track_of(RawChannel channel, const OrderedRows& rows) {
-  Track track;
+/// A track of a channel whose overview is known.
+void make_track(Track& track, RawChannel channel, const Clocks& clocks) {
+  const OrderedRows& rows = clocks.by_times.at(channel.time_s.get());
   track.name = std::move(channel.name);
   track.number = channel.number;
   track.clock = rows.clock;
@@ -61,8 +62,8 @@ Track track_of(RawChannel channel, const OrderedRows& rows) {
   if (rows.kept) {
     for (std::size_t i = 0; i < rows.kept->size(); ++i) track.temperature_C[i] = track.temperature_C[(*rows.kept)[i]];
     track.temperature_C.resize(rows.kept->size());
+    track.overview = look_over(track.temperature_C);
   }
-  return track;
 }
 
 /// Neighbouring stretches of one kind are one fault.
@@ -229,7 +230,7 @@ std::vector<run::Run> cut_into_runs(std::vector<Track> tracks, const std::vector
 void flag_suspects(run::Run& run, const board::Board* board, unsigned threads) {
   flag_stuck(run);
   flag_reversed_polarity(run);
-  flag_cold_junction_steps(run);
+  flag_cold_junction_steps(run, threads);
   const auto means = pass_means(run, threads);
   flag_detached(run, means, board);
   if (board != nullptr) flag_swapped(run, means, *board);
@@ -250,14 +251,18 @@ std::vector<RawChannel> rows_of(const std::vector<RawChannel>& channels, std::si
 }
 
 Result<std::vector<run::Run>> clean_part(std::vector<RawChannel> channels, const Options& options) {
-  Clocks clocks;
-  std::vector<Track> tracks;
+  Clocks clocks(channels);
   std::size_t samples = 0;
-  for (auto& channel : channels) {
-    samples += channel.temperature_C.size();
-    tracks.push_back(track_of(std::move(channel), clocks.of(channel.time_s)));
-  }
+  for (const auto& channel : channels) samples += channel.temperature_C.size();
   const unsigned threads = threads_for(samples, options.threads);
+  std::vector<Track> tracks(channels.size());
+  for_each_index(1 + channels.size(), threads, [&](std::size_t k) {
+    if (k == 0)
+      clocks.order();
+    else
+      tracks[k - 1].overview = look_over(channels[k - 1].temperature_C);
+  });
+  for (std::size_t k = 0; k < channels.size(); ++k) make_track(tracks[k], std::move(channels[k]), clocks);
   for_each_index(tracks.size(), threads, [&](std::size_t k) { find_bad_readings(tracks[k]); });
   if (std::ranges::all_of(tracks, [](const Track& track) { return track.clock->size() == 0; }))
     return Error{ErrorCode::kParse, "no row has a usable time", {}, {}, {}};

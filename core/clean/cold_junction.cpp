@@ -5,6 +5,7 @@
 #include <span>
 #include <string>
 
+#include "core/clean/parallel.h"
 #include "core/clean/suspects.h"
 #include "core/run/median.h"
 #include "core/run/noise.h"
@@ -54,6 +55,26 @@ class StepBound {
   std::span<const double> T_;
   double over_trend_ = 0;  ///< the most that the time of a step can be of the time from which the trend is taken
 };
+
+/// Where a trace steps by half of what all must: the samples before, in the order of time.
+std::vector<std::size_t> places_of_steps(const run::Trace& trace, unsigned threads) {
+  constexpr std::size_t kTogether = 1U << 16;
+  const std::size_t n = trace.size();
+  if (n < 2 * kSlopeSamples + 3) return {};
+  const StepBound bound(trace);
+  const std::size_t first = kSlopeSamples, end = n - 2 - kSlopeSamples;
+  std::vector<std::vector<std::size_t>> found((end - first + kTogether - 1) / kTogether);
+  for_each_index(found.size(), threads, [&](std::size_t part) {
+    const std::size_t from = first + part * kTogether, to = std::min(end, from + kTogether);
+    for (std::size_t i = from; i < to; ++i) {
+      if (bound.at(i) < kWorthALook * kLeast_C / 2 || std::abs(step_at(trace, i).size_C) < kLeast_C / 2) continue;
+      found[part].push_back(i);
+    }
+  });
+  std::vector<std::size_t> places;
+  for (const auto& part : found) places.insert(places.end(), part.begin(), part.end());
+  return places;
+}
 
 /// The sample i of a trace such that the step would lie between it and i + 2; absent at the ends.
 std::optional<std::size_t> place_of(const run::Trace& trace, double time_s) {
@@ -105,7 +126,7 @@ bool alike(const Steps& steps, const std::vector<double>& noise) {
 
 }  // namespace
 
-void flag_cold_junction_steps(run::Run& run) {
+void flag_cold_junction_steps(run::Run& run, unsigned threads) {
   std::vector<run::Channel*> channels;
   for (auto& channel : run.channels)
     if (channel.trace) channels.push_back(&channel);
@@ -114,9 +135,7 @@ void flag_cold_junction_steps(run::Run& run) {
   const auto t = first.time_s();
   std::vector<double> noise;  // of each trace, once one is needed
   double best = 0;
-  const StepBound bound(first);
-  for (std::size_t i = kSlopeSamples; i + 2 + kSlopeSamples < t.size(); ++i) {
-    if (bound.at(i) < kWorthALook * kLeast_C / 2 || std::abs(step_at(first, i).size_C) < kLeast_C / 2) continue;
+  for (const std::size_t i : places_of_steps(first, threads)) {
     const auto beside = [&](const run::Fault& fault) { return fault.from_s <= t[i + 2] && fault.to_s >= t[i]; };
     const auto steps = steps_at(channels, t[i]);
     if (!steps || std::ranges::any_of(run.faults, beside)) continue;

@@ -6,14 +6,10 @@
 #include <limits>
 #include <map>
 #include <optional>
-#if defined(__SSE2__)
-#include <emmintrin.h>
-#endif
 
 namespace ovenwright::clean {
 namespace {
 
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 // Ends of the ranges of thermocouple types B, R and S, K, N, J, E, T, and the coldest any of them reads.
 // Source: ITS-90 reference functions (NIST Monograph 175).
 constexpr double kHottest_C = 1820.5, kColdest_C = -270.5;
@@ -24,59 +20,6 @@ constexpr std::array kRangeEnds_C = {400.0, 1000.0, 1200.0, 1300.0};
 constexpr double kUsualLowest_C = -15, kUsualHighest_C = 390;
 // A trace cannot move faster than this into a stretch without readings.
 constexpr double kLeast_C = 20, kFastest_C_per_s = 12;
-
-struct Overview {
-  bool all_finite = true;
-  double lowest = 0, highest = 0, largest_step = 0;
-};
-
-/// One pass at the speed of memory. What is not finite shows in the sums of zeros; NaN stays out of the others.
-Overview look_over(const std::vector<double>& values) {
-  Overview overview;
-  if (values.empty()) return overview;
-  overview.lowest = overview.highest = values[0];
-  const double* const T = values.data();
-  std::size_t i = 1;
-  double zeros = values[0] * 0;
-#if defined(__SSE2__)
-  // Pairs of neighbours, two pairs beside each other; the operations take their second operand where one is NaN.
-  constexpr std::size_t kLanes = 2, kAtOnce = 2 * kLanes;
-  const __m128d nothing = _mm_setzero_pd(), sign = _mm_set1_pd(-0.0), first = _mm_set1_pd(T[0]);
-  __m128d low[] = {first, first}, high[] = {first, first}, step[] = {nothing, nothing}, sum[] = {nothing, nothing};
-  const auto look = [&](std::size_t k, std::size_t at) {
-    const __m128d value = _mm_loadu_pd(T + at);
-    const __m128d change = _mm_andnot_pd(sign, _mm_sub_pd(value, _mm_loadu_pd(T + at - 1)));
-    sum[k] = _mm_add_pd(sum[k], _mm_mul_pd(value, nothing));
-    low[k] = _mm_min_pd(value, low[k]);
-    high[k] = _mm_max_pd(value, high[k]);
-    step[k] = _mm_max_pd(change, step[k]);
-  };
-  for (; i + kAtOnce <= values.size(); i += kAtOnce) {
-    look(0, i);
-    look(1, i + kLanes);
-  }
-  const auto lanes = [](__m128d pair) {
-    std::array<double, kLanes> both{};
-    _mm_storeu_pd(both.data(), pair);
-    return both;
-  };
-  const auto lows = lanes(_mm_min_pd(low[0], low[1])), highs = lanes(_mm_max_pd(high[0], high[1]));
-  const auto steps = lanes(_mm_max_pd(step[0], step[1])), sums = lanes(_mm_add_pd(sum[0], sum[1]));
-  overview.lowest = std::min(lows[0], lows[1]);
-  overview.highest = std::max(highs[0], highs[1]);
-  overview.largest_step = std::max(steps[0], steps[1]);
-  zeros += sums[0] + sums[1];
-#endif
-  for (; i < values.size(); ++i) {
-    const double value = T[i], change = std::abs(value - T[i - 1]);
-    zeros += value * 0;
-    overview.lowest = value < overview.lowest ? value : overview.lowest;
-    overview.highest = value > overview.highest ? value : overview.highest;
-    overview.largest_step = change > overview.largest_step ? change : overview.largest_step;
-  }
-  overview.all_finite = !std::isnan(zeros);
-  return overview;
-}
 
 bool one_of_fixed(double value) {
   // Runs of nines, and the ends of 16-bit counts as such, in tenths and in hundredths.
@@ -229,8 +172,7 @@ class Search {
 }  // namespace
 
 void find_bad_readings(Track& track) {
-  const auto overview = look_over(track.temperature_C);
-  track.largest_step_C = overview.all_finite ? overview.largest_step : kNaN;
+  const auto& overview = track.overview;
   const bool constant = overview.lowest == overview.highest;
   if (overview.all_finite && overview.largest_step <= suspicious_step_C(track) && !constant &&
       overview.lowest > kUsualLowest_C && overview.highest < kUsualHighest_C)

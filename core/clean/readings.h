@@ -11,7 +11,7 @@ namespace ovenwright::clean {
 ///   off from its neighbours by a jump; or any value that stands digit for digit for three rows or comes back three
 ///   times, set off by a jump on both sides, where the curve goes on as before.
 /// Rows at the ends that lead into a removed stretch by an impossible jump go with it.
-/// Sets `largest_step_C`. Cost: one pass where nothing is wrong.
+/// By the track's overview nothing more is looked at where nothing is wrong.
 void find_bad_readings(Track& track);
 
 }  // namespace ovenwright::clean

@@ -4,7 +4,9 @@
 #include <cmath>
 #include <limits>
 #include <string>
+#include <utility>
 
+#include "core/run/large_pages.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::clean {
@@ -61,7 +63,11 @@ std::vector<run::Fault> faults_of(std::span<const double> time_s, const std::vec
 
 OrderedRows order_rows(std::span<const double> time_s) {
   OrderedRows ordered;
-  if (auto clock = run::Clock::make({time_s.begin(), time_s.end()})) {
+  std::vector<double> all;
+  all.reserve(time_s.size());
+  run::ask_for_large_pages({&all});
+  all.assign(time_s.begin(), time_s.end());
+  if (auto clock = run::Clock::make(std::move(all))) {
     ordered.clock = *clock;
     return ordered;
   }

@@ -240,7 +240,8 @@ class Search {
 
 void find_spikes(std::span<Track> tracks, std::span<const int> keep) {
   for (std::size_t i = 0; i < tracks.size(); ++i) {
-    if (tracks[i].largest_step_C <= suspicious_step_C(tracks[i])) continue;
+    const auto& overview = tracks[i].overview;
+    if (overview.all_finite && overview.largest_step <= suspicious_step_C(tracks[i])) continue;
     Search(tracks, i, std::ranges::find(keep, tracks[i].number) != keep.end()).run();
   }
 }

@@ -21,7 +21,7 @@ void flag_reversed_polarity(run::Run& run);
 /// °C or more, at least six times the noise, twice what the change of slope there makes and 0.5 °C/s² · h², each the
 /// same way by more than three times its noise and within a quarter, or six times its noise, of the median. A spike
 /// that comes back is no step. Cost: one pass over one trace.
-void flag_cold_junction_steps(run::Run& run);
+void flag_cold_junction_steps(run::Run& run, unsigned threads = 1);
 
 /// Flags a trace as detached, suspected: its slope changes twice as roughly over 3 s as is usual among the others, and
 /// after its sharpest growth on the way up takes back 45 % or more of it within 20 s, as air does and no body. Small

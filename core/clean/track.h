@@ -1,6 +1,7 @@
 #pragma once
 #include <cstddef>
 #include <memory>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -17,6 +18,16 @@ struct Stretch {
   std::vector<double> raw_C;  ///< what stood in rows first..last; empty where nothing was taken out
 };
 
+/// What one pass over the values of a channel finds.
+struct Overview {
+  bool all_finite = true;
+  double lowest = 0, highest = 0;  ///< among numbers
+  double largest_step = 0;         ///< between neighbouring numbers
+};
+
+/// Cost: O(n), at the speed of memory.
+Overview look_over(std::span<const double> values);
+
 /// A channel while it is being cleaned: a value for each row of its clock, NaN in the rows that were taken out.
 struct Track {
   std::string name;
@@ -24,7 +35,7 @@ struct Track {
   std::shared_ptr<const run::Clock> clock;
   std::vector<double> temperature_C;
   std::vector<Stretch> stretches;  ///< disjoint, in no order until clean() sorts them
-  double largest_step_C = 0;       ///< between neighbouring rows, as logged
+  Overview overview;               ///< of the temperatures as logged
 
   /// Takes rows out and remembers what stood in them.
   void remove(run::FaultKind kind, std::size_t first, std::size_t last);

@@ -131,7 +131,7 @@ Decoded keep(std::string_view bytes, std::size_t mark, const TextScan& scan, std
 
 }  // namespace
 
-Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding) {
+Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding, unsigned threads) {
   if (const auto what = foreign_format(bytes); !what.empty()) return binary_error(bytes, 0, what);
   const bool known_utf8 = same_encoding_name(known_encoding, "UTF-8");
   if (!known_encoding.empty() && !known_utf8) return decode_as(bytes, known_encoding);
@@ -143,7 +143,7 @@ Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding
   const std::size_t skip = mark ? mark->mark : 0;
   const std::size_t left_out = padding(bytes);
   const auto text = bytes.substr(0, bytes.size() - left_out);
-  const auto scan = scan_text(text);
+  const auto scan = scan_text(text, threads);
   if (text.empty() && !bytes.empty()) return binary_error(bytes, 0, {});
   if (binary(scan, text.size())) return binary_error(text, scan.first_control, {});
   const bool only_cut = scan.multi_byte == 0 && scan.cut_tail > 0 && skip == 0;

@@ -61,6 +61,6 @@ struct Decoded {
 /// is always well-formed UTF-8. Errors: kParse (binary content; bytes that the forced encoding does not allow, with
 /// their line); kBadArgument (no such encoding). Cost: one pass over the bytes, 64 at a time where they are ASCII;
 /// thread-safe.
-Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding = {});
+Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding = {}, unsigned threads = 1);
 
 }  // namespace ovenwright::log

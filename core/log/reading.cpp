@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <atomic>
 #include <future>
+#include <thread>
 
 #include "core/files/digest.h"
 #include "core/log/grid.h"
@@ -73,7 +74,8 @@ Result<Reading> of_text(const std::string& name, std::string_view bytes, const O
     if (auto error = too_many_numbers(bytes.substr(0, kCheckedHead), static_cast<double>(bytes.size()), options))
       return named(*error, name);
   }
-  const auto decoded = decode(bytes, options.layout ? options.layout->encoding.value_or("") : "");
+  const unsigned threads = options.threads > 0 ? options.threads : std::max(1U, std::thread::hardware_concurrency());
+  const auto decoded = decode(bytes, options.layout ? options.layout->encoding.value_or("") : "", threads);
   if (!decoded) return named(decoded.error(), name);
   const std::string_view text = decoded->unchanged ? bytes.substr(decoded->skip) : std::string_view{decoded->utf8};
   auto reading = interpret_text(name, text, options);

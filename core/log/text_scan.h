@@ -19,8 +19,9 @@ struct TextScan {
 };
 
 /// Counts control bytes and checks UTF-8 (Unicode 15, table 3-7: no overlong forms, no surrogates, at most U+10FFFF).
-/// Cost: O(n); blocks of plain ASCII are skipped 64 bytes at a time. No allocation, thread-safe.
-TextScan scan_text(std::string_view bytes) noexcept;
+/// @param threads  at most so many, each on a part of some megabytes
+/// Cost: O(n); blocks of plain ASCII are skipped 64 bytes at a time. Thread-safe.
+TextScan scan_text(std::string_view bytes, unsigned threads = 1);
 
 /// Whether every byte is below 0x80.
 bool is_ascii(std::string_view bytes) noexcept;

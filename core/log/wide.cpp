@@ -10,9 +10,9 @@
 
 #include "core/log/byte_masks.h"
 #include "core/log/fast_rows.h"
-#include "core/log/large_pages.h"
 #include "core/log/row_reader.h"
 #include "core/log/size_check.h"
+#include "core/run/large_pages.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::log {
@@ -98,7 +98,7 @@ class WideReader {
         reserved.push_back(&array);
       }
     }
-    ask_for_large_pages(reserved);
+    run::ask_for_large_pages(reserved);
   }
 
   Piece new_piece() const {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -73,8 +74,8 @@ double median_difference(std::span<const double> values) {
   const auto value_at = [values](std::size_t i) { return values[i + 1] - values[i]; };
   if (count >= kLarge) {
     const Bracket bracket = bracket_of(count, value_at);
-    std::vector<double> kept(count - bracket.below - bracket.above + 1);
-    if (const auto quick = by_bracket(count, value_at, bracket, kept.data())) return *quick;
+    const auto kept = std::make_unique_for_overwrite<double[]>(count - bracket.below - bracket.above + 1);
+    if (const auto quick = by_bracket(count, value_at, bracket, kept.get())) return *quick;
   }
   std::vector<double> differences(count);
   for (std::size_t i = 0; i < count; ++i) differences[i] = value_at(i);

@@ -13,11 +13,13 @@ namespace {
 
 /// One pass in lanes beside each other, so that it runs at the speed of memory.
 bool all_finite(const std::vector<double>& values) {
-  constexpr std::size_t kLanes = 8;
-  std::array<double, kLanes> sums{};  // of zeros; NaN once a value is not finite
+  constexpr std::size_t kLanes = 8, kAhead = 512;  // the processor itself does not look ahead over the end of a page
+  std::array<double, kLanes> sums{};               // of zeros; NaN once a value is not finite
   std::size_t i = 0;
-  for (; i + kLanes <= values.size(); i += kLanes)
+  for (; i + kLanes <= values.size(); i += kLanes) {
+    if (i + kAhead < values.size()) __builtin_prefetch(&values[i + kAhead]);
     for (std::size_t lane = 0; lane < kLanes; ++lane) sums[lane] += values[i + lane] * 0;
+  }
   for (; i < values.size(); ++i) sums[0] += values[i] * 0;
   return std::ranges::none_of(sums, [](double sum) { return std::isnan(sum); });
 }

@@ -3,9 +3,12 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "core/clean/clean.h"
+#include "core/clean/track.h"
 #include "tests/unit/clean/made_log.h"
 
 namespace ovenwright::clean {
@@ -92,6 +95,29 @@ TEST(CleanRows, AClockGapIsFiveMediansAndMoreThanTwoSeconds) {
   const auto short_one = clean(fast.channels());
   ASSERT_TRUE(short_one);
   EXPECT_THAT(faults_of((*short_one)[0]), IsEmpty());
+}
+
+// Source: the values themselves. Lengths around what is looked at together; what is no number stands anywhere.
+TEST(LookOver, FindsRangeStepsAndWhatIsNoNumber) {
+  for (std::size_t n = 1; n < 24; ++n) {
+    std::vector<double> values(n);
+    for (std::size_t i = 0; i < n; ++i) values[i] = 20 + static_cast<double>(i * i % 7);
+    for (std::size_t at = 0; at < n; ++at) {
+      auto changed = values;
+      changed[at] = -40;
+      auto found = look_over(changed);
+      EXPECT_TRUE(found.all_finite);
+      EXPECT_EQ(found.lowest, -40);
+      EXPECT_EQ(found.highest, *std::max_element(changed.begin(), changed.end()));
+      double largest = 0;
+      for (std::size_t i = 1; i < n; ++i) largest = std::max(largest, std::abs(changed[i] - changed[i - 1]));
+      EXPECT_EQ(found.largest_step, largest);
+      for (const double none : {std::nan(""), HUGE_VAL, -HUGE_VAL}) {
+        changed[at] = none;
+        EXPECT_FALSE(look_over(changed).all_finite) << n << " " << at;
+      }
+    }
+  }
 }
 
 }  // namespace

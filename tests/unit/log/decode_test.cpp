@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/log/grid.h"
+#include "core/log/text_scan.h"
 
 namespace ovenwright::log {
 namespace {
@@ -195,6 +196,34 @@ TEST(Decode, RefusesAnEncodingNobodyKnows) {
   const auto decoded = decode("a;b\n", "no-such-encoding");
   ASSERT_FALSE(decoded);
   EXPECT_EQ(decoded.error().code, ErrorCode::kBadArgument);
+}
+
+// Source: one part after the other is what is meant.
+TEST(TextScan, OfALongTextInPartsFindsWhatOnePassFinds) {
+  std::string text;
+  while (text.size() < (std::size_t{36} << 20)) text += "12.5,°C,27.1,\x01,28.2,\xC3,ü\n25.0,26.0,27.0,28.0,29.0\n";
+  for (const std::string& tail : {std::string{}, std::string{"\n"}, std::string{"\xE2\x82"}}) {
+    const std::string whole = text + tail;
+    const TextScan one = scan_text(whole);
+    EXPECT_GT(one.ill_formed, 0U);
+    EXPECT_EQ(one.cut_tail, tail.size() > 1 ? 2U : 0U);
+    for (const unsigned threads : {2U, 3U, 7U}) {
+      const TextScan parts = scan_text(whole, threads);
+      EXPECT_EQ(parts.multi_byte, one.multi_byte);
+      EXPECT_EQ(parts.ill_formed, one.ill_formed);
+      EXPECT_EQ(parts.first_ill_formed, one.first_ill_formed);
+      EXPECT_EQ(parts.control, one.control);
+      EXPECT_EQ(parts.first_control, one.first_control);
+      EXPECT_EQ(parts.cut_tail, one.cut_tail);
+    }
+    // The only trouble far into the text.
+    std::string late(std::size_t{36} << 20, '7');
+    late[30'000'000] = '\x02';
+    late[20'000'000] = '\n';
+    const TextScan found = scan_text(late + tail, 4);
+    EXPECT_EQ(found.first_control, 30'000'000U);
+    EXPECT_EQ(found.control, 1U);
+  }
 }
 
 }  // namespace

@@ -1,10 +1,10 @@
-#include "core/log/large_pages.h"
+#include "core/run/large_pages.h"
 
 #include <sys/mman.h>
 
 #include <cstdint>
 
-namespace ovenwright::log {
+namespace ovenwright::run {
 namespace {
 
 constexpr std::uintptr_t kLarge = std::uintptr_t{2} << 20, kSmall = std::uintptr_t{4} << 10;
@@ -33,4 +33,4 @@ void ask_for_large_pages(const std::vector<const std::vector<double>*>& reserved
   }
 }
 
-}  // namespace ovenwright::log
+}  // namespace ovenwright::run

@@ -112,7 +112,8 @@ Result<std::vector<NewRun>> keep(NewFile log, Moment fileTime, const check::Requ
   run.keepSpikes = request.keep_spikes;
   run.program = std::string{"ovenwright "} + kVersion;
   for (const auto& window : request.windows) run.windows.push_back(windowFile(window, known));
-  if (request.recipe) run.recipe = profile(*request.recipe, oven::recipe_text, known);
+  const auto written = [](const oven::Recipe& value) { return oven::recipe_text(value); };
+  if (request.recipe) run.recipe = profile(*request.recipe, written, known);
   run.layout =
       newFile(checked.reading.layout.name.value_or(""), std::nullopt, log::layout_text(checked.reading.layout));
   auto oven = fileOnly(request.oven, known);

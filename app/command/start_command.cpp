@@ -77,8 +77,8 @@ ExitStatus run(const StartOptions& options) {
       tune::start(inputs->oven, inputs->board, std::move(inputs->windows), learned ? &*learned : nullptr);
   if (!start) return fail(start.error());
   if (options.write_recipe) {
-    const auto written =
-        files::write_file(*options.write_recipe, oven::recipe_text(start->recipe), files::Existing::kReplace);
+    const auto written = files::write_file(
+        *options.write_recipe, oven::changed_recipe_text(start->recipe, {}, {start->caution}), files::Existing::kKeep);
     if (!written) {
       report_error(written.error());
       return ExitStatus::kUnwritable;

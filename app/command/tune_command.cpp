@@ -15,6 +15,7 @@
 #include "core/oven/oven_file.h"
 #include "core/report/change_note.h"
 #include "core/report/tune_json.h"
+#include "core/tune/words.h"
 #include "core/window/window_file.h"
 
 namespace ovenwright::command {
@@ -89,12 +90,13 @@ bool recipe_is_there(const TuneOptions& options, const tune::RunList& list) {
   return true;
 }
 
-std::optional<Error> write_recipes(const std::string& folder, const tune::Report& report) {
+/// @param from  the recipe that ran: comments in its file stay
+std::optional<Error> write_recipes(const std::string& folder, const files::Identity& from, const tune::Report& report) {
   std::error_code failed;
   std::filesystem::create_directories(folder, failed);
   const auto write = [&](const std::string& stem, const oven::Recipe& recipe) -> std::optional<Error> {
-    const auto written =
-        files::write_file(recipe_path(folder, stem), oven::recipe_text(recipe), files::Existing::kKeep);
+    const auto written = files::write_file(
+        recipe_path(folder, stem), oven::changed_recipe_text(recipe, from, {tune::kCaution}), files::Existing::kKeep);
     return written ? std::nullopt : std::optional(written.error());
   };
   for (const auto& suggestion : report.suggestions)
@@ -222,15 +224,22 @@ ExitStatus run(const TuneOptions& options) {
       return f.judgement.verdict <= judge::Verdict::kConditionalPass;
     });
   };
+  const auto undetermined = [](const tune::Suggestion& suggestion) {
+    return std::ranges::any_of(suggestion.predicted, [](const tune::Forecast& f) {
+      return f.judgement.verdict == judge::Verdict::kUndetermined;
+    });
+  };
   if (!learned->model.report.usable || report.cut_short || report.nothing_judged)
     status = ExitStatus::kUndetermined;
   else if (std::ranges::any_of(report.suggestions, passes) ||
            (!report.infeasible && report.suggestions.empty() && !judge::is_out(now.verdict) &&
             now.verdict != judge::Verdict::kUndetermined))
     status = ExitStatus::kDone;  // a suggestion passes, or the present recipe does and none is better
+  else if (!report.infeasible && std::ranges::any_of(report.suggestions, undetermined))
+    status = ExitStatus::kUndetermined;
 
   if (options.write_recipes)
-    if (const auto error = write_recipes(*options.write_recipes, report)) {
+    if (const auto error = write_recipes(*options.write_recipes, learned->runs.back().source.recipe.identity, report)) {
       report_error(*error);
       return ExitStatus::kUnwritable;
     }

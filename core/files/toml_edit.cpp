@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
+#include <vector>
 
 #include "core/files/toml_source.h"
 
@@ -76,6 +78,29 @@ std::string spelt_key(const std::string& key) {
   return bare ? key : "'" + key + "'";
 }
 
+/// The elements of a list that are replaced one by one, so that comments between them stay: each with its value's TOML
+/// text. Absent unless both are lists of as many plain values.
+std::optional<std::vector<std::pair<const toml::node*, std::string>>> changed_elements(const toml::node& old,
+                                                                                       const std::string& value) {
+  const auto parsed_value = parsed({}, "list = " + value);
+  const auto* before = old.as_array();
+  const auto* after = parsed_value ? parsed_value->get("list")->as_array() : nullptr;
+  if (before == nullptr || after == nullptr || before->size() != after->size()) return std::nullopt;
+  std::vector<std::pair<const toml::node*, std::string>> changed;
+  const std::string line = "list = " + value;
+  for (std::size_t i = 0; i < before->size(); ++i) {
+    const auto& from = *before->get(i);
+    const auto& to = *after->get(i);
+    if (!from.is_value() || !to.is_value()) return std::nullopt;
+    const bool same_number = from.is_number() && to.is_number() && from.value<double>() == to.value<double>();
+    if (same_number || (from.is_string() && to.is_string() && from.value<std::string>() == to.value<std::string>()))
+      continue;
+    const std::size_t begin = begin_of(line, to.source());
+    changed.emplace_back(&from, line.substr(begin, value_end(line, begin) - begin));
+  }
+  return changed;
+}
+
 Error cannot(const std::string& file, const std::string& what) {
   return {ErrorCode::kBadArgument, what + " cannot be changed in place", {file, 0, 0}, "", ""};
 }
@@ -105,6 +130,14 @@ Result<bool> TomlEdit::set(const Table& table, const std::string& key, const std
     return append("[" + table.name + "]" + newline + line + newline);
   }
   if (const toml::node* node = found->get(key)) {
+    if (const auto elements = changed_elements(*node, value)) {
+      std::string changed = text_;
+      for (auto element = elements->rbegin(); element != elements->rend(); ++element) {  // the last first
+        const std::size_t begin = begin_of(text_, element->first->source());
+        changed.replace(begin, value_end(text_, begin) - begin, element->second);
+      }
+      return replace(0, text_.size(), changed);
+    }
     const std::size_t begin = begin_of(text_, node->source());
     return replace(begin, value_end(text_, begin), value);
   }

@@ -19,7 +19,8 @@ class TomlEdit {
     std::string name;
     std::size_t index = 0;
   };
-  /// Puts `value` (TOML text) in the place of the key's value; a key that is absent is added after the table's last, a
+  /// Puts `value` (TOML text) in the place of the key's value, and of a list of as many plain values only those that
+  /// differ, so that what stands between them stays; a key that is absent is added after the table's last, a
   /// table that is absent at the end of the file. Errors: kBadArgument.
   Result<bool> set(const Table& table, const std::string& key, const std::string& value);
   /// Takes the key out with its line; a comment beside it stays. False where the key is absent.

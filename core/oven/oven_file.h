@@ -20,8 +20,16 @@ Result<Recipe> load_recipe(const std::string& path);
 Result<Recipe> parse_recipe(const std::string& file, std::string_view text);
 Result<Recipe> find_recipe(const std::string& name_or_path);
 
-/// recipe.toml of a recipe, with its name, oven, revision and source where it has them.
-std::string recipe_text(const Recipe& recipe);
+/// The text of recipe.toml and oven.toml: the original with its values changed in place, so that comments, order and
+/// spelling of all else stay; without an original, or where it cannot be changed so (zones that came, went or changed
+/// places), written anew.
+std::string recipe_text(const Recipe& recipe, std::string_view original = {});
+std::string oven_text(const Oven& oven, std::string_view original = {});
+/// A recipe that came from another one by changes: the text of the file that one was read from, changed in place;
+/// written anew where that file is no longer there.
+/// @param cautions  stand above as comments, each once; no line breaks
+std::string changed_recipe_text(const Recipe& recipe, const files::Identity& from,
+                                const std::vector<std::string>& cautions = {});
 
 /// Holds a recipe against the oven it runs on. Errors: kParse at the recipe's line where it has more or fewer
 /// setpoints than the oven has heating zones, or cooling setpoints but not one for each cooling zone. What was run

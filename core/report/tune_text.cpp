@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "core/report/forecast_parts.h"
 #include "core/report/table.h"
 #include "core/report/text_parts.h"
@@ -9,11 +11,19 @@
 namespace ovenwright::report {
 namespace {
 
+/// A parameter's name without the unit it is worked out in.
+std::string plain_name(const std::string& parameter) {
+  for (const std::string unit : {", °C", ", K", ", s", ", mm", ", ln", ", ln mm", ", ln s", ", ln 1/s", ", per 100 K"})
+    if (parameter.ends_with(unit)) return parameter.substr(0, parameter.size() - unit.size());
+  return parameter;
+}
+
 /// What the logs could not tell, in as much room as it is worth: the whole list stands in JSON.
 std::string not_told(const std::vector<std::string>& parameters) {
   constexpr std::size_t most = 3;
   std::string out = "What the log does not tell, so that usual values stand in: ";
-  for (std::size_t i = 0; i < std::min(most, parameters.size()); ++i) out += (i ? "; " : "") + parameters[i];
+  for (std::size_t i = 0; i < std::min(most, parameters.size()); ++i)
+    out += (i ? "; " : "") + plain_name(parameters[i]);
   if (parameters.size() > most) out += fmt::format("; and {} more", parameters.size() - most);
   return wrapped(out + ".");
 }
@@ -22,8 +32,11 @@ std::string fit_text(const heat::FitReport& fit) {
   std::string out = fmt::format("\nModel: {}, misfit {:.2f} °C over the log, {} iterations.\n", fit.termination,
                                 fit.rmse_C, fit.iterations);
   if (!fit.not_determined.empty()) out += not_told(fit.not_determined);
-  return out + list_of("Warnings:", fit.warnings);
+  return out;
 }
+
+/// Before what is predicted: what of the fit to doubt it for.
+std::string warnings_text(const heat::FitReport& fit) { return list_of("Warnings:", fit.warnings); }
 
 std::string recipe_line(const char* name, const std::vector<double>& setpoints_C) {
   std::string out = fmt::format("  {:<8}", name);
@@ -47,7 +60,8 @@ std::string titled(std::string text) {
 std::string predict_text(const tune::Learned& learned, const tune::Forecast& forecast, bool judged) {
   std::string out;
   if (judged) {
-    out = wrapped(forecast.judgement.sentence.text) + "\n" + forecast_table(forecast, Rows::kAll);
+    out = wrapped(forecast.judgement.sentence.text) + warnings_text(learned.model.report) + "\n" +
+          forecast_table(forecast, Rows::kAll);
   } else {
     Table table({{"on"}, {"peak, °C", Table::Align::kRight}, {"± (95 %)", Table::Align::kRight}});
     for (std::size_t c = 0; c < forecast.run.channels.size(); ++c) {
@@ -57,21 +71,28 @@ std::string predict_text(const tune::Learned& learned, const tune::Forecast& for
       const auto peak = static_cast<std::size_t>(std::max_element(T.begin(), T.end()) - T.begin());
       table.add({channel.name, fmt::format("{:.1f}", T[peak]), fmt::format("{:.1f}", forecast.band_C[c][peak])});
     }
-    out = "Predicted peaks:\n" + table.text();
+    out = warnings_text(learned.model.report);
+    if (!out.empty()) out = out.substr(1) + "\n";
+    out += "Predicted peaks:\n" + table.text();
   }
   return out + fit_text(learned.model.report) + "\n" + wrapped(tune::kCaution);
 }
 
 std::string tune_text(const tune::Learned& learned, const judge::Judgement& now, const tune::Report& report) {
-  std::string out = wrapped("Now: " + now.sentence.text);
+  std::string out = wrapped("Now: " + now.sentence.text) + warnings_text(learned.model.report);
+  const auto& last = learned.runs.back().source.recipe;
+  if (!report.suggestions.empty() && std::ranges::any_of(learned.runs, [&](const tune::MeasuredRun& run) {
+        return !tune::changes(learned.model.problem.oven, run.source.recipe, last).empty();
+      }))
+    out += "\n" + wrapped("Changes count from the recipe of the last run, " + last.identity.name + ".");
   if (report.infeasible) out += "\n" + wrapped(report.infeasible->sentence);
   if (report.cut_short) out += "\nThe search was stopped: undetermined.\n";
   for (const auto& suggestion : report.suggestions) {
     std::string title = titled(tune::aim_name(suggestion.aim));
     for (const auto aim : suggestion.also) title += std::string{", "} + tune::aim_name(aim);
-    out += "\n" + title + ": ";
+    out += "\n" + title + ":";
     if (suggestion.predicted.size() == 1) {
-      out += forecast_summary(suggestion.predicted.front()) + "\n";
+      out += " " + forecast_summary(suggestion.predicted.front()) + "\n";
     } else {
       out += "\n";
       for (std::size_t b = 0; b < suggestion.predicted.size(); ++b)
@@ -94,7 +115,7 @@ std::string tune_text(const tune::Learned& learned, const judge::Judgement& now,
 std::string start_text(const tune::Start& start) {
   return wrapped(start.sentence) + "\n" + recipe_lines(start.recipe) + "\n" +
          wrapped(titled(forecast_summary(start.predicted)) + ".") + "\n" + forecast_table(start.predicted, Rows::kAll) +
-         "\n" + list_of("Learned from:", start.learned_from) + list_of("Warnings:", start.warnings) + "\n" +
+         list_of("Learned from:", start.learned_from) + list_of("Warnings:", start.warnings) + "\n" +
          wrapped(start.caution);
 }
 

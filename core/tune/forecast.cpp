@@ -64,6 +64,8 @@ std::optional<double> pass_probability(const judge::Judgement& judgement, const 
     if (!outcome.required) continue;
     if (!outcome.value.value)
       return outcome.value.no_value == measure::NoValue::kNotReached ? std::optional(0.0) : std::nullopt;
+    // What the log does not show to its end may be more: unknown against an upper limit.
+    if (outcome.value.at_least && outcome.upper && *outcome.value.value < *outcome.upper) return std::nullopt;
     const double u = std::max(half_width[i] / kCoverage, 1e-9);
     if (outcome.upper) above = std::min(above, (*outcome.upper - *outcome.value.value) / u);
     if (outcome.lower) below = std::min(below, (*outcome.value.value - *outcome.lower) / u);

@@ -183,15 +183,21 @@ std::string sentence_of(const Start& start, const heat::ExchangeLevel& level) {
     if (T[top] > hottest_C) hottest_C = T[top], hottest = channel.name;
     band_C = std::max(band_C, start.predicted.band_C[c][top]);
   }
+  // A peak moves in time too, so it is known less well than the curve at that moment.
+  for (std::size_t i = 0; i < start.predicted.half_width.size(); ++i)
+    if (start.predicted.judgement.all(i).measure.measure == measure::Measure::kPeak)
+      band_C = std::max(band_C, start.predicted.half_width[i]);
+  const bool alike = std::lround(coldest_C) == std::lround(hottest_C);
   std::string out = fmt::format(
-      "{} has not been measured. By its size and parts alone{}, this recipe is expected to bring it to peaks from "
-      "{:.0f} °C "
-      "({}) to {:.0f} °C ({}), each known to ± {:.0f} °C",
+      "{} has not been measured. By its size and parts alone{}, this recipe is expected to bring it to peaks {}, known "
+      "to ± {:.0f} °C",
       start.board.identity.name.empty() ? "The board" : start.board.identity.name,
       start.learned_from.empty() ? ", in an oven that has not been measured either"
                                  : ", in an oven known from " + std::to_string(start.learned_from.size()) +
                                        (start.learned_from.size() == 1 ? " run" : " runs") + " of other boards",
-      coldest_C, coldest, hottest_C, hottest, band_C);
+      alike ? fmt::format("of {:.0f} °C", hottest_C)
+            : fmt::format("from {:.0f} °C ({}) to {:.0f} °C ({})", coldest_C, coldest, hottest_C, hottest),
+      band_C);
   if (start.predicted.pass_probability)
     out += fmt::format("; it passes with a probability of about {:.0f} %",
                        std::clamp(100 * *start.predicted.pass_probability, 1.0, 99.0));

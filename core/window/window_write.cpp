@@ -2,13 +2,12 @@
 #include <filesystem>
 #include <optional>
 #include <system_error>
-#include <utility>
-#include <vector>
 
 #include "core/files/profiles.h"
 #include "core/files/text_file.h"
 #include "core/files/toml.h"
 #include "core/files/toml_edit.h"
+#include "core/files/toml_fields.h"
 #include "core/measure/parameter.h"
 #include "core/window/classification.h"
 #include "core/window/limit.h"
@@ -17,38 +16,11 @@
 namespace ovenwright::window {
 namespace {
 
-/// The keys of one table with their values as TOML, in the order they are written.
-class Fields {
- public:
-  void text(const char* key, const std::string& value) {
-    if (!value.empty()) put(key, files::toml_text(value));
-  }
-  void text(const char* key, const std::optional<std::string>& value) {
-    if (value) put(key, files::toml_text(*value));
-  }
-  void number(const char* key, const std::optional<double>& value) {
-    if (value) put(key, files::toml_number(*value));
-  }
-  void limit(const char* key, const std::optional<Limit>& value) {
-    if (value) put(key, limit_text(*value));
-  }
-  void put(std::string key, std::string value) { fields_.emplace_back(std::move(key), std::move(value)); }
+using Fields = files::TomlFields;
 
-  const std::string* find(const std::string& key) const {
-    const auto found = std::ranges::find(fields_, key, &std::pair<std::string, std::string>::first);
-    return found == fields_.end() ? nullptr : &found->second;
-  }
-  std::string lines() const {
-    std::string text;
-    for (const auto& [key, value] : fields_) text += key + " = " + value + "\n";
-    return text;
-  }
-  auto begin() const { return fields_.begin(); }
-  auto end() const { return fields_.end(); }
-
- private:
-  std::vector<std::pair<std::string, std::string>> fields_;
-};
+void put_limit(Fields& fields, const char* key, const std::optional<Limit>& value) {
+  if (value) fields.put(key, limit_text(*value));
+}
 
 Fields head_fields(const ProcessWindow& window) {
   Fields fields;
@@ -106,9 +78,9 @@ Fields requirement_fields(const Requirement& requirement) {
                                                  : files::toml_text(std::get<std::string>(parameter.value)));
   }
   if (requirement.side) fields.put("side", *requirement.side == board::Side::kTop ? "\"top\"" : "\"bottom\"");
-  fields.limit("lower", requirement.lower);
-  fields.limit("upper", requirement.upper);
-  fields.limit("target", requirement.target);
+  put_limit(fields, "lower", requirement.lower);
+  put_limit(fields, "upper", requirement.upper);
+  put_limit(fields, "target", requirement.target);
   fields.put("applies_to", applies_to_text(requirement.applies_to));
   if (!requirement.required) fields.put("required", "false");
   fields.text("source", requirement.source);
@@ -120,23 +92,11 @@ Fields requirement_fields(const Requirement& requirement) {
 std::string written_anew(const ProcessWindow& window) {
   std::string text = head_fields(window).lines();
   const Fields uncertainty = uncertainty_fields(window.uncertainty);
-  if (uncertainty.begin() != uncertainty.end()) text += "\n[uncertainty]\n" + uncertainty.lines();
+  if (!uncertainty.empty()) text += "\n[uncertainty]\n" + uncertainty.lines();
   for (const auto& requirement : window.requirements) {
     text += "\n[[requirement]]\n" + requirement_fields(requirement).lines();
   }
   return text;
-}
-
-/// Brings one table's values from what they were to what they are to be. False where the text cannot be changed so.
-bool change(files::TomlEdit& edit, const files::TomlEdit::Table& table, const Fields& before, const Fields& after) {
-  for (const auto& [key, value] : after) {
-    const std::string* old = before.find(key);
-    if ((old == nullptr || *old != value) && !edit.set(table, key, value)) return false;
-  }
-  for (const auto& [key, value] : before) {
-    if (after.find(key) == nullptr && !edit.erase(table, key)) return false;
-  }
-  return true;
 }
 
 /// The original text with its values changed in place; empty where that cannot be done.
@@ -144,17 +104,18 @@ std::optional<std::string> changed_in_place(const ProcessWindow& window, std::st
   const auto before = parse(window.identity.file, original);
   auto edit = files::TomlEdit::open(window.identity.file, std::string{original});
   if (!before || !edit) return std::nullopt;
-  if (!change(*edit, {}, head_fields(*before), head_fields(window))) return std::nullopt;
-  if (!change(*edit, {"uncertainty"}, uncertainty_fields(before->uncertainty),
-              uncertainty_fields(window.uncertainty))) {
+  if (!files::change_fields(*edit, {}, head_fields(*before), head_fields(window))) return std::nullopt;
+  if (!files::change_fields(*edit, {"uncertainty"}, uncertainty_fields(before->uncertainty),
+                            uncertainty_fields(window.uncertainty))) {
     return std::nullopt;
   }
   for (std::size_t i = before->requirements.size(); i-- > 0;) {
     const auto& old = before->requirements[i];
     const auto kept = std::ranges::find(window.requirements, old.line, &Requirement::line);
-    const bool done = kept == window.requirements.end()
-                          ? edit->erase_table({"requirement", i}).has_value()
-                          : change(*edit, {"requirement", i}, requirement_fields(old), requirement_fields(*kept));
+    const bool done =
+        kept == window.requirements.end()
+            ? edit->erase_table({"requirement", i}).has_value()
+            : files::change_fields(*edit, {"requirement", i}, requirement_fields(old), requirement_fields(*kept));
     if (!done) return std::nullopt;
   }
   for (const auto& requirement : window.requirements) {

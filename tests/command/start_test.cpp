@@ -63,7 +63,11 @@ TEST_F(Start, GivesARecipeWithABandThatRunsOfTheOvenNarrow) {
   }
   EXPECT_EQ(blind["recipe"]["top_C"], blind["recipe"]["bottom_C"]);
   EXPECT_FALSE(blind["caution"].get<std::string>().empty());
-  EXPECT_NE(contents(folder_.path("first.toml")).find("Avocet, first recipe"), std::string::npos);
+  const std::string first = contents(folder_.path("first.toml"));
+  EXPECT_NE(first.find("Avocet, first recipe"), std::string::npos);
+  EXPECT_NE(first.find("# " + blind["caution"].get<std::string>()), std::string::npos);
+  EXPECT_EQ(started({"--write-recipe", folder_.path("first.toml")}).status, 4);  // nothing is overwritten
+  EXPECT_EQ(contents(folder_.path("first.toml")), first);
 
   const auto known = Json::parse(started({"--runs", folder_.path("runs.toml")}).out);
   ASSERT_EQ(known["learned_from"].size(), 1U);

@@ -44,6 +44,19 @@ TEST(TomlEdit, PutsAValueInItsPlaceAndKeepsAllElse) {
   EXPECT_EQ(edit.text(), want);
 }
 
+// Whoever writes a list over several lines says beside each number what it is.
+TEST(TomlEdit, PutsTheNumbersOfAListInTheirPlaces) {
+  auto edit =
+      opened("top_C = [\n  150,   # zone 1\n  160.0, # zone 2: fan replaced in May\n]  # end\nmore = [1, [2]]\n");
+  ASSERT_TRUE(edit.set({}, "top_C", "[150, 165]"));
+  EXPECT_EQ(edit.text(),
+            "top_C = [\n  150,   # zone 1\n  165, # zone 2: fan replaced in May\n]  # end\nmore = [1, [2]]\n");
+  ASSERT_TRUE(edit.set({}, "top_C", "[150.0, 165, 170]"));  // of another length: as a whole
+  EXPECT_EQ(edit.text(), "top_C = [150.0, 165, 170]  # end\nmore = [1, [2]]\n");
+  ASSERT_TRUE(edit.set({}, "more", "[1, [3]]"));
+  EXPECT_EQ(edit.text(), "top_C = [150.0, 165, 170]  # end\nmore = [1, [3]]\n");
+}
+
 TEST(TomlEdit, AddsAnAbsentKeyAfterTheTablesLast) {
   auto edit = opened(kWindow);
   ASSERT_TRUE(edit.set({"requirement", 0}, "target", "242"));

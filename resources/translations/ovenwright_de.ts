@@ -190,6 +190,14 @@
         <source>Date</source>
         <translation>Datum</translation>
     </message>
+    <message>
+        <source>The model follows these logs with a misfit of %1 (root mean square).</source>
+        <translation>Das Modell folgt diesen Logs mit einer Abweichung von %1 (quadratisches Mittel).</translation>
+    </message>
+    <message>
+        <source>To check first: %1</source>
+        <translation>Zuerst zu prüfen: %1</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1677,16 +1685,16 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>passes with over 99 %</source>
-        <translation>besteht mit über 99 %</translation>
+        <source>chance of passing over 99 %</source>
+        <translation>Chance zu bestehen über 99 %</translation>
     </message>
     <message>
-        <source>passes with under 1 %</source>
-        <translation>besteht mit unter 1 %</translation>
+        <source>chance of passing under 1 %</source>
+        <translation>Chance zu bestehen unter 1 %</translation>
     </message>
     <message>
-        <source>passes with %1</source>
-        <translation>besteht mit %1</translation>
+        <source>chance of passing %1</source>
+        <translation>Chance zu bestehen %1</translation>
     </message>
     <message>
         <source>A qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
@@ -4241,6 +4249,25 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::OverlayList</name>
+    <message>
+        <source>Laid over the prediction</source>
+        <translation>Über die Vorhersage gelegt</translation>
+    </message>
+    <message>
+        <source>The run as it was measured</source>
+        <translation>Der Lauf, wie gemessen</translation>
+    </message>
+    <message>
+        <source>%1; margin %2</source>
+        <translation>%1; Reserve %2</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>Vorhersage %1 verwerfen</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::PageView</name>
     <message>
         <source>Preview of the sheet</source>
@@ -4848,6 +4875,61 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SearchSettings</name>
+    <message>
+        <source>Keep the s&amp;peed</source>
+        <translation>&amp;Geschwindigkeit halten</translation>
+    </message>
+    <message>
+        <source>&amp;Margin to keep, %</source>
+        <translation>&amp;Reserve, die bleiben muss, %</translation>
+    </message>
+    <message>
+        <source>Margin to keep, %</source>
+        <translation>Reserve, die bleiben muss, %</translation>
+    </message>
+    <message>
+        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
+        <translation>Was das schnellste und das kühlste behalten müssen; sonst die Hälfte des besten, höchstens 20 %</translation>
+    </message>
+    <message>
+        <source>S&amp;uggest recipes</source>
+        <translation>Rezepte &amp;vorschlagen</translation>
+    </message>
+    <message>
+        <source>Keep the speed in a search</source>
+        <translation>Geschwindigkeit bei einer Suche halten</translation>
+    </message>
+    <message>
+        <source>Let a search change the speed</source>
+        <translation>Suche darf die Geschwindigkeit ändern</translation>
+    </message>
+    <message>
+        <source>Least speed of a search</source>
+        <translation>Mindestgeschwindigkeit einer Suche</translation>
+    </message>
+    <message>
+        <source>Margin that a search keeps</source>
+        <translation>Reserve, die eine Suche einhält</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, %1</source>
+        <translation>&amp;Mindestgeschwindigkeit, %1</translation>
+    </message>
+    <message>
+        <source>Least speed, %1</source>
+        <translation>Mindestgeschwindigkeit, %1</translation>
+    </message>
+    <message>
+        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
+        <translation>Jede Zone darf sich bewegen; auf ihren Namen in der Leiste drücken, um sie zu halten.</translation>
+    </message>
+    <message>
+        <source>Zones that stay: %1</source>
+        <translation>Zonen, die bleiben: %1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SettingsWindow</name>
     <message>
         <source>&amp;Choose…</source>
@@ -5308,50 +5390,6 @@
         <translation>Fortschritt der Suche</translation>
     </message>
     <message>
-        <source>Keep the s&amp;peed</source>
-        <translation>&amp;Geschwindigkeit halten</translation>
-    </message>
-    <message>
-        <source>&amp;Margin to keep, %</source>
-        <translation>&amp;Reserve, die bleiben muss, %</translation>
-    </message>
-    <message>
-        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
-        <translation>Was das schnellste und das kühlste behalten müssen; sonst die Hälfte des besten, höchstens 20 %</translation>
-    </message>
-    <message>
-        <source>Margin to keep, %</source>
-        <translation>Reserve, die bleiben muss, %</translation>
-    </message>
-    <message>
-        <source>S&amp;uggest recipes</source>
-        <translation>Rezepte &amp;vorschlagen</translation>
-    </message>
-    <message>
-        <source>Keep the speed in a search</source>
-        <translation>Geschwindigkeit bei einer Suche halten</translation>
-    </message>
-    <message>
-        <source>Let a search change the speed</source>
-        <translation>Suche darf die Geschwindigkeit ändern</translation>
-    </message>
-    <message>
-        <source>Least speed of a search</source>
-        <translation>Mindestgeschwindigkeit einer Suche</translation>
-    </message>
-    <message>
-        <source>Margin that a search keeps</source>
-        <translation>Reserve, die eine Suche einhält</translation>
-    </message>
-    <message>
-        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
-        <translation>Jede Zone darf sich bewegen; auf ihren Namen in der Leiste drücken, um sie zu halten.</translation>
-    </message>
-    <message>
-        <source>Zones that stay: %1</source>
-        <translation>Zonen, die bleiben: %1</translation>
-    </message>
-    <message>
         <source>Undetermined: the search was stopped before it had looked everywhere.</source>
         <translation>Unbestimmt: Die Suche wurde angehalten, bevor sie überall gesucht hatte.</translation>
     </message>
@@ -5392,22 +5430,6 @@
         <translation>Dies sind Vorhersagen.</translation>
     </message>
     <message>
-        <source>Laid over the prediction</source>
-        <translation>Über die Vorhersage gelegt</translation>
-    </message>
-    <message>
-        <source>Drop the prediction %1</source>
-        <translation>Vorhersage %1 verwerfen</translation>
-    </message>
-    <message>
-        <source>The run as it was measured</source>
-        <translation>Der Lauf, wie gemessen</translation>
-    </message>
-    <message>
-        <source>%1; margin %2</source>
-        <translation>%1; Reserve %2</translation>
-    </message>
-    <message>
         <source>Model fitted to</source>
         <translation>Modell angepasst an</translation>
     </message>
@@ -5424,12 +5446,8 @@
         <translation>Aus einem Modell, das nicht passt, wird nichts vorgeschlagen.</translation>
     </message>
     <message>
-        <source>Lea&amp;st speed, %1</source>
-        <translation>&amp;Mindestgeschwindigkeit, %1</translation>
-    </message>
-    <message>
-        <source>Least speed, %1</source>
-        <translation>Mindestgeschwindigkeit, %1</translation>
+        <source>To check first</source>
+        <translation>Zuerst zu prüfen</translation>
     </message>
 </context>
 <context>

@@ -190,6 +190,14 @@
         <source>Date</source>
         <translation>Fecha</translation>
     </message>
+    <message>
+        <source>The model follows these logs with a misfit of %1 (root mean square).</source>
+        <translation>El modelo sigue estos registros con un desajuste de %1 (media cuadrática).</translation>
+    </message>
+    <message>
+        <source>To check first: %1</source>
+        <translation>Comprobar primero: %1</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1677,16 +1685,16 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>passes with over 99 %</source>
-        <translation>cumple con más del 99 %</translation>
+        <source>chance of passing over 99 %</source>
+        <translation>probabilidad de cumplir superior al 99 %</translation>
     </message>
     <message>
-        <source>passes with under 1 %</source>
-        <translation>cumple con menos del 1 %</translation>
+        <source>chance of passing under 1 %</source>
+        <translation>probabilidad de cumplir inferior al 1 %</translation>
     </message>
     <message>
-        <source>passes with %1</source>
-        <translation>cumple con %1</translation>
+        <source>chance of passing %1</source>
+        <translation>probabilidad de cumplir %1</translation>
     </message>
     <message>
         <source>A qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
@@ -4241,6 +4249,25 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::OverlayList</name>
+    <message>
+        <source>Laid over the prediction</source>
+        <translation>Superpuesto a la predicción</translation>
+    </message>
+    <message>
+        <source>The run as it was measured</source>
+        <translation>La pasada tal como se midió</translation>
+    </message>
+    <message>
+        <source>%1; margin %2</source>
+        <translation>%1; margen %2</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>Descartar la predicción %1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::PageView</name>
     <message>
         <source>Preview of the sheet</source>
@@ -4848,6 +4875,61 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SearchSettings</name>
+    <message>
+        <source>Keep the s&amp;peed</source>
+        <translation>Mantener la &amp;velocidad</translation>
+    </message>
+    <message>
+        <source>&amp;Margin to keep, %</source>
+        <translation>&amp;Margen que conservar, %</translation>
+    </message>
+    <message>
+        <source>Margin to keep, %</source>
+        <translation>Margen que conservar, %</translation>
+    </message>
+    <message>
+        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
+        <translation>Lo que deben conservar la más rápida y la más fría; si no, la mitad de la mejor, como máximo 20 %</translation>
+    </message>
+    <message>
+        <source>S&amp;uggest recipes</source>
+        <translation>&amp;Sugerir recetas</translation>
+    </message>
+    <message>
+        <source>Keep the speed in a search</source>
+        <translation>Mantener la velocidad en una búsqueda</translation>
+    </message>
+    <message>
+        <source>Let a search change the speed</source>
+        <translation>Dejar que una búsqueda cambie la velocidad</translation>
+    </message>
+    <message>
+        <source>Least speed of a search</source>
+        <translation>Velocidad mínima de una búsqueda</translation>
+    </message>
+    <message>
+        <source>Margin that a search keeps</source>
+        <translation>Margen que conserva una búsqueda</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, %1</source>
+        <translation>Velocidad mí&amp;nima, %1</translation>
+    </message>
+    <message>
+        <source>Least speed, %1</source>
+        <translation>Velocidad mínima, %1</translation>
+    </message>
+    <message>
+        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
+        <translation>Toda zona puede moverse; pulse su nombre en la banda para dejarla fija.</translation>
+    </message>
+    <message>
+        <source>Zones that stay: %1</source>
+        <translation>Zonas fijas: %1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SettingsWindow</name>
     <message>
         <source>&amp;Choose…</source>
@@ -5308,50 +5390,6 @@
         <translation>Progreso de la búsqueda</translation>
     </message>
     <message>
-        <source>Keep the s&amp;peed</source>
-        <translation>Mantener la &amp;velocidad</translation>
-    </message>
-    <message>
-        <source>&amp;Margin to keep, %</source>
-        <translation>&amp;Margen que conservar, %</translation>
-    </message>
-    <message>
-        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
-        <translation>Lo que deben conservar la más rápida y la más fría; si no, la mitad de la mejor, como máximo 20 %</translation>
-    </message>
-    <message>
-        <source>Margin to keep, %</source>
-        <translation>Margen que conservar, %</translation>
-    </message>
-    <message>
-        <source>S&amp;uggest recipes</source>
-        <translation>&amp;Sugerir recetas</translation>
-    </message>
-    <message>
-        <source>Keep the speed in a search</source>
-        <translation>Mantener la velocidad en una búsqueda</translation>
-    </message>
-    <message>
-        <source>Let a search change the speed</source>
-        <translation>Dejar que una búsqueda cambie la velocidad</translation>
-    </message>
-    <message>
-        <source>Least speed of a search</source>
-        <translation>Velocidad mínima de una búsqueda</translation>
-    </message>
-    <message>
-        <source>Margin that a search keeps</source>
-        <translation>Margen que conserva una búsqueda</translation>
-    </message>
-    <message>
-        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
-        <translation>Toda zona puede moverse; pulse su nombre en la banda para dejarla fija.</translation>
-    </message>
-    <message>
-        <source>Zones that stay: %1</source>
-        <translation>Zonas fijas: %1</translation>
-    </message>
-    <message>
         <source>Undetermined: the search was stopped before it had looked everywhere.</source>
         <translation>Indeterminado: la búsqueda se detuvo antes de mirar en todas partes.</translation>
     </message>
@@ -5392,22 +5430,6 @@
         <translation>Son predicciones.</translation>
     </message>
     <message>
-        <source>Laid over the prediction</source>
-        <translation>Superpuesto a la predicción</translation>
-    </message>
-    <message>
-        <source>Drop the prediction %1</source>
-        <translation>Descartar la predicción %1</translation>
-    </message>
-    <message>
-        <source>The run as it was measured</source>
-        <translation>La pasada tal como se midió</translation>
-    </message>
-    <message>
-        <source>%1; margin %2</source>
-        <translation>%1; margen %2</translation>
-    </message>
-    <message>
         <source>Model fitted to</source>
         <translation>Modelo ajustado a</translation>
     </message>
@@ -5424,12 +5446,8 @@
         <translation>De un modelo que no se ajusta no se sugiere nada.</translation>
     </message>
     <message>
-        <source>Lea&amp;st speed, %1</source>
-        <translation>Velocidad mí&amp;nima, %1</translation>
-    </message>
-    <message>
-        <source>Least speed, %1</source>
-        <translation>Velocidad mínima, %1</translation>
+        <source>To check first</source>
+        <translation>Comprobar primero</translation>
     </message>
 </context>
 <context>

@@ -186,6 +186,14 @@
         <source>Date</source>
         <translation>日期</translation>
     </message>
+    <message>
+        <source>The model follows these logs with a misfit of %1 (root mean square).</source>
+        <translation>模型与这些记录的偏差为 %1（均方根）。</translation>
+    </message>
+    <message>
+        <source>To check first: %1</source>
+        <translation>请先确认：%1</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1648,15 +1656,15 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>passes with over 99 %</source>
+        <source>chance of passing over 99 %</source>
         <translation>合格机率高于 99 %</translation>
     </message>
     <message>
-        <source>passes with under 1 %</source>
+        <source>chance of passing under 1 %</source>
         <translation>合格机率低于 1 %</translation>
     </message>
     <message>
-        <source>passes with %1</source>
+        <source>chance of passing %1</source>
         <translation>合格机率 %1</translation>
     </message>
     <message>
@@ -4183,6 +4191,25 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::OverlayList</name>
+    <message>
+        <source>Laid over the prediction</source>
+        <translation>叠加于预测之上</translation>
+    </message>
+    <message>
+        <source>The run as it was measured</source>
+        <translation>实测曲线</translation>
+    </message>
+    <message>
+        <source>%1; margin %2</source>
+        <translation>%1；裕量 %2</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>舍弃预测 %1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::PageView</name>
     <message>
         <source>Preview of the sheet</source>
@@ -4787,6 +4814,61 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SearchSettings</name>
+    <message>
+        <source>Keep the s&amp;peed</source>
+        <translation>保持速度(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Margin to keep, %</source>
+        <translation>须保留的裕量，%(&amp;M)</translation>
+    </message>
+    <message>
+        <source>Margin to keep, %</source>
+        <translation>须保留的裕量，%</translation>
+    </message>
+    <message>
+        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
+        <translation>最快与最低温方案须保留的裕量；否则为最佳值的一半，最多 20 %</translation>
+    </message>
+    <message>
+        <source>S&amp;uggest recipes</source>
+        <translation>建议配方(&amp;U)</translation>
+    </message>
+    <message>
+        <source>Keep the speed in a search</source>
+        <translation>搜寻时保持速度</translation>
+    </message>
+    <message>
+        <source>Let a search change the speed</source>
+        <translation>允许搜寻改变速度</translation>
+    </message>
+    <message>
+        <source>Least speed of a search</source>
+        <translation>搜寻的最低速度</translation>
+    </message>
+    <message>
+        <source>Margin that a search keeps</source>
+        <translation>搜寻须保留的裕量</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, %1</source>
+        <translation>最低速度，%1(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Least speed, %1</source>
+        <translation>最低速度，%1</translation>
+    </message>
+    <message>
+        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
+        <translation>每个温区都可变动；按温区条上的名称可固定它。</translation>
+    </message>
+    <message>
+        <source>Zones that stay: %1</source>
+        <translation>固定的温区：%1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SettingsWindow</name>
     <message>
         <source>&amp;Choose…</source>
@@ -5243,50 +5325,6 @@
         <translation>搜寻进度</translation>
     </message>
     <message>
-        <source>Keep the s&amp;peed</source>
-        <translation>保持速度(&amp;P)</translation>
-    </message>
-    <message>
-        <source>&amp;Margin to keep, %</source>
-        <translation>须保留的裕量，%(&amp;M)</translation>
-    </message>
-    <message>
-        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
-        <translation>最快与最低温方案须保留的裕量；否则为最佳值的一半，最多 20 %</translation>
-    </message>
-    <message>
-        <source>Margin to keep, %</source>
-        <translation>须保留的裕量，%</translation>
-    </message>
-    <message>
-        <source>S&amp;uggest recipes</source>
-        <translation>建议配方(&amp;U)</translation>
-    </message>
-    <message>
-        <source>Keep the speed in a search</source>
-        <translation>搜寻时保持速度</translation>
-    </message>
-    <message>
-        <source>Let a search change the speed</source>
-        <translation>允许搜寻改变速度</translation>
-    </message>
-    <message>
-        <source>Least speed of a search</source>
-        <translation>搜寻的最低速度</translation>
-    </message>
-    <message>
-        <source>Margin that a search keeps</source>
-        <translation>搜寻须保留的裕量</translation>
-    </message>
-    <message>
-        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
-        <translation>每个温区都可变动；按温区条上的名称可固定它。</translation>
-    </message>
-    <message>
-        <source>Zones that stay: %1</source>
-        <translation>固定的温区：%1</translation>
-    </message>
-    <message>
         <source>Undetermined: the search was stopped before it had looked everywhere.</source>
         <translation>无法判定：搜寻尚未完成即已停止。</translation>
     </message>
@@ -5327,22 +5365,6 @@
         <translation>以上皆为预测。</translation>
     </message>
     <message>
-        <source>Laid over the prediction</source>
-        <translation>叠加于预测之上</translation>
-    </message>
-    <message>
-        <source>Drop the prediction %1</source>
-        <translation>舍弃预测 %1</translation>
-    </message>
-    <message>
-        <source>The run as it was measured</source>
-        <translation>实测曲线</translation>
-    </message>
-    <message>
-        <source>%1; margin %2</source>
-        <translation>%1；裕量 %2</translation>
-    </message>
-    <message>
         <source>Model fitted to</source>
         <translation>模型拟合于</translation>
     </message>
@@ -5359,12 +5381,8 @@
         <translation>模型不符时不作任何建议。</translation>
     </message>
     <message>
-        <source>Lea&amp;st speed, %1</source>
-        <translation>最低速度，%1(&amp;S)</translation>
-    </message>
-    <message>
-        <source>Least speed, %1</source>
-        <translation>最低速度，%1</translation>
+        <source>To check first</source>
+        <translation>请先确认</translation>
     </message>
 </context>
 <context>

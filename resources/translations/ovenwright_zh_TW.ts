@@ -186,6 +186,14 @@
         <source>Date</source>
         <translation>日期</translation>
     </message>
+    <message>
+        <source>The model follows these logs with a misfit of %1 (root mean square).</source>
+        <translation>模型與這些記錄的偏差為 %1（均方根）。</translation>
+    </message>
+    <message>
+        <source>To check first: %1</source>
+        <translation>請先確認：%1</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1648,15 +1656,15 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>passes with over 99 %</source>
+        <source>chance of passing over 99 %</source>
         <translation>合格機率高於 99 %</translation>
     </message>
     <message>
-        <source>passes with under 1 %</source>
+        <source>chance of passing under 1 %</source>
         <translation>合格機率低於 1 %</translation>
     </message>
     <message>
-        <source>passes with %1</source>
+        <source>chance of passing %1</source>
         <translation>合格機率 %1</translation>
     </message>
     <message>
@@ -4183,6 +4191,25 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::OverlayList</name>
+    <message>
+        <source>Laid over the prediction</source>
+        <translation>疊加於預測之上</translation>
+    </message>
+    <message>
+        <source>The run as it was measured</source>
+        <translation>實測曲線</translation>
+    </message>
+    <message>
+        <source>%1; margin %2</source>
+        <translation>%1；裕度 %2</translation>
+    </message>
+    <message>
+        <source>Drop the prediction %1</source>
+        <translation>捨棄預測 %1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::PageView</name>
     <message>
         <source>Preview of the sheet</source>
@@ -4787,6 +4814,61 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::SearchSettings</name>
+    <message>
+        <source>Keep the s&amp;peed</source>
+        <translation>保持速度(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Margin to keep, %</source>
+        <translation>須保留的裕度，%(&amp;M)</translation>
+    </message>
+    <message>
+        <source>Margin to keep, %</source>
+        <translation>須保留的裕度，%</translation>
+    </message>
+    <message>
+        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
+        <translation>最快與最低溫方案須保留的裕度；否則為最佳值的一半，最多 20 %</translation>
+    </message>
+    <message>
+        <source>S&amp;uggest recipes</source>
+        <translation>建議配方(&amp;U)</translation>
+    </message>
+    <message>
+        <source>Keep the speed in a search</source>
+        <translation>搜尋時保持速度</translation>
+    </message>
+    <message>
+        <source>Let a search change the speed</source>
+        <translation>允許搜尋改變速度</translation>
+    </message>
+    <message>
+        <source>Least speed of a search</source>
+        <translation>搜尋的最低速度</translation>
+    </message>
+    <message>
+        <source>Margin that a search keeps</source>
+        <translation>搜尋須保留的裕度</translation>
+    </message>
+    <message>
+        <source>Lea&amp;st speed, %1</source>
+        <translation>最低速度，%1(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Least speed, %1</source>
+        <translation>最低速度，%1</translation>
+    </message>
+    <message>
+        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
+        <translation>每個溫區都可變動；按溫區條上的名稱可固定它。</translation>
+    </message>
+    <message>
+        <source>Zones that stay: %1</source>
+        <translation>固定的溫區：%1</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::SettingsWindow</name>
     <message>
         <source>&amp;Choose…</source>
@@ -5243,50 +5325,6 @@
         <translation>搜尋進度</translation>
     </message>
     <message>
-        <source>Keep the s&amp;peed</source>
-        <translation>保持速度(&amp;P)</translation>
-    </message>
-    <message>
-        <source>&amp;Margin to keep, %</source>
-        <translation>須保留的裕度，%(&amp;M)</translation>
-    </message>
-    <message>
-        <source>What the fastest and the coolest must keep; else half of the best, at most 20 %</source>
-        <translation>最快與最低溫方案須保留的裕度；否則為最佳值的一半，最多 20 %</translation>
-    </message>
-    <message>
-        <source>Margin to keep, %</source>
-        <translation>須保留的裕度，%</translation>
-    </message>
-    <message>
-        <source>S&amp;uggest recipes</source>
-        <translation>建議配方(&amp;U)</translation>
-    </message>
-    <message>
-        <source>Keep the speed in a search</source>
-        <translation>搜尋時保持速度</translation>
-    </message>
-    <message>
-        <source>Let a search change the speed</source>
-        <translation>允許搜尋改變速度</translation>
-    </message>
-    <message>
-        <source>Least speed of a search</source>
-        <translation>搜尋的最低速度</translation>
-    </message>
-    <message>
-        <source>Margin that a search keeps</source>
-        <translation>搜尋須保留的裕度</translation>
-    </message>
-    <message>
-        <source>Every zone may move; press a zone’s name in the strip to keep it.</source>
-        <translation>每個溫區都可變動；按溫區條上的名稱可固定它。</translation>
-    </message>
-    <message>
-        <source>Zones that stay: %1</source>
-        <translation>固定的溫區：%1</translation>
-    </message>
-    <message>
         <source>Undetermined: the search was stopped before it had looked everywhere.</source>
         <translation>無法判定：搜尋尚未完成即已停止。</translation>
     </message>
@@ -5327,22 +5365,6 @@
         <translation>以上皆為預測。</translation>
     </message>
     <message>
-        <source>Laid over the prediction</source>
-        <translation>疊加於預測之上</translation>
-    </message>
-    <message>
-        <source>Drop the prediction %1</source>
-        <translation>捨棄預測 %1</translation>
-    </message>
-    <message>
-        <source>The run as it was measured</source>
-        <translation>實測曲線</translation>
-    </message>
-    <message>
-        <source>%1; margin %2</source>
-        <translation>%1；裕度 %2</translation>
-    </message>
-    <message>
         <source>Model fitted to</source>
         <translation>模型擬合於</translation>
     </message>
@@ -5359,12 +5381,8 @@
         <translation>模型不符時不作任何建議。</translation>
     </message>
     <message>
-        <source>Lea&amp;st speed, %1</source>
-        <translation>最低速度，%1(&amp;S)</translation>
-    </message>
-    <message>
-        <source>Least speed, %1</source>
-        <translation>最低速度，%1</translation>
+        <source>To check first</source>
+        <translation>請先確認</translation>
     </message>
 </context>
 <context>

@@ -4,7 +4,9 @@
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QMimeData>
+#include <QMouseEvent>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 #include <cmath>
 #include <random>
 
@@ -12,6 +14,8 @@
 #include "app/desktop/document/run_view.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
+#include "app/desktop/tune/recipe_strip.h"
+#include "app/desktop/tune/tune_page.h"
 #include "app/desktop/window/main_window.h"
 #include "core/board/board_file.h"
 #include "core/check/check.h"
@@ -130,6 +134,89 @@ void JudgeDemoLog(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(check::check(log, request));
 }
 BENCHMARK(JudgeDemoLog)->Unit(benchmark::kMillisecond);
+
+/// Tune of twelve thermocouples in ten zones: the demo's run with each trace twice, the second one 2 °C hotter.
+class TuneWindow {
+ public:
+  TuneWindow() {
+    auto request = demoRequest();
+    const auto demo = check::check((kDemo + QStringLiteral("tern_run1.csv")).toStdString(), request);
+    const auto& run = demo->runs.front().run;
+    QByteArray text = "Time (s)";
+    for (const char* copy : {"", " B"})
+      for (const auto& channel : run.channels) text += "," + QByteArray::fromStdString(channel.name) + copy + " (degC)";
+    const auto time_s = run.channels.front().trace->time_s();
+    for (const double t : time_s) {
+      text += "\n" + QByteArray::number(t, 'f', 1);
+      for (const double more_C : {0.0, 2.0})
+        for (const auto& channel : run.channels)
+          text += "," + QByteArray::number(channel.trace->at(t) + more_C, 'f', 1);
+    }
+    QFile file(m_folder.filePath(QStringLiteral("twelve.csv")));
+    if (file.open(QIODevice::WriteOnly)) file.write(text + "\n");
+    file.close();
+    request.board.reset();
+    m_document.setInitialSetup(std::move(request));
+    m_window.resize(1440, 900);
+    m_window.show();
+    m_document.openFiles({file.fileName()});
+    while (!m_document.view()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    m_window.showTask(MainWindow::Task::kTune);
+    m_window.tunePage()->setAllCurvesShown(true);
+    waitUntil([this] { return session()->isSettled() && !session()->isBusy(); });
+    const auto field = strip()->layoutNow().field(kField);
+    m_from = strip()->mapToGlobal(field.center().toPoint() - QPoint(8, 0));
+    send(QEvent::MouseButtonPress, 0);
+  }
+  TuneSession* session() { return m_window.tunePage()->session(); }
+
+  /// The mouse by so many pixels above where it was pressed.
+  void dragTo(int up) { send(QEvent::MouseMove, up); }
+  /// Until the recipe's values, or its band too, stand on the screen.
+  void waitForPaint(bool band) {
+    waitUntil([&] {
+      const auto* bench = session()->bench();
+      return band ? session()->isSettled() : sameNumbers(bench->prediction->recipe, bench->edit.recipe);
+    });
+    for (int turn = 0; turn < 3; ++turn) QApplication::processEvents();  // a plot asks for its painting in its own turn
+  }
+
+ private:
+  static constexpr RecipeField kField{RecipeField::Kind::kTop, 7};
+  RecipeStrip* strip() { return m_window.tunePage()->strip(); }
+  void send(QEvent::Type type, int up) {
+    const QPoint global = m_from - QPoint(0, up);
+    QMouseEvent event(type, strip()->mapFromGlobal(global), global, Qt::LeftButton, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(strip(), &event);
+  }
+  static void waitUntil(const std::function<bool()>& done) {
+    while (!done()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+  }
+
+  QTemporaryDir m_folder;
+  Settings m_settings;
+  Document m_document;
+  ArchiveLink m_archive;
+  MainWindow m_window{&m_document, &m_settings, &m_archive};
+  QPoint m_from;
+};
+
+void DragSetpoint(benchmark::State& state, bool band) {
+  TuneWindow window;
+  int step = 0;
+  for (auto _ : state) {
+    window.dragTo(6 + 3 * std::min(step % 24, 24 - step % 24));  // up and down by 12 °C
+    window.waitForPaint(band);
+    ++step;
+  }
+  state.counters["frames_per_s"] = benchmark::Counter(double(state.iterations()), benchmark::Counter::kIsRate);
+}
+/// From a mouse that moved a setpoint to the predicted curves, lanes and sentence, painted.
+void DragToPaintedValues(benchmark::State& state) { DragSetpoint(state, false); }
+BENCHMARK(DragToPaintedValues)->Unit(benchmark::kMillisecond)->UseRealTime();
+/// The same until the band and the chances are painted too.
+void DragToPaintedBand(benchmark::State& state) { DragSetpoint(state, true); }
+BENCHMARK(DragToPaintedBand)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 /// What a frame of the curves is measured against: every sample of the twelve traces read once.
 void LookAtEverySample(benchmark::State& state) {

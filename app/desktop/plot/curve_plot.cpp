@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "app/desktop/plot/accessible_chart.h"
+#include "app/desktop/plot/backdrop.h"
 #include "app/desktop/plot/labels.h"
 #include "app/desktop/plot/paint_item.h"
 #include "app/desktop/plot/time_ticker.h"
@@ -26,7 +27,8 @@ CurvePlot::CurvePlot(QWidget* parent)
     : QWidget(parent),
       m_plot(new QCustomPlot(this)),
       m_rest(new QTimer(this)),
-      m_theme(std::make_unique<widgets::Theme>(widgets::Theme::fromPalette(palette(), font()))) {
+      m_theme(std::make_unique<widgets::Theme>(widgets::Theme::fromPalette(palette(), font()))),
+      m_backdrop(std::make_unique<Backdrop>()) {
   installChartAccessibility();
   setFocusPolicy(Qt::StrongFocus);
   m_plot->setFocusPolicy(Qt::NoFocus);
@@ -96,7 +98,7 @@ void CurvePlot::buildLayers() {
   add(QStringLiteral("zones"), [this](P p, C c) { paintZoneBorders(p, c, m_scene); });
   add(QStringLiteral("behind"), [this](P p, C c) {
     paintErrorBands(p, c, m_scene, m_hidden);
-    paintBehind(p, c, m_scene, m_hidden);
+    m_backdrop->paint(p, m_plot->size(), c, m_scene, m_hidden);
   });
   add(QStringLiteral("halos"), [this](P p, C c) { paintHalos(p, c, m_scene); });
   add(QStringLiteral("curves"), [this](P p, C c) {
@@ -180,6 +182,7 @@ double CurvePlot::lastTickEnd() const {
 
 void CurvePlot::setTheme(const widgets::Theme& theme) {
   *m_theme = theme;
+  m_backdrop->forget();
   styleAxes();
   replot();
 }

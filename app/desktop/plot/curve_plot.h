@@ -12,6 +12,7 @@ class QTimer;
 
 namespace ovenwright::desktop {
 
+class Backdrop;
 struct Canvas;
 struct PlacedCallOut;
 
@@ -87,6 +88,7 @@ class CurvePlot : public QWidget {
   QCustomPlot* m_plot;
   QTimer* m_rest;  ///< runs while the view is being moved
   std::unique_ptr<widgets::Theme> m_theme;
+  std::unique_ptr<Backdrop> m_backdrop;
   Format m_format;
   Scene m_scene;
   std::vector<bool> m_hidden;

@@ -14,6 +14,7 @@ struct Mapping {
   double x(double time_s) const { return x0 + x_per_s * time_s; }
   double y(double temperature_C) const { return y0 + y_per_C * temperature_C; }
   double time_s(double px) const { return (px - x0) / x_per_s; }
+  bool operator==(const Mapping&) const = default;
 };
 
 /// The course of a trace as it is to be drawn inside `clip`: no more points than its pixels need. Where there are

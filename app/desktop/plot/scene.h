@@ -43,6 +43,7 @@ struct Scene {
     QString name;        ///< in the key
     QString tag;         ///< at its peaks: a letter; empty: the measured run, dotted
     double later_s = 0;  ///< what is added to its times to lie over those of the scene's view
+    bool operator==(const Behind&) const = default;
   };
   /// The clock that two runs have in common, in place of the view's own.
   struct CommonClock {

@@ -12,11 +12,13 @@
 #include <QTextDocument>
 
 #include "app/desktop/tune/field_format.h"
+#include "app/desktop/tune/model_words.h"
 #include "app/desktop/tune/tune_words.h"
 #include "app/desktop/widgets/translated_phrases.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/files/text_file.h"
 #include "core/judge/sentence.h"
+#include "core/report/table.h"
 #include "core/units/version.h"
 
 namespace ovenwright::desktop {
@@ -27,6 +29,8 @@ struct Words {
 };
 
 using widgets::Wording;
+
+constexpr std::size_t kColumns = 96;  // of the text
 
 /// A table row of a setpoint: what it is, before, after, difference; empty difference where it stays.
 struct Row {
@@ -121,6 +125,30 @@ std::vector<std::pair<QString, QString>> factsOf(const report::ChangeNote& note)
   return facts;
 }
 
+/// What the prediction rests on, and what of it to doubt.
+QStringList relianceOf(const report::ChangeNote& note, const Format& format) {
+  if (!note.fit) return {};
+  QStringList paragraphs{Words::tr("The model follows these logs with a misfit of %1 (root mean square).")
+                             .arg(format.valueWithUnit(note.fit->rmse_C, Format::Quantity::kDifference))};
+  for (const auto& warning : note.fit->warnings) paragraphs << Words::tr("To check first: %1").arg(modelText(warning));
+  return paragraphs;
+}
+
+QStringList resultsOf(const report::ChangeNote& note, const Format& format) {
+  QStringList paragraphs;
+  if (note.measured) paragraphs << Words::tr("Measured: %1").arg(verdictText(*note.measured, format));
+  for (const auto& forecast : note.predicted) paragraphs << predictedText(forecast, format);
+  return paragraphs << relianceOf(note, format);
+}
+
+QString testRunOnly() {
+  return Words::tr("This recipe is not predicted to pass. It is for a test run only, not for production.");
+}
+
+QStringList tableTitles() {
+  return {Words::tr("Setpoint"), Words::tr("now"), Words::tr("new"), Words::tr("difference")};
+}
+
 QString paragraph(const QString& text) { return QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped()); }
 
 QString heading(const QString& text) {
@@ -130,10 +158,7 @@ QString heading(const QString& text) {
 QString html(const report::ChangeNote& note, const Format& format) {
   QString html =
       QStringLiteral("<html><body><h1 style=\"font-size:17pt\">%1</h1>").arg(Words::tr("Change note").toHtmlEscaped());
-  if (!predictedToPass(note))
-    html += QStringLiteral("<p><b>%1</b></p>")
-                .arg(Words::tr("This recipe is not predicted to pass. It is for a test run only, not for production.")
-                         .toHtmlEscaped());
+  if (!predictedToPass(note)) html += QStringLiteral("<p><b>%1</b></p>").arg(testRunOnly().toHtmlEscaped());
   html += QStringLiteral("<table cellspacing=\"0\" cellpadding=\"1\">");
   for (const auto& [name, value] : factsOf(note))
     html += QStringLiteral("<tr><td width=\"170\">%1</td><td>%2</td></tr>")
@@ -142,7 +167,7 @@ QString html(const report::ChangeNote& note, const Format& format) {
   html += QStringLiteral(
       "<table width=\"100%\" cellspacing=\"0\" cellpadding=\"2\" border=\"1\" "
       "style=\"border-collapse:collapse; border-color:#888888\"><tr>");
-  for (const QString& title : {Words::tr("Setpoint"), Words::tr("now"), Words::tr("new"), Words::tr("difference")})
+  for (const QString& title : tableTitles())
     html += QStringLiteral("<th align=\"left\">%1</th>").arg(title.toHtmlEscaped());
   html += QStringLiteral("</tr>");
   for (const auto& row : rowsOf(note, format)) {
@@ -154,8 +179,7 @@ QString html(const report::ChangeNote& note, const Format& format) {
             QStringLiteral("</tr>");
   }
   html += QStringLiteral("</table>");
-  if (note.measured) html += paragraph(Words::tr("Measured: %1").arg(verdictText(*note.measured, format)));
-  for (const auto& forecast : note.predicted) html += paragraph(predictedText(forecast, format));
+  for (const QString& result : resultsOf(note, format)) html += paragraph(result);
   html += heading(Words::tr("Before it is used"));
   for (const QString& caution : cautionsInFull()) html += paragraph(caution);
   html += QStringLiteral("<p></p><table width=\"100%\" cellspacing=\"0\" cellpadding=\"9\">");
@@ -187,6 +211,30 @@ void print(const QString& html, QPdfWriter& writer) {
 }
 
 }  // namespace
+
+QString changeNoteText(const report::ChangeNote& note, const Format& format) {
+  const auto wrapped = [](const QString& text) { return report::wrapped(text.toStdString(), 0, kColumns) + "\n"; };
+  std::string text = Words::tr("Change note").toStdString() + "\n\n";
+  if (!predictedToPass(note)) text += wrapped(testRunOnly());
+  for (const auto& [name, value] : factsOf(note)) text += (name + QStringLiteral(": ") + value + u'\n').toStdString();
+  std::vector<report::Table::Column> columns;
+  for (const QString& title : tableTitles())
+    columns.push_back(
+        {title.toStdString(), columns.empty() ? report::Table::Align::kLeft : report::Table::Align::kRight});
+  report::Table table(std::move(columns));
+  for (const auto& row : rowsOf(note, format))
+    table.add(
+        {row.what.toStdString(), row.before.toStdString(), row.after.toStdString(), row.difference.toStdString()});
+  text += "\n" + table.text() + "\n";
+  for (const QString& result : resultsOf(note, format)) text += wrapped(result);
+  text += Words::tr("Before it is used").toStdString() + "\n\n";
+  for (const QString& caution : cautionsInFull()) text += wrapped(caution);
+  for (const QString& signer : signers())
+    text += "\n" + (signer + QStringLiteral(": __________________________  ") + Words::tr("Date") +
+                    QStringLiteral(" ____________\n"))
+                       .toStdString();
+  return QString::fromStdString(text) + u'\n' + madeWith() + u'\n';
+}
 
 Result<bool> writeChangeNotePdf(const report::ChangeNote& note, const Format& format, const QString& path) {
   QByteArray bytes;

@@ -10,4 +10,7 @@ namespace ovenwright::desktop {
 /// Vector, A4, text stays text, in the language of the screen. Errors: kIo.
 Result<bool> writeChangeNotePdf(const report::ChangeNote& note, const Format& format, const QString& path);
 
+/// The same as plain text of at most 96 columns, where names and digests allow.
+QString changeNoteText(const report::ChangeNote& note, const Format& format);
+
 }  // namespace ovenwright::desktop

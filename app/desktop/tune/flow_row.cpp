@@ -18,6 +18,12 @@ QSize FlowRow::minimumSize() const {
   return size + QSize(margins.left() + margins.right(), margins.top() + margins.bottom());
 }
 
+void FlowRow::setHint(std::optional<int> index) {
+  if (m_hint == index) return;
+  m_hint = index;
+  invalidate();
+}
+
 void FlowRow::setGeometry(const QRect& rect) {
   QLayout::setGeometry(rect);
   place(rect, true);
@@ -29,9 +35,16 @@ int FlowRow::place(const QRect& rect, bool apply) const {
     QList<int> items;
     int width = 0, height = 0;
   };
+  int all = -spacing();
+  for (const auto* item : m_items)
+    if (!item->isEmpty()) all += item->sizeHint().width() + spacing();
   QList<Row> rows{Row{}};
   for (int i = 0; i < m_items.size(); ++i) {
     if (m_items[i]->isEmpty()) continue;
+    if (i == m_hint && all > inner.width()) {
+      if (apply) m_items[i]->setGeometry(QRect(inner.topLeft(), QSize(0, 0)));
+      continue;
+    }
     const QSize size = m_items[i]->sizeHint();
     if (!rows.last().items.isEmpty() && rows.last().width + spacing() + size.width() > inner.width()) rows << Row{};
     Row& row = rows.last();

@@ -1,15 +1,18 @@
 #pragma once
 #include <QLayout>
+#include <optional>
 
 namespace ovenwright::desktop {
 
-/// Widgets side by side, in as many rows as they need. Those from `split` on stand at the right where all fit one row.
+/// Widgets side by side, in as many rows as they need. Those from `split` on stand at the right where all fit one row;
+/// a hint is left out where it alone would need another row.
 class FlowRow : public QLayout {
  public:
   explicit FlowRow(QWidget* parent) : QLayout(parent) {}
   ~FlowRow() override;
 
   void setSplit(int split) { m_split = split; }
+  void setHint(std::optional<int> index);
   void addItem(QLayoutItem* item) override { m_items.append(item); }
   int count() const override { return int(m_items.size()); }
   QLayoutItem* itemAt(int index) const override { return m_items.value(index); }
@@ -26,6 +29,7 @@ class FlowRow : public QLayout {
 
   QList<QLayoutItem*> m_items;
   int m_split = 0;
+  std::optional<int> m_hint;
 };
 
 }  // namespace ovenwright::desktop

@@ -2,6 +2,7 @@
 #include <QFutureWatcher>
 #include <QObject>
 #include <QThreadPool>
+#include <QTimer>
 #include <optional>
 
 #include "app/desktop/tune/tune_model.h"
@@ -9,7 +10,7 @@
 namespace ovenwright::desktop {
 
 /// Predicts recipes one after the other off the GUI thread. Of those that are asked for while one is worked out only
-/// the latest counts: its values first, and once nothing newer waits its band too.
+/// the latest counts: its values first, and once nothing newer came for a moment its band too.
 class PredictJob : public QObject {
   Q_OBJECT
  public:
@@ -31,11 +32,13 @@ class PredictJob : public QObject {
   };
   void next();
   void conclude();
+  void askForBand();
 
   QThreadPool m_thread;  // of its own, so that a search that fills the common pool does not hold up the mouse
   std::optional<Wanted> m_wanted;
   Wanted m_running;
   bool m_busy = false, m_dropped = false;
+  QTimer m_rest;  // runs between the values and their band
   QFutureWatcher<std::shared_ptr<const Prediction>> m_watcher;
 };
 

@@ -25,9 +25,10 @@ Result<std::string> saveRecipe(const oven::Recipe& measured, oven::Recipe edited
   edited.identity.revision = revision.toStdString();
   edited.identity.source =
       Words::tr("changed from %1; a prediction, to be confirmed with an instrumented run").arg(from).toStdString();
-  std::string text;
-  for (const QString& caution : cautionsInFull()) text += "# " + caution.toStdString() + "\n";
-  return files::write_file(path.toStdString(), text + "\n" + oven::recipe_text(edited), files::Existing::kKeep);
+  std::vector<std::string> cautions;
+  for (const QString& caution : cautionsInFull()) cautions.push_back(caution.toStdString());
+  return files::write_file(path.toStdString(), oven::changed_recipe_text(edited, measured.identity, cautions),
+                           files::Existing::kKeep);
 }
 
 }  // namespace ovenwright::desktop

@@ -6,24 +6,19 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/desktop/tune/themed_label.h"
 #include "app/desktop/tune/tune_words.h"
 #include "app/desktop/widgets/verdict_sign.h"
 #include "app/desktop/widgets/wording.h"
+#include "app/desktop/window/notice.h"
 
 namespace ovenwright::desktop {
+namespace {
 
-QLabel* themedLabel(const widgets::Theme& theme, const QString& text, int size_px, bool bold, const QColor& color,
-                    QWidget* parent) {
-  auto* label = new QLabel(text, parent);
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
-  label->setFont(theme.font(size_px, bold));
-  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  QPalette palette = label->palette();
-  palette.setColor(QPalette::WindowText, color);
-  label->setPalette(palette);
-  return label;
-}
+constexpr double kUsualWidth_px = 344;  // of the panel less its insets
+constexpr double kHeadGaps_px = 42;     // insets and spaces of the first row
+
+}  // namespace
 
 SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& suggestion, const Format& format,
                                QWidget* parent)
@@ -37,39 +32,49 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
   const auto label = [&](const QString& text, int size_px, bool bold, const QColor& color) {
     return themedLabel(m_theme, text, size_px, bold, color, this);
   };
-  auto* head = new QHBoxLayout;
-  head->setSpacing(int(m_theme.px(6)));
-  head->addWidget(label(m_title, 15, true, m_theme.text), 1);
-  head->addWidget(m_show);
+  auto* title = label(m_title, 15, true, m_theme.text);
+  title->setWordWrap(false);  // to be measured
+  auto* sign = new widgets::VerdictSign(this);
+  sign->setVerdict(judgement.verdict);
+  QString margin = marginText(judgement, forecast, format);
+  if (!margin.isEmpty()) margin = tr("margin %1").arg(margin);
+  auto* margin_label = label(margin, 12, false, m_theme.text);
+  margin_label->setWordWrap(false);
   m_show->setAutoDefault(false);
   const QFontMetrics metrics(m_show->font());
   m_show->setFixedWidth(std::max(metrics.horizontalAdvance(tr("Show")), metrics.horizontalAdvance(tr("Shown"))) +
                         int(m_theme.px(22)));
+  // One row where title and margin fit it; else the margin has a row of its own.
+  auto* head = new QHBoxLayout;
+  head->setSpacing(int(m_theme.px(6)));
+  auto* second = new QHBoxLayout;
+  second->setSpacing(int(m_theme.px(6)));
+  const int needed = title->sizeHint().width() + sign->sizeHint().width() + margin_label->sizeHint().width() +
+                     m_show->width() + int(m_theme.px(kHeadGaps_px));
+  auto* beside = needed <= m_theme.px(kUsualWidth_px) ? head : second;
+  title->setWordWrap(beside == second);
+  head->addWidget(title, 1);
+  beside->addWidget(sign);
+  beside->addWidget(margin_label);
+  if (beside == second) second->addStretch(1);
+  head->addWidget(m_show);
 
-  auto* verdict = new QHBoxLayout;
-  verdict->setSpacing(int(m_theme.px(6)));
-  auto* sign = new widgets::VerdictSign(this);
-  sign->setVerdict(judgement.verdict);
-  QStringList words{widgets::Wording::verdictTitle(judgement.verdict)};
-  if (const QString margin = marginText(judgement, forecast, format); !margin.isEmpty())
-    words << tr("margin %1").arg(margin);
-  if (const QString chance = chanceText(forecast, format); !chance.isEmpty()) words << chance;
-  verdict->addWidget(sign, 0, Qt::AlignTop);
-  verdict->addWidget(label(words.join(QStringLiteral(", ")), 12, false, m_theme.text), 1);
-
-  QStringList reasons{tr("Tightest: %1").arg(tightestText(judgement, format))};
+  QStringList reasons{widgets::Wording::verdictTitle(judgement.verdict)};
+  if (const QString chance = chanceText(forecast, format); !chance.isEmpty())
+    reasons.last() += QStringLiteral(", ") + chance;
+  reasons << tr("Tightest: %1").arg(tightestText(judgement, format));
   if (const QString boards = throughputText(bench.measured, suggestion.recipe, format); !boards.isEmpty())
     reasons << boards;
+  for (QString& reason : reasons) reason = sentenceCase(reason);
 
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(int(m_theme.px(12)), int(m_theme.px(6)), int(m_theme.px(10)), int(m_theme.px(8)));
   layout->setSpacing(int(m_theme.px(2)));
   layout->addLayout(head);
-  layout->addLayout(verdict);
+  layout->addLayout(second);
   const QString changes = changesOnCard(bench.oven, bench.measured, suggestion.recipe, format);
-  layout->addWidget(
-      label(changes.isEmpty() ? tr("The recipe that was run stays.") : changes, 13, false, m_theme.text));
-  layout->addWidget(label(reasons.join(u'\n'), 12, false, m_theme.secondary));
+  layout->addWidget(label(changes.isEmpty() ? tr("The recipe that was run stays.") : changes, 13, false, m_theme.text));
+  layout->addWidget(label(reasons.join(u' '), 12, false, m_theme.secondary));
   connect(m_show, &QPushButton::clicked, this, &SuggestionCard::showWanted);
   setShown(false);
 }

@@ -5,7 +5,6 @@
 #include "app/desktop/tune/tune_session.h"
 #include "app/desktop/widgets/theme.h"
 
-class QLabel;
 class QPushButton;
 
 namespace ovenwright::desktop {
@@ -32,9 +31,5 @@ class SuggestionCard : public QFrame {
   QPushButton* m_show;
   bool m_shown = false;
 };
-
-/// A label that wraps and is no markup, in a size and colour of the theme.
-QLabel* themedLabel(const widgets::Theme& theme, const QString& text, int size_px, bool bold, const QColor& color,
-                    QWidget* parent);
 
 }  // namespace ovenwright::desktop

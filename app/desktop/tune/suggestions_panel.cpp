@@ -1,51 +1,34 @@
 #include "app/desktop/tune/suggestions_panel.h"
 
-#include <QCheckBox>
-#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QSpinBox>
-#include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
-#include <cmath>
 
 #include "app/desktop/tune/model_words.h"
+#include "app/desktop/tune/overlay_list.h"
+#include "app/desktop/tune/search_settings.h"
 #include "app/desktop/tune/suggestion_card.h"
+#include "app/desktop/tune/themed_label.h"
 #include "app/desktop/tune/tune_words.h"
 #include "app/desktop/window/hairline.h"
 
 namespace ovenwright::desktop {
-namespace {
-
-constexpr int kLeastSpeedKey = 1, kMarginKey = 2;  // of a number while it is typed
-constexpr int kMergeKeys = 900000000;              // apart from the gestures of the strip
-
-/// Takes everything out of a widget that is filled anew.
-QVBoxLayout* emptied(QWidget* widget) {
-  qDeleteAll(widget->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
-  delete widget->layout();
-  auto* layout = new QVBoxLayout(widget);
-  layout->setContentsMargins({});
-  return layout;
-}
-
-}  // namespace
-
 SuggestionsPanel::SuggestionsPanel(TuneSession* session, QWidget* parent)
     : QWidget(parent),
       m_session(session),
       m_heading(new QLabel(tr("Suggestions"), this)),
       m_again(new QPushButton(tr("Search again…"), this)),
       m_scroll(new QScrollArea(this)),
-      m_settings(buildSettings()),
+      m_settings(new SearchSettings(session)),
+      m_doubts(new QWidget),
       m_waiting(new QLabel),
       m_progress(new QProgressBar),
       m_report(new QWidget),
-      m_overlays(new QWidget),
+      m_overlays(new OverlayList(session)),
       m_model(new QWidget) {
   setAccessibleName(m_heading->text());
   m_again->setFlat(true);
@@ -65,6 +48,7 @@ SuggestionsPanel::SuggestionsPanel(TuneSession* session, QWidget* parent)
   auto* body = new QWidget;
   body->setObjectName(QStringLiteral("body"));
   auto* body_layout = new QVBoxLayout(body);
+  body_layout->addWidget(m_doubts);
   body_layout->addWidget(m_waiting);
   body_layout->addWidget(m_settings);
   body_layout->addLayout(running);
@@ -85,7 +69,7 @@ SuggestionsPanel::SuggestionsPanel(TuneSession* session, QWidget* parent)
   layout->addWidget(new Hairline);
   layout->addWidget(m_scroll, 1);
   connect(m_again, &QPushButton::clicked, this, &SuggestionsPanel::showSettings);
-  connect(m_suggest, &QPushButton::clicked, this, [this] {
+  connect(suggestButton(), &QPushButton::clicked, this, [this] {
     m_settingsWanted = false;
     m_session->suggest();
   });
@@ -94,7 +78,7 @@ SuggestionsPanel::SuggestionsPanel(TuneSession* session, QWidget* parent)
   connect(session, &TuneSession::editChanged, this, [this] {
     refreshSettings();
     refreshShown();
-    fillOverlays();
+    m_overlays->refresh(m_format);
   });
   connect(session, &TuneSession::searchChanged, this, [this] {
     refreshReport();
@@ -106,80 +90,14 @@ SuggestionsPanel::SuggestionsPanel(TuneSession* session, QWidget* parent)
 
 SuggestionsPanel::~SuggestionsPanel() = default;
 
-QWidget* SuggestionsPanel::buildSettings() {
-  auto* settings = new QWidget(this);
-  m_keepSpeed = new QCheckBox(tr("Keep the s&peed"), settings);
-  m_useLeastSpeed = new QCheckBox(settings);
-  m_leastSpeed = new QDoubleSpinBox(settings);
-  m_useMargin = new QCheckBox(tr("&Margin to keep, %"), settings);
-  m_useMargin->setToolTip(tr("What the fastest and the coolest must keep; else half of the best, at most 20 %"));
-  m_margin = new QSpinBox(settings);
-  m_margin->setRange(0, 90);
-  m_margin->setAccessibleName(tr("Margin to keep, %"));
-  m_locked = new QLabel(settings);
-  m_locked->setWordWrap(true);
-  m_suggest = new QPushButton(tr("S&uggest recipes"), settings);
-  m_suggest->setAutoDefault(false);
-  auto* grid = new QGridLayout(settings);
-  grid->setContentsMargins({});
-  grid->setColumnStretch(0, 1);
-  grid->addWidget(m_keepSpeed, 0, 0, 1, 2);
-  grid->addWidget(m_useLeastSpeed, 1, 0);
-  grid->addWidget(m_leastSpeed, 1, 1);
-  grid->addWidget(m_useMargin, 2, 0);
-  grid->addWidget(m_margin, 2, 1);
-  grid->addWidget(m_locked, 3, 0, 1, 2);
-  grid->addWidget(m_suggest, 4, 0, 1, 2);
-  connect(m_keepSpeed, &QCheckBox::toggled, this, [this](bool on) {
-    change(on ? tr("Keep the speed in a search") : tr("Let a search change the speed"),
-           [on](TuneEdit& edit) { edit.keepSpeed = on; });
-  });
-  const auto set_speed = [this](int key) {
-    change(
-        tr("Least speed of a search"),
-        [this](TuneEdit& edit) {
-          edit.leastSpeed_mm_per_min = m_useLeastSpeed->isChecked()
-                                           ? std::optional<double>(m_format.fromShownSpeed(m_leastSpeed->value()))
-                                           : std::nullopt;
-        },
-        key);
-  };
-  connect(m_useLeastSpeed, &QCheckBox::toggled, this, [set_speed] { set_speed(-1); });
-  connect(m_leastSpeed, &QDoubleSpinBox::valueChanged, this, [set_speed] { set_speed(kMergeKeys + kLeastSpeedKey); });
-  const auto set_margin = [this](int key) {
-    change(
-        tr("Margin that a search keeps"),
-        [this](TuneEdit& edit) {
-          edit.marginToKeep =
-              m_useMargin->isChecked() ? std::optional<double>(m_margin->value() / 100.0) : std::nullopt;
-        },
-        key);
-  };
-  connect(m_useMargin, &QCheckBox::toggled, this, [set_margin] { set_margin(-1); });
-  connect(m_margin, &QSpinBox::valueChanged, this, [set_margin] { set_margin(kMergeKeys + kMarginKey); });
-  return settings;
-}
-
-void SuggestionsPanel::change(const QString& text, const std::function<void(TuneEdit&)>& edit, int mergeKey) {
-  const auto* bench = m_session->bench();
-  if (!bench) return;
-  TuneEdit next = bench->edit;
-  edit(next);
-  m_session->change(text, std::move(next), mergeKey);
-}
+QPushButton* SuggestionsPanel::suggestButton() { return m_settings->suggestButton(); }
 
 void SuggestionsPanel::setFormat(const Format& format) {
   m_format = format;
-  constexpr double kMostSpeed_mm_per_min = 9999;
-  const bool millimetres = format.shownSpeed(1) == 1;
-  const QSignalBlocker quiet(m_leastSpeed);
-  m_leastSpeed->setDecimals(millimetres ? 0 : 1);
-  m_leastSpeed->setRange(0, format.shownSpeed(kMostSpeed_mm_per_min));
-  m_leastSpeed->setSingleStep(millimetres ? 10 : 1);
-  m_useLeastSpeed->setText(tr("Lea&st speed, %1").arg(format.speedUnitText()));
-  m_leastSpeed->setAccessibleName(tr("Least speed, %1").arg(format.speedUnitText()));
+  m_settings->setFormat(format);
   m_shownReport.reset();
-  m_shownBench = m_overlaysBench = nullptr;
+  m_shownBench = nullptr;
+  m_overlays->forget();
   m_shownModel.reset();
   refresh();
 }
@@ -188,13 +106,13 @@ void SuggestionsPanel::showSettings() {
   m_settingsWanted = true;
   refreshSettings();
   m_scroll->ensureWidgetVisible(m_settings);
-  m_suggest->setFocus();
+  suggestButton()->setFocus();
 }
 
 void SuggestionsPanel::refresh() {
   refreshReport();
   refreshSettings();
-  fillOverlays();
+  m_overlays->refresh(m_format);
   fillModel();
 }
 
@@ -211,23 +129,7 @@ void SuggestionsPanel::refreshSettings() {
   m_progress->setVisible(searching);
   m_stop->setVisible(searching);
   m_progress->setValue(int(100 * m_session->searchDone()));
-  if (!bench) return;
-  const TuneEdit& edit = bench->edit;
-  const QSignalBlocker quiet[] = {QSignalBlocker(m_keepSpeed), QSignalBlocker(m_useLeastSpeed),
-                                  QSignalBlocker(m_leastSpeed), QSignalBlocker(m_useMargin), QSignalBlocker(m_margin)};
-  m_keepSpeed->setChecked(edit.keepSpeed);
-  m_useLeastSpeed->setChecked(edit.leastSpeed_mm_per_min.has_value());
-  m_useLeastSpeed->setEnabled(!edit.keepSpeed);
-  m_leastSpeed->setEnabled(!edit.keepSpeed && edit.leastSpeed_mm_per_min);
-  m_leastSpeed->setValue(m_format.shownSpeed(edit.leastSpeed_mm_per_min.value_or(bench->measured.speed_mm_per_min)));
-  m_useMargin->setChecked(edit.marginToKeep.has_value());
-  m_margin->setEnabled(edit.marginToKeep.has_value());
-  constexpr int kUsualMargin = 20;
-  m_margin->setValue(edit.marginToKeep ? int(std::lround(100 * *edit.marginToKeep)) : kUsualMargin);
-  QStringList locked;
-  for (const auto& zone : edit.lockedZones) locked << QString::fromStdString(zone);
-  m_locked->setText(locked.isEmpty() ? tr("Every zone may move; press a zone’s name in the strip to keep it.")
-                                     : tr("Zones that stay: %1").arg(locked.join(QStringLiteral(", "))));
+  m_settings->refresh();
 }
 
 void SuggestionsPanel::refreshReport() {
@@ -311,49 +213,6 @@ void SuggestionsPanel::refreshShown() {
   }
 }
 
-void SuggestionsPanel::fillOverlays() {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  const auto* bench = m_session->bench();
-  m_overlays->setVisible(bench && m_session->state() == TuneSession::State::kReady);
-  std::vector<int> numbers;
-  for (std::size_t i = 0; bench && i < bench->edit.kept.size(); ++i) numbers.push_back(bench->edit.kept[i].number);
-  if (bench == m_overlaysBench && numbers == m_overlaysNumbers) return;
-  m_overlaysBench = bench;
-  m_overlaysNumbers = std::move(numbers);
-  QVBoxLayout* layout = emptied(m_overlays);
-  if (!bench) return;
-  layout->setSpacing(int(theme.px(3)));
-  layout->addWidget(new Hairline(m_overlays));
-  layout->addWidget(themedLabel(theme, tr("Laid over the prediction"), 12, false, theme.secondary, m_overlays));
-  const auto add = [&](int number, const QString& tag, const QString& text) {
-    auto* row = new QHBoxLayout;
-    auto* shown = new QCheckBox(tag, m_overlays);
-    shown->setChecked(m_session->isShown(number));
-    connect(shown, &QCheckBox::toggled, this, [this, number](bool on) { m_session->setShown(number, on); });
-    row->addWidget(shown, text.isEmpty() ? 1 : 0);
-    if (!text.isEmpty()) {
-      shown->setAccessibleName(tag + QStringLiteral(", ") + text);
-      row->addWidget(themedLabel(theme, text, 12, false, theme.text, m_overlays), 1);
-      auto* drop = new QToolButton(m_overlays);
-      drop->setText(QStringLiteral("×"));
-      drop->setAutoRaise(true);
-      drop->setAccessibleName(tr("Drop the prediction %1").arg(tag));
-      drop->setToolTip(drop->accessibleName());
-      connect(
-          drop, &QToolButton::clicked, m_session, [this, number] { m_session->dropKept(number); },
-          Qt::QueuedConnection);
-      row->addWidget(drop);
-    }
-    layout->addLayout(row);
-  };
-  add(0, tr("The run as it was measured"), {});
-  for (const auto& kept : bench->edit.kept) {
-    const QString margin = marginText(kept.prediction->judgement(), kept.prediction->forecast, m_format);
-    const QString changes = changesInShort(bench->oven, bench->measured, kept.prediction->recipe, m_format);
-    add(kept.number, kept.tag(), margin.isEmpty() ? changes : tr("%1; margin %2").arg(changes, margin));
-  }
-}
-
 void SuggestionsPanel::fillModel() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const auto* bench = m_session->bench();
@@ -362,6 +221,7 @@ void SuggestionsPanel::fillModel() {
   m_shownModel = model;
   QVBoxLayout* layout = emptied(m_model);
   m_model->setVisible(model != nullptr);
+  fillDoubts(model ? model->fit() : heat::FitReport{});
   if (!model) return;
   layout->setSpacing(int(theme.px(3)));
   layout->addWidget(new Hairline(m_model));
@@ -378,8 +238,17 @@ void SuggestionsPanel::fillModel() {
     row(tr("Largest misfit"),
         tr("%1, %2").arg(m_format.valueWithUnit(worst->max_error_C, Format::Quantity::kDifference),
                          QString::fromStdString(worst->name)));
+}
+
+void SuggestionsPanel::fillDoubts(const heat::FitReport& fit) {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  QVBoxLayout* layout = emptied(m_doubts);
+  layout->setSpacing(int(theme.px(3)));
+  m_doubts->setVisible(!fit.warnings.empty());
+  if (fit.warnings.empty()) return;
+  layout->addWidget(themedLabel(theme, tr("To check first"), 13, true, theme.text, m_doubts));
   for (const auto& warning : fit.warnings)
-    layout->addWidget(themedLabel(theme, modelText(warning), 12, false, theme.text, m_model));
+    layout->addWidget(themedLabel(theme, modelText(warning), 13, false, theme.text, m_doubts));
 }
 
 void SuggestionsPanel::style() {
@@ -393,7 +262,6 @@ void SuggestionsPanel::style() {
   auto* body = m_scroll->widget()->layout();
   body->setContentsMargins(int(theme.px(14)), int(theme.px(10)), int(theme.px(14)), int(theme.px(12)));
   body->setSpacing(int(theme.px(10)));
-  m_locked->setFont(theme.font(12));
   m_waiting->setWordWrap(true);
   QPalette quiet = m_waiting->palette();
   quiet.setColor(QPalette::WindowText, theme.secondary);
@@ -405,7 +273,8 @@ void SuggestionsPanel::changeEvent(QEvent* event) {
   if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
   style();
   m_shownReport.reset();
-  m_shownBench = m_overlaysBench = nullptr;
+  m_shownBench = nullptr;
+  m_overlays->forget();
   m_shownModel.reset();
   refresh();
 }

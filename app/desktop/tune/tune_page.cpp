@@ -18,6 +18,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr std::size_t kFewCurves = 2;
+constexpr int kTogetherNote = 1;  // its place among the tools
 
 /// The one of the document: edits and what was learned outlive the page, which is made anew with another language.
 TuneSession* sessionOf(Document* document) {
@@ -246,7 +247,8 @@ void TunePage::refreshNote() {
   m_togetherNote->setText(together ? tr("a split needs a run that splits them")
                                    : tr("the run had both sides alike: what each does alone is not known"));
   // What is not known is said wherever the sides are apart, the hint where there is room.
-  m_togetherNote->setVisible(m_together->isEnabled() && alike && (!together || !isNarrow()));
+  m_tools->setHint(together ? std::optional(kTogetherNote) : std::nullopt);
+  m_togetherNote->setVisible(m_together->isEnabled() && alike);
 }
 
 void TunePage::refresh() {

@@ -80,8 +80,8 @@ void TunePage::saveNoteTo(const QString& path, bool pdf) {
   std::optional<Error> error;
   if (pdf) {
     if (const auto written = writeChangeNotePdf(note, m_format, path); !written) error = written.error();
-  } else if (const auto written =
-                 files::write_file(path.toStdString(), report::change_note_text(note), files::Existing::kReplace);
+  } else if (const auto written = files::write_file(path.toStdString(), changeNoteText(note, m_format).toStdString(),
+                                                    files::Existing::kReplace);
              !written) {
     error = written.error();
   }

@@ -40,8 +40,10 @@ SentenceContent predicted(const TuneSession& session, const Format& format) {
                    << plain(marginText(judgement, prediction.forecast, format), true);
     if (now.margin) content.second << plain(Words::tr(", now %1").arg(format.percent(*now.margin)));
   }
-  if (const QString chance = chanceText(prediction.forecast, format); !chance.isEmpty())
+  if (QString chance = chanceText(prediction.forecast, format); !chance.isEmpty()) {
+    chance[0] = chance[0].toUpper();
     content.second << plain(kGap + chance);
+  }
   if (sameNumbers(bench.edit.recipe, bench.measured))
     content.second << plain(kGap + Words::tr("The recipe is the one that was run."));
   content.secondShort = content.second;

@@ -53,6 +53,8 @@ std::vector<ZoneChange> byZone(const std::vector<tune::Change>& changes) {
   return zones;
 }
 
+constexpr QChar kHard(0x00A0);  // a change, or a number and its unit, is not broken over two lines
+
 }  // namespace
 
 QString aimTitle(tune::Aim aim) {
@@ -103,7 +105,6 @@ QStringList changeTexts(const oven::Oven& oven, const oven::Recipe& from, const 
 
 QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to, const Format& format) {
   constexpr std::size_t kMostEach = 3;
-  constexpr QChar kHard(0x00A0);  // a change is not broken over two lines
   const QString gap = QStringLiteral("   ");
   const auto changes = tune::changes(oven, from, to);
   const auto zones = byZone(changes);
@@ -195,7 +196,7 @@ QString tightestText(const judge::Judgement& judgement, const Format& format) {
     const widgets::Wording wording(format);
     const QString name = widgets::Wording::requirement(outcome.requirement_name);
     QString value = wording.value(outcome);
-    if (const QString unit = wording.unit(outcome); !unit.isEmpty()) value += u' ' + unit;
+    if (const QString unit = wording.unit(outcome); !unit.isEmpty()) value += kHard + unit;
     texts << (outcome.channel ? Words::tr("%1 %2 %3", "placement, requirement, value")
                                     .arg(QString::fromStdString(outcome.placement), name, value)
                               : Words::tr("%1 %2", "requirement of the board, value").arg(name, value));
@@ -219,9 +220,9 @@ QString marginText(const judge::Judgement& judgement, const tune::Forecast& fore
 QString chanceText(const tune::Forecast& forecast, const Format& format) {
   if (!forecast.pass_probability) return {};
   const double chance = *forecast.pass_probability;
-  if (chance > 0.99) return Words::tr("passes with over 99 %");
-  if (chance < 0.01) return Words::tr("passes with under 1 %");
-  return Words::tr("passes with %1").arg(format.percent(chance));
+  if (chance > 0.99) return Words::tr("chance of passing over 99 %");
+  if (chance < 0.01) return Words::tr("chance of passing under 1 %");
+  return Words::tr("chance of passing %1").arg(format.percent(chance));
 }
 
 QString cautionText() {

@@ -23,7 +23,7 @@ QString throughputText(const oven::Recipe& from, const oven::Recipe& to, const F
 QString tightestText(const judge::Judgement& judgement, const Format& format);
 /// "5 % ± 3 %"; empty without a margin.
 QString marginText(const judge::Judgement& judgement, const tune::Forecast& forecast, const Format& format);
-QString chanceText(const tune::Forecast& forecast, const Format& format);  ///< "passes with 84 %"
+QString chanceText(const tune::Forecast& forecast, const Format& format);  ///< "chance of passing 84 %"
 
 /// What stands beside every suggestion and prediction.
 QString cautionText();

@@ -52,21 +52,22 @@ void Sentence::announce() {
   QAccessible::updateAccessibility(&event);
 }
 
-const SentenceLayout& Sentence::layoutNow() const {
-  if (!m_layout) m_layout = std::make_unique<SentenceLayout>(m_content, m_theme, width());
-  return *m_layout;
+const SentenceLayout& Sentence::layoutFor(int width) const {
+  auto& layout = m_layouts[width];
+  if (!layout) layout = std::make_unique<SentenceLayout>(m_content, m_theme, width);
+  return *layout;
 }
 
+const SentenceLayout& Sentence::layoutNow() const { return layoutFor(width()); }
+
 void Sentence::relayout() {
-  m_layout.reset();
+  m_layouts.clear();
   updateGeometry();
   update();
 }
 
 int Sentence::heightForWidth(int width) const {
-  const auto leastHeight = [this](qreal height) { return int(std::ceil(std::max(height, m_theme.px(72)))); };
-  if (m_layout && width == this->width()) return leastHeight(m_layout->height());
-  return leastHeight(SentenceLayout(m_content, m_theme, width).height());
+  return int(std::ceil(std::max(layoutFor(width).height(), m_theme.px(72))));
 }
 
 QSize Sentence::sizeHint() const {
@@ -111,7 +112,9 @@ void Sentence::paintEvent(QPaintEvent*) {
   if (framed && m_focusedLink < 0) paintFocusFrame(painter, rect(), m_theme);
 }
 
-void Sentence::resizeEvent(QResizeEvent*) { m_layout.reset(); }
+void Sentence::resizeEvent(QResizeEvent*) {
+  std::erase_if(m_layouts, [this](const auto& layout) { return layout.first != width(); });
+}
 
 void Sentence::mousePressEvent(QMouseEvent* event) {
   m_pressedLink = event->button() == Qt::LeftButton ? layoutNow().linkAt(event->position()) : -1;

@@ -2,6 +2,7 @@
 #include <QElapsedTimer>
 #include <QTimer>
 #include <QWidget>
+#include <map>
 #include <memory>
 
 #include "app/desktop/widgets/sentence_content.h"
@@ -50,12 +51,14 @@ class Sentence : public QWidget {
 
  private:
   void relayout();
+  const SentenceLayout& layoutFor(int width) const;
   void announce();
   int stepped(int from, bool next) const;
 
   SentenceContent m_content;
   Theme m_theme;
-  mutable std::unique_ptr<SentenceLayout> m_layout;  ///< made when first needed for the width
+  /// By width: a window that is laid out asks for several.
+  mutable std::map<int, std::unique_ptr<SentenceLayout>> m_layouts;
   int m_focusedLink = -1;
   bool m_focusShown = false;  ///< once the keyboard is used: a window that just opened frames nothing
   int m_pressedLink = -1;

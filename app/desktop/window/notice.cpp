@@ -9,7 +9,10 @@ namespace ovenwright::desktop {
 QString sentenceCase(QString text) {
   if (text.isEmpty()) return text;
   text[0] = text[0].toUpper();
-  return text.endsWith(u'.') ? text : text + u'.';
+  const QChar last = text.back();
+  if (last == u'.' || last == u'。') return text;
+  constexpr QChar kFirstIdeograph(0x2E80);
+  return text + (last >= kFirstIdeograph ? u'。' : u'.');
 }
 
 QString errorText(const Error& error) {

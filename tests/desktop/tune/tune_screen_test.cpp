@@ -339,6 +339,29 @@ TEST_F(TuneTest, TheRecipeIsSavedAsANewFileThatReadsBack) {
   wait();
 }
 
+TEST_F(TuneTest, ASavedRecipeKeepsTheCommentsOfTheOneThatRan) {
+  QFile original(demo("recipe.toml"));
+  ASSERT_TRUE(original.open(QIODevice::ReadOnly));
+  const QString commented = write(QStringLiteral("rev7.toml"), original.readAll() + "# ask the line's leader first\n");
+  m_window->resize(1440, 900);
+  openDemo();
+  m_window->profiles()->chooseOven(demo("oven.toml"), commented);
+  settle();
+  m_window->showTask(MainWindow::Task::kTune);
+  wait();
+  ASSERT_EQ(session()->state(), TuneSession::State::kReady);
+  session()->setField({Kind::kTop, 9}, 260, -1);
+  const QString path = m_folder.filePath(QStringLiteral("rev8.toml"));
+  page()->saveRecipeTo(path);
+  QFile saved(path);
+  ASSERT_TRUE(saved.open(QIODevice::ReadOnly));
+  const QByteArray text = saved.readAll();
+  EXPECT_TRUE(text.contains("# ask the line's leader first\n")) << text.toStdString();
+  EXPECT_TRUE(text.contains("top_C    = [159, 153, 156, 165, 182, 192, 202, 234, 252, 260]")) << text.toStdString();
+  EXPECT_TRUE(text.contains("revision = \"8\""));
+  wait();
+}
+
 TEST_F(TuneTest, TheChangeNoteHoldsChangesAndCautionsAsText) {
   openTune();
   session()->setField({Kind::kTop, 7}, 244, -1);
@@ -358,8 +381,9 @@ TEST_F(TuneTest, TheChangeNoteHoldsChangesAndCautionsAsText) {
   QFile text(txt);
   ASSERT_TRUE(text.open(QIODevice::ReadOnly));
   const QString plain = QString::fromUtf8(text.readAll()).simplified();
-  EXPECT_TRUE(plain.contains(QStringLiteral("244")));
-  EXPECT_TRUE(plain.contains(QStringLiteral("instrumented run")));
+  for (const char* words : {"Zone 8, top and bottom 234 °C 244 °C +10", "instrumented run", "Hot surfaces",
+                            "data sheet is the authority", "misfit"})
+    EXPECT_TRUE(plain.contains(QString::fromUtf8(words))) << words << " not in " << plain.toStdString();
 }
 
 // Source: 244 °C = 471.2 °F, a difference of 10 °C = 18 °F, 772 mm/min / 25.4 = 30.39 in/min (exact definitions).
@@ -375,8 +399,15 @@ TEST_F(TuneTest, TheChangeNoteIsInTheUnitsThatWereChosen) {
   process.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")});
   ASSERT_TRUE(process.waitForFinished(kLongest_ms));
   const QString read = QString::fromUtf8(process.readAllStandardOutput()).simplified();
-  for (const char* words : {"471.2 °F (244 °C)", "+18", "30.4 in/min (772 mm/min)"})
+  const QString txt = m_folder.filePath(QStringLiteral("note.txt"));
+  page()->saveNoteTo(txt, false);
+  QFile text(txt);
+  ASSERT_TRUE(text.open(QIODevice::ReadOnly));
+  const QString plain = QString::fromUtf8(text.readAll()).simplified();
+  for (const char* words : {"471.2 °F (244 °C)", "+18", "30.4 in/min (772 mm/min)"}) {
     EXPECT_TRUE(read.contains(QString::fromUtf8(words))) << words << " not in " << read.toStdString();
+    EXPECT_TRUE(plain.contains(QString::fromUtf8(words))) << words << " not in " << plain.toStdString();
+  }
   wait();
 }
 

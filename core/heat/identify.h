@@ -24,6 +24,9 @@ struct FitReport {
   double cost = 0;                          ///< half the sum of squares that was minimised, priors included
   std::vector<std::string> not_determined;  ///< parameters whose spread the log narrowed by less than a tenth
   std::vector<std::string> warnings;
+  /// The curves contradict the belt's speed or a given entry: the data may be of another line than the files say, so no
+  /// chance is stated for what is predicted from them.
+  bool contradicted = false;
   std::vector<PlacementFit> placements;
 };
 

@@ -122,6 +122,7 @@ class Weigher {
     const double curves_s = (model_.theta[i] - prior_[i].mean) / (1 - left);
     const double u_s = std::sqrt(variance + variance * left / (1 - left) + kEntrySd_s * kEntrySd_s);
     if (std::abs(curves_s) <= 2 * kCoverage * u_s) return;
+    report_.contradicted = true;
     warn(
         fmt::format("the curves fit an entry {:.0f} s ± {:.0f} s {} than the one given: check the entry, the speed and "
                     "the oven's entrance",

@@ -36,7 +36,12 @@ std::string fit_text(const heat::FitReport& fit) {
 }
 
 /// Before what is predicted: what of the fit to doubt it for.
-std::string warnings_text(const heat::FitReport& fit) { return list_of("Warnings:", fit.warnings); }
+std::string warnings_text(const heat::FitReport& fit) {
+  return list_of(fit.contradicted
+                     ? "To check first: no chance of passing is stated while the log contradicts the files."
+                     : "Warnings:",
+                 fit.warnings);
+}
 
 std::string recipe_line(const char* name, const std::vector<double>& setpoints_C) {
   std::string out = fmt::format("  {:<8}", name);

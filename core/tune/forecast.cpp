@@ -234,7 +234,7 @@ Forecast Forecaster::forecast(const oven::Recipe& recipe, Detail detail) const {
       if (const auto m = at(v)) worst = std::min(worst, *m);
   }
   if (out.judgement.margin && std::isfinite(worst)) out.margin_uncertainty = *out.judgement.margin - worst;
-  out.pass_probability = pass_probability(out.judgement, out.half_width);
+  if (!model_.report.contradicted) out.pass_probability = pass_probability(out.judgement, out.half_width);
   if (values_only) return out;
   const auto told = with_prediction_error(out.judgement, out.half_width);
   out.judgement.sentence =

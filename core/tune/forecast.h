@@ -29,7 +29,9 @@ struct Forecast {
   judge::Judgement judgement;
   std::vector<double> half_width;  ///< by outcome (judgement.all), 95 %, of the prediction; with the band only
   std::optional<double> margin_uncertainty;  ///< half width, 95 %
-  std::optional<double> pass_probability;    ///< that nothing is out: values inside the limits as they stand
+  /// That nothing is out: values inside the limits as they stand. Absent where the log does not show a result to its
+  /// end, or contradicts the belt or the entry that it is said to have.
+  std::optional<double> pass_probability;
 };
 
 /// A predicted judgement whose uncertainties, and chances of conforming, have the prediction's error in them as well as

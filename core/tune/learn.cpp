@@ -73,6 +73,7 @@ void hold_against_files(Learned& learned) {
   heat::FitReport& report = learned.model.report;
   const std::string entry = wrong_entry(learned);
   if (!entry.empty()) {
+    report.contradicted = true;
     std::erase_if(report.warnings, [](const std::string& one) { return one.starts_with("the curves fit an entry"); });
     if (!report.usable) report.message = entry;  // what else does not fit may follow from it
     report.warnings.insert(report.warnings.begin(), entry);
@@ -80,6 +81,7 @@ void hold_against_files(Learned& learned) {
   if (auto board = long_board(learned); !board.empty()) report.warnings.push_back(std::move(board));
   const auto belt = belt_error(learned.model);
   if (!belt || !belt->named()) return;
+  report.contradicted = true;
   const double speed = learned.runs.back().source.recipe.speed_mm_per_min;
   const auto text = fmt::format(
       "the curves fit a belt {:.0f} % ± {:.0f} % {} than the recipe's {:g} mm/min, or zones so much {}: check the "

@@ -4656,6 +4656,10 @@
         <comment>a setpoint or the speed</comment>
         <translation>war %1</translation>
     </message>
+    <message>
+        <source>Top and bottom move apart</source>
+        <translation>Oben und unten werden getrennt verstellt</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ResultsModel</name>
@@ -5448,6 +5452,10 @@
     <message>
         <source>To check first</source>
         <translation>Zuerst zu prüfen</translation>
+    </message>
+    <message>
+        <source>No chance of passing is stated while the log contradicts the files.</source>
+        <translation>Solange das Log den Dateien widerspricht, wird keine Chance zu bestehen genannt.</translation>
     </message>
 </context>
 <context>

@@ -4656,6 +4656,10 @@
         <comment>a setpoint or the speed</comment>
         <translation>era %1</translation>
     </message>
+    <message>
+        <source>Top and bottom move apart</source>
+        <translation>Arriba y abajo se mueven por separado</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ResultsModel</name>
@@ -5448,6 +5452,10 @@
     <message>
         <source>To check first</source>
         <translation>Comprobar primero</translation>
+    </message>
+    <message>
+        <source>No chance of passing is stated while the log contradicts the files.</source>
+        <translation>No se indica ninguna probabilidad de cumplir mientras el registro contradiga los archivos.</translation>
     </message>
 </context>
 <context>

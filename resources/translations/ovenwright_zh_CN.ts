@@ -4595,6 +4595,10 @@
         <comment>a setpoint or the speed</comment>
         <translation>原为 %1</translation>
     </message>
+    <message>
+        <source>Top and bottom move apart</source>
+        <translation>上下分别调整</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ResultsModel</name>
@@ -5383,6 +5387,10 @@
     <message>
         <source>To check first</source>
         <translation>请先确认</translation>
+    </message>
+    <message>
+        <source>No chance of passing is stated while the log contradicts the files.</source>
+        <translation>记录与文件不符时，不给出合格机率。</translation>
     </message>
 </context>
 <context>

@@ -4595,6 +4595,10 @@
         <comment>a setpoint or the speed</comment>
         <translation>原為 %1</translation>
     </message>
+    <message>
+        <source>Top and bottom move apart</source>
+        <translation>上下分別調整</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ResultsModel</name>
@@ -5383,6 +5387,10 @@
     <message>
         <source>To check first</source>
         <translation>請先確認</translation>
+    </message>
+    <message>
+        <source>No chance of passing is stated while the log contradicts the files.</source>
+        <translation>記錄與檔案不符時，不給出合格機率。</translation>
     </message>
 </context>
 <context>

@@ -55,7 +55,7 @@ class Misfit : public Test {
 
   /// The log of placements with these time constants, changed by `change` and ended at `end_s`.
   void write_log(const std::vector<double>& time_constants_s, double end_s = 420,
-                 const std::function<double(double time_s, double temperature_C)>& change = {}) {
+                 const std::function<double(double time_s, double temperature_C)>& change = {}, double start_s = 0) {
     std::vector<run::Channel> channels;
     for (const double tau_s : time_constants_s) channels.push_back(judge::simulate(oven_, recipe_, {tau_s, 40}));
     std::mt19937 random(1);
@@ -64,6 +64,7 @@ class Misfit : public Test {
     for (std::size_t c = 0; c < channels.size(); ++c) text += ",TC" + std::to_string(c + 1) + " (°C)";
     const auto time_s = channels.front().trace->time_s();
     for (std::size_t i = 0; i < time_s.size() && time_s[i] <= end_s; ++i) {
+      if (time_s[i] < start_s) continue;
       text += "\n" + std::to_string(time_s[i]);
       for (const auto& channel : channels) {
         double T = channel.trace->temperature_C()[i];
@@ -93,6 +94,14 @@ class Misfit : public Test {
   static bool warns(const Json& fit, const std::string& of) {
     return std::ranges::any_of(
         fit["warnings"], [&](const Json& warning) { return warning.get<std::string>().find(of) != std::string::npos; });
+  }
+  /// No suggestion of `tune` says with which chance it passes.
+  void states_no_chance(const Finished& tuned) {
+    ASSERT_FALSE(tuned.out.empty()) << tuned.err;
+    const auto report = Json::parse(tuned.out);
+    EXPECT_FALSE(report["suggestions"].empty());
+    for (const auto& suggestion : report["suggestions"])
+      EXPECT_TRUE(suggestion["predicted"]["pass_probability"].is_null()) << suggestion["predicted"];
   }
   /// `tune` must suggest nothing, say why and end with status 5.
   void refused(const std::string& why, const std::vector<std::string>& more = {}) {
@@ -132,6 +141,7 @@ TEST_F(Misfit, ASpeedThatIsFivePerCentWrongIsNamed) {
     EXPECT_TRUE(
         warns(fit(), factor < 1 ? "% faster than the recipe's 760 mm/min" : "% slower than the recipe's 840 mm/min"))
         << fit()["warnings"];
+    states_no_chance(ran("tune"));
   }
 }
 
@@ -204,6 +214,22 @@ TEST_F(Misfit, ALogWithoutCoolingSaysSo) {
   EXPECT_TRUE(warns(report, "how the board cools is little known")) << report["warnings"];
 }
 
+// Where the log begins in the heat, how long it took from 25 °C is only known to be at least so much.
+TEST_F(Misfit, ALogThatBeginsInTheOvenLeavesItUndetermined) {
+  write("window.toml", std::string(kWindow) + R"(
+[[requirement]]
+name = "25 °C to peak"
+measure = "peak time"
+level = 25
+upper = 480
+applies_to = "all"
+)");
+  write_log(usual_, 420, {}, 60);
+  const auto tuned = ran("tune", {"--entry", "10"});
+  EXPECT_EQ(tuned.status, 5) << tuned.err;
+  states_no_chance(tuned);
+}
+
 TEST_F(Misfit, OneThermocoupleSpeaksForItsPlaceAlone) {
   write_log({30});
   const auto report = fit();
@@ -229,6 +255,7 @@ TEST_F(Misfit, AnEntryThatIsFarOffIsNamed) {
   write_log(usual_);
   const auto report = fit({"--entry", "16"});  // it was 10
   EXPECT_TRUE(warns(report, "earlier than the one given") || !report["usable"]) << report;
+  if (report["usable"]) states_no_chance(ran("tune", {"--entry", "16"}));
   EXPECT_TRUE(fit({"--entry", "10.5"})["warnings"].empty());
 }
 

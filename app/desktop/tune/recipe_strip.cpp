@@ -141,8 +141,8 @@ bool RecipeStrip::event(QEvent* event) {
       tip = tip.arg(m_table.columns[*name].name);
     } else if (const auto field = layout.fieldAt(help->pos())) {
       tip = spoken(*field) + u'\n' + tr("Type, step with the arrows or drag up and down.");
-    } else if (layout.padlock().contains(help->pos()) && m_table.together) {
-      tip = tr("Top and bottom move together");
+    } else if (layout.padlock().contains(help->pos())) {
+      tip = m_table.together ? tr("Top and bottom move together") : tr("Top and bottom move apart");
     }
     if (tip.isEmpty()) {
       QToolTip::hideText();

@@ -27,7 +27,7 @@ class StripPainter {
     m_painter.setPen(m_theme.secondary);
     for (int row = 0; row < rows.size(); ++row)
       m_painter.drawText(m_layout.rowName(row), Qt::AlignRight | Qt::AlignVCenter, rows[row]);
-    if (m_table.together) paintTogether();
+    paintTogether();
     for (std::size_t i = 0; i < m_table.columns.size(); ++i) paintColumn(i);
     paintSpeed();
   }
@@ -36,7 +36,7 @@ class StripPainter {
   double now(const RecipeField& field) const { return valueOf(m_table.measured, field); }
   double edited(const RecipeField& field) const { return valueOf(m_table.edited, field); }
 
-  void paintPadlock(const QRectF& rect, const QColor& color) {
+  void paintPadlock(const QRectF& rect, const QColor& color, bool open = false) {
     const qreal body = rect.height() * 0.55;
     const QRectF box(rect.left() + rect.width() * 0.12, rect.bottom() - body, rect.width() * 0.76, body);
     m_painter.setPen(QPen(color, m_theme.line(1.4)));
@@ -46,15 +46,16 @@ class StripPainter {
     bow.lineTo(rect.left() + inset, rect.top() + inset);
     bow.arcTo(QRectF(rect.left() + inset, rect.top() + m_theme.px(0.5), rect.width() - 2 * inset, 2 * inset), 180,
               -180);
-    bow.lineTo(rect.right() - inset, box.top());
+    if (!open) bow.lineTo(rect.right() - inset, box.top());
     m_painter.drawPath(bow);
     m_painter.fillRect(box, color);
   }
 
-  /// The padlock between the rows' names, with a line to each.
+  /// The padlock between the rows' names, with a line to each; open where the sides move apart.
   void paintTogether() {
     const QRectF lock = m_layout.padlock();
-    paintPadlock(lock, m_theme.secondary);
+    paintPadlock(lock, m_table.together ? m_theme.secondary : m_theme.quiet, !m_table.together);
+    if (!m_table.together) return;
     m_painter.setPen(QPen(m_theme.secondary, m_theme.line(1)));
     for (const int row : {1, 2}) {
       const qreal y = m_layout.rowName(row).center().y(), x = lock.center().x(), half = m_theme.px(4);

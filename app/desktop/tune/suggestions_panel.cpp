@@ -249,6 +249,9 @@ void SuggestionsPanel::fillDoubts(const heat::FitReport& fit) {
   layout->addWidget(themedLabel(theme, tr("To check first"), 13, true, theme.text, m_doubts));
   for (const auto& warning : fit.warnings)
     layout->addWidget(themedLabel(theme, modelText(warning), 13, false, theme.text, m_doubts));
+  if (fit.contradicted)
+    layout->addWidget(themedLabel(theme, tr("No chance of passing is stated while the log contradicts the files."), 13,
+                                  false, theme.text, m_doubts));
 }
 
 void SuggestionsPanel::style() {

@@ -17,7 +17,6 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr std::size_t kFewCurves = 2;
 constexpr int kTogetherNote = 1;  // its place among the tools
 
 /// The one of the document: edits and what was learned outlive the page, which is made anew with another language.
@@ -123,17 +122,19 @@ void TunePage::connectParts() {
   connect(m_panelLink, &QToolButton::clicked, this, [this] { setPanelShown(!isPanelShown()); });
 }
 
+/// The channel of the smallest margin as measured, so that it stays while the recipe is edited, and the one at the
+/// other end of the board: the hottest or the coldest.
 std::vector<std::size_t> TunePage::fewChannels() const {
-  // Those of the smallest margins as measured, so that they stay while the recipe is edited.
   const auto view = m_document->view();
-  std::vector<std::pair<double, std::size_t>> margins;
+  const auto& hottest_first = view->hottestFirst();
+  const judge::Outcome* tightest = nullptr;
   for (const auto& outcome : view->judgement().results)
-    if (outcome.required && outcome.channel && outcome.margin) margins.emplace_back(*outcome.margin, *outcome.channel);
-  std::ranges::stable_sort(margins, {}, &std::pair<double, std::size_t>::first);
-  std::vector<std::size_t> few;
-  for (const auto& [margin, channel] : margins)
-    if (few.size() < kFewCurves && std::ranges::find(few, channel) == few.end()) few.push_back(channel);
-  return few;
+    if (outcome.required && outcome.channel && outcome.margin && (!tightest || *outcome.margin < *tightest->margin))
+      tightest = &outcome;
+  if (!tightest || hottest_first.empty()) return {};
+  const auto at = std::ranges::find(hottest_first, *tightest->channel) - hottest_first.begin();
+  const bool hot = 2 * std::size_t(at) < hottest_first.size();
+  return {*tightest->channel, hot ? hottest_first.back() : hottest_first.front()};
 }
 
 Scene TunePage::scene() const {
@@ -163,14 +164,20 @@ Scene TunePage::scene() const {
 
 void TunePage::refreshScene() {
   const auto view = m_document->view();
-  m_plot->setScene(scene());
-  if (!view) return;
-  const auto few = fewChannels();
-  for (std::size_t channel = 0; channel < view->channels().size(); ++channel) {
-    const bool wanted = m_allCurves->isChecked() || few.empty() || std::ranges::find(few, channel) != few.end() ||
-                        channel == m_hovered || channel == m_document->chosenChannel();
-    m_plot->setHidden(channel, !wanted);
+  Scene shown = scene();
+  std::vector<bool> wanted;
+  if (view) {
+    wanted.assign(view->channels().size(), m_allCurves->isChecked());
+    for (const std::size_t channel : fewChannels()) wanted[channel] = true;
+    for (const auto& callOut : shown.callOuts) wanted[callOut.channel] = true;
+    for (const auto& channel : {m_hovered, m_document->chosenChannel()})
+      if (channel) wanted[*channel] = true;
+    if (std::ranges::find(wanted, true) == wanted.end()) wanted.assign(wanted.size(), true);
+    std::erase_if(shown.stretches, [&](const auto& stretch) { return !wanted[stretch.channel]; });
   }
+  m_plot->setScene(std::move(shown));
+  if (!view) return;
+  for (std::size_t channel = 0; channel < wanted.size(); ++channel) m_plot->setHidden(channel, !wanted[channel]);
   m_plot->setAccessibleName(
       tr("Predicted and measured temperature over time, %n thermocouples", nullptr, int(view->hottestFirst().size())));
   m_plot->setAccessibleDescription(sentence().spoken);

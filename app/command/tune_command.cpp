@@ -21,8 +21,6 @@
 namespace ovenwright::command {
 namespace {
 
-constexpr double kSidesApart_C = 5;
-
 /// The measured verdict of the boards' last runs: the worst of them; of like verdicts the one with the least margin,
 /// or none.
 judge::Judgement judged_now(const tune::Learned& learned, const oven::Oven& oven) {
@@ -157,16 +155,11 @@ std::optional<std::string> refused_freedom(const TuneOptions& options, const tun
   }
   if (options.at_margin && !(*options.at_margin >= 0 && *options.at_margin <= 1))
     return fmt::format("--at-margin {:g}: a margin is a fraction from 0 to 1", *options.at_margin);
-  const auto apart = [](const oven::Recipe& recipe) {
-    for (std::size_t z = 0; z < recipe.top_C.size(); ++z)
-      if (std::abs(recipe.top_C[z] - recipe.bottom_C[z]) >= kSidesApart_C) return true;
-    return false;
-  };
   if (options.split_sides &&
-      std::ranges::none_of(list.runs, [&](const tune::RunSource& run) { return apart(run.recipe); }))
+      std::ranges::none_of(list.runs, [&](const tune::RunSource& run) { return tune::sides_apart(run.recipe); }))
     return fmt::format(
         "--split-sides: no run has top and bottom {:g} °C apart in any zone, so the logs cannot tell the sides apart",
-        kSidesApart_C);
+        tune::kSidesApart_C);
   return std::nullopt;
 }
 

@@ -144,6 +144,11 @@ Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source, run::
   return out;
 }
 
+bool sides_apart(const oven::Recipe& recipe) {
+  return !std::ranges::equal(recipe.top_C, recipe.bottom_C,
+                             [](double top, double bottom) { return std::abs(top - bottom) < kSidesApart_C; });
+}
+
 Result<Learned> learn(const oven::Oven& oven, std::vector<RunSource> sources,
                       const std::function<bool(double)>& progress) {
   std::vector<MeasuredRun> runs;

@@ -43,6 +43,10 @@ struct MeasuredRun {
 /// Errors: kUndetermined where the run does not show the entry and none is given.
 Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source, run::Run run);
 
+/// Whether top and bottom of a zone are so far apart that a run tells them apart.
+constexpr double kSidesApart_C = 5;
+bool sides_apart(const oven::Recipe& recipe);
+
 /// An oven and its boards, learned from runs.
 struct Learned {
   std::vector<MeasuredRun> runs;

@@ -3676,6 +3676,33 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::LearnedFrom</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1, Rev. %2</translation>
+    </message>
+    <message>
+        <source>%1, run with %2</source>
+        <translation>%1, gelaufen mit %2</translation>
+    </message>
+    <message>
+        <source>Model fitted to</source>
+        <translation>Modell angepasst an</translation>
+    </message>
+    <message>
+        <source>Largest misfit</source>
+        <translation>Größte Abweichung</translation>
+    </message>
+    <message>
+        <source>Learn from other runs too</source>
+        <translation>Auch aus anderen Läufen lernen</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::LotSheetPanel</name>
     <message>
         <source>Lot sheet</source>
@@ -4658,7 +4685,7 @@
     </message>
     <message>
         <source>Top and bottom move apart</source>
-        <translation>Oben und unten werden getrennt verstellt</translation>
+        <translation>Oben und unten bewegen sich getrennt</translation>
     </message>
 </context>
 <context>
@@ -5434,18 +5461,6 @@
         <translation>Dies sind Vorhersagen.</translation>
     </message>
     <message>
-        <source>Model fitted to</source>
-        <translation>Modell angepasst an</translation>
-    </message>
-    <message>
-        <source>Largest misfit</source>
-        <translation>Größte Abweichung</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>Nothing is suggested from a model that does not fit.</source>
         <translation>Aus einem Modell, das nicht passt, wird nichts vorgeschlagen.</translation>
     </message>
@@ -5602,6 +5617,14 @@
     <message>
         <source>Zone %1 to %2</source>
         <translation>Zone %1 auf %2</translation>
+    </message>
+    <message>
+        <source>Learn from %1 too</source>
+        <translation>Auch aus %1 lernen</translation>
+    </message>
+    <message>
+        <source>Do not learn from %1</source>
+        <translation>Nicht aus %1 lernen</translation>
     </message>
 </context>
 <context>

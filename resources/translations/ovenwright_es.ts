@@ -3676,6 +3676,33 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::LearnedFrom</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1, rev. %2</translation>
+    </message>
+    <message>
+        <source>%1, run with %2</source>
+        <translation>%1, pasada con %2</translation>
+    </message>
+    <message>
+        <source>Model fitted to</source>
+        <translation>Modelo ajustado a</translation>
+    </message>
+    <message>
+        <source>Largest misfit</source>
+        <translation>Mayor desajuste</translation>
+    </message>
+    <message>
+        <source>Learn from other runs too</source>
+        <translation>Aprender también de otras pasadas</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::LotSheetPanel</name>
     <message>
         <source>Lot sheet</source>
@@ -4658,7 +4685,7 @@
     </message>
     <message>
         <source>Top and bottom move apart</source>
-        <translation>Arriba y abajo se mueven por separado</translation>
+        <translation>Superior e inferior se mueven por separado</translation>
     </message>
 </context>
 <context>
@@ -5434,18 +5461,6 @@
         <translation>Son predicciones.</translation>
     </message>
     <message>
-        <source>Model fitted to</source>
-        <translation>Modelo ajustado a</translation>
-    </message>
-    <message>
-        <source>Largest misfit</source>
-        <translation>Mayor desajuste</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>Nothing is suggested from a model that does not fit.</source>
         <translation>De un modelo que no se ajusta no se sugiere nada.</translation>
     </message>
@@ -5602,6 +5617,14 @@
     <message>
         <source>Zone %1 to %2</source>
         <translation>Zona %1 a %2</translation>
+    </message>
+    <message>
+        <source>Learn from %1 too</source>
+        <translation>Aprender también de %1</translation>
+    </message>
+    <message>
+        <source>Do not learn from %1</source>
+        <translation>No aprender de %1</translation>
     </message>
 </context>
 <context>

@@ -3628,6 +3628,33 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::LearnedFrom</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1，%2</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1，版本 %2</translation>
+    </message>
+    <message>
+        <source>%1, run with %2</source>
+        <translation>%1，以 %2 运行</translation>
+    </message>
+    <message>
+        <source>Model fitted to</source>
+        <translation>模型拟合于</translation>
+    </message>
+    <message>
+        <source>Largest misfit</source>
+        <translation>最大偏差</translation>
+    </message>
+    <message>
+        <source>Learn from other runs too</source>
+        <translation>同时从其他测温学习</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::LotSheetPanel</name>
     <message>
         <source>Lot sheet</source>
@@ -4597,7 +4624,7 @@
     </message>
     <message>
         <source>Top and bottom move apart</source>
-        <translation>上下分别调整</translation>
+        <translation>上下分开变动</translation>
     </message>
 </context>
 <context>
@@ -5369,18 +5396,6 @@
         <translation>以上皆为预测。</translation>
     </message>
     <message>
-        <source>Model fitted to</source>
-        <translation>模型拟合于</translation>
-    </message>
-    <message>
-        <source>Largest misfit</source>
-        <translation>最大偏差</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1，%2</translation>
-    </message>
-    <message>
         <source>Nothing is suggested from a model that does not fit.</source>
         <translation>模型不符时不作任何建议。</translation>
     </message>
@@ -5536,6 +5551,14 @@
     <message>
         <source>Zone %1 to %2</source>
         <translation>温区 %1 设为 %2</translation>
+    </message>
+    <message>
+        <source>Learn from %1 too</source>
+        <translation>同时从 %1 学习</translation>
+    </message>
+    <message>
+        <source>Do not learn from %1</source>
+        <translation>不从 %1 学习</translation>
     </message>
 </context>
 <context>

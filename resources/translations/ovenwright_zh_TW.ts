@@ -3628,6 +3628,33 @@
     </message>
 </context>
 <context>
+    <name>ovenwright::desktop::LearnedFrom</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1，%2</translation>
+    </message>
+    <message>
+        <source>%1, rev %2</source>
+        <translation>%1，版本 %2</translation>
+    </message>
+    <message>
+        <source>%1, run with %2</source>
+        <translation>%1，以 %2 運行</translation>
+    </message>
+    <message>
+        <source>Model fitted to</source>
+        <translation>模型擬合於</translation>
+    </message>
+    <message>
+        <source>Largest misfit</source>
+        <translation>最大偏差</translation>
+    </message>
+    <message>
+        <source>Learn from other runs too</source>
+        <translation>同時從其他測溫學習</translation>
+    </message>
+</context>
+<context>
     <name>ovenwright::desktop::LotSheetPanel</name>
     <message>
         <source>Lot sheet</source>
@@ -4597,7 +4624,7 @@
     </message>
     <message>
         <source>Top and bottom move apart</source>
-        <translation>上下分別調整</translation>
+        <translation>上下分開變動</translation>
     </message>
 </context>
 <context>
@@ -5369,18 +5396,6 @@
         <translation>以上皆為預測。</translation>
     </message>
     <message>
-        <source>Model fitted to</source>
-        <translation>模型擬合於</translation>
-    </message>
-    <message>
-        <source>Largest misfit</source>
-        <translation>最大偏差</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1，%2</translation>
-    </message>
-    <message>
         <source>Nothing is suggested from a model that does not fit.</source>
         <translation>模型不符時不作任何建議。</translation>
     </message>
@@ -5536,6 +5551,14 @@
     <message>
         <source>Zone %1 to %2</source>
         <translation>溫區 %1 設為 %2</translation>
+    </message>
+    <message>
+        <source>Learn from %1 too</source>
+        <translation>同時從 %1 學習</translation>
+    </message>
+    <message>
+        <source>Do not learn from %1</source>
+        <translation>不從 %1 學習</translation>
     </message>
 </context>
 <context>

@@ -26,7 +26,9 @@ const Key<QByteArray> kTableColumns{"check/table_columns", {}};
 const Key<QByteArray> kImportRows{"import/rows", {}};
 const Key<QByteArray> kImportColumns{"import/columns", {}};
 const Key<QByteArray> kCompareSplitter{"compare/splitter", {}};
-const Key<int> kPanelWidth{"check/panel_width", 352};  // px at a 13 px font
+const Key<QByteArray> kTuneSplitter{"tune/splitter", {}};
+const Key<int> kTunePanelWidth{"tune/panel_width", 372};  // px at a 13 px font
+const Key<int> kPanelWidth{"check/panel_width", 352};     // px at a 13 px font
 const Key<bool> kPanelShown{"check/panel_shown", true};
 const Key<int> kCheckTab{"check/tab", 0};
 const Key<QString> kArchive{"archive/where", {}};                                // path, or postgresql://…
@@ -111,6 +113,10 @@ QByteArray Settings::importColumns() const { return read(m_file, kImportColumns)
 void Settings::setImportColumns(const QByteArray& state) { write(m_file, kImportColumns, state); }
 QByteArray Settings::compareSplitter() const { return read(m_file, kCompareSplitter); }
 void Settings::setCompareSplitter(const QByteArray& state) { write(m_file, kCompareSplitter, state); }
+QByteArray Settings::tuneSplitter() const { return read(m_file, kTuneSplitter); }
+void Settings::setTuneSplitter(const QByteArray& state) { write(m_file, kTuneSplitter, state); }
+int Settings::tunePanelWidth() const { return read(m_file, kTunePanelWidth); }
+void Settings::setTunePanelWidth(int px) { write(m_file, kTunePanelWidth, px); }
 int Settings::panelWidth() const { return read(m_file, kPanelWidth); }
 void Settings::setPanelWidth(int px) { write(m_file, kPanelWidth, px); }
 bool Settings::panelShown() const { return read(m_file, kPanelShown); }

@@ -48,6 +48,10 @@ class Settings {
   void setImportColumns(const QByteArray& state);
   QByteArray compareSplitter() const;
   void setCompareSplitter(const QByteArray& state);
+  QByteArray tuneSplitter() const;
+  void setTuneSplitter(const QByteArray& state);
+  int tunePanelWidth() const;  ///< px at a 13 px font
+  void setTunePanelWidth(int px);
   int panelWidth() const;  ///< px at a 13 px font
   void setPanelWidth(int px);
   bool panelShown() const;

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/desktop/tune/learned_from.h"
 #include "app/desktop/tune/model_words.h"
 #include "app/desktop/tune/overlay_list.h"
 #include "app/desktop/tune/search_settings.h"
@@ -29,8 +30,9 @@ SuggestionsPanel::SuggestionsPanel(TuneSession* session, QWidget* parent)
       m_progress(new QProgressBar),
       m_report(new QWidget),
       m_overlays(new OverlayList(session)),
-      m_model(new QWidget) {
+      m_model(new LearnedFrom(session)) {
   setAccessibleName(m_heading->text());
+  m_doubts->hide();
   m_again->setFlat(true);
   m_again->setAutoDefault(false);
   m_stop = new QPushButton(tr("Stop"));
@@ -98,6 +100,7 @@ void SuggestionsPanel::setFormat(const Format& format) {
   m_shownReport.reset();
   m_shownBench = nullptr;
   m_overlays->forget();
+  m_model->forget();
   m_shownModel.reset();
   refresh();
 }
@@ -113,7 +116,7 @@ void SuggestionsPanel::refresh() {
   refreshReport();
   refreshSettings();
   m_overlays->refresh(m_format);
-  fillModel();
+  refreshModel();
 }
 
 void SuggestionsPanel::refreshSettings() {
@@ -213,31 +216,13 @@ void SuggestionsPanel::refreshShown() {
   }
 }
 
-void SuggestionsPanel::fillModel() {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
+void SuggestionsPanel::refreshModel() {
   const auto* bench = m_session->bench();
   const auto model = bench ? bench->model : nullptr;
+  m_model->refresh(m_format);
   if (model == m_shownModel) return;
   m_shownModel = model;
-  QVBoxLayout* layout = emptied(m_model);
-  m_model->setVisible(model != nullptr);
   fillDoubts(model ? model->fit() : heat::FitReport{});
-  if (!model) return;
-  layout->setSpacing(int(theme.px(3)));
-  layout->addWidget(new Hairline(m_model));
-  const auto& fit = model->fit();
-  const auto row = [&](const QString& name, const QString& value) {
-    auto* line = new QHBoxLayout;
-    line->addWidget(themedLabel(theme, name, 12, false, theme.secondary, m_model), 2, Qt::AlignTop);
-    line->addWidget(themedLabel(theme, value, 12, false, theme.text, m_model), 3);
-    layout->addLayout(line);
-  };
-  row(tr("Model fitted to"), QString::fromStdString(model->learned().runs.front().source.log));
-  const auto worst = std::ranges::max_element(fit.placements, {}, &heat::PlacementFit::max_error_C);
-  if (worst != fit.placements.end())
-    row(tr("Largest misfit"),
-        tr("%1, %2").arg(m_format.valueWithUnit(worst->max_error_C, Format::Quantity::kDifference),
-                         QString::fromStdString(worst->name)));
 }
 
 void SuggestionsPanel::fillDoubts(const heat::FitReport& fit) {
@@ -278,6 +263,7 @@ void SuggestionsPanel::changeEvent(QEvent* event) {
   m_shownReport.reset();
   m_shownBench = nullptr;
   m_overlays->forget();
+  m_model->forget();
   m_shownModel.reset();
   refresh();
 }

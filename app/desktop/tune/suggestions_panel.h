@@ -12,6 +12,7 @@ class QVBoxLayout;
 
 namespace ovenwright::desktop {
 
+class LearnedFrom;
 class OverlayList;
 class SearchSettings;
 class SuggestionCard;
@@ -38,7 +39,7 @@ class SuggestionsPanel : public QWidget {
   void refreshReport();  // anew only where there is another one
   void refreshShown();   // which card stands in the strip
   void fillReport(QVBoxLayout* layout);
-  void fillModel();
+  void refreshModel();
   void fillDoubts(const heat::FitReport& fit);  // before what is suggested: what of the fit to doubt it for
   void style();
 
@@ -54,7 +55,7 @@ class SuggestionsPanel : public QWidget {
   QProgressBar* m_progress;
   QWidget* m_report;
   OverlayList* m_overlays;
-  QWidget* m_model;
+  LearnedFrom* m_model;
   std::vector<SuggestionCard*> m_cards;
   std::shared_ptr<const tune::Report> m_shownReport;
   const TuneBench* m_shownBench = nullptr;

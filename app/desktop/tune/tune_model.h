@@ -8,14 +8,21 @@
 
 namespace ovenwright::desktop {
 
-/// The run to learn from.
-struct TuneInput {
+/// A run to learn from.
+struct TuneRun {
   std::shared_ptr<const RunView> view;  ///< with oven, recipe and entry
   std::string log;                      ///< names the run in messages
   std::optional<double> entry_s;        ///< given by the user; else the run's own is found again
 };
 
-/// How one board heats in one oven, learned from the run that is shown. Made off the GUI thread, never changed.
+/// The run that is shown, and others of its board in its oven.
+struct TuneInput {
+  TuneRun shown;
+  std::vector<TuneRun> others;
+};
+
+/// How one board heats in one oven, learned from the run that is shown and others. Made off the GUI thread, never
+/// changed.
 class TuneModel {
  public:
   /// Errors: as tune::learn_from; kCancelled.
@@ -28,6 +35,7 @@ class TuneModel {
   const heat::FitReport& fit() const { return m_learned.model.report; }
   const tune::Forecaster& forecaster() const { return *m_forecaster; }
   const oven::Oven& oven() const { return m_learned.model.problem.oven; }
+  bool toldSidesApart() const;  ///< a run among those learned from had top and bottom apart
   const oven::Recipe& recipe() const { return m_learned.runs.back().source.recipe; }  ///< that was run
 
  private:

@@ -249,7 +249,7 @@ void TunePage::refreshTools() {
 
 void TunePage::refreshNote() {
   const auto* bench = m_session->bench();
-  const bool alike = bench && bench->measured.top_C == bench->measured.bottom_C;
+  const bool alike = bench && !(bench->model && bench->model->toldSidesApart());
   const bool together = m_together->isChecked();
   m_togetherNote->setText(together ? tr("a split needs a run that splits them")
                                    : tr("the run had both sides alike: what each does alone is not known"));

@@ -22,6 +22,7 @@ class CurvePlot;
 class FlowRow;
 class RecipeStrip;
 class Settings;
+class SidePanel;
 class SuggestionsPanel;
 
 /// The recipe of the run that is shown, to be edited: predicted curves over the measured ones, the zone strip with a
@@ -49,6 +50,7 @@ class TunePage : public QWidget {
   void follow(const widgets::SentenceLink& link);
   void saveRecipeTo(const QString& path);  ///< a file that is there stays as it is
   void saveNoteTo(const QString& path, bool pdf);
+  void saveState();
 
  signals:
   void sentenceChanged();
@@ -76,9 +78,7 @@ class TunePage : public QWidget {
   void refreshTools();
   void refreshNote();
   void syncStrip();
-  void placePanel();
   void style();
-  bool isNarrow() const;
   Scene scene() const;
   std::vector<std::size_t> fewChannels() const;
   void saveRecipe();
@@ -99,9 +99,9 @@ class TunePage : public QWidget {
   FlowRow* m_tools;
   QWidget* m_lower;
   QSplitter *m_columns, *m_rows;
+  SidePanel* m_side = nullptr;
   QTimer m_slow;  // runs out when a prediction takes long enough to be seen
   std::optional<std::size_t> m_hovered;
-  bool m_panelWanted = true, m_overlayOpen = false;
 };
 
 }  // namespace ovenwright::desktop

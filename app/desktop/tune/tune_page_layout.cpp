@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/settings/settings.h"
 #include "app/desktop/tune/flow_row.h"
 #include "app/desktop/tune/recipe_strip.h"
 #include "app/desktop/tune/suggestions_panel.h"
@@ -14,13 +15,12 @@
 #include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/hairline.h"
+#include "app/desktop/window/side_panel.h"
 
 // Where the parts of the Tune page stand, and how they look.
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kNarrow_px = 1280, kRail_px = 104;
-constexpr double kPanel_px = 372, kPanelLeast_px = 300, kPanelMost_px = 520;
 constexpr int kUpperShare = 58, kLowerShare = 42;
 constexpr int kSlow_ms = 150;
 
@@ -70,53 +70,29 @@ void TunePage::build() {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins({});
   layout->addWidget(m_columns);
+  m_rows->restoreState(m_settings->tuneSplitter());
+  m_side = new SidePanel(this, m_columns, m_panel, m_lanes, m_settings->tunePanelWidth());
+  connect(m_side, &SidePanel::placed, this, [this] { m_panelLink->setVisible(m_side->needsLink()); });
   m_slow.setSingleShot(true);
   m_slow.setInterval(kSlow_ms);
 }
 
-bool TunePage::isNarrow() const {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  return width() + theme.px(kRail_px) < theme.px(kNarrow_px);
-}
-
-bool TunePage::isPanelShown() const { return isNarrow() ? m_overlayOpen : m_panelWanted; }
+bool TunePage::isPanelShown() const { return m_side->isShown(); }
 
 void TunePage::setPanelShown(bool shown) {
-  (isNarrow() ? m_overlayOpen : m_panelWanted) = shown;
-  placePanel();
+  m_side->setShown(shown);
   emit panelShownChanged(shown);
-}
-
-void TunePage::placePanel() {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  const bool narrow = isNarrow();
-  const int wanted = int(theme.px(kPanel_px));
-  m_panel->setMinimumWidth(int(theme.px(kPanelLeast_px)));
-  m_panel->setMaximumWidth(int(theme.px(kPanelMost_px)));
-  m_panel->setAutoFillBackground(true);
-  m_panelLink->setVisible(narrow || !m_panelWanted);
-  refreshNote();
-  if (narrow) {
-    if (m_panel->parentWidget() != this) m_panel->setParent(this);
-    const QPoint corner = m_lanes->mapTo(this, QPoint(m_lanes->width() - wanted, 0));
-    m_panel->setGeometry(corner.x(), corner.y(), wanted, m_lanes->height());
-    m_panel->setVisible(m_overlayOpen);
-    if (m_overlayOpen) m_panel->raise();
-    return;
-  }
-  if (m_panel->parentWidget() != m_columns) {
-    m_columns->addWidget(m_panel);
-    m_columns->setStretchFactor(1, 0);
-  }
-  const bool was_hidden = m_panel->isHidden() || m_columns->sizes().value(1) == 0;
-  m_panel->setVisible(m_panelWanted);
-  if (m_panelWanted && was_hidden) m_columns->setSizes({width() - wanted, wanted});
 }
 
 void TunePage::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  placePanel();
-  QMetaObject::invokeMethod(this, &TunePage::placePanel, Qt::QueuedConnection);  // once the rest is laid out
+  m_side->place();
+  QMetaObject::invokeMethod(m_side, &SidePanel::place, Qt::QueuedConnection);  // once the rest is laid out
+}
+
+void TunePage::saveState() {
+  m_settings->setTuneSplitter(m_rows->saveState());
+  m_settings->setTunePanelWidth(int(m_side->width_px()));
 }
 
 void TunePage::style() {

@@ -6,9 +6,30 @@
 #include "app/desktop/tune/tune_command.h"
 
 namespace ovenwright::desktop {
+namespace {
+
+std::vector<std::shared_ptr<const RunView>> viewsOf(const std::vector<TuneRun>& runs) {
+  std::vector<std::shared_ptr<const RunView>> views;
+  for (const auto& run : runs) views.push_back(run.view);
+  return views;
+}
+
+/// Whether two runs are of one board: of the same name, or without any and with the same channels.
+bool sameBoard(const RunView& a, const RunView& b) {
+  if (a.board() || b.board()) return a.board() && b.board() && a.board()->identity.name == b.board()->identity.name;
+  return std::ranges::equal(a.run().channels, b.run().channels, {}, &run::Channel::name, &run::Channel::name);
+}
+
+}  // namespace
 
 TuneSession::TuneSession(Document* document, QObject* parent) : QObject(parent), m_document(document) {
   connect(document, &Document::currentChanged, this, &TuneSession::refresh);
+  connect(document, &Document::logsChanged, this, [this] {
+    if (!m_active || !m_bench) return;
+    learnIfOthers();
+    emit stateChanged();
+    emit searchChanged();
+  });
   connect(&m_learn, &LearnJob::progressChanged, this, [this](double done) {
     m_learningDone = done;
     emit stateChanged();
@@ -112,24 +133,67 @@ void TuneSession::refresh() {
       m_searching = false;
     }
   }
-  if (m_bench && m_bench->learnedFrom != view && m_learningFrom != view) {
-    // What was suggested stands against another window or board.
-    m_bench->report.reset();
-    learn();
-  } else if (m_bench && m_bench->model && !isSettled()) {
-    predictEdit();
-  }
+  if (m_bench) learnIfOthers();
   emit stateChanged();
   emit editChanged();
   emit searchChanged();
 }
 
+std::vector<Document::LogPointer> TuneSession::companions() const {
+  std::vector<Document::LogPointer> companions;
+  const auto shown = m_document->view();
+  if (!m_bench || !shown) return companions;
+  for (const auto& log : m_document->logs()) {
+    const auto view = log->settled && log != m_document->currentPointer() ? log->view() : nullptr;
+    if (view && view->oven() && view->recipe() && view->entry() && sameBoard(*view, *shown) &&
+        view->oven()->identity.sha256 == m_bench->oven.identity.sha256)
+      companions.push_back(log);
+  }
+  return companions;
+}
+
+bool TuneSession::learnsFrom(const OpenLog& log) const {
+  return m_bench && std::ranges::find(m_bench->edit.learnedWith, log.number) != m_bench->edit.learnedWith.end();
+}
+
+void TuneSession::setLearnsFrom(const OpenLog& log, bool learns) {
+  if (!m_bench || learnsFrom(log) == learns) return;
+  TuneEdit edit = m_bench->edit;
+  if (learns) {
+    edit.learnedWith.push_back(log.number);
+  } else {
+    std::erase(edit.learnedWith, log.number);
+  }
+  change((learns ? tr("Learn from %1 too") : tr("Do not learn from %1")).arg(log.source.name), std::move(edit));
+}
+
+std::vector<TuneRun> TuneSession::runsToLearnFrom() const {
+  std::vector<TuneRun> runs;
+  for (const auto& log : companions())
+    if (learnsFrom(*log)) runs.push_back({log->view(), log->source.name.toStdString(), log->setup.entry_s});
+  const auto* shown = m_document->current();
+  runs.push_back({shown->view(), shown->source.name.toStdString(), shown->setup.entry_s});
+  return runs;
+}
+
+void TuneSession::learnIfOthers() {
+  const auto wanted = viewsOf(runsToLearnFrom());
+  if (m_bench->learnedFrom != wanted && (m_learningFor != m_bench || m_learningFrom != wanted)) {
+    m_bench->report.reset();  // what was suggested stands against another window, board or model
+    learn();
+  } else if (m_bench->model && !isSettled()) {
+    predictEdit();
+  }
+}
+
 void TuneSession::learn() {
-  const auto* log = m_document->current();
+  auto runs = runsToLearnFrom();
   m_learningFor = m_bench;
-  m_learningFrom = m_document->view();
+  m_learningFrom = viewsOf(runs);
   m_learningDone = 0;
-  TuneInput input{m_learningFrom, log->source.name.toStdString(), log->setup.entry_s};
+  TuneInput input{runs.back(), {}};
+  runs.pop_back();
+  input.others = std::move(runs);
   m_learn.start(std::move(input));
 }
 
@@ -145,6 +209,7 @@ void TuneSession::predictEdit() {
 
 void TuneSession::apply(const std::shared_ptr<TuneBench>& bench, const TuneEdit& edit) {
   const bool recipe = !sameNumbers(bench->edit.recipe, edit.recipe);
+  const bool others = bench->edit.learnedWith != edit.learnedWith;
   bench->edit = edit;
   if (bench != m_bench) {
     const auto log = bench->log.lock();
@@ -153,6 +218,11 @@ void TuneSession::apply(const std::shared_ptr<TuneBench>& bench, const TuneEdit&
     return;
   }
   if (recipe) predictEdit();
+  if (others) {
+    learnIfOthers();
+    emit stateChanged();
+    emit searchChanged();
+  }
   emit editChanged();
   emit shownChanged();
 }
@@ -234,6 +304,7 @@ tune::Request TuneSession::request() const {
   request.freedom.keep_speed = edit.keepSpeed;
   request.freedom.min_speed_mm_per_min = edit.leastSpeed_mm_per_min.value_or(0);
   request.freedom.locked_zones = edit.lockedZones;
+  request.freedom.split_sides = !edit.together && m_bench->model && m_bench->model->toldSidesApart();
   request.at_margin = edit.marginToKeep;
   return request;
 }

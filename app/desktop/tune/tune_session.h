@@ -25,6 +25,7 @@ struct TuneEdit {
   bool keepSpeed = false;
   std::optional<double> leastSpeed_mm_per_min;
   std::optional<double> marginToKeep;  ///< of the fastest and the coolest
+  std::vector<int> learnedWith;        ///< numbers of other open logs that the model is learned from too
   std::vector<KeptPrediction> kept;
 };
 
@@ -36,7 +37,7 @@ struct TuneBench {
   oven::Recipe measured;  ///< that was run
   std::optional<RecipeLimits> limits;
   TuneEdit edit;
-  std::shared_ptr<const RunView> learnedFrom;  ///< `model` or `error` is about this
+  std::vector<std::shared_ptr<const RunView>> learnedFrom;  ///< `model` or `error` is about these, the shown run last
   std::shared_ptr<const TuneModel> model;
   std::optional<Error> error;
   std::shared_ptr<const Prediction> prediction;  ///< the last one; of an older recipe until the next arrives
@@ -80,6 +81,11 @@ class TuneSession : public QObject {
   void setShown(int number, bool shown);  ///< of a kept prediction; 0: the measured run
   bool isShown(int number) const;
 
+  /// Other open runs of the board in its oven, which the model can be learned from too.
+  std::vector<Document::LogPointer> companions() const;
+  bool learnsFrom(const OpenLog& log) const;
+  void setLearnsFrom(const OpenLog& log, bool learns);
+
   tune::Request request() const;
   void suggest();
   void stop();  ///< learning or searching
@@ -100,6 +106,8 @@ class TuneSession : public QObject {
   friend class TuneCommand;
   void refresh();
   void learn();
+  void learnIfOthers();  ///< where the model is not of the runs that it is to be learned from
+  std::vector<TuneRun> runsToLearnFrom() const;
   void predictEdit();
   void apply(const std::shared_ptr<TuneBench>& bench, const TuneEdit& edit);
   std::shared_ptr<TuneBench> benchOf(const Document::LogPointer& log, std::size_t run);
@@ -109,7 +117,7 @@ class TuneSession : public QObject {
   bool m_active = false;
   std::vector<std::shared_ptr<TuneBench>> m_benches;
   std::shared_ptr<TuneBench> m_bench, m_learningFor, m_searchingFor;
-  std::shared_ptr<const RunView> m_learningFrom;
+  std::vector<std::shared_ptr<const RunView>> m_learningFrom;
   LearnJob m_learn;
   PredictJob m_predict;
   SearchJob m_search;

@@ -419,6 +419,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
 void MainWindow::saveState() {
   m_settings->setWindowGeometry(saveGeometry());
   m_check->saveState();
+  m_tune->saveState();
   m_compare->saveState();
   m_lots->saveState();
   m_import->saveState();

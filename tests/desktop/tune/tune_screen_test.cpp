@@ -116,6 +116,44 @@ TEST_F(TuneTest, LanesOfATypedSetpointAreThoseOfTheCommand) {
   EXPECT_EQ(report["judged"]["verdict"], judge::verdict_name(m_window->sentence()->content().verdict));
 }
 
+// A second run of the board makes the prediction that of the command from both runs, and is undone like any edit.
+TEST_F(TuneTest, ItLearnsFromAnotherRunThatIsOpen) {
+  m_window->openDemoPair();
+  settle();
+  const auto& logs = m_document->logs();
+  ASSERT_EQ(logs.size(), 2U);
+  const auto first = logs[0]->source.name.contains(u"run1") ? logs[0] : logs[1];
+  m_document->setCurrent(first);
+  m_window->showTask(MainWindow::Task::kTune);
+  wait();
+  ASSERT_EQ(session()->state(), TuneSession::State::kReady) << shownSentence().toStdString();
+  ASSERT_EQ(session()->companions().size(), 1U);
+  EXPECT_EQ(session()->bench()->model->learned().runs.size(), 1U);
+  const double alone = *session()->bench()->prediction->forecast.margin_uncertainty;
+
+  session()->setLearnsFrom(*session()->companions().front(), true);
+  wait();
+  ASSERT_EQ(session()->state(), TuneSession::State::kReady) << shownSentence().toStdString();
+  EXPECT_EQ(session()->bench()->model->learned().runs.size(), 2U);
+  type({Kind::kTop, 7}, "244");
+  wait();
+  const QString recipe = write(QStringLiteral("new.toml"), QByteArray::fromStdString(oven::recipe_text(edited())));
+  const Json report = command(
+      {QStringLiteral("predict"), demo("tern_run2.csv"), demo("tern_run1.csv"), QStringLiteral("--recipe"),
+       demo("recipe_rev8.toml"), QStringLiteral("--recipe"), demo("recipe.toml"), QStringLiteral("--window"),
+       demo("window.toml"), QStringLiteral("--board"), demo("board.toml"), QStringLiteral("--oven"), demo("oven.toml"),
+       QStringLiteral("--new-recipe"), recipe, QStringLiteral("--format"), QStringLiteral("json")});
+  ASSERT_TRUE(report.is_object());
+  constexpr double kPrinted = 1e-9;  // numbers are printed so that they read back the same
+  EXPECT_NEAR(*session()->bench()->prediction->judgement().margin, report["judged"]["margin"].get<double>(), kPrinted);
+
+  m_document->undoStack()->undo();
+  m_document->undoStack()->undo();
+  wait();
+  EXPECT_EQ(session()->bench()->model->learned().runs.size(), 1U);
+  EXPECT_NEAR(*session()->bench()->prediction->forecast.margin_uncertainty, alone, kPrinted);
+}
+
 TEST_F(TuneTest, ASetpointTypedInFahrenheitIsThatTemperature) {
   openTune();
   page()->setFormat(Format(TemperatureUnit::kFahrenheit, SpeedUnit::kInchesPerMinute, QLocale::c()));

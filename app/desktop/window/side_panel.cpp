@@ -1,0 +1,64 @@
+#include "app/desktop/window/side_panel.h"
+
+#include <QSplitter>
+#include <algorithm>
+
+#include "app/desktop/widgets/theme.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+constexpr double kNarrow_px = 1280, kRail_px = 104;
+constexpr double kLeast_px = 300, kMost_px = 520;
+
+widgets::Theme themeOf(const QWidget& widget) { return widgets::Theme::fromPalette(widget.palette(), widget.font()); }
+
+}  // namespace
+
+SidePanel::SidePanel(QWidget* page, QSplitter* columns, QWidget* panel, QWidget* over, double width_px)
+    : QObject(page), m_page(page), m_columns(columns), m_panel(panel), m_over(over) {
+  setWidth_px(width_px);
+  m_panel->setAutoFillBackground(true);
+}
+
+bool SidePanel::isNarrow() const {
+  const auto theme = themeOf(*m_page);
+  return m_page->width() + theme.px(kRail_px) < theme.px(kNarrow_px);
+}
+
+void SidePanel::setShown(bool shown) {
+  (isNarrow() ? m_open : m_wanted) = shown;
+  place();
+}
+
+double SidePanel::width_px() const {
+  const bool beside = !isNarrow() && m_wanted && m_panel->width() > 0;
+  return beside ? m_panel->width() / themeOf(*m_page).px(1) : m_width_px;
+}
+
+void SidePanel::setWidth_px(double width_px) { m_width_px = std::clamp(width_px, kLeast_px, kMost_px); }
+
+void SidePanel::place() {
+  const auto theme = themeOf(*m_page);
+  const int wanted = int(theme.px(m_width_px));
+  m_panel->setMinimumWidth(int(theme.px(kLeast_px)));
+  m_panel->setMaximumWidth(int(theme.px(kMost_px)));
+  if (isNarrow()) {
+    if (m_panel->parentWidget() != m_page) m_panel->setParent(m_page);
+    const QPoint corner = m_over->mapTo(m_page, QPoint(m_over->width() - wanted, 0));
+    m_panel->setGeometry(corner.x(), corner.y(), wanted, m_over->height());
+    m_panel->setVisible(m_open);
+    if (m_open) m_panel->raise();
+  } else {
+    if (m_panel->parentWidget() != m_columns) {
+      m_columns->addWidget(m_panel);
+      m_columns->setStretchFactor(m_columns->indexOf(m_panel), 0);
+    }
+    const bool was_hidden = m_panel->isHidden() || m_columns->sizes().value(1) == 0;
+    m_panel->setVisible(m_wanted);
+    if (m_wanted && was_hidden) m_columns->setSizes({m_page->width() - wanted, wanted});
+  }
+  emit placed();
+}
+
+}  // namespace ovenwright::desktop

@@ -3635,7 +3635,7 @@
     </message>
     <message>
         <source>%1, rev %2</source>
-        <translation>%1，版本 %2</translation>
+        <translation>%1，版次 %2</translation>
     </message>
     <message>
         <source>%1, run with %2</source>

@@ -218,6 +218,20 @@ BENCHMARK(DragToPaintedValues)->Unit(benchmark::kMillisecond)->UseRealTime();
 void DragToPaintedBand(benchmark::State& state) { DragSetpoint(state, true); }
 BENCHMARK(DragToPaintedBand)->Unit(benchmark::kMillisecond)->UseRealTime();
 
+/// The prediction of such a drag alone, judged.
+void PredictDragged(benchmark::State& state) {
+  TuneWindow window;
+  const auto* bench = window.session()->bench();
+  oven::Recipe recipe = bench->measured;
+  int step = 0;
+  for (auto _ : state) {
+    recipe.top_C[7] = recipe.bottom_C[7] = bench->measured.top_C[7] + std::min(step % 24, 24 - step % 24);
+    benchmark::DoNotOptimize(predict(bench->model, recipe, false));
+    ++step;
+  }
+}
+BENCHMARK(PredictDragged)->Unit(benchmark::kMillisecond)->UseRealTime();
+
 /// What a frame of the curves is measured against: every sample of the twelve traces read once.
 void LookAtEverySample(benchmark::State& state) {
   const auto& large = LargeRun::instance();

@@ -224,7 +224,7 @@ level = 25
 upper = 480
 applies_to = "all"
 )");
-  write_log(usual_, 420, {}, 60);
+  write_log(usual_, 420, {}, 45);
   const auto tuned = ran("tune", {"--entry", "10"});
   EXPECT_EQ(tuned.status, 5) << tuned.err;
   states_no_chance(tuned);

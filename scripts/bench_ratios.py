@@ -1,6 +1,7 @@
 """Prints the ratios that a table names, from Google Benchmark's JSON. Usage: bench_ratios.py RATIOS JSON..."""
 
 import json
+import re
 import sys
 
 SECONDS = {"ns": 1e-9, "us": 1e-6, "ms": 1e-3, "s": 1.0}
@@ -14,7 +15,7 @@ def seconds_by_name(files):
             for run in json.load(results)["benchmarks"]:
                 if run.get("error_occurred") or run.get("run_type") == "aggregate":
                     continue
-                name = run["name"].removesuffix("/real_time")
+                name = re.sub(r"/(real_time|iterations:\d+|min_time:[\d.]+)", "", run["name"])
                 times.setdefault(name, run["real_time"] * SECONDS[run["time_unit"]])
                 if "memory" in run:  # a counter: no time, but read by its name likewise
                     counters.setdefault(name + "/memory", run["memory"])
@@ -32,6 +33,7 @@ def main():
         elif name in times and (other == "s" or other in times):
             value = times[name] if other == "s" else times[name] / times[other]
         else:
+            print(f"{'':8}  target {target:>5}  not run {what}")
             continue
         print(f"{value:8.3g}  target {target:>5}  {'met   ' if value <= float(target) else 'MISSED'}  {what}")
     print()

@@ -56,14 +56,15 @@ PassMeans pass_means(const run::Run& run, unsigned threads) {
   const auto count = static_cast<std::size_t>(all.to_s - all.from_s);
   means.mean_C.resize(run.channels.size());
   // Traces of one clock a few at a time: what a step holds of the clock is then near when the next one needs it.
-  constexpr std::size_t kTogether = 8;
+  constexpr std::size_t kMostTogether = 8;
+  const std::size_t together = std::clamp<std::size_t>(run.channels.size() / std::max(1U, threads), 1, kMostTogether);
   std::vector<std::vector<std::size_t>> groups;
   for (std::size_t k = 0; k < run.channels.size(); ++k) {
     const auto& trace = run.channels[k].trace;
     const bool covers = trace && trace->time_s().front() <= all.from_s &&
                         trace->time_s().back() >= all.from_s + static_cast<double>(count);
     if (!covers) continue;
-    const bool joins = !groups.empty() && groups.back().size() < kTogether &&
+    const bool joins = !groups.empty() && groups.back().size() < together &&
                        run.channels[groups.back().front()].trace->clock() == trace->clock();
     if (!joins) groups.emplace_back();
     groups.back().push_back(k);

@@ -3686,10 +3686,6 @@
         <translation>%1, Rev. %2</translation>
     </message>
     <message>
-        <source>%1, run with %2</source>
-        <translation>%1, gelaufen mit %2</translation>
-    </message>
-    <message>
         <source>Model fitted to</source>
         <translation>Modell angepasst an</translation>
     </message>
@@ -3700,6 +3696,11 @@
     <message>
         <source>Learn from other runs too</source>
         <translation>Auch aus anderen Läufen lernen</translation>
+    </message>
+    <message>
+        <source>run with %1</source>
+        <comment>name of a recipe</comment>
+        <translation>gelaufen mit %1</translation>
     </message>
 </context>
 <context>

@@ -3686,10 +3686,6 @@
         <translation>%1, rev. %2</translation>
     </message>
     <message>
-        <source>%1, run with %2</source>
-        <translation>%1, pasada con %2</translation>
-    </message>
-    <message>
         <source>Model fitted to</source>
         <translation>Modelo ajustado a</translation>
     </message>
@@ -3700,6 +3696,11 @@
     <message>
         <source>Learn from other runs too</source>
         <translation>Aprender también de otras pasadas</translation>
+    </message>
+    <message>
+        <source>run with %1</source>
+        <comment>name of a recipe</comment>
+        <translation>pasada con %1</translation>
     </message>
 </context>
 <context>

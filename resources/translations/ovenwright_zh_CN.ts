@@ -3638,10 +3638,6 @@
         <translation>%1，版本 %2</translation>
     </message>
     <message>
-        <source>%1, run with %2</source>
-        <translation>%1，以 %2 运行</translation>
-    </message>
-    <message>
         <source>Model fitted to</source>
         <translation>模型拟合于</translation>
     </message>
@@ -3652,6 +3648,11 @@
     <message>
         <source>Learn from other runs too</source>
         <translation>同时从其他测温学习</translation>
+    </message>
+    <message>
+        <source>run with %1</source>
+        <comment>name of a recipe</comment>
+        <translation>以 %1 运行</translation>
     </message>
 </context>
 <context>

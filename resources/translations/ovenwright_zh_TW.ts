@@ -3638,10 +3638,6 @@
         <translation>%1，版次 %2</translation>
     </message>
     <message>
-        <source>%1, run with %2</source>
-        <translation>%1，以 %2 運行</translation>
-    </message>
-    <message>
         <source>Model fitted to</source>
         <translation>模型擬合於</translation>
     </message>
@@ -3652,6 +3648,11 @@
     <message>
         <source>Learn from other runs too</source>
         <translation>同時從其他測溫學習</translation>
+    </message>
+    <message>
+        <source>run with %1</source>
+        <comment>name of a recipe</comment>
+        <translation>以 %1 運行</translation>
     </message>
 </context>
 <context>

@@ -11,6 +11,12 @@
 #include "app/desktop/window/hairline.h"
 
 namespace ovenwright::desktop {
+namespace {
+
+constexpr const char* kNumber = "number";  // of a box's log
+constexpr double kNameWidth_px = 290, kIndent_px = 22;
+
+}  // namespace
 
 LearnedFrom::LearnedFrom(TuneSession* session, QWidget* parent) : QWidget(parent), m_session(session) {}
 
@@ -33,9 +39,9 @@ void LearnedFrom::refresh(const Format& format) {
     const auto& recipe = log->view()->recipe()->identity;
     QString recipe_name = QString::fromStdString(recipe.name);
     if (recipe.revision) recipe_name = tr("%1, rev %2").arg(recipe_name, QString::fromStdString(*recipe.revision));
-    choices.push_back(
-        {log->number, tr("%1, run with %2").arg(log->source.name, recipe_name), m_session->learnsFrom(*log)});
-    shown += u'\n' + choices.back().text + (choices.back().learns ? u'1' : u'0');
+    choices.push_back({log->number, log->source.name, tr("run with %1", "name of a recipe").arg(recipe_name),
+                       m_session->learnsFrom(*log)});
+    shown += u'\n' + choices.back().log + choices.back().recipe + (choices.back().learns ? u'1' : u'0');
   }
   setVisible(model || !choices.empty());
   if (shown == m_shown) return;
@@ -45,6 +51,9 @@ void LearnedFrom::refresh(const Format& format) {
 
 void LearnedFrom::fill(const QString& names, const QString& misfit, const std::vector<Choice>& choices) {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
+  int focused = 0;  // the log whose box has the keyboard keeps it
+  for (const auto* box : findChildren<QCheckBox*>())
+    if (box->hasFocus()) focused = box->property(kNumber).toInt();
   auto* rows = emptied(this);
   rows->setSpacing(int(theme.px(3)));
   rows->addWidget(new Hairline(this));
@@ -60,8 +69,12 @@ void LearnedFrom::fill(const QString& names, const QString& misfit, const std::v
   if (choices.empty()) return;
   rows->addWidget(themedLabel(theme, tr("Learn from other runs too"), 12, false, theme.secondary, this));
   for (const auto& choice : choices) {
-    auto* box = new QCheckBox(choice.text, this);
+    const QString shown = fontMetrics().elidedText(choice.log, Qt::ElideMiddle, int(theme.px(kNameWidth_px)));
+    auto* box = new QCheckBox(shown, this);
+    box->setAccessibleName(choice.log + QStringLiteral(", ") + choice.recipe);
+    box->setToolTip(choice.log);
     box->setChecked(choice.learns);
+    box->setProperty(kNumber, choice.number);
     connect(
         box, &QCheckBox::toggled, m_session,
         [session = m_session, number = choice.number](bool on) {
@@ -70,6 +83,10 @@ void LearnedFrom::fill(const QString& names, const QString& misfit, const std::v
         },
         Qt::QueuedConnection);  // it may be taken away by what follows
     rows->addWidget(box);
+    auto* recipe = themedLabel(theme, choice.recipe, 12, false, theme.secondary, this);
+    recipe->setContentsMargins(int(theme.px(kIndent_px)), 0, 0, 0);
+    rows->addWidget(recipe);
+    if (choice.number == focused) box->setFocus();
   }
 }
 

@@ -22,7 +22,7 @@ class LearnedFrom : public QWidget {
  private:
   struct Choice {
     int number = 0;  ///< of the log
-    QString text;
+    QString log, recipe;
     bool learns = false;
   };
   void fill(const QString& names, const QString& misfit, const std::vector<Choice>& choices);

@@ -1,4 +1,5 @@
 #include <QPainter>
+#include <algorithm>
 
 #include "app/desktop/tune/field_format.h"
 #include "app/desktop/tune/recipe_strip_layout.h"
@@ -148,13 +149,13 @@ class StripPainter {
     const auto difference = [&](const RecipeField& field) {
       return m_field.difference(field, edited(field) - now(field));
     };
-    m_painter.setFont(m_theme.font(now_split ? 10 : 12));
+    m_painter.setFont(m_theme.font(std::min(now_split ? 10 : 12, m_layout.fontSize_px())));
     m_painter.setPen(m_theme.secondary);
     m_painter.drawText(
         above, Qt::AlignCenter | Qt::TextDontClip,
         both(now_split, m_field.number(first, now(first)), second ? m_field.number(*second, now(*second)) : QString()));
     if (edited(first) == now(first) && (!second || edited(*second) == now(*second))) return;
-    m_painter.setFont(m_theme.font(by_split ? 10 : 12, true));
+    m_painter.setFont(m_theme.font(std::min(by_split ? 10 : 12, m_layout.fontSize_px()), true));
     m_painter.setPen(m_theme.accent);
     m_painter.drawText(below, Qt::AlignCenter | Qt::TextDontClip,
                        both(by_split, difference(first), second ? difference(*second) : QString()));

@@ -256,6 +256,7 @@ void TunePage::refreshNote() {
   // What is not known is said wherever the sides are apart, the hint where there is room.
   m_tools->setHint(together ? std::optional(kTogetherNote) : std::nullopt);
   m_togetherNote->setVisible(m_together->isEnabled() && alike);
+  keepTools();
 }
 
 void TunePage::refresh() {

@@ -77,6 +77,7 @@ class TunePage : public QWidget {
   void refreshStrip();
   void refreshTools();
   void refreshNote();
+  void keepTools();
   void syncStrip();
   void style();
   Scene scene() const;

@@ -72,9 +72,19 @@ void TunePage::build() {
   layout->addWidget(m_columns);
   m_rows->restoreState(m_settings->tuneSplitter());
   m_side = new SidePanel(this, m_columns, m_panel, m_lanes, m_settings->tunePanelWidth());
-  connect(m_side, &SidePanel::placed, this, [this] { m_panelLink->setVisible(m_side->needsLink()); });
+  connect(m_side, &SidePanel::placed, this, [this] {
+    m_panelLink->setVisible(m_side->needsLink());
+    keepTools();
+  });
   m_slow.setSingleShot(true);
   m_slow.setInterval(kSlow_ms);
+}
+
+/// A splitter asks no height for a width, so the rows that the tools need now are told to it.
+void TunePage::keepTools() {
+  if (!isVisible()) return;  // not laid out yet
+  QWidget* tools = m_tools->parentWidget();
+  tools->setMinimumHeight(m_tools->heightForWidth(m_lower->width()));
 }
 
 bool TunePage::isPanelShown() const { return m_side->isShown(); }

@@ -26,6 +26,9 @@ TuneSession::TuneSession(Document* document, QObject* parent) : QObject(parent),
   connect(document, &Document::currentChanged, this, &TuneSession::refresh);
   connect(document, &Document::logsChanged, this, [this] {
     if (!m_active || !m_bench) return;
+    // Where the shown run itself has a new result, currentChanged() follows.
+    const auto& known = m_learningFor == m_bench ? m_learningFrom : m_bench->learnedFrom;
+    if (known.empty() || known.back() != m_document->view()) return;
     learnIfOthers();
     emit stateChanged();
     emit searchChanged();

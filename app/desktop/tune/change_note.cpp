@@ -159,7 +159,7 @@ QString html(const report::ChangeNote& note, const Format& format) {
   QString html =
       QStringLiteral("<html><body><h1 style=\"font-size:17pt\">%1</h1>").arg(Words::tr("Change note").toHtmlEscaped());
   if (!predictedToPass(note)) html += QStringLiteral("<p><b>%1</b></p>").arg(testRunOnly().toHtmlEscaped());
-  html += QStringLiteral("<table cellspacing=\"0\" cellpadding=\"1\">");
+  html += QStringLiteral("<p style=\"font-size:4pt\"></p><table cellspacing=\"0\" cellpadding=\"1\">");
   for (const auto& [name, value] : factsOf(note))
     html += QStringLiteral("<tr><td width=\"170\">%1</td><td>%2</td></tr>")
                 .arg(name.toHtmlEscaped(), value.toHtmlEscaped());
@@ -178,7 +178,7 @@ QString html(const report::ChangeNote& note, const Format& format) {
     html += QStringLiteral("<tr>") + cell(row.what) + cell(row.before) + cell(row.after) + cell(row.difference) +
             QStringLiteral("</tr>");
   }
-  html += QStringLiteral("</table>");
+  html += QStringLiteral("</table><p style=\"font-size:4pt\"></p>");
   for (const QString& result : resultsOf(note, format)) html += paragraph(result);
   html += heading(Words::tr("Before it is used"));
   for (const QString& caution : cautionsInFull()) html += paragraph(caution);

@@ -107,7 +107,8 @@ differs in the recipes, which has more margin, which is faster. Channels and boa
 same thermocouples on the same instrument, whose errors cancel in a difference; --different-thermocouples says that they
 are not. --recipe, --run and --entry hold for both logs, or are given twice, for A and for B.
 
-With --a and --b two groups of archived runs: their means, and the interval of the two samples for each difference.
+With --a and --b two groups of archived runs: their means, and the interval of the two samples for each difference. ID
+is the number of a record, or a digest of its log or of itself, whole or its beginning.
 
 Exit status: 0 whatever the verdicts are.
 

@@ -86,26 +86,42 @@ ExitStatus compare_logs(const CompareOptions& options) {
   return print(options, comparison, named(both[0]), named(both[1]));
 }
 
+/// The records that ids, or digests from paper, name.
+Result<std::vector<std::string>> known_ids(archive::Archive& archive, const std::vector<std::string>& named) {
+  std::vector<std::string> ids;
+  for (const auto& name : named) {
+    auto id = one_id(archive, name);
+    if (!id) return id.error();
+    ids.push_back(*std::move(id));
+  }
+  return ids;
+}
+
 ExitStatus compare_groups(const CompareOptions& options) {
   auto archive = open_archive(options.archive, archive::Access::kReadOnly);
   if (!archive) return fail(archive.error());
-  auto ids = options.ids_a;
-  ids.insert(ids.end(), options.ids_b.begin(), options.ids_b.end());
+  const auto ids_a = known_ids(*archive, options.ids_a);
+  if (!ids_a) return fail(ids_a.error());
+  const auto ids_b = known_ids(*archive, options.ids_b);
+  if (!ids_b) return fail(ids_b.error());
+  auto ids = *ids_a;
+  ids.insert(ids.end(), ids_b->begin(), ids_b->end());
   const auto repeated = repeated_run(*archive, ids);
   if (!repeated) return fail(repeated.error());
   if (*repeated) {
     report_error(**repeated);
     return ExitStatus::kUsage;
   }
-  const auto a = kept_group(*archive, options.ids_a), b = kept_group(*archive, options.ids_b);
+  const auto a = kept_group(*archive, *ids_a), b = kept_group(*archive, *ids_b);
   if (!a) return fail(a.error());
   if (!b) return fail(b.error());
   const auto address = [](const auto& profile) { return profile ? &*profile : nullptr; };
   const bool one_oven = a->oven && b->oven && a->oven->identity.sha256 == b->oven->identity.sha256;
   const auto comparison = compare::compare_groups(
-      a->runs, b->runs, {one_oven ? &*a->oven : nullptr, address(a->recipe), address(b->recipe)});
-  return print(options, comparison, {"", "", options.ids_a, report::recipe_name(a->recipe)},
-               {"", "", options.ids_b, report::recipe_name(b->recipe)});
+      a->runs, b->runs,
+      {one_oven ? &*a->oven : nullptr, address(a->recipe), address(b->recipe), a->several_recipes, b->several_recipes});
+  return print(options, comparison, {"", "", *ids_a, report::recipe_name(a->recipe)},
+               {"", "", *ids_b, report::recipe_name(b->recipe)});
 }
 
 }  // namespace

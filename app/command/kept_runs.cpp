@@ -1,5 +1,6 @@
 #include "app/command/kept_runs.h"
 
+#include <algorithm>
 #include <map>
 #include <utility>
 
@@ -64,6 +65,9 @@ Result<KeptGroup> kept_group(archive::Archive& archive, const std::vector<std::s
     return *error;
   if (auto error = read_kept(archive, common_file(records, &archive::Record::recipe), oven::parse_recipe, group.recipe))
     return *error;
+  group.several_recipes = !group.recipe && std::ranges::any_of(records, [](const archive::Record& record) {
+    return record.recipe.has_value();
+  });
   return group;
 }
 

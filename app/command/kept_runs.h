@@ -18,6 +18,7 @@ struct KeptGroup {
   std::vector<lot::Run> runs;
   std::optional<oven::Oven> oven;
   std::optional<oven::Recipe> recipe;
+  bool several_recipes = false;  ///< not all ran one
 };
 /// Errors: as kept_runs(); those of Archive::load() and Archive::content(); kParse where a kept oven or recipe is no
 /// longer understood.

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/compare/compare.h"
+#include "core/compare/group.h"
 #include "core/measure/level.h"
 
 namespace ovenwright::compare {
@@ -10,12 +11,15 @@ namespace {
 
 constexpr double kUsualLevel_C = 150;  // where the entry is not known: above the idle oven's air, below every liquidus
 
-/// The first moment at which a trace that both runs have crosses the level on its rise.
-std::optional<double> first_crossing_s(const run::Run& run, const run::Run& other, double level_C) {
+/// The first moment at which a trace that all runs have crosses the level on its rise.
+std::optional<double> first_crossing_s(const run::Run& run, std::span<const run::Run* const> all, double level_C) {
   std::optional<double> first;
+  const auto has = [](const run::Run* other, const std::string& name) {
+    const auto same = std::ranges::find(other->channels, name, &run::Channel::name);
+    return same != other->channels.end() && same->trace;
+  };
   for (const auto& channel : run.channels) {
-    const auto same = std::ranges::find(other.channels, channel.name, &run::Channel::name);
-    if (!channel.trace || same == other.channels.end() || !same->trace) continue;
+    if (!std::ranges::all_of(all, [&](const run::Run* other) { return has(other, channel.name); })) continue;
     const measure::Blocks blocks(channel.trace->temperature_C());
     const measure::Curve curve(*channel.trace, blocks);
     const auto at_s = measure::first_upward_crossing_s(curve, measure::rise(curve), level_C);
@@ -31,11 +35,34 @@ std::string alignment_name(const Alignment& alignment) {
 }
 
 std::optional<Alignment> align(const check::CheckedRun& a, const check::CheckedRun& b, std::optional<double> level_C) {
-  if (!level_C && a.entry && b.entry) return Alignment{std::nullopt, a.entry->at_s, b.entry->at_s};
-  const double level = level_C.value_or(kUsualLevel_C);
-  const auto a_s = first_crossing_s(a.run, b.run, level), b_s = first_crossing_s(b.run, a.run, level);
-  if (!a_s || !b_s) return std::nullopt;
-  return Alignment{level, *a_s, *b_s};
+  const check::CheckedRun *of_a[] = {&a}, *of_b[] = {&b};
+  const auto at = align(of_a, of_b, level_C);
+  if (!at) return std::nullopt;
+  return Alignment{at->level_C, at->a_s.front(), at->b_s.front()};
+}
+
+std::optional<GroupAlignment> align(std::span<const check::CheckedRun* const> a,
+                                    std::span<const check::CheckedRun* const> b, std::optional<double> level_C) {
+  std::vector<const run::Run*> runs;
+  bool entries = true;
+  for (const auto side : {a, b})
+    for (const auto* one : side) {
+      runs.push_back(&one->run);
+      entries &= one->entry.has_value();
+    }
+  GroupAlignment alignment;
+  if (level_C || !entries) alignment.level_C = level_C.value_or(kUsualLevel_C);
+  const auto place = [&](std::span<const check::CheckedRun* const> side, std::vector<double>& at) {
+    for (const auto* one : side) {
+      const auto moment_s =
+          alignment.level_C ? first_crossing_s(one->run, runs, *alignment.level_C) : std::optional(one->entry->at_s);
+      if (!moment_s) return false;
+      at.push_back(*moment_s);
+    }
+    return true;
+  };
+  if (!place(a, alignment.a_s) || !place(b, alignment.b_s)) return std::nullopt;
+  return alignment;
 }
 
 }  // namespace ovenwright::compare

@@ -172,6 +172,10 @@ Comparison compare_groups(std::span<const lot::Run> a, std::span<const lot::Run>
   for (const auto& series : of_b.series)
     if (same_in(of_a, series) == nullptr) comparison.results.push_back(difference_of(nullptr, &series));
   comparison.margins = margins_of(a, b);
+  comparison.out_a = of_a.fail + of_a.conditional_fail;
+  comparison.out_b = of_b.fail + of_b.conditional_fail;
+  comparison.several_a = recipes.several_a;
+  comparison.several_b = recipes.several_b;
   add_recipes(comparison, recipes.oven, recipes.a, recipes.b);
   comparison.sentence = compose(comparison).text;
   return comparison;

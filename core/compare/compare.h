@@ -58,7 +58,9 @@ struct Comparison {
   bool same_thermocouples = false;          ///< errors that both share cancel in the differences
   std::vector<Difference> results = {};     ///< in A's order, then what only B has
   Margins margins = {};
+  std::size_t out_a = 0, out_b = 0;  ///< of groups: runs with a required result outside
   bool recipes_known = false;
+  bool several_a = false, several_b = false;      ///< the runs of a group ran several recipes: none is compared
   std::vector<tune::Change> recipe_changes = {};  ///< from A to B; cooling zones have no side
   std::optional<double> speed_a_mm_per_min = {}, speed_b_mm_per_min = {};
   std::optional<Side> faster = {};  ///< by the conveyor's speed
@@ -91,6 +93,7 @@ Comparison compare_runs(const JudgedRun& a, const JudgedRun& b, const Options& o
 struct GroupRecipes {
   const oven::Oven* oven = nullptr;
   const oven::Recipe *a = nullptr, *b = nullptr;
+  bool several_a = false, several_b = false;  ///< they ran several
 };
 
 /// Compares two groups of runs: means, and the half width of the 95 % interval of Welch for their difference, which

@@ -54,16 +54,21 @@ std::optional<double> uncertainty(const judge::Outcome* of_a, const judge::Outco
   return 2 * std::hypot(u(*of_a), u(*of_b));
 }
 
-/// Of a group: mean and standard deviation of the margins, and the smallest; empty where a run has none or a bound.
-std::optional<std::pair<Sample, double>> sample_of(std::span<const lot::Run> runs) {
-  const auto exact = [](const lot::Run& run) { return run.margin && run.margin_bound == MarginBound::kNone; };
-  if (runs.empty() || !std::ranges::all_of(runs, exact)) return std::nullopt;
-  const auto margin = [&](std::size_t i) { return *runs[i].margin; };
-  Sample sample{runs.size(), lot::mean_of(runs.size(), margin), 0};
-  if (runs.size() >= 2) sample.sd = lot::sd_of(runs.size(), margin);
-  double smallest = margin(0);
-  for (std::size_t i = 1; i < runs.size(); ++i) smallest = std::min(smallest, margin(i));
-  return std::pair{sample, smallest};
+/// The margins of a group's runs; empty where a run has none or a bound.
+std::vector<double> exact_margins(std::span<const lot::Run> runs) {
+  std::vector<double> margins;
+  for (const auto& run : runs) {
+    if (!run.margin || run.margin_bound != MarginBound::kNone) return {};
+    margins.push_back(*run.margin);
+  }
+  return margins;
+}
+
+Sample sample_of(std::span<const double> margins) {
+  const auto margin = [&](std::size_t i) { return margins[i]; };
+  Sample sample{margins.size(), lot::mean_of(margins.size(), margin), 0};
+  if (margins.size() >= 2) sample.sd = lot::sd_of(margins.size(), margin);
+  return sample;
 }
 
 }  // namespace
@@ -98,12 +103,15 @@ std::optional<Side> more_margin(const judge::Outcome& a, const judge::Outcome& b
 }
 
 Margins margins_of(std::span<const lot::Run> a, std::span<const lot::Run> b) {
+  return margins_of(exact_margins(a), exact_margins(b));
+}
+
+Margins margins_of(std::span<const double> a, std::span<const double> b) {
   Margins margins;
-  const auto of_a = sample_of(a), of_b = sample_of(b);
-  if (of_a) margins.a = of_a->first.mean, margins.smallest_a = of_a->second;
-  if (of_b) margins.b = of_b->first.mean, margins.smallest_b = of_b->second;
-  if (!of_a || !of_b) return margins;
-  const auto interval = welch_interval(of_a->first, of_b->first);
+  if (!a.empty()) margins.a = sample_of(a).mean, margins.smallest_a = std::ranges::min(a);
+  if (!b.empty()) margins.b = sample_of(b).mean, margins.smallest_b = std::ranges::min(b);
+  if (a.empty() || b.empty()) return margins;
+  const auto interval = welch_interval(sample_of(a), sample_of(b));
   if (!interval) return margins;
   margins.expanded_uncertainty = interval->half_width;
   decide(margins);

@@ -35,7 +35,7 @@ class Composer {
 
   judge::Sentence sentence() && {
     say_margins();
-    if (!comparison_.of_groups) say_out();
+    comparison_.of_groups ? say_runs_out() : say_out();
     say_speed();
     say_differences();
     return std::move(sentence_);
@@ -46,7 +46,10 @@ class Composer {
       say({.clause = {"shared.groups", {counted("n_a", comparison_.runs_a), counted("n_b", comparison_.runs_b)}}});
     else
       say({.clause = {comparison_.same_thermocouples ? "shared" : "shared.not", {}}});
-    if (comparison_.recipes_known) say_recipes();
+    if (comparison_.several_a || comparison_.several_b)
+      say_several();
+    else if (comparison_.recipes_known)
+      say_recipes();
     return std::move(sentence_);
   }
 
@@ -107,6 +110,27 @@ class Composer {
     one(b_first ? Side::kA : Side::kB, b_first ? a : b);
   }
 
+  /// Of groups: how many runs are out on either side.
+  void say_runs_out() {
+    if (comparison_.out_a == 0 && comparison_.out_b == 0) return say({.clause = {"runs.neither", {}}});
+    const auto one = [&](Side side) {
+      const std::size_t out = side == Side::kA ? comparison_.out_a : comparison_.out_b;
+      if (out == 0) return say({.clause = {"runs.none", {letter(side)}}});
+      say({.clause = {"runs.some",
+                      {letter(side), counted("k", out),
+                       counted("n", side == Side::kA ? comparison_.runs_a : comparison_.runs_b)}},
+           .count = static_cast<int>(out)});
+    };
+    const bool b_first = comparison_.margins.more == Side::kB;
+    one(b_first ? Side::kB : Side::kA);
+    one(b_first ? Side::kA : Side::kB);
+  }
+
+  void say_several() {
+    if (comparison_.several_a && comparison_.several_b) return say({.clause = {"recipes.several.both", {}}});
+    say({.clause = {"recipes.several.one", {letter(comparison_.several_a ? Side::kA : Side::kB)}}});
+  }
+
   void say_speed() {
     if (!comparison_.speed_a_mm_per_min || !comparison_.speed_b_mm_per_min) return;
     const double a = *comparison_.speed_a_mm_per_min, b = *comparison_.speed_b_mm_per_min;
@@ -121,6 +145,10 @@ class Composer {
       known += result.significant ? 1 : 0;
       significant += result.significant.value_or(false) ? 1 : 0;
     }
+    // Where a group has one run the sentence about the margins says that there is no interval.
+    const bool any =
+        std::ranges::any_of(comparison_.results, [](const auto& result) { return result.difference.has_value(); });
+    if (known == 0 && comparison_.of_groups && any) return;
     if (known == 0) return say({.clause = {"differ.nothing", {}}});
     const auto* most = clearest(comparison_);
     if (most == nullptr) return say({.clause = {"differ.none", {counted("n", known)}}});

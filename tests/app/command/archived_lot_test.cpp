@@ -1,6 +1,7 @@
 // `lot`, and `compare` of groups, on an archive of runs whose peaks are known.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <fstream>
 #include <nlohmann/json.hpp>
@@ -56,6 +57,14 @@ class ArchivedLot : public testing::TestWithParam<TestPlace::Kind> {
     const auto added = archive->add(*runs);
     EXPECT_TRUE(added) << added.error().text();
     return added->front().id;
+  }
+
+  /// The SHA-256 of a record's log.
+  std::string log_digest(const std::string& id) {
+    auto archive = archive::Archive::open(archive_, place_.options());
+    const auto record = archive ? archive->load(id) : Result<archive::Record>(archive.error());
+    EXPECT_TRUE(record) << record.error().text();
+    return record->log.sha256;
   }
 
   Finished program(std::vector<std::string> arguments) {
@@ -145,6 +154,16 @@ TEST_P(ArchivedLot, GroupsAreCompared) {
   EXPECT_NEAR(peak["expanded_uncertainty"].get<double>(), 2.776445 * std::sqrt(0.5 / 3), 1e-3);
   EXPECT_EQ(peak["significant"], false);
 
+  // Digests, as they stand on the sheets, name the same records.
+  std::vector<std::string> digests;
+  for (const auto& argument : arguments)
+    digests.push_back(argument == "compare" || argument.starts_with("--") ? argument
+                                                                          : log_digest(argument).substr(0, 16));
+  EXPECT_EQ(json_of(digests, 0), report);
+  const auto unknown = program({"compare", "--a", arguments[2], "--b", "00000000deadbeef"});
+  EXPECT_EQ(unknown.status, 3);
+  EXPECT_EQ(std::ranges::count(unknown.err, '\n'), 1) << unknown.err;
+  EXPECT_NE(unknown.err.find("there is no record 00000000deadbeef"), std::string::npos) << unknown.err;
   EXPECT_EQ(program({"compare", "--a", "none-1", "--b", "none-2"}).status, 3);
   EXPECT_EQ(program({"compare", "--a", "none-1"}).status, 2);
   EXPECT_EQ(ovenwright_program({"compare"}).status, 2);

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include "core/compare/compare.h"
+#include "core/compare/group.h"
 
 namespace ovenwright::compare {
 namespace {
@@ -60,6 +61,26 @@ TEST(Align, NotWhereALevelIsNotReachedOrNoTraceIsShared) {
   const auto a = run_with({channel("U1", 50)}), b = run_with({channel("U1", 70)});
   EXPECT_FALSE(align(a, b, 230));
   EXPECT_FALSE(align(a, run_with({channel("U9", 70)}), 150));
+}
+
+// Source: algebra, as above. U2 is not in every run, so U1 decides in all; entries are taken where every run has one.
+TEST(Align, ManyRunsAtOneMoment) {
+  auto a = run_with({channel("U1", 50), channel("U2", 40)}), b = run_with({channel("U1", 70)}),
+       c = run_with({channel("U1", 10), channel("U2", 5)});
+  const check::CheckedRun *of_a[] = {&a, &c}, *of_b[] = {&b};
+  const auto at = align(of_a, of_b, 217);
+  ASSERT_TRUE(at);
+  EXPECT_EQ(at->level_C, 217);
+  EXPECT_NEAR(at->a_s[0], 146, 1e-9);
+  EXPECT_NEAR(at->a_s[1], 106, 1e-9);
+  EXPECT_NEAR(at->b_s[0], 166, 1e-9);
+  a.entry = {3, 1, {}};
+  b.entry = {5, 1, {}};
+  EXPECT_EQ(align(of_a, of_b, {})->level_C, 150);
+  c.entry = {7, 1, {}};
+  const auto entries = align(of_a, of_b, {});
+  EXPECT_FALSE(entries->level_C);
+  EXPECT_EQ(entries->a_s, (std::vector<double>{3, 7}));
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include "core/compare/compare.h"
+#include "core/compare/sentence.h"
 #include "tests/unit/lot/made_lot.h"
 
 namespace ovenwright::compare {
@@ -55,6 +56,20 @@ TEST(CompareGroups, MarginsAreMeansWithTheirSmallest) {
   EXPECT_THAT(comparison.sentence, HasSubstr("B has more margin: 80 % against 20 %, means of their runs."));
   b[1].margin.reset();
   EXPECT_FALSE(compare_groups(a, b).margins.b);
+}
+
+TEST(CompareGroups, SaysHowManyRunsAreOutAndThatRecipesAreSeveral) {
+  auto a = lot::runs_of({240, 241, 242}), b = lot::runs_of({240, 241, 242});
+  EXPECT_THAT(compare_groups(a, b).sentence, HasSubstr("No run of either is out."));
+  a[0].verdict = judge::Verdict::kFail;
+  a[1].verdict = judge::Verdict::kConditionalFail;
+  GroupRecipes recipes;
+  recipes.several_b = true;
+  const auto comparison = compare_groups(a, b, recipes);
+  EXPECT_EQ(comparison.out_a, 2U);
+  EXPECT_EQ(comparison.out_b, 0U);
+  EXPECT_THAT(comparison.sentence, HasSubstr("2 of 3 runs of A are out. No run of B is out."));
+  EXPECT_THAT(compose_note(comparison).text, HasSubstr("B ran several recipes, so recipes are not compared."));
 }
 
 }  // namespace

@@ -24,11 +24,11 @@ Labels::From from(archive::RunAtFrom kept) {
   return Labels::From::kFileTime;
 }
 
-Result<RunRecord> archivedRun(archive::Archive& archive, const std::vector<archive::Head>& heads,
-                              const std::string& id) {
+Result<RunRecord> archivedRun(archive::Archive& archive, const std::vector<archive::Head>& heads, const std::string& id,
+                              const std::vector<window::ProcessWindow>& windows) {
   const auto record = archive.load(id);
   if (!record) return record.error();
-  auto with = archive::judgedWith(archive, *record, {});
+  auto with = archive::judgedWith(archive, *record, windows);
   if (!with) return with.error();
   auto reading = log::read_bytes(with->log.name, *with->log.bytes, with->request.log);
   if (!reading) return reading.error();
@@ -56,12 +56,13 @@ Result<RunRecord> archivedRun(archive::Archive& archive, const std::vector<archi
 }  // namespace
 
 Result<std::vector<RunRecord>> archivedRuns(archive::Archive& archive, const std::vector<std::string>& ids,
-                                            const std::function<bool(double done)>& progress) {
+                                            const std::function<bool(double done)>& progress,
+                                            const std::vector<window::ProcessWindow>& windows) {
   const auto heads = archive.heads();
   if (!heads) return heads.error();
   std::vector<RunRecord> runs;
   for (const auto& id : ids) {
-    auto run = archivedRun(archive, *heads, id);
+    auto run = archivedRun(archive, *heads, id, windows);
     if (!run) return run.error();
     runs.push_back(*std::move(run));
     if (progress && !progress(double(runs.size()) / double(ids.size())))

@@ -29,6 +29,7 @@ Table differenceTable(const compare::Comparison& comparison, const widgets::Word
   table.columns << Column{Words::tr("Requirement"), {}, true, 200} << Column{Words::tr("On"), {}, true, 160}
                 << Column{QStringLiteral("A"), {}, false, 90} << Column{QStringLiteral("B"), {}, false, 90}
                 << Column{QStringLiteral("B − A"), {}, false, 140};
+  if (comparison.of_groups) table.columns << Column{QStringLiteral("n"), {}, false, 60};
   const auto cell = [](const QString& text, bool bold = false) { return Cell{text, {}, bold, {}, {}, false}; };
   for (const auto& result : comparison.results) {
     const QString where = result.trace.empty() ? Words::tr("board") : QString::fromStdString(result.trace);
@@ -38,6 +39,7 @@ Table differenceTable(const compare::Comparison& comparison, const widgets::Word
         cell(valueText(result.a, result.a_at_least, result, wording)),
         cell(valueText(result.b, result.b_at_least, result, wording)),
         cell(change.isEmpty() ? QStringLiteral("–") : change, result.significant.value_or(false))};
+    if (comparison.of_groups) table.rows.last() << cell(QStringLiteral("%1, %2").arg(result.n_a).arg(result.n_b));
   }
   return table;
 }
@@ -50,7 +52,7 @@ QString comparisonArticle(const ComparisonRecord& record, const Style& style) {
   const widgets::Wording wording(format);
   const ComparePictures pictures(record, theme, format);
   QString text = QStringLiteral("<article>\n") +
-                 headerHtml(style, titleOfComparison(), subjectOf(record.a), pictures.asides()) +
+                 headerHtml(style, titleOfComparison(), subjectOf(record.a.front()), pictures.asides()) +
                  sentenceHtml(widgets::compareSentence(pictures.compared.comparison, wording)) +
                  factsHtml(pictures.facts(style.locale), pictures.logs(style.locale));
   for (const CurvePicture& curve : pictures.curves)
@@ -59,6 +61,8 @@ QString comparisonArticle(const ComparisonRecord& record, const Style& style) {
   if (!pictures.recipes.rows.isEmpty()) text += tableHtml(pictures.recipes);
   text += lanesHtml(pictures.lanes, theme, kWidth) + tableHtml(differenceTable(pictures.compared.comparison, wording)) +
           notesHtml(pictures.notes(style.locale));
+  for (const CaptionedTable& part : pictures.tables(style.locale))
+    text += captionHtml(part.caption) + tableHtml(part.table);
   return text + cautionsHtml() + signatureHtml() + QStringLiteral("</article>\n");
 }
 

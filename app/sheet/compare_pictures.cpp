@@ -5,6 +5,8 @@
 
 #include "app/desktop/compare/compare_scene.h"
 #include "app/sheet/legible.h"
+#include "app/sheet/lot_tables.h"
+#include "core/compare/group.h"
 
 namespace ovenwright::sheet {
 namespace {
@@ -24,6 +26,35 @@ desktop::ComparedRun comparedRun(const RunRecord& record) {
   auto kept =
       std::make_shared<Kept>(Kept{record, desktop::RunView(record.checked(), record.reading(), *record.request)});
   return {{kept, &kept->view}, record.request};
+}
+
+std::vector<desktop::ComparedRun> comparedRuns(const std::vector<RunRecord>& records) {
+  std::vector<desktop::ComparedRun> runs;
+  for (const RunRecord& record : records) runs.push_back(comparedRun(record));
+  return runs;
+}
+
+std::vector<RunRecord> legibleRuns(const std::vector<RunRecord>& records) {
+  std::vector<RunRecord> runs;
+  for (const RunRecord& record : records) runs.push_back(legible(record));
+  return runs;
+}
+
+/// "A: Lot QM-2298"; of a group also how many runs.
+QString asideOf(const QString& letter, const std::vector<RunRecord>& runs) {
+  QString text = letter + QStringLiteral(": ");
+  const auto same_lot = [&](const RunRecord& run) {
+    return !run.labels.lot.isEmpty() && run.labels.lot == runs.front().labels.lot;
+  };
+  if (runs.size() == 1) return text + titleOf(runs.front());
+  if (std::ranges::all_of(runs, same_lot)) text += titleOf(runs.front()) + QStringLiteral(", ");
+  return text + Words::tr("%n runs", nullptr, int(runs.size()));
+}
+
+/// The names stand in a line under the curves.
+desktop::Scene onPaper(desktop::Scene scene) {
+  scene.key = desktop::Scene::Key::kNone;
+  return scene;
 }
 
 QString signedText(double difference, const QString& text) { return difference > 0 ? u'+' + text : text; }
@@ -99,6 +130,14 @@ class RecipeTable {
 };
 
 QString differencesText(const compare::Comparison& comparison) {
+  if (comparison.of_groups)
+    return Words::tr(
+        "of the means of the runs. ± is the half width of the 95 % interval of two samples (Welch), from the scatter "
+        "of "
+        "the runs; n says how many values stand behind each side. Errors that all runs of a group share, such as those "
+        "of "
+        "its thermocouples, are not in it. In the lanes a mark is a mean, a thin tick a run, a longer one a run that "
+        "is out.");
   if (comparison.same_thermocouples)
     return Words::tr(
         "± is the expanded uncertainty U = 2u of the difference (about 95 %). Both runs are taken to be on the same "
@@ -112,49 +151,95 @@ QString differencesText(const compare::Comparison& comparison) {
 }  // namespace
 
 ComparePictures::ComparePictures(const ComparisonRecord& given, const widgets::Theme& theme, const Format& format)
-    : record{legible(given.a), legible(given.b), given.options, given.overlaid},
-      compared(desktop::compareViews(comparedRun(record.a), comparedRun(record.b), record.options)),
+    : record{legibleRuns(given.a), legibleRuns(given.b), given.options, given.overlaid},
+      compared(desktop::compareViews(comparedRuns(record.a), comparedRuns(record.b), record.options)),
       lanes(desktop::compareLanes(compared, format)) {
   if (record.overlaid) {
-    curves.emplace_back(desktop::overlaidScene(compared, {}, format), format, theme);
+    curves.emplace_back(onPaper(desktop::overlaidScene(compared, {}, format)), format, theme);
   } else {
     for (const std::size_t side : {0, 1})
-      curves.emplace_back(desktop::compareScene(compared, side, {}, format), format, theme);
+      curves.emplace_back(onPaper(desktop::compareScene(compared, side, {}, format)), format, theme);
   }
   recipes = RecipeTable(desktop::compareStrips(compared, {}, false, false, format), format).make();
 }
 
 QStringList ComparePictures::asides() const {
-  return {QStringLiteral("A: ") + titleOf(record.a), QStringLiteral("B: ") + titleOf(record.b)};
+  return {asideOf(QStringLiteral("A"), record.a), asideOf(QStringLiteral("B"), record.b)};
 }
 
 QList<Fact> ComparePictures::facts(const QLocale& locale) const {
-  const RunRecord both[] = {record.a, record.b};
-  return sharedFacts(both, locale);
+  std::vector<RunRecord> all = record.a;
+  all.insert(all.end(), record.b.begin(), record.b.end());
+  return sharedFacts(all, locale);
 }
 
 QList<LogFact> ComparePictures::logs(const QLocale& locale) const {
-  QList<LogFact> logs{logFactOf(record.a, locale), logFactOf(record.b, locale)};
+  if (record.isOfGroups()) return {};
+  QList<LogFact> logs{logFactOf(record.a.front(), locale), logFactOf(record.b.front(), locale)};
   logs[0].file.prepend(QStringLiteral("A: "));
   logs[1].file.prepend(QStringLiteral("B: "));
   return logs;
 }
 
+QList<CaptionedTable> ComparePictures::tables(const QLocale& locale) const {
+  if (!record.isOfGroups()) return {};
+  return {{Words::tr("Runs of A"), runsTable(record.a, locale)},
+          {Words::tr("Runs of B"), runsTable(record.b, locale)},
+          {Words::tr("Logs of A"), logsTable(record.a, locale)},
+          {Words::tr("Logs of B"), logsTable(record.b, locale)}};
+}
+
 QList<Fact> ComparePictures::notes(const QLocale& locale) const {
-  QList<Fact> notes{{Words::tr("Differences"), differencesText(compared.comparison)},
-                    {Words::tr("More margin"), Words::tr("neither, where the margins differ by less than their "
-                                                         "uncertainty.")}};
-  // What both say alike stands once; the first note of a run is about the ± of its values, which do not stand here.
-  const auto of_a = notesOf(record.a, locale).mid(1), of_b = notesOf(record.b, locale).mid(1);
-  const auto has = [](const QList<Fact>& list, const Fact& note) {
-    return std::ranges::any_of(
-        list, [&](const Fact& other) { return other.label == note.label && other.value == note.value; });
+  QList<Fact> notes{
+      {Words::tr("Differences"), differencesText(compared.comparison)},
+      {Words::tr("More margin"),
+       record.isOfGroups()
+           ? Words::tr("by the means of the runs’ smallest margins; neither, where they differ by less than "
+                       "their interval.")
+           : Words::tr("neither, where the margins differ by less than their uncertainty.")}};
+  // What runs say alike stands once; the first note of a run is about the ± of its values, which do not stand here.
+  struct Said {
+    Fact note;
+    QList<std::size_t> by[2];  // runs of A, of B
   };
-  for (const Fact& note : of_a)
-    notes << (has(of_b, note) ? note : Fact{QStringLiteral("A, ") + note.label, note.value});
-  for (const Fact& note : of_b)
-    if (!has(of_a, note)) notes << Fact{QStringLiteral("B, ") + note.label, note.value};
+  QList<Said> all;
+  const std::vector<RunRecord>* sides[] = {&record.a, &record.b};
+  for (const std::size_t side : {0, 1})
+    for (std::size_t run = 0; run < sides[side]->size(); ++run)
+      for (const Fact& note : notesOf((*sides[side])[run], locale).mid(1)) {
+        auto same = std::ranges::find_if(
+            all, [&](const Said& said) { return said.note.label == note.label && said.note.value == note.value; });
+        if (same == all.end()) same = all.insert(all.end(), Said{note, {}});
+        same->by[side] << run;
+      }
+  for (const Said& said : all) {
+    QStringList whose;
+    for (const std::size_t side : {0, 1}) {
+      const QString letter = widgets::sideLetter(side);
+      if (std::size_t(said.by[side].size()) == sides[side]->size())
+        whose << letter;
+      else
+        for (const std::size_t run : said.by[side])
+          whose << Words::tr("%1 run %2", "letter of a group").arg(letter).arg(run + 1);
+    }
+    const bool shared = whose == QStringList{QStringLiteral("A"), QStringLiteral("B")};
+    notes << (shared
+                  ? said.note
+                  : Fact{whose.join(QStringLiteral(", ")) + QStringLiteral(", ") + said.note.label, said.note.value});
+  }
   return notes;
+}
+
+std::vector<compare::JudgedRun> judgedRuns(const std::vector<RunRecord>& records) {
+  std::vector<compare::JudgedRun> runs;
+  for (const RunRecord& record : records) runs.push_back({&record.checked(), record.request.get()});
+  return runs;
+}
+
+compare::Comparison comparisonOf(const ComparisonRecord& record) {
+  const auto a = judgedRuns(record.a), b = judgedRuns(record.b);
+  return record.isOfGroups() ? compare::compare_groups(a, b)
+                             : compare::compare_runs(a.front(), b.front(), record.options);
 }
 
 }  // namespace ovenwright::sheet

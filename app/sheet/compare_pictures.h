@@ -11,6 +11,11 @@
 
 namespace ovenwright::sheet {
 
+struct CaptionedTable {
+  QString caption;
+  Table table;
+};
+
 /// What is drawn and said of a comparison, its names made legible; keeps everything it needs.
 struct ComparePictures {
   ComparePictures(const ComparisonRecord& given, const widgets::Theme& theme, const desktop::Format& format);
@@ -19,7 +24,8 @@ struct ComparePictures {
 
   QStringList asides() const;  ///< what A is, what B is
   QList<Fact> facts(const QLocale& locale) const;
-  QList<LogFact> logs(const QLocale& locale) const;
+  QList<LogFact> logs(const QLocale& locale) const;           ///< of two runs
+  QList<CaptionedTable> tables(const QLocale& locale) const;  ///< of groups: their runs and logs
   QList<Fact> notes(const QLocale& locale) const;
 
   ComparisonRecord record;

@@ -19,6 +19,7 @@ struct Words {
 };
 
 constexpr qreal kLeastCurve = 130, kMostCurve = 300;
+constexpr qreal kLowCurve = 100;  // before anything goes to the next page
 constexpr qreal kGap = 8;
 constexpr qreal kLeastName_px = 60;
 
@@ -36,9 +37,9 @@ class CompareSheet {
     const auto& record = m_content->record;
     m_document.paper = m_style.paper;
     m_document.title = Words::tr("Comparison");
-    m_document.subject = subjectOf(record.a);
+    m_document.subject = subjectOf(record.a.front());
     m_document.footerLeft = m_document.title + QStringLiteral(", ") + programText();
-    m_document.footerMiddle = madeText(m_style, record.a.archive.has_value());
+    m_document.footerMiddle = madeText(m_style, record.a.front().archive.has_value());
     m_document.pages.emplace_back();
     Flow flow(m_document, m_area.top());
     flow.add(headingBlock(m_style, m_document.title, m_document.subject, m_content->asides(), m_theme, width()));
@@ -54,19 +55,36 @@ class CompareSheet {
     flow.add(curvesBlock());
     flow.add(legendBlock());
     if (!m_content->recipes.rows.isEmpty()) addTable(flow, m_content->recipes, m_theme, width());
-    if (!m_lanesHere) flow.newPage();
+    const QString further = furtherText();
+    const Block what_is_further = noteBlock({Words::tr("On the next page"), further}, m_theme, width());
+    if (!m_lanesHere) {
+      flow.add(what_is_further);
+      flow.newPage();
+    }
     m_lanes.addTo(flow);
+    if (m_lanesHere && !further.isEmpty()) flow.add(what_is_further);
     if (!m_notesHere) flow.newPage();
     for (const Block& note : notes()) flow.add(note);
+    for (const CaptionedTable& part : m_content->tables(m_style.locale)) {
+      flow.add(captionBlock(part.caption, m_theme));
+      addTable(flow, part.table, m_theme, width());
+    }
     return std::move(m_document);
   }
 
  private:
   qreal width() const { return m_area.width(); }
 
+  /// Each note a paragraph, or all of them in one where room is short.
   std::vector<Block> notes() const {
     std::vector<Block> blocks;
-    for (const Fact& note : m_content->notes(m_style.locale)) blocks.push_back(noteBlock(note, m_theme, width()));
+    auto notes = m_content->notes(m_style.locale);
+    if (m_joined) {
+      QStringList rest;
+      for (const Fact& note : notes.mid(1)) rest << note.label + QStringLiteral(": ") + note.value;
+      notes = {{notes.front().label, notes.front().value + u' ' + rest.join(QStringLiteral("  "))}};
+    }
+    for (const Fact& note : notes) blocks.push_back(noteBlock(note, m_theme, width()));
     if (!blocks.empty()) blocks.front().before = kGap;  // the lanes end without a rule
     return blocks;
   }
@@ -77,21 +95,38 @@ class CompareSheet {
     return height;
   }
 
-  /// Decides what the first page holds: the height of the lanes gives way first, then the notes, then the lanes.
+  QString furtherText() const {
+    QStringList what;
+    if (!m_lanesHere) what << Words::tr("limit lanes");
+    if (!m_notesHere) what << Words::tr("what the differences hold");
+    if (m_content->record.isOfGroups()) what << Words::tr("runs and logs of both groups");
+    return what.join(QStringLiteral(", "));
+  }
+
+  /// Decides what the first page holds: the height of the lanes gives way first, then that of the curves with the
+  /// notes closer, then the notes, then the lanes.
   void plan(qreal room) {
     const Block legend = legendBlock();
     const qreal taken = kGap + legend.before + legend.height + tableHeight(m_content->recipes, m_theme, width());
     struct Choice {
-      bool lanes, notes, squeezed;
+      bool lanes, notes, squeezed, joined;
+      qreal least;
     };
-    for (const Choice& choice : {Choice{true, true, false}, Choice{true, true, true}, Choice{true, false, false},
-                                 Choice{true, false, true}, Choice{false, false, false}}) {
+    for (const Choice& choice :
+         {Choice{true, true, false, false, kLeastCurve}, Choice{true, true, true, false, kLeastCurve},
+          Choice{true, true, true, true, kLowCurve}, Choice{true, false, false, false, kLeastCurve},
+          Choice{true, false, true, false, kLeastCurve}, Choice{false, false, false, false, kLeastCurve}}) {
       m_lanesHere = choice.lanes;
       m_notesHere = choice.notes;
+      m_joined = choice.joined;
       m_lanes.setSqueezed(choice.squeezed);
-      const qreal rest = room - taken - (m_lanesHere ? m_lanes.height() : 0) - (m_notesHere ? notesHeight() : 0);
+      qreal rest = room - taken - (m_lanesHere ? m_lanes.height() : 0) - (m_notesHere ? notesHeight() : 0);
+      if (const QString further = furtherText(); !further.isEmpty()) {
+        const Block note = noteBlock({Words::tr("On the next page"), further}, m_theme, width());
+        rest -= note.height + note.before;
+      }
       m_curve = std::min(rest, kMostCurve);
-      if (m_curve >= kLeastCurve) return;
+      if (m_curve >= choice.least) return;
     }
     m_curve = kLeastCurve;
   }
@@ -120,21 +155,34 @@ class CompareSheet {
     const auto& compared = m_content->compared;
     QList<std::pair<QString, std::size_t>> names;
     for (const auto& pair : compared.pairs) {
-      const auto& look = pair.a ? compared.a.view->channels()[*pair.a].look : compared.b.view->channels()[*pair.b].look;
+      const auto& look = pair.a ? compared.a.looks.looks[*pair.a] : compared.b.looks.looks[*pair.b];
       names << std::pair(look.name, look.style);
     }
+    // As many in a line as there is room for.
+    struct Placed {
+      QString name;
+      std::size_t style;
+      QPointF at;
+      qreal width;
+    };
+    std::vector<Placed> placed;
+    const qreal mark = m_theme.px(14), line = lineHeight(font);
+    QPointF at;
+    for (const auto& [name, style] : names) {
+      const qreal own = std::min(lineWidth(name, font) + 2, width() / 3);
+      if (at.x() > 0 && at.x() + mark + 2 + own > width()) at = {0, at.y() + line};
+      placed.push_back({name, style, at, own});
+      at.rx() += mark + own + 2 * kGap;
+    }
     Block block;
-    block.height = lineHeight(font) + 2;
-    block.paint = [names, font, theme = m_theme](QPainter& painter, const QRectF& rect) {
-      const qreal mark = theme.px(14), most = rect.width() / qreal(std::max<qsizetype>(1, names.size()));
-      qreal x = rect.left();
+    block.height = at.y() + line + 2;
+    block.paint = [placed, mark, line, font, theme = m_theme](QPainter& painter, const QRectF& rect) {
       painter.setRenderHint(QPainter::Antialiasing);
-      for (const auto& [name, style] : names) {
-        widgets::paintMarker(painter, {x + mark / 2, rect.top() + rect.height() / 2}, theme.px(3.5),
-                             theme.thermocouple(style), true, theme.panel, theme);
-        const qreal width = std::min(lineWidth(name, font) + 2, most - mark - kGap);
-        paintLine(painter, QRectF(x + mark + 2, rect.top(), width, rect.height()), name, font, theme.text);
-        x += mark + width + 2 * kGap;
+      for (const Placed& one : placed) {
+        const QPointF from = rect.topLeft() + one.at;
+        widgets::paintMarker(painter, from + QPointF(mark / 2, line / 2 + 1), theme.px(3.5),
+                             theme.thermocouple(one.style), true, theme.panel, theme);
+        paintLine(painter, QRectF(from.x() + mark + 2, from.y(), one.width, line + 2), one.name, font, theme.text);
       }
     };
     return block;
@@ -147,7 +195,7 @@ class CompareSheet {
   QRectF m_area;
   PaperLanes m_lanes;
   Document m_document;
-  bool m_lanesHere = true, m_notesHere = true;
+  bool m_lanesHere = true, m_notesHere = true, m_joined = false;
   qreal m_curve = kMostCurve;
 };
 

@@ -96,17 +96,24 @@ std::string toCsv(std::span<const RunRecord> runs) {
 }
 
 std::string compareCsv(const ComparisonRecord& record) {
-  const auto comparison = compare::compare_runs({&record.a.checked(), record.a.request.get()},
-                                                {&record.b.checked(), record.b.request.get()}, record.options);
-  const auto file = [](const RunRecord& run) {
-    return text(QFileInfo(QString::fromStdString(run.reading().file.file)).fileName());
+  const auto comparison = comparisonOf(record);
+  // Of a group what its runs say, each thing once, joined.
+  const auto joined = [](const std::vector<RunRecord>& runs, const auto& of) {
+    QStringList all;
+    for (const RunRecord& run : runs)
+      if (const QString one = of(run); !one.isEmpty() && !all.contains(one)) all << one;
+    return text(all.join(QStringLiteral("; ")));
   };
+  const auto file = [](const RunRecord& run) {
+    return QFileInfo(QString::fromStdString(run.reading().file.file)).fileName();
+  };
+  const auto digest = [](const RunRecord& run) { return QString::fromStdString(run.reading().file.sha256); };
   const auto recipe = [](const RunRecord& run) {
-    return run.request->recipe ? text(run.request->recipe->identity.name) : std::string();
+    return run.request->recipe ? QString::fromStdString(run.request->recipe->identity.name) : QString();
   };
   const auto revision = [](const RunRecord& run) {
     const bool known = run.request->recipe && run.request->recipe->identity.revision;
-    return known ? text(*run.request->recipe->identity.revision) : std::string();
+    return known ? QString::fromStdString(*run.request->recipe->identity.revision) : QString();
   };
   const auto verdict = [](const std::optional<judge::Verdict>& of) {
     return of ? std::string(judge::verdict_name(*of)) : std::string();
@@ -114,16 +121,16 @@ std::string compareCsv(const ComparisonRecord& record) {
   std::string csv =
       "a_log,a_log_sha256,a_recipe,a_recipe_revision,b_log,b_log_sha256,b_recipe,b_recipe_revision,window,requirement,"
       "trace,a,a_bound,b,b_bound,difference,unit,expanded_uncertainty,significant,same_thermocouples,lower,upper,"
-      "a_verdict,b_verdict,required,reason,program\r\n";
+      "a_verdict,b_verdict,required,reason,program,n_a,n_b\r\n";
   for (const auto& result : comparison.results) {
-    const std::string cells[] = {file(record.a),
-                                 record.a.reading().file.sha256,
-                                 recipe(record.a),
-                                 revision(record.a),
-                                 file(record.b),
-                                 record.b.reading().file.sha256,
-                                 recipe(record.b),
-                                 revision(record.b),
+    const std::string cells[] = {joined(record.a, file),
+                                 joined(record.a, digest),
+                                 joined(record.a, recipe),
+                                 joined(record.a, revision),
+                                 joined(record.b, file),
+                                 joined(record.b, digest),
+                                 joined(record.b, recipe),
+                                 joined(record.b, revision),
                                  text(result.window),
                                  text(result.requirement),
                                  text(result.trace),
@@ -144,7 +151,9 @@ std::string compareCsv(const ComparisonRecord& record) {
                                  verdict(result.verdict_b),
                                  result.required ? "true" : "false",
                                  text(result.reason),
-                                 text(programText())};
+                                 text(programText()),
+                                 std::to_string(result.n_a),
+                                 std::to_string(result.n_b)};
     addLine(csv, cells);
   }
   return csv;

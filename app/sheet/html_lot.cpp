@@ -15,8 +15,6 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(Sheet)
 };
 
-QString heading(const QString& text) { return QStringLiteral("<h2>") + html(text) + QStringLiteral("</h2>\n"); }
-
 }  // namespace
 
 QString lotArticle(std::span<const RunRecord> runs, const Style& style) {
@@ -31,16 +29,17 @@ QString lotArticle(std::span<const RunRecord> runs, const Style& style) {
   if (lot.weakest && lot.series[*lot.weakest].control) {
     constexpr QSizeF kSize(860, 160);
     const lot::Series& weakest = lot.series[*lot.weakest];
-    text += heading(lotChartTitle(weakest)) +
+    text += captionHtml(lotChartTitle(weakest)) +
             svg(kSize, lotChartTitle(weakest), [&](QPainter& painter, const QRectF& rect) {
               paintControlChart(painter, rect, weakest, paperTheme());
             });
   }
   if (const QString words = statisticsText(lot); !words.isEmpty())
     text += QStringLiteral("<p>%1: %2</p>\n").arg(html(Words::tr("Statistics")), html(words));
-  text += heading(Words::tr("Runs")) + tableHtml(runsTable(runs, style.locale));
-  text += heading(Words::tr("Statistics by requirement and placement")) + tableHtml(statisticsTable(lot, style.locale));
-  text += heading(Words::tr("Logs")) + tableHtml(logsTable(runs, style.locale));
+  text += captionHtml(Words::tr("Runs")) + tableHtml(runsTable(runs, style.locale));
+  text +=
+      captionHtml(Words::tr("Statistics by requirement and placement")) + tableHtml(statisticsTable(lot, style.locale));
+  text += captionHtml(Words::tr("Logs")) + tableHtml(logsTable(runs, style.locale));
   return text + cautionsHtml() + signatureHtml() + QStringLiteral("</article>\n");
 }
 

@@ -118,6 +118,8 @@ QString notesHtml(const QList<Fact>& notes) {
   return text + QStringLiteral("</div>\n");
 }
 
+QString captionHtml(const QString& text) { return QStringLiteral("<h2>") + html(text) + QStringLiteral("</h2>\n"); }
+
 QString tableHtml(const Table& table) {
   QString all = QStringLiteral("<div class=\"wide\"><table>\n<tr>");
   for (const Column& column : table.columns)

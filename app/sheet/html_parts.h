@@ -27,6 +27,8 @@ QString headerHtml(const Style& style, const QString& title, const QString& subj
 QString sentenceHtml(const widgets::SentenceContent& content);
 QString factsHtml(const QList<Fact>& facts, const QList<LogFact>& logs);
 QString lanesHtml(const widgets::LaneTable& lanes, const widgets::Theme& theme, qreal width);
+/// The heading of a part of the page.
+QString captionHtml(const QString& text);
 QString tableHtml(const Table& table);
 QString notesHtml(const QList<Fact>& notes);
 QString cautionsHtml();

@@ -3,6 +3,7 @@
 #include "app/sheet/compare_sheet.h"
 #include "app/sheet/export.h"
 #include "app/sheet/facts.h"
+#include "core/compare/group.h"
 #include "core/report/compare_report.h"
 #include "core/report/json.h"
 #include "core/report/json_parts.h"
@@ -27,14 +28,14 @@ ordered_json archivePart(const std::optional<ArchivePlace>& place) {
           {"chain_records", place->records},         {"program", place->program.toStdString()}};
 }
 
-compare::Comparison compared(const ComparisonRecord& record) {
-  return compare::compare_runs({&record.a.checked(), record.a.request.get()},
-                               {&record.b.checked(), record.b.request.get()}, record.options);
-}
-
-/// As `ovenwright compare` names it.
-report::ComparedSide comparedSide(const RunRecord& record) {
-  return report::compared_log(record.reading(), record.checked(), *record.request);
+/// As `ovenwright compare` names it; a run of a group that is in no archive by its log.
+report::ComparedSide comparedSide(const std::vector<RunRecord>& runs, const oven::Recipe* recipe, bool groups) {
+  if (!groups) return report::compared_log(runs.front().reading(), runs.front().checked(), *runs.front().request);
+  report::ComparedSide side;
+  for (const RunRecord& run : runs)
+    side.ids.push_back(run.archive ? run.archive->id.toStdString() : run.reading().file.file);
+  side.recipe = report::recipe_name(recipe ? std::optional(*recipe) : std::nullopt);
+  return side;
 }
 
 /// What stands on every sheet besides its runs.
@@ -70,9 +71,14 @@ std::string toJson(std::span<const RunRecord> runs, const Style& style) {
 
 std::string compareJson(const ComparisonRecord& record, const Style& style) {
   ordered_json sheet = headPart(style);
-  sheet["comparison"] =
-      ordered_json::parse(report::compare_json(compared(record), comparedSide(record.a), comparedSide(record.b)));
-  sheet["runs"] = {runPart(record.a), runPart(record.b)};
+  const auto a = judgedRuns(record.a), b = judgedRuns(record.b);
+  const auto recipes = compare::recipes_of(a, b);
+  const bool groups = record.isOfGroups();
+  sheet["comparison"] = ordered_json::parse(report::compare_json(
+      comparisonOf(record), comparedSide(record.a, recipes.a, groups), comparedSide(record.b, recipes.b, groups)));
+  auto& list = sheet["runs"] = ordered_json::array();
+  for (const auto* side : {&record.a, &record.b})
+    for (const RunRecord& run : *side) list.push_back(runPart(run));
   return report::dumped(sheet);
 }
 

@@ -25,6 +25,7 @@ void PaperLanes::addTo(Flow& flow) const {
     widgets::LaneTable part;
     part.tracks = m_table.tracks;
     part.pair = m_table.pair;
+    part.groups = m_table.groups;
     Block block;
     block.before = kGap;
     for (std::size_t to = from; to < m_table.lanes.size(); ++to) {

@@ -8,6 +8,7 @@
 #include "app/sheet/legible.h"
 #include "app/sheet/lot_tables.h"
 #include "app/sheet/paragraph.h"
+#include "app/sheet/run_sheet.h"
 #include "app/sheet/sheet.h"
 #include "core/lot/lot.h"
 
@@ -99,6 +100,7 @@ QString lotTitle(std::span<const RunRecord> runs) {
 
 Document lotSheet(std::span<const RunRecord> runs, const Style& style, bool each) {
   if (runs.size() == 1) return runSheet(runs.front(), style);
+  if (runs.size() == 2 && !each && areAlike(runs[0], runs[1])) return lotOfTwoSheet(runs, style);
   const auto theme = paperTheme();
   const lot::Lot lot = statisticsOf(runs);
   const RunRecord first = legible(runs.front());

@@ -63,4 +63,55 @@ Table resultTable(const judge::Judgement& judgement, const widgets::Channels&, c
   return table;
 }
 
+void addOtherRun(Table& table, const judge::Judgement& shown, const widgets::LaneTable& lanes,
+                 const judge::Judgement& other, const QString& name) {
+  const widgets::Wording wording;
+  // What decides the shown run: its worst verdict, and of equals the smallest margin.
+  const judge::Outcome* deciding = nullptr;
+  for (const auto& outcome : shown.results) {
+    if (!outcome.required || outcome.trace.empty()) continue;
+    const bool worse =
+        !deciding || outcome.verdict > deciding->verdict ||
+        (outcome.verdict == deciding->verdict && outcome.margin.value_or(0) < deciding->margin.value_or(0));
+    if (worse) deciding = &outcome;
+  }
+  std::map<std::size_t, std::string> traces;  // by track, as the rows are
+  for (const auto& lane : lanes.lanes)
+    for (const auto& mark : lane.marks)
+      if (!lane.board) traces.emplace(mark.track, shown.all(mark.outcome).trace);
+  // One line of columns on paper: headings break, and the ± of the values stand in the lanes alone.
+  constexpr qreal kMostHeading = 74;
+  for (qsizetype column = 1; column < table.columns.size(); ++column) table.columns[column].most = kMostHeading;
+  for (auto& row : table.rows)
+    for (Cell& cell : row) cell.minor.clear();
+  if (deciding)
+    table.columns << Column{widgets::Wording::title(deciding->requirement_name) + u',',
+                            name + QStringLiteral(", ") + QString::fromUtf8(unit_symbol(deciding->value.unit)), false,
+                            kMostHeading};
+  table.columns << Column{Words::tr("Smallest"), Words::tr("margin, %1", "of a run").arg(name), false, kMostHeading};
+  qsizetype row = 0;
+  for (const auto& [track, trace] : traces) {
+    Cell value, last;
+    const judge::Outcome* smallest = nullptr;
+    std::optional<judge::Verdict> worst;
+    for (const auto& outcome : other.results) {
+      if (outcome.trace != trace) continue;
+      if (deciding && outcome.requirement_name == deciding->requirement_name) {
+        value.text = wording.value(outcome);
+        value.bold = outcome.required && outcome.verdict != judge::Verdict::kPass;
+      }
+      if (!outcome.required) continue;
+      worst = std::max(worst.value_or(judge::Verdict::kPass), outcome.verdict);
+      if (outcome.margin && (!smallest || *outcome.margin < *smallest->margin)) smallest = &outcome;
+    }
+    if (worst) {
+      last.text = smallest ? wording.margin(*smallest) : QStringLiteral("–");
+      last.sign = worst;
+      last.bold = *worst != judge::Verdict::kPass;
+    }
+    if (deciding) table.rows[row] << value;
+    table.rows[row++] << last;
+  }
+}
+
 }  // namespace ovenwright::sheet

@@ -10,4 +10,9 @@ namespace ovenwright::sheet {
 Table resultTable(const judge::Judgement& judgement, const widgets::Channels& channels,
                   const widgets::LaneTable& lanes);
 
+/// Adds what another run of the same board came to: its values of the requirement that decides the shown one, and its
+/// smallest margin on each thermocouple. @param name  of the other run, "run 2"
+void addOtherRun(Table& table, const judge::Judgement& shown, const widgets::LaneTable& lanes,
+                 const judge::Judgement& other, const QString& name);
+
 }  // namespace ovenwright::sheet

@@ -13,7 +13,8 @@ Document runSheet(const RunRecord& record, const Style& style);
 
 /// The sheet of a lot, or of any runs that belong together: the first page sums them up with statistics and a control
 /// chart, the tables go on as far as they need; behind them, where `each` says so, the sheet of each run. One run has
-/// the sheet of a run.
+/// the sheet of a run; two runs that are alike have curves, lanes and results on one page where `each` is not asked
+/// for.
 /// @param runs  1 or more, in order of time
 Document lotSheet(std::span<const RunRecord> runs, const Style& style, bool each);
 

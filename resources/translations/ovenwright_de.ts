@@ -268,10 +268,17 @@
         <translation>Gegen das Prozessfenster von A vergleichen</translation>
     </message>
     <message numerus="yes">
-        <source>2 runs, %n thermocouple(s) in common</source>
+        <source>%n runs</source>
         <translation>
-            <numerusform>2 Läufe, %n gemeinsames Thermoelement</numerusform>
-            <numerusform>2 Läufe, %n gemeinsame Thermoelemente</numerusform>
+            <numerusform>%n Lauf</numerusform>
+            <numerusform>%n Läufe</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thermocouple(s) in common</source>
+        <translation>
+            <numerusform>%n gemeinsames Thermoelement</numerusform>
+            <numerusform>%n gemeinsame Thermoelemente</numerusform>
         </translation>
     </message>
 </context>
@@ -1528,6 +1535,60 @@
         <source>%1, by the log’s own clock</source>
         <translation>%1, nach der Uhr im Log</translation>
     </message>
+    <message>
+        <source>of the means of the runs. ± is the half width of the 95 % interval of two samples (Welch), from the scatter of the runs; n says how many values stand behind each side. Errors that all runs of a group share, such as those of its thermocouples, are not in it. In the lanes a mark is a mean, a thin tick a run, a longer one a run that is out.</source>
+        <translation>der Mittel der Läufe. ± ist die halbe Breite des 95-%-Intervalls zweier Stichproben (Welch), aus der Streuung der Läufe; n sagt, wie viele Werte hinter jeder Seite stehen. Fehler, die alle Läufe einer Gruppe teilen, etwa die ihrer Thermoelemente, sind nicht darin. In den Bahnen ist eine Marke ein Mittel, ein dünner Strich ein Lauf, ein längerer ein Lauf, der verletzt ist.</translation>
+    </message>
+    <message>
+        <source>Runs of A</source>
+        <translation>Läufe von A</translation>
+    </message>
+    <message>
+        <source>Runs of B</source>
+        <translation>Läufe von B</translation>
+    </message>
+    <message>
+        <source>Logs of A</source>
+        <translation>Protokolle von A</translation>
+    </message>
+    <message>
+        <source>Logs of B</source>
+        <translation>Protokolle von B</translation>
+    </message>
+    <message>
+        <source>by the means of the runs’ smallest margins; neither, where they differ by less than their interval.</source>
+        <translation>nach den Mitteln der kleinsten Reserven der Läufe; keine, wo sie sich um weniger als ihr Intervall unterscheiden.</translation>
+    </message>
+    <message>
+        <source>%1 run %2</source>
+        <comment>letter of a group</comment>
+        <translation>%1 Lauf %2</translation>
+    </message>
+    <message>
+        <source>what the differences hold</source>
+        <translation>was die Unterschiede enthalten</translation>
+    </message>
+    <message>
+        <source>runs and logs of both groups</source>
+        <translation>Läufe und Protokolle beider Gruppen</translation>
+    </message>
+    <message>
+        <source>margin, %1</source>
+        <comment>of a run</comment>
+        <translation>Reserve, %1</translation>
+    </message>
+    <message>
+        <source>run %1</source>
+        <translation>Lauf %1</translation>
+    </message>
+    <message>
+        <source>Run %1</source>
+        <translation>Lauf %1</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Einträge</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -2244,6 +2305,37 @@
         <comment>setpoints, with their unit</comment>
         <translation>Soll, %1</translation>
     </message>
+    <message>
+        <source>no run has a value</source>
+        <translation>kein Lauf hat einen Wert</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in the mean of %n runs</source>
+        <translation>
+            <numerusform>%1 im Mittel von %n Lauf</numerusform>
+            <numerusform>%1 im Mittel von %n Läufen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 out</source>
+        <translation>%1 von %2 verletzt</translation>
+    </message>
+    <message>
+        <source>A, mean margin</source>
+        <translation>A, mittlere Reserve</translation>
+    </message>
+    <message>
+        <source>B, mean margin</source>
+        <translation>B, mittlere Reserve</translation>
+    </message>
+    <message>
+        <source>These runs ran several recipes, so no zones stand here</source>
+        <translation>Diese Läufe liefen mit mehreren Rezepten, daher stehen hier keine Zonen</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
@@ -2275,15 +2367,15 @@
         <translation>Kein Lauf des Archivs hat diese Wörter.</translation>
     </message>
     <message numerus="yes">
-        <source>%n runs are marked: two at most.</source>
+        <source>%n runs are marked: %1 at most.</source>
         <translation>
-            <numerusform>%n Lauf ist markiert: höchstens zwei.</numerusform>
-            <numerusform>%n Läufe sind markiert: höchstens zwei.</numerusform>
+            <numerusform>%n Lauf ist markiert: höchstens %1.</numerusform>
+            <numerusform>%n Läufe sind markiert: höchstens %1.</numerusform>
         </translation>
     </message>
     <message>
-        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A.</source>
-        <translation>Der gewählte Lauf wird B. Die Leertaste markiert: von zwei markierten Läufen wird der ältere A.</translation>
+        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A; more are put into two groups.</source>
+        <translation>Der gewählte Lauf wird B. Die Leertaste markiert: von zwei markierten Läufen wird der ältere A; mehr werden in zwei Gruppen geteilt.</translation>
     </message>
 </context>
 <context>
@@ -2741,6 +2833,17 @@
         <source>%1 on the rise, no entry</source>
         <translation>%1 im Anstieg, kein Eintritt</translation>
     </message>
+    <message>
+        <source>&amp;Several runs…</source>
+        <translation>&amp;Mehrere Läufe…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n Lauf</numerusform>
+            <numerusform>%n Läufe</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ComparePage</name>
@@ -2771,10 +2874,6 @@
     <message>
         <source>Compare needs two runs</source>
         <translation>Zum Vergleichen braucht es zwei Läufe</translation>
-    </message>
-    <message>
-        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference.</source>
-        <translation>Zwei Logs öffnen oder hier ablegen: das erste ist A, das zweite B. Ein Log mit mehreren Durchläufen sind mehrere Läufe. Kurven, Rezepte und jede Anforderung stehen dann nebeneinander, mit der Unsicherheit jedes Unterschieds.</translation>
     </message>
     <message numerus="yes">
         <source>%1: temperature over time, %n thermocouples</source>
@@ -2848,6 +2947,18 @@
         <source>More margin</source>
         <translation>Mehr Reserve</translation>
     </message>
+    <message>
+        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference. Of more logs, or of runs marked in Lots, A and B may be groups.</source>
+        <translation>Zwei Logs öffnen oder hier ablegen: das erste ist A, das zweite B. Ein Log mit mehreren Durchläufen sind mehrere Läufe. Kurven, Rezepte und jede Anforderung stehen dann nebeneinander, mit der Unsicherheit jedes Unterschieds. Aus mehr Logs, oder aus Läufen, die in Lose markiert sind, können A und B Gruppen sein.</translation>
+    </message>
+    <message>
+        <source>Values of A</source>
+        <translation>Werte von A</translation>
+    </message>
+    <message>
+        <source>Values of B</source>
+        <translation>Werte von B</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::CompareSession</name>
@@ -2866,6 +2977,10 @@
     <message>
         <source>Compare with %1</source>
         <translation>Mit %1 vergleichen</translation>
+    </message>
+    <message>
+        <source>Compare two groups</source>
+        <translation>Zwei Gruppen vergleichen</translation>
     </message>
 </context>
 <context>
@@ -3381,6 +3496,123 @@
         <source>The panel at the right (F9)</source>
         <translation>Das Feld rechts (F9)</translation>
     </message>
+    <message>
+        <source>Co&amp;mpare</source>
+        <translation>&amp;Vergleichen</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::GroupPicker</name>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>&amp;Vergleichen</translation>
+    </message>
+    <message>
+        <source>Two groups of runs</source>
+        <translation>Zwei Gruppen von Läufen</translation>
+    </message>
+    <message>
+        <source>&amp;Divide by</source>
+        <translation>&amp;Teilen nach</translation>
+    </message>
+    <message>
+        <source>&amp;A</source>
+        <translation>&amp;A</translation>
+    </message>
+    <message>
+        <source>&amp;B</source>
+        <translation>&amp;B</translation>
+    </message>
+    <message>
+        <source>Into A go the runs of</source>
+        <translation>Nach A kommen die Läufe von</translation>
+    </message>
+    <message>
+        <source>Into B go the runs of</source>
+        <translation>Nach B kommen die Läufe von</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Lauf</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Rezept</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Los</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Ofen</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Baugruppe</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Runs and the group of each</source>
+        <translation>Läufe und die Gruppe eines jeden</translation>
+    </message>
+    <message>
+        <source>%1 in A</source>
+        <translation>%1 in A</translation>
+    </message>
+    <message>
+        <source>%1 in B</source>
+        <translation>%1 in B</translation>
+    </message>
+    <message>
+        <source>The marks below</source>
+        <translation>Den Häkchen unten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n runs</source>
+        <comment>a recipe, lot, oven or board</comment>
+        <translation>
+            <numerusform>%1: %n Lauf</numerusform>
+            <numerusform>%1: %n Läufe</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message numerus="yes">
+        <source>A has %n runs</source>
+        <translation>
+            <numerusform>A hat %n Lauf</numerusform>
+            <numerusform>A hat %n Läufe</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>B has %n runs.</source>
+        <translation>
+            <numerusform>B hat %n Lauf.</numerusform>
+            <numerusform>B hat %n Läufe.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each needs one at least.</source>
+        <translation>Jede braucht mindestens einen.</translation>
+    </message>
+    <message>
+        <source>An interval for the differences needs two on each side.</source>
+        <translation>Ein Intervall der Unterschiede braucht zwei auf jeder Seite.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::HelpWindow</name>
@@ -3883,6 +4115,22 @@
             <numerusform>%n Läufe als %1 exportiert.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Mark two runs, or more for two groups</source>
+        <translation>Markieren Sie zwei Läufe oder mehr für zwei Gruppen</translation>
+    </message>
+    <message>
+        <source>%1 runs at most can be compared</source>
+        <translation>Höchstens %1 Läufe lassen sich vergleichen</translation>
+    </message>
+    <message>
+        <source>Hold the two marked runs against each other, the older as A</source>
+        <translation>Die zwei markierten Läufe gegeneinander halten, den älteren als A</translation>
+    </message>
+    <message>
+        <source>Put the marked runs into two groups and hold these against each other</source>
+        <translation>Die markierten Läufe in zwei Gruppen teilen und diese gegeneinander halten</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::MainWindow</name>
@@ -4274,6 +4522,10 @@
     <message>
         <source>Look at two &amp;demo runs</source>
         <translation>Zwei &amp;Demo-Läufe ansehen</translation>
+    </message>
+    <message>
+        <source>The runs were not opened.</source>
+        <translation>Die Läufe wurden nicht geöffnet.</translation>
     </message>
 </context>
 <context>

@@ -35,10 +35,17 @@
 <context>
     <name>Compare</name>
     <message numerus="yes">
-        <source>2 runs, %n thermocouple(s) in common</source>
+        <source>%n runs</source>
         <translation>
-            <numerusform>2 runs, %n thermocouple in common</numerusform>
-            <numerusform>2 runs, %n thermocouples in common</numerusform>
+            <numerusform>%n run</numerusform>
+            <numerusform>%n runs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thermocouple(s) in common</source>
+        <translation>
+            <numerusform>%n thermocouple in common</numerusform>
+            <numerusform>%n thermocouples in common</numerusform>
         </translation>
     </message>
 </context>
@@ -287,14 +294,21 @@
             <numerusform>%n informative results over their limits</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1 in the mean of %n runs</source>
+        <translation>
+            <numerusform>%1 in %n run</numerusform>
+            <numerusform>%1 in the mean of %n runs</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ArchivePicker</name>
     <message numerus="yes">
-        <source>%n runs are marked: two at most.</source>
+        <source>%n runs are marked: %1 at most.</source>
         <translation>
-            <numerusform>%n run is marked: two at most.</numerusform>
-            <numerusform>%n runs are marked: two at most.</numerusform>
+            <numerusform>%n run is marked: %1 at most.</numerusform>
+            <numerusform>%n runs are marked: %1 at most.</numerusform>
         </translation>
     </message>
 </context>
@@ -322,6 +336,16 @@
         <translation>
             <numerusform>Temperature over time, %n thermocouple</numerusform>
             <numerusform>Temperature over time, %n thermocouples</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::CompareBar</name>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n run</numerusform>
+            <numerusform>%n runs</numerusform>
         </translation>
     </message>
 </context>
@@ -360,6 +384,31 @@
         <translation>
             <numerusform>%n lot</numerusform>
             <numerusform>%n lots</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::GroupPicker</name>
+    <message numerus="yes">
+        <source>%1: %n runs</source>
+        <comment>a recipe, lot, oven or board</comment>
+        <translation>
+            <numerusform>%1: %n run</numerusform>
+            <numerusform>%1: %n runs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A has %n runs</source>
+        <translation>
+            <numerusform>A has %n run</numerusform>
+            <numerusform>A has %n runs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>B has %n runs.</source>
+        <translation>
+            <numerusform>B has %n run.</numerusform>
+            <numerusform>B has %n runs.</numerusform>
         </translation>
     </message>
 </context>

@@ -268,10 +268,17 @@
         <translation>Comparar con la ventana de A</translation>
     </message>
     <message numerus="yes">
-        <source>2 runs, %n thermocouple(s) in common</source>
+        <source>%n runs</source>
         <translation>
-            <numerusform>2 pasadas, %n termopar en común</numerusform>
-            <numerusform>2 pasadas, %n termopares en común</numerusform>
+            <numerusform>%n pasada</numerusform>
+            <numerusform>%n pasadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thermocouple(s) in common</source>
+        <translation>
+            <numerusform>%n termopar en común</numerusform>
+            <numerusform>%n termopares en común</numerusform>
         </translation>
     </message>
 </context>
@@ -1528,6 +1535,60 @@
         <source>%1, by the log’s own clock</source>
         <translation>%1, según el reloj del registro</translation>
     </message>
+    <message>
+        <source>of the means of the runs. ± is the half width of the 95 % interval of two samples (Welch), from the scatter of the runs; n says how many values stand behind each side. Errors that all runs of a group share, such as those of its thermocouples, are not in it. In the lanes a mark is a mean, a thin tick a run, a longer one a run that is out.</source>
+        <translation>de las medias de las pasadas. ± es la semianchura del intervalo del 95 % de dos muestras (Welch), por la dispersión de las pasadas; n dice cuántos valores hay detrás de cada lado. Los errores que comparten todas las pasadas de un grupo, como los de sus termopares, no están incluidos. En los carriles una marca es una media, un trazo fino una pasada y uno más largo una pasada fuera de límites.</translation>
+    </message>
+    <message>
+        <source>Runs of A</source>
+        <translation>Pasadas de A</translation>
+    </message>
+    <message>
+        <source>Runs of B</source>
+        <translation>Pasadas de B</translation>
+    </message>
+    <message>
+        <source>Logs of A</source>
+        <translation>Registros de A</translation>
+    </message>
+    <message>
+        <source>Logs of B</source>
+        <translation>Registros de B</translation>
+    </message>
+    <message>
+        <source>by the means of the runs’ smallest margins; neither, where they differ by less than their interval.</source>
+        <translation>por las medias de los menores márgenes de las pasadas; ninguno, donde se diferencian en menos que su intervalo.</translation>
+    </message>
+    <message>
+        <source>%1 run %2</source>
+        <comment>letter of a group</comment>
+        <translation>%1 pasada %2</translation>
+    </message>
+    <message>
+        <source>what the differences hold</source>
+        <translation>qué contienen las diferencias</translation>
+    </message>
+    <message>
+        <source>runs and logs of both groups</source>
+        <translation>pasadas y registros de ambos grupos</translation>
+    </message>
+    <message>
+        <source>margin, %1</source>
+        <comment>of a run</comment>
+        <translation>margen, %1</translation>
+    </message>
+    <message>
+        <source>run %1</source>
+        <translation>pasada %1</translation>
+    </message>
+    <message>
+        <source>Run %1</source>
+        <translation>Pasada %1</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Entradas</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -2244,6 +2305,37 @@
         <comment>setpoints, with their unit</comment>
         <translation>Consigna, %1</translation>
     </message>
+    <message>
+        <source>no run has a value</source>
+        <translation>ninguna pasada tiene valor</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in the mean of %n runs</source>
+        <translation>
+            <numerusform>%1 en la media de %n pasada</numerusform>
+            <numerusform>%1 en la media de %n pasadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>de %1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 out</source>
+        <translation>%1 de %2 fuera de límites</translation>
+    </message>
+    <message>
+        <source>A, mean margin</source>
+        <translation>A, margen medio</translation>
+    </message>
+    <message>
+        <source>B, mean margin</source>
+        <translation>B, margen medio</translation>
+    </message>
+    <message>
+        <source>These runs ran several recipes, so no zones stand here</source>
+        <translation>Estas pasadas usaron varias recetas; por eso aquí no hay zonas</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
@@ -2275,15 +2367,15 @@
         <translation>Ninguna pasada del archivo tiene estas palabras.</translation>
     </message>
     <message numerus="yes">
-        <source>%n runs are marked: two at most.</source>
+        <source>%n runs are marked: %1 at most.</source>
         <translation>
-            <numerusform>%n pasada marcada: dos como máximo.</numerusform>
-            <numerusform>%n pasadas marcadas: dos como máximo.</numerusform>
+            <numerusform>%n pasada marcada: %1 como máximo.</numerusform>
+            <numerusform>%n pasadas marcadas: %1 como máximo.</numerusform>
         </translation>
     </message>
     <message>
-        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A.</source>
-        <translation>La pasada elegida pasa a ser B. Espacio marca: de dos marcadas, la más antigua es A.</translation>
+        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A; more are put into two groups.</source>
+        <translation>La pasada elegida pasa a ser B. Espacio marca: de dos marcadas, la más antigua es A; con más se forman dos grupos.</translation>
     </message>
 </context>
 <context>
@@ -2741,6 +2833,17 @@
         <source>%1 on the rise, no entry</source>
         <translation>%1 en la subida, sin entrada</translation>
     </message>
+    <message>
+        <source>&amp;Several runs…</source>
+        <translation>&amp;Varias pasadas…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n pasada</numerusform>
+            <numerusform>%n pasadas</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ComparePage</name>
@@ -2771,10 +2874,6 @@
     <message>
         <source>Compare needs two runs</source>
         <translation>Para comparar hacen falta dos pasadas</translation>
-    </message>
-    <message>
-        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference.</source>
-        <translation>Abra dos registros o suéltelos aquí: el primero es A, el segundo B. Un registro con varias pasadas vale por varias. Curvas, recetas y cada requisito quedan entonces uno junto a otro, con la incertidumbre de cada diferencia.</translation>
     </message>
     <message numerus="yes">
         <source>%1: temperature over time, %n thermocouples</source>
@@ -2848,6 +2947,18 @@
         <source>More margin</source>
         <translation>Más margen</translation>
     </message>
+    <message>
+        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference. Of more logs, or of runs marked in Lots, A and B may be groups.</source>
+        <translation>Abra dos registros o suéltelos aquí: el primero es A, el segundo B. Un registro con varias pasadas vale por varias. Curvas, recetas y cada requisito quedan entonces uno junto a otro, con la incertidumbre de cada diferencia. Con más registros, o con pasadas marcadas en Lotes, A y B pueden ser grupos.</translation>
+    </message>
+    <message>
+        <source>Values of A</source>
+        <translation>Valores de A</translation>
+    </message>
+    <message>
+        <source>Values of B</source>
+        <translation>Valores de B</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::CompareSession</name>
@@ -2866,6 +2977,10 @@
     <message>
         <source>Compare with %1</source>
         <translation>Comparar con %1</translation>
+    </message>
+    <message>
+        <source>Compare two groups</source>
+        <translation>Comparar dos grupos</translation>
     </message>
 </context>
 <context>
@@ -3381,6 +3496,123 @@
         <source>The panel at the right (F9)</source>
         <translation>El panel de la derecha (F9)</translation>
     </message>
+    <message>
+        <source>Co&amp;mpare</source>
+        <translation>Co&amp;mparar</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::GroupPicker</name>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>&amp;Comparar</translation>
+    </message>
+    <message>
+        <source>Two groups of runs</source>
+        <translation>Dos grupos de pasadas</translation>
+    </message>
+    <message>
+        <source>&amp;Divide by</source>
+        <translation>&amp;Dividir por</translation>
+    </message>
+    <message>
+        <source>&amp;A</source>
+        <translation>&amp;A</translation>
+    </message>
+    <message>
+        <source>&amp;B</source>
+        <translation>&amp;B</translation>
+    </message>
+    <message>
+        <source>Into A go the runs of</source>
+        <translation>A A van las pasadas de</translation>
+    </message>
+    <message>
+        <source>Into B go the runs of</source>
+        <translation>A B van las pasadas de</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Pasada</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Receta</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Horno</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Placa</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Runs and the group of each</source>
+        <translation>Pasadas y el grupo de cada una</translation>
+    </message>
+    <message>
+        <source>%1 in A</source>
+        <translation>%1 en A</translation>
+    </message>
+    <message>
+        <source>%1 in B</source>
+        <translation>%1 en B</translation>
+    </message>
+    <message>
+        <source>The marks below</source>
+        <translation>Las marcas de abajo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n runs</source>
+        <comment>a recipe, lot, oven or board</comment>
+        <translation>
+            <numerusform>%1: %n pasada</numerusform>
+            <numerusform>%1: %n pasadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message numerus="yes">
+        <source>A has %n runs</source>
+        <translation>
+            <numerusform>A tiene %n pasada</numerusform>
+            <numerusform>A tiene %n pasadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>B has %n runs.</source>
+        <translation>
+            <numerusform>B tiene %n pasada.</numerusform>
+            <numerusform>B tiene %n pasadas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each needs one at least.</source>
+        <translation>Cada uno necesita al menos una.</translation>
+    </message>
+    <message>
+        <source>An interval for the differences needs two on each side.</source>
+        <translation>Un intervalo de las diferencias necesita dos en cada lado.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::HelpWindow</name>
@@ -3883,6 +4115,22 @@
             <numerusform>%n pasadas exportadas como %1.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Mark two runs, or more for two groups</source>
+        <translation>Marque dos pasadas, o más para dos grupos</translation>
+    </message>
+    <message>
+        <source>%1 runs at most can be compared</source>
+        <translation>Se pueden comparar como máximo %1 pasadas</translation>
+    </message>
+    <message>
+        <source>Hold the two marked runs against each other, the older as A</source>
+        <translation>Contraponer las dos pasadas marcadas, la más antigua como A</translation>
+    </message>
+    <message>
+        <source>Put the marked runs into two groups and hold these against each other</source>
+        <translation>Dividir las pasadas marcadas en dos grupos y contraponerlos</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::MainWindow</name>
@@ -4274,6 +4522,10 @@
     <message>
         <source>Look at two &amp;demo runs</source>
         <translation>Ver dos pasadas de &amp;ejemplo</translation>
+    </message>
+    <message>
+        <source>The runs were not opened.</source>
+        <translation>Las pasadas no se abrieron.</translation>
     </message>
 </context>
 <context>

@@ -264,9 +264,15 @@
         <translation>以 A 的工艺窗口比较</translation>
     </message>
     <message numerus="yes">
-        <source>2 runs, %n thermocouple(s) in common</source>
+        <source>%n runs</source>
         <translation>
-            <numerusform>2 次，共有 %n 支热电偶</numerusform>
+            <numerusform>%n 次测温</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thermocouple(s) in common</source>
+        <translation>
+            <numerusform>%n 个共同的热电偶</numerusform>
         </translation>
     </message>
 </context>
@@ -1500,6 +1506,60 @@
         <source>%1, by the log’s own clock</source>
         <translation>%1，按记录文件内的时钟</translation>
     </message>
+    <message>
+        <source>of the means of the runs. ± is the half width of the 95 % interval of two samples (Welch), from the scatter of the runs; n says how many values stand behind each side. Errors that all runs of a group share, such as those of its thermocouples, are not in it. In the lanes a mark is a mean, a thin tick a run, a longer one a run that is out.</source>
+        <translation>各次平均之差。± 为两样本（Welch）95 % 区间的半宽，来自各次之间的离散；n 为每边的数值个数。一组中各次共有的误差（例如其热电偶的误差）不包含在内。在轨道中，标记为平均，细线为一次测温，较长者为超限的一次。</translation>
+    </message>
+    <message>
+        <source>Runs of A</source>
+        <translation>A 的测温</translation>
+    </message>
+    <message>
+        <source>Runs of B</source>
+        <translation>B 的测温</translation>
+    </message>
+    <message>
+        <source>Logs of A</source>
+        <translation>A 的记录文件</translation>
+    </message>
+    <message>
+        <source>Logs of B</source>
+        <translation>B 的记录文件</translation>
+    </message>
+    <message>
+        <source>by the means of the runs’ smallest margins; neither, where they differ by less than their interval.</source>
+        <translation>依各次最小裕度的平均；相差小于其区间者，不分高下。</translation>
+    </message>
+    <message>
+        <source>%1 run %2</source>
+        <comment>letter of a group</comment>
+        <translation>%1 第 %2 次</translation>
+    </message>
+    <message>
+        <source>what the differences hold</source>
+        <translation>差异所含的内容</translation>
+    </message>
+    <message>
+        <source>runs and logs of both groups</source>
+        <translation>两组的测温与记录文件</translation>
+    </message>
+    <message>
+        <source>margin, %1</source>
+        <comment>of a run</comment>
+        <translation>裕度，%1</translation>
+    </message>
+    <message>
+        <source>run %1</source>
+        <translation>第 %1 次</translation>
+    </message>
+    <message>
+        <source>Run %1</source>
+        <translation>第 %1 次测温</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>记录</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -2208,6 +2268,36 @@
         <comment>setpoints, with their unit</comment>
         <translation>设定，%1</translation>
     </message>
+    <message>
+        <source>no run has a value</source>
+        <translation>没有一次有数值</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in the mean of %n runs</source>
+        <translation>
+            <numerusform>%n 次的平均为 %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>自 %1 至 %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 out</source>
+        <translation>%2 次中 %1 次超限</translation>
+    </message>
+    <message>
+        <source>A, mean margin</source>
+        <translation>A，平均裕度</translation>
+    </message>
+    <message>
+        <source>B, mean margin</source>
+        <translation>B，平均裕度</translation>
+    </message>
+    <message>
+        <source>These runs ran several recipes, so no zones stand here</source>
+        <translation>这些测温用了多个配方，因此此处不列温区</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
@@ -2239,14 +2329,14 @@
         <translation>存档中没有符合的项目。</translation>
     </message>
     <message numerus="yes">
-        <source>%n runs are marked: two at most.</source>
+        <source>%n runs are marked: %1 at most.</source>
         <translation>
-            <numerusform>已标记 %n 次：最多两次。</numerusform>
+            <numerusform>已标记 %n 次：至多 %1 次。</numerusform>
         </translation>
     </message>
     <message>
-        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A.</source>
-        <translation>选取者成为 B。空格键标记：标记两次时，较早者为 A。</translation>
+        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A; more are put into two groups.</source>
+        <translation>选取者成为 B。空格键标记：标记两次时，较早者为 A；更多则分为两组。</translation>
     </message>
 </context>
 <context>
@@ -2701,6 +2791,16 @@
         <source>%1 on the rise, no entry</source>
         <translation>升温至 %1，无进炉时刻</translation>
     </message>
+    <message>
+        <source>&amp;Several runs…</source>
+        <translation>多次测温…(&amp;S)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n 次测温</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ComparePage</name>
@@ -2731,10 +2831,6 @@
     <message>
         <source>Compare needs two runs</source>
         <translation>比较需要两次测量</translation>
-    </message>
-    <message>
-        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference.</source>
-        <translation>打开两个记录，或拖放到此处：第一个为 A，第二个为 B。含多次通过的记录即为多次。曲线、配方和每项要求便会并排，并附每个差值的不确定度。</translation>
     </message>
     <message numerus="yes">
         <source>%1: temperature over time, %n thermocouples</source>
@@ -2807,6 +2903,18 @@
         <source>More margin</source>
         <translation>裕量较大</translation>
     </message>
+    <message>
+        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference. Of more logs, or of runs marked in Lots, A and B may be groups.</source>
+        <translation>打开两个记录，或拖放到此处：第一个为 A，第二个为 B。含多次通过的记录即为多次。曲线、配方和每项要求便会并排，并附每个差值的不确定度。若有更多记录，或在批次中标记的测温，A 与 B 也可以是组。</translation>
+    </message>
+    <message>
+        <source>Values of A</source>
+        <translation>A 的数值个数</translation>
+    </message>
+    <message>
+        <source>Values of B</source>
+        <translation>B 的数值个数</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::CompareSession</name>
@@ -2825,6 +2933,10 @@
     <message>
         <source>Compare with %1</source>
         <translation>与 %1 比较</translation>
+    </message>
+    <message>
+        <source>Compare two groups</source>
+        <translation>比较两组</translation>
     </message>
 </context>
 <context>
@@ -3337,6 +3449,120 @@
         <source>The panel at the right (F9)</source>
         <translation>右侧面板 (F9)</translation>
     </message>
+    <message>
+        <source>Co&amp;mpare</source>
+        <translation>比较(&amp;M)</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::GroupPicker</name>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>比较(&amp;C)</translation>
+    </message>
+    <message>
+        <source>Two groups of runs</source>
+        <translation>两组测温</translation>
+    </message>
+    <message>
+        <source>&amp;Divide by</source>
+        <translation>分组依据(&amp;D)</translation>
+    </message>
+    <message>
+        <source>&amp;A</source>
+        <translation>&amp;A</translation>
+    </message>
+    <message>
+        <source>&amp;B</source>
+        <translation>&amp;B</translation>
+    </message>
+    <message>
+        <source>Into A go the runs of</source>
+        <translation>归入 A 的测温</translation>
+    </message>
+    <message>
+        <source>Into B go the runs of</source>
+        <translation>归入 B 的测温</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>测温</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>配方</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>批号</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>炉</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>电路板</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Runs and the group of each</source>
+        <translation>各次测温及其组别</translation>
+    </message>
+    <message>
+        <source>%1 in A</source>
+        <translation>%1 在 A</translation>
+    </message>
+    <message>
+        <source>%1 in B</source>
+        <translation>%1 在 B</translation>
+    </message>
+    <message>
+        <source>The marks below</source>
+        <translation>下方的勾选</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n runs</source>
+        <comment>a recipe, lot, oven or board</comment>
+        <translation>
+            <numerusform>%1：%n 次</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>未注明</translation>
+    </message>
+    <message numerus="yes">
+        <source>A has %n runs</source>
+        <translation>
+            <numerusform>A 有 %n 次</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>B has %n runs.</source>
+        <translation>
+            <numerusform>B 有 %n 次。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each needs one at least.</source>
+        <translation>每组至少需要一次。</translation>
+    </message>
+    <message>
+        <source>An interval for the differences needs two on each side.</source>
+        <translation>差异的区间需要每边至少两次。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::HelpWindow</name>
@@ -3829,6 +4055,22 @@
             <numerusform>已将 %n 次测温导出为 %1。</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Mark two runs, or more for two groups</source>
+        <translation>标记两次测温，或更多以分为两组</translation>
+    </message>
+    <message>
+        <source>%1 runs at most can be compared</source>
+        <translation>至多可比较 %1 次测温</translation>
+    </message>
+    <message>
+        <source>Hold the two marked runs against each other, the older as A</source>
+        <translation>将两次标记的测温互相比较，较早者为 A</translation>
+    </message>
+    <message>
+        <source>Put the marked runs into two groups and hold these against each other</source>
+        <translation>将标记的测温分为两组并互相比较</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::MainWindow</name>
@@ -4216,6 +4458,10 @@
     <message>
         <source>Look at two &amp;demo runs</source>
         <translation>看两个示范记录(&amp;D)</translation>
+    </message>
+    <message>
+        <source>The runs were not opened.</source>
+        <translation>未能打开这些测温。</translation>
     </message>
 </context>
 <context>

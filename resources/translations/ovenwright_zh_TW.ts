@@ -264,9 +264,15 @@
         <translation>以 A 的製程窗口比較</translation>
     </message>
     <message numerus="yes">
-        <source>2 runs, %n thermocouple(s) in common</source>
+        <source>%n runs</source>
         <translation>
-            <numerusform>2 次，共有 %n 支熱電偶</numerusform>
+            <numerusform>%n 次測溫</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thermocouple(s) in common</source>
+        <translation>
+            <numerusform>%n 個共同的熱電偶</numerusform>
         </translation>
     </message>
 </context>
@@ -1500,6 +1506,60 @@
         <source>%1, by the log’s own clock</source>
         <translation>%1，依記錄檔內的時鐘</translation>
     </message>
+    <message>
+        <source>of the means of the runs. ± is the half width of the 95 % interval of two samples (Welch), from the scatter of the runs; n says how many values stand behind each side. Errors that all runs of a group share, such as those of its thermocouples, are not in it. In the lanes a mark is a mean, a thin tick a run, a longer one a run that is out.</source>
+        <translation>各次平均之差。± 為兩樣本（Welch）95 % 區間的半寬，來自各次之間的離散；n 為每邊的數值個數。一組中各次共有的誤差（例如其熱電偶的誤差）不包含在內。在軌道中，標記為平均，細線為一次測溫，較長者為超限的一次。</translation>
+    </message>
+    <message>
+        <source>Runs of A</source>
+        <translation>A 的測溫</translation>
+    </message>
+    <message>
+        <source>Runs of B</source>
+        <translation>B 的測溫</translation>
+    </message>
+    <message>
+        <source>Logs of A</source>
+        <translation>A 的記錄檔</translation>
+    </message>
+    <message>
+        <source>Logs of B</source>
+        <translation>B 的記錄檔</translation>
+    </message>
+    <message>
+        <source>by the means of the runs’ smallest margins; neither, where they differ by less than their interval.</source>
+        <translation>依各次最小裕度的平均；相差小於其區間者，不分高下。</translation>
+    </message>
+    <message>
+        <source>%1 run %2</source>
+        <comment>letter of a group</comment>
+        <translation>%1 第 %2 次</translation>
+    </message>
+    <message>
+        <source>what the differences hold</source>
+        <translation>差異所含的內容</translation>
+    </message>
+    <message>
+        <source>runs and logs of both groups</source>
+        <translation>兩組的測溫與記錄檔</translation>
+    </message>
+    <message>
+        <source>margin, %1</source>
+        <comment>of a run</comment>
+        <translation>裕度，%1</translation>
+    </message>
+    <message>
+        <source>run %1</source>
+        <translation>第 %1 次</translation>
+    </message>
+    <message>
+        <source>Run %1</source>
+        <translation>第 %1 次測溫</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>紀錄</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
@@ -2208,6 +2268,36 @@
         <comment>setpoints, with their unit</comment>
         <translation>設定，%1</translation>
     </message>
+    <message>
+        <source>no run has a value</source>
+        <translation>沒有一次有數值</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in the mean of %n runs</source>
+        <translation>
+            <numerusform>%n 次的平均為 %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>自 %1 至 %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 out</source>
+        <translation>%2 次中 %1 次超限</translation>
+    </message>
+    <message>
+        <source>A, mean margin</source>
+        <translation>A，平均裕度</translation>
+    </message>
+    <message>
+        <source>B, mean margin</source>
+        <translation>B，平均裕度</translation>
+    </message>
+    <message>
+        <source>These runs ran several recipes, so no zones stand here</source>
+        <translation>這些測溫用了多個配方，因此此處不列溫區</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
@@ -2239,14 +2329,14 @@
         <translation>存檔中沒有符合的項目。</translation>
     </message>
     <message numerus="yes">
-        <source>%n runs are marked: two at most.</source>
+        <source>%n runs are marked: %1 at most.</source>
         <translation>
-            <numerusform>已標記 %n 次：最多兩次。</numerusform>
+            <numerusform>已標記 %n 次：至多 %1 次。</numerusform>
         </translation>
     </message>
     <message>
-        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A.</source>
-        <translation>選取者成為 B。空白鍵標記：標記兩次時，較早者為 A。</translation>
+        <source>The chosen run becomes B. Space marks: of two marked runs the older becomes A; more are put into two groups.</source>
+        <translation>選取者成為 B。空白鍵標記：標記兩次時，較早者為 A；更多則分為兩組。</translation>
     </message>
 </context>
 <context>
@@ -2701,6 +2791,16 @@
         <source>%1 on the rise, no entry</source>
         <translation>升溫至 %1，無進爐時刻</translation>
     </message>
+    <message>
+        <source>&amp;Several runs…</source>
+        <translation>多次測溫…(&amp;S)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n 次測溫</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ComparePage</name>
@@ -2731,10 +2831,6 @@
     <message>
         <source>Compare needs two runs</source>
         <translation>比較需要兩次測量</translation>
-    </message>
-    <message>
-        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference.</source>
-        <translation>開啟兩個記錄，或拖放到此處：第一個為 A，第二個為 B。含多次通過的記錄即為多次。曲線、配方和每項要求便會並排，並附每個差值的不確定度。</translation>
     </message>
     <message numerus="yes">
         <source>%1: temperature over time, %n thermocouples</source>
@@ -2807,6 +2903,18 @@
         <source>More margin</source>
         <translation>裕度較大</translation>
     </message>
+    <message>
+        <source>Open two logs, or drop them here: the first is A, the second B. A log with several passes is several runs. Curves, recipes and every requirement then stand side by side, with the uncertainty of each difference. Of more logs, or of runs marked in Lots, A and B may be groups.</source>
+        <translation>開啟兩個記錄，或拖放到此處：第一個為 A，第二個為 B。含多次通過的記錄即為多次。曲線、配方和每項要求便會並排，並附每個差值的不確定度。若有更多記錄，或在批次中標記的測溫，A 與 B 也可以是組。</translation>
+    </message>
+    <message>
+        <source>Values of A</source>
+        <translation>A 的數值個數</translation>
+    </message>
+    <message>
+        <source>Values of B</source>
+        <translation>B 的數值個數</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::CompareSession</name>
@@ -2825,6 +2933,10 @@
     <message>
         <source>Compare with %1</source>
         <translation>與 %1 比較</translation>
+    </message>
+    <message>
+        <source>Compare two groups</source>
+        <translation>比較兩組</translation>
     </message>
 </context>
 <context>
@@ -3337,6 +3449,120 @@
         <source>The panel at the right (F9)</source>
         <translation>右側面板 (F9)</translation>
     </message>
+    <message>
+        <source>Co&amp;mpare</source>
+        <translation>比較(&amp;M)</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::GroupPicker</name>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>比較(&amp;C)</translation>
+    </message>
+    <message>
+        <source>Two groups of runs</source>
+        <translation>兩組測溫</translation>
+    </message>
+    <message>
+        <source>&amp;Divide by</source>
+        <translation>分組依據(&amp;D)</translation>
+    </message>
+    <message>
+        <source>&amp;A</source>
+        <translation>&amp;A</translation>
+    </message>
+    <message>
+        <source>&amp;B</source>
+        <translation>&amp;B</translation>
+    </message>
+    <message>
+        <source>Into A go the runs of</source>
+        <translation>歸入 A 的測溫</translation>
+    </message>
+    <message>
+        <source>Into B go the runs of</source>
+        <translation>歸入 B 的測溫</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>測溫</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>配方</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>批號</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>爐</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>電路板</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Runs and the group of each</source>
+        <translation>各次測溫及其組別</translation>
+    </message>
+    <message>
+        <source>%1 in A</source>
+        <translation>%1 在 A</translation>
+    </message>
+    <message>
+        <source>%1 in B</source>
+        <translation>%1 在 B</translation>
+    </message>
+    <message>
+        <source>The marks below</source>
+        <translation>下方的勾選</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n runs</source>
+        <comment>a recipe, lot, oven or board</comment>
+        <translation>
+            <numerusform>%1：%n 次</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>未註明</translation>
+    </message>
+    <message numerus="yes">
+        <source>A has %n runs</source>
+        <translation>
+            <numerusform>A 有 %n 次</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>B has %n runs.</source>
+        <translation>
+            <numerusform>B 有 %n 次。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each needs one at least.</source>
+        <translation>每組至少需要一次。</translation>
+    </message>
+    <message>
+        <source>An interval for the differences needs two on each side.</source>
+        <translation>差異的區間需要每邊至少兩次。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::HelpWindow</name>
@@ -3829,6 +4055,22 @@
             <numerusform>已將 %n 次測溫匯出為 %1。</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Mark two runs, or more for two groups</source>
+        <translation>標記兩次測溫，或更多以分為兩組</translation>
+    </message>
+    <message>
+        <source>%1 runs at most can be compared</source>
+        <translation>至多可比較 %1 次測溫</translation>
+    </message>
+    <message>
+        <source>Hold the two marked runs against each other, the older as A</source>
+        <translation>將兩次標記的測溫互相比較，較早者為 A</translation>
+    </message>
+    <message>
+        <source>Put the marked runs into two groups and hold these against each other</source>
+        <translation>將標記的測溫分為兩組並互相比較</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::MainWindow</name>
@@ -4216,6 +4458,10 @@
     <message>
         <source>Look at two &amp;demo runs</source>
         <translation>看兩個示範記錄(&amp;D)</translation>
+    </message>
+    <message>
+        <source>The runs were not opened.</source>
+        <translation>未能開啟這些測溫。</translation>
     </message>
 </context>
 <context>

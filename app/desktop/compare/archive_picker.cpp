@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/desktop/compare/compare_model.h"
 #include "app/desktop/lots/runs_model.h"
 #include "app/desktop/lots/runs_table.h"
 #include "app/desktop/widgets/theme.h"
@@ -15,7 +16,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kTyping_ms = 250;
-constexpr std::size_t kMost = 2;
+constexpr std::size_t kMost = kMostCompared;
 
 }  // namespace
 
@@ -96,9 +97,11 @@ void ArchivePicker::refresh() {
   else if (m_model->rowCount() == 0)
     m_state->setText(tr("No run of the archive has these words."));
   else if (ids.size() > kMost)
-    m_state->setText(tr("%n runs are marked: two at most.", nullptr, int(ids.size())));
+    m_state->setText(tr("%n runs are marked: %1 at most.", nullptr, int(ids.size())).arg(kMost));
   else
-    m_state->setText(tr("The chosen run becomes B. Space marks: of two marked runs the older becomes A."));
+    m_state->setText(
+        tr("The chosen run becomes B. Space marks: of two marked runs the older becomes A; more are put into two "
+           "groups."));
 }
 
 void ArchivePicker::take() {

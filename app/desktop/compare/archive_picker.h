@@ -16,7 +16,7 @@ class ArchiveLink;
 class RunsModel;
 class RunsTable;
 
-/// Picks runs of the archive to be compared: found by words (a lot, a board, a log's name), one or two marked. Stays
+/// Picks runs of the archive to be compared: found by words (a lot, a board, a log's name), some marked. Stays
 /// open beside the window until it is closed.
 class ArchivePicker : public QDialog {
   Q_OBJECT
@@ -32,7 +32,7 @@ class ArchivePicker : public QDialog {
   void take();  ///< as the button does
 
  signals:
-  /// One run becomes B; of two the older becomes A.
+  /// One run becomes B; of two the older becomes A; more are put into groups. The oldest first.
   void picked(const std::vector<std::string>& ids);
 
  private:

@@ -6,6 +6,7 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <algorithm>
 #include <cmath>
 
 #include "app/desktop/widgets/wording.h"
@@ -88,18 +89,22 @@ void CompareBar::showAdd() { m_add->showMenu(); }
 void CompareBar::fillRuns(QMenu* menu, std::size_t side) {
   menu->clear();
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  const auto chosen = m_session->subject(side);
-  for (const auto& subject : m_session->runs()) {
+  const auto chosen = m_session->subjects(side);
+  const auto all = m_session->runs();
+  for (const auto& subject : all) {
     const auto verdict = subject.log->checked->views[subject.run].judgement().verdict;
     QAction* action = addChoice(menu,
                                 tr("%1: %2", "a run and its verdict")
                                     .arg(runTitle(*subject.log, subject.run).replace(u'&', QStringLiteral("&&")),
                                          widgets::Wording::verdict(verdict)),
-                                chosen == subject);
+                                std::ranges::find(chosen, subject) != chosen.end());
     action->setIcon(signIcon(verdict, theme, devicePixelRatioF()));
     connect(action, &QAction::triggered, this, [this, side, subject] { m_session->choose(side, subject); });
   }
   menu->addSeparator();
+  QAction* several = menu->addAction(tr("&Several runs…"));
+  several->setEnabled(all.size() > 2);
+  connect(several, &QAction::triggered, this, &CompareBar::groupsWanted);
   for (QAction* action : m_addMenu->actions()) menu->addAction(action);
 }
 
@@ -162,8 +167,10 @@ void CompareBar::typeLevel(double shown) {
 
 void CompareBar::refresh() {
   const auto title = [this](std::size_t side) {
-    const auto subject = m_session->subject(side);
-    return subject ? runTitle(*subject->log, subject->run) : tr("None", "no run");
+    const auto subjects = m_session->subjects(side);
+    if (subjects.empty()) return tr("None", "no run");
+    if (subjects.size() > 1) return tr("%n runs", nullptr, int(subjects.size()));
+    return runTitle(*subjects.front().log, subjects.front().run);
   };
   m_a->setChosen(title(0));
   m_b->setChosen(title(1));

@@ -22,6 +22,9 @@ class CompareBar : public ChooserRow {
   QDoubleSpinBox* level() { return m_level; }
   void setPrintActions(const QList<QAction*>& actions);
 
+ signals:
+  void groupsWanted();  ///< A and B of several runs
+
  private:
   void fillRuns(QMenu* menu, std::size_t side);
   void fillWindows();

@@ -22,6 +22,12 @@ std::optional<Error> judgeAnew(CompareInput::Run& run, const CompareInput& input
   return std::nullopt;
 }
 
+std::vector<ComparedRun> comparedRuns(const std::vector<CompareInput::Run>& side) {
+  std::vector<ComparedRun> runs;
+  for (const auto& from : side) runs.push_back({{from.log, &from.log->views[from.run]}, from.request});
+  return runs;
+}
+
 }  // namespace
 
 bool sameWindows(const std::vector<window::ProcessWindow>& a, const std::vector<window::ProcessWindow>& b) {
@@ -32,17 +38,17 @@ bool sameWindows(const std::vector<window::ProcessWindow>& a, const std::vector<
 
 bool CompareInput::operator==(const CompareInput& other) const {
   const auto same = [](const Run& x, const Run& y) { return x.log == y.log && x.run == y.run; };
-  return same(a, other.a) && same(b, other.b) && sameWindows(windows, other.windows) && align_C == other.align_C;
+  return std::ranges::equal(a, other.a, same) && std::ranges::equal(b, other.b, same) &&
+         sameWindows(windows, other.windows) && align_C == other.align_C;
 }
 
 Result<std::shared_ptr<const ComparedLogs>> compareNow(CompareInput input) {
-  for (CompareInput::Run* run : {&input.a, &input.b})
-    if (auto error = judgeAnew(*run, input)) return *error;
-  const auto run = [](const CompareInput::Run& from) {
-    return ComparedRun{{from.log, &from.log->views[from.run]}, from.request};
-  };
+  for (auto* side : {&input.a, &input.b})
+    for (CompareInput::Run& run : *side)
+      if (auto error = judgeAnew(run, input)) return *error;
   auto compared = std::make_shared<ComparedLogs>();
-  static_cast<Compared&>(*compared) = compareViews(run(input.a), run(input.b), {false, input.align_C});
+  static_cast<Compared&>(*compared) =
+      compareViews(comparedRuns(input.a), comparedRuns(input.b), {false, input.align_C});
   compared->from[0] = std::move(input.a);
   compared->from[1] = std::move(input.b);
   return std::shared_ptr<const ComparedLogs>(std::move(compared));

@@ -10,7 +10,7 @@
 
 namespace ovenwright::desktop {
 
-/// One of the two that are compared: a run of a log that is open.
+/// A run that is compared: of a log that is open.
 struct CompareSubject {
   std::shared_ptr<OpenLog> log;
   std::size_t run = 0;
@@ -19,9 +19,15 @@ struct CompareSubject {
 
 enum class CompareCurves { kSideBySide, kOverlaid };
 
+/// One of the two that are compared: a run, or a group of several.
+using CompareSubjects = std::vector<CompareSubject>;
+
+/// Of more runs curves and ticks do not tell anything any more.
+inline constexpr std::size_t kMostCompared = 60;
+
 /// What a person chooses in Compare; undo goes from one to another.
 struct CompareChoice {
-  std::optional<CompareSubject> a, b;          ///< absent: the runs that are open, in their order
+  CompareSubjects a, b;                        ///< empty: the runs that are open, in their order
   std::vector<window::ProcessWindow> windows;  ///< both are judged against; empty: those that A was judged against
   std::optional<double> align_C;               ///< the level to line up at; absent: the oven entry
   CompareCurves curves = CompareCurves::kSideBySide;
@@ -37,7 +43,7 @@ struct CompareInput {
     std::size_t run = 0;  ///< index into log->views
     std::shared_ptr<const check::Request> request;
   };
-  Run a, b;                                    ///< as they were judged
+  std::vector<Run> a, b;                       ///< as they were judged
   std::vector<window::ProcessWindow> windows;  ///< one judged against others is judged anew against these
   bool windowAssumed = false;
   std::optional<double> align_C;
@@ -46,10 +52,10 @@ struct CompareInput {
 
 /// A comparison with the judged logs that it is of.
 struct ComparedLogs : Compared {
-  CompareInput::Run from[2];
+  std::vector<CompareInput::Run> from[2];
 };
 
-/// Errors: those of check::check, of the run that has to be judged anew.
+/// Errors: those of check::check, of a run that has to be judged anew.
 Result<std::shared_ptr<const ComparedLogs>> compareNow(CompareInput input);
 
 }  // namespace ovenwright::desktop

@@ -148,7 +148,8 @@ void ComparePage::connectParts() {
     if (!compared()) return;
     const auto mark = markOf(*compared(), number);
     const std::size_t side = mark.side == compare::Side::kA ? 0 : 1;
-    if (const auto outcome = outcomeOf(*compared(), side, mark.result)) emit resultWanted(side, *outcome);
+    if (const auto outcome = outcomeOf(*compared(), side, mark.result))
+      emit resultWanted(side, nearestRun(compared()->side(side), *outcome), *outcome);
   });
 }
 
@@ -167,13 +168,12 @@ void ComparePage::refresh() {
   m_emptyText->setText(
       tr("Open two logs, or drop them here: the first is A, the second B. A log with several passes is "
          "several runs. Curves, recipes and every requirement then stand side by side, with the "
-         "uncertainty of each difference."));
+         "uncertainty of each difference. Of more logs, or of runs marked in Lots, A and B may be groups."));
   m_slow.stop();
   m_lanes->setDimmed(false);
   m_lanes->setTable(now ? compareLanes(*now, m_format) : widgets::LaneTable{});
   // The choice stays where the other comparison has the same result.
-  const bool kept =
-      now && m_number && *m_number < now->a.checked().judgement.all_size() + now->b.checked().judgement.all_size();
+  const bool kept = now && m_number && *m_number < now->a.judgement().all_size() + now->b.judgement().all_size();
   choose(kept ? m_number : std::nullopt);
   placePlots();
   emit sentenceChanged();
@@ -186,10 +186,12 @@ void ComparePage::refreshScenes() {
                             : isOverlaid() && side == 0 ? overlaidScene(*now, m_focus, m_format)
                                                         : compareScene(*now, side, m_focus, m_format));
     if (!now) continue;
-    const int channels = int(now->side(side).view->hottestFirst().size());
+    const int channels = int(now->side(side).looks.hottestFirst.size());
     m_plots[side]->setAccessibleName(
         tr("%1: temperature over time, %n thermocouples", "letter of a run", channels).arg(widgets::sideLetter(side)));
-    m_plots[side]->setAccessibleDescription(QString::fromStdString(now->side(side).checked().judgement.sentence.text));
+    m_plots[side]->setAccessibleDescription(now->side(side).group
+                                                ? sideTitle(*now, side)
+                                                : QString::fromStdString(now->side(side).judgement().sentence.text));
   }
 }
 
@@ -215,7 +217,7 @@ void ComparePage::refreshChoice() {
 void ComparePage::syncStrip(std::size_t side) {
   if (!compared()) return;
   const auto& plot = *m_plots[isOverlaid() ? 0 : side];
-  const auto& view = *compared()->side(side).view;
+  const auto& view = *compared()->side(side).first().view;
   // From the plot's clock to the time since this side's entry.
   const double zero = commonZero_s(*compared(), side) - view.origin_s();
   const double later = zero - plot.scene().origin_s();
@@ -231,6 +233,8 @@ void ComparePage::choose(std::optional<std::size_t> number) {
     m_focus.result = markOf(*compared(), *number).result;
     if (const auto at = m_lanes->table().find(*number)) m_focus.channel = m_lanes->table().at(*at).channel;
   }
+  // Among the many curves of groups the chosen thermocouple's stand out.
+  if (compared() && compared()->comparison.of_groups) m_focus.strong = m_focus.channel;
   refreshChoice();
 }
 
@@ -303,7 +307,7 @@ QString ComparePage::statusText() const {
 
 bool ComparePage::isGuarded() const {
   if (!compared()) return false;
-  const auto& windows = compared()->a.checked().judgement.windows;
+  const auto& windows = compared()->a.judgement().windows;
   return std::ranges::any_of(windows,
                              [](const auto& window) { return window.decision_rule == window::DecisionRule::kGuarded; });
 }
@@ -329,6 +333,7 @@ QString ComparePage::copyText() const {
                                tr("B, smallest margin at"), tr("B, margin"), tr("B, verdict"), tr("Largest change at"),
                                tr("B − A"), QStringLiteral("±"), tr("Unit"), tr("More margin")}
                        .join(u'\t')};
+  if (m_lanes->table().groups) rows.front() += u'\t' + QStringList{tr("Values of A"), tr("Values of B")}.join(u'\t');
   for (const auto& lane : m_lanes->table().lanes) rows << lane.rowText;
   return rows.join(u'\n') + u'\n';
 }
@@ -338,15 +343,18 @@ void ComparePage::saveState() { m_settings->setCompareSplitter(m_rows->saveState
 std::optional<sheet::ComparisonRecord> ComparePage::sheetRecord() const {
   const auto* now = compared();
   if (!now || !m_session->isSettled()) return std::nullopt;
-  const auto record = [&](std::size_t side) {
-    const auto& from = now->from[side];
-    sheet::RunRecord run;
-    run.log = std::shared_ptr<const check::CheckedLog>(from.log, &from.log->log);
-    run.run = from.run;
-    run.request = from.request;
-    return run;
+  const auto records = [&](std::size_t side) {
+    std::vector<sheet::RunRecord> all;
+    for (const auto& from : now->from[side]) {
+      sheet::RunRecord run;
+      run.log = std::shared_ptr<const check::CheckedLog>(from.log, &from.log->log);
+      run.run = from.run;
+      run.request = from.request;
+      all.push_back(std::move(run));
+    }
+    return all;
   };
-  return sheet::ComparisonRecord{record(0), record(1), {false, m_session->choice().align_C}, isOverlaid()};
+  return sheet::ComparisonRecord{records(0), records(1), {false, m_session->choice().align_C}, isOverlaid()};
 }
 
 void ComparePage::showEvent(QShowEvent* event) {

@@ -25,8 +25,8 @@ class CompareBar;
 class CurvePlot;
 class ProfileMenus;
 
-/// Two runs held against each other: their curves side by side or overlaid on one clock, their recipes, and lanes in
-/// which both stand. Says what to do where there are not two.
+/// Two runs, or two groups of runs, held against each other: their curves side by side or overlaid on one clock, their
+/// recipes, and lanes in which both stand. Says what to do where there are not two.
 class ComparePage : public QWidget {
   Q_OBJECT
  public:
@@ -62,7 +62,7 @@ class ComparePage : public QWidget {
   void demoWanted();
   void ovenWanted(std::size_t side);
   void entryWanted(std::size_t side);
-  void resultWanted(std::size_t side, std::size_t outcome);  ///< in the run's own page
+  void resultWanted(std::size_t side, std::size_t run, std::size_t outcome);  ///< in the run's own page
   void undone();
 
  protected:

@@ -14,14 +14,15 @@ struct CompareFocus {
   std::optional<std::size_t> strong;   ///< the only one at full strength, likewise
 };
 
-/// The moment from which a side's times count, on its own log: where both are lined up.
+/// The moment from which a side's times count, on the log of its first run: where all are lined up.
 double commonZero_s(const Compared& compared, std::size_t side);
 
-/// A side's curves on the clock that both have in common, side by side with the other's; or both in one.
+/// A side's curves on the clock that both have in common, side by side with the other's; or both in one. Of a
+/// group all runs, thin, with the means of their peaks marked.
 Scene compareScene(const Compared& compared, std::size_t side, const CompareFocus& focus, const Format& format);
 Scene overlaidScene(const Compared& compared, const CompareFocus& focus, const Format& format);
 
-/// The zones of both, held against each other.
+/// The zones of both, held against each other; of a group those of the recipe that all its runs ran.
 struct CompareStrips {
   widgets::ZoneTable a, b;
 };
@@ -37,7 +38,10 @@ compare::Mark markOf(const Compared& compared, std::size_t laneNumber);
 /// The other way round; empty where the side has no such result.
 std::optional<std::size_t> laneNumber(const Compared& compared, const compare::Mark& mark);
 
-/// "A: tern_run1, rev 7"
+/// Of a side's runs the one that is nearest to a limit in an outcome of its judgement, or out the furthest.
+std::size_t nearestRun(const ComparedSide& side, std::size_t outcome);
+
+/// "A: tern_run1, rev 7", "A: 5 runs, rev 7"
 QString sideTitle(const Compared& compared, std::size_t side);
 
 }  // namespace ovenwright::desktop

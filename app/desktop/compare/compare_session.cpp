@@ -1,6 +1,7 @@
 #include "app/desktop/compare/compare_session.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "app/desktop/compare/compare_command.h"
 #include "app/desktop/window/chooser_bar.h"
@@ -13,10 +14,16 @@ constexpr int kTakeKey = 2;  // logs that are dropped together are one step
 }  // namespace
 
 CompareSession::CompareSession(Document* document, QObject* parent) : QObject(parent), m_document(document) {
-  connect(document, &Document::logsChanged, this, &CompareSession::refresh);
+  connect(document, &Document::logsChanged, this, [this] {
+    finishGroups();
+    refresh();
+  });
   connect(document, &Document::setupChanged, this, &CompareSession::refresh);
   connect(document, &Document::opened, this, &CompareSession::take);
-  connect(document, &Document::activityChanged, this, [this] { m_taking = m_taking && m_document->isBusy(); });
+  connect(document, &Document::activityChanged, this, [this] {
+    m_taking = m_taking && m_document->isBusy();
+    finishGroups();
+  });
   connect(&m_job, &CompareJob::compared, this, [this](std::shared_ptr<const ComparedLogs> compared) {
     m_compared = std::move(compared);
     m_error.reset();
@@ -51,19 +58,26 @@ bool CompareSession::isOpen(const CompareSubject& subject) const {
          subject.run < subject.log->checked->views.size();
 }
 
-std::optional<CompareSubject> CompareSession::subject(std::size_t side) const {
-  const auto chosen = [this](const std::optional<CompareSubject>& of) {
-    return of && isOpen(*of) ? of : std::optional<CompareSubject>();
+CompareSubjects CompareSession::subjects(std::size_t side) const {
+  const auto chosen = [this](CompareSubjects of) {
+    std::erase_if(of, [this](const CompareSubject& one) { return !isOpen(one); });
+    return of;
   };
   auto a = chosen(m_choice.a), b = chosen(m_choice.b);
   const auto all = runs();
-  const auto first_but = [&](const std::optional<CompareSubject>& other) -> std::optional<CompareSubject> {
-    const auto found = std::ranges::find_if(all, [&](const CompareSubject& one) { return !other || one != *other; });
-    return found == all.end() ? std::nullopt : std::optional(*found);
+  const auto first_but = [&](const CompareSubjects& other) {
+    const auto found = std::ranges::find_if(
+        all, [&](const CompareSubject& one) { return std::ranges::find(other, one) == other.end(); });
+    return found == all.end() ? CompareSubjects{} : CompareSubjects{*found};
   };
-  if (!a) a = first_but(b);
-  if (!b) b = first_but(a);
+  if (a.empty()) a = first_but(b);
+  if (b.empty()) b = first_but(a);
   return side == 0 ? a : b;
+}
+
+std::optional<CompareSubject> CompareSession::subject(std::size_t side) const {
+  const auto all = subjects(side);
+  return all.empty() ? std::nullopt : std::optional(all.front());
 }
 
 CompareSession::State CompareSession::state() const {
@@ -74,24 +88,30 @@ CompareSession::State CompareSession::state() const {
 }
 
 std::optional<CompareInput> CompareSession::input() const {
-  const auto a = subject(0), b = subject(1);
-  if (!a || !b) return std::nullopt;
-  const auto run = [](const CompareSubject& subject) {
-    return CompareInput::Run{subject.log->checked, subject.run,
-                             std::make_shared<const check::Request>(subject.log->setup)};
+  const auto a = subjects(0), b = subjects(1);
+  if (a.empty() || b.empty()) return std::nullopt;
+  const auto runs = [](const CompareSubjects& subjects) {
+    std::vector<CompareInput::Run> all;
+    for (const auto& subject : subjects)
+      all.push_back({subject.log->checked, subject.run, std::make_shared<const check::Request>(subject.log->setup)});
+    return all;
   };
-  CompareInput input{run(*a), run(*b), m_choice.windows, false, m_choice.align_C};
+  CompareInput input{runs(a), runs(b), m_choice.windows, false, m_choice.align_C};
   if (input.windows.empty()) {
-    input.windows = a->log->setup.windows;
-    input.windowAssumed = a->log->setup.window_assumed;
+    input.windows = a.front().log->setup.windows;
+    input.windowAssumed = a.front().log->setup.window_assumed;
   }
   return input;
 }
 
+bool CompareSession::areJudged() const {
+  const auto a = subjects(0), b = subjects(1);
+  const auto judged = [](const CompareSubject& subject) { return subject.log->settled; };
+  return !a.empty() && !b.empty() && std::ranges::all_of(a, judged) && std::ranges::all_of(b, judged);
+}
+
 bool CompareSession::isSettled() const {
-  const auto a = subject(0), b = subject(1);
-  const bool judged = a && b && a->log->settled && b->log->settled;
-  return judged && !m_job.isBusy() && (m_compared || m_error);
+  return areJudged() && !m_job.isBusy() && m_groups[0].isEmpty() && (m_compared || m_error);
 }
 
 void CompareSession::refresh() {
@@ -106,9 +126,8 @@ void CompareSession::refresh() {
     emit stateChanged();
     return;
   }
-  // While one of them is judged anew the last answer stands.
-  const bool judged = subject(0)->log->settled && subject(1)->log->settled;
-  if (m_active && judged && (!m_asked || !(*m_asked == *now))) {
+  // While one of them is judged anew, or some of a group are still being read, the last answer stands.
+  if (m_active && m_groups[0].isEmpty() && areJudged() && (!m_asked || !(*m_asked == *now))) {
     m_asked = now;
     m_job.ask(*std::move(now));
   }
@@ -127,25 +146,36 @@ void CompareSession::apply(const CompareChoice& choice) {
 
 void CompareSession::choose(std::size_t side, const CompareSubject& subject) {
   CompareChoice choice = m_choice;
-  choice.a = this->subject(0);
-  choice.b = this->subject(1);
+  choice.a = subjects(0);
+  choice.b = subjects(1);
   auto& chosen = side == 0 ? choice.a : choice.b;
   auto& other = side == 0 ? choice.b : choice.a;
-  if (chosen == subject) return;
-  if (other == subject) other = chosen;
-  chosen = subject;
+  if (chosen == CompareSubjects{subject}) return;
+  if (std::ranges::find(other, subject) != other.end()) {
+    std::erase(other, subject);
+    if (other.empty()) other = chosen;
+    std::erase(other, subject);
+  }
+  chosen = {subject};
   const QString title = runTitle(*subject.log, subject.run);
   change(side == 0 ? tr("Compare %1 as A").arg(title) : tr("Compare %1 as B").arg(title), std::move(choice));
 }
 
+void CompareSession::chooseGroups(CompareSubjects a, CompareSubjects b) {
+  CompareChoice choice = m_choice;
+  choice.a = std::move(a);
+  choice.b = std::move(b);
+  change(tr("Compare two groups"), std::move(choice));
+}
+
 void CompareSession::swap() {
   CompareChoice choice = m_choice;
-  choice.a = subject(1);
-  choice.b = subject(0);
-  // Both stay judged against what they are now.
-  if (choice.windows.empty() && choice.a && choice.b &&
-      !sameWindows(choice.a->log->setup.windows, choice.b->log->setup.windows))
-    choice.windows = choice.b->log->setup.windows;
+  choice.a = subjects(1);
+  choice.b = subjects(0);
+  // All stay judged against what they are now.
+  if (choice.windows.empty() && !choice.a.empty() && !choice.b.empty() &&
+      !sameWindows(choice.a.front().log->setup.windows, choice.b.front().log->setup.windows))
+    choice.windows = choice.b.front().log->setup.windows;
   change(tr("Swap A and B"), std::move(choice));
 }
 
@@ -166,19 +196,38 @@ void CompareSession::take(const QString& name) {
   CompareChoice choice = m_choice;
   const bool passes = m_taken.front()->checked->views.size() > 1;
   if (m_taken.size() > 1) {
-    choice.a = CompareSubject{m_taken.front(), 0};
-    choice.b = CompareSubject{m_taken.back(), 0};
+    choice.a = {CompareSubject{m_taken.front(), 0}};
+    choice.b = {CompareSubject{m_taken.back(), 0}};
   } else if (logs.size() == 1 && passes) {
-    choice.a = CompareSubject{*opened, 0};
-    choice.b = CompareSubject{*opened, 1};
+    choice.a = {CompareSubject{*opened, 0}};
+    choice.b = {CompareSubject{*opened, 1}};
   } else {
-    const auto a = subject(0);
-    choice.b = CompareSubject{*opened, 0};
-    if (!a || a->log == *opened) return;  // the first of all: what is opened next becomes B
-    choice.a = a;
+    auto a = subjects(0);
+    choice.b = {CompareSubject{*opened, 0}};
+    if (a.empty() || a.front().log == *opened) return;  // the first of all: what is opened next becomes B
+    choice.a = std::move(a);
   }
-  const QString title = runTitle(*choice.b->log, choice.b->run);
+  const QString title = runTitle(*choice.b.front().log, choice.b.front().run);
   change(tr("Compare with %1").arg(title), std::move(choice), kTakeKey);
+}
+
+void CompareSession::takeGroups(const QStringList& a, const QStringList& b) {
+  m_taking = false;
+  m_groups[0] = a;
+  m_groups[1] = b;
+  finishGroups();
+}
+
+void CompareSession::finishGroups() {
+  if (m_groups[0].isEmpty() || m_document->isBusy()) return;
+  CompareSubjects groups[2];
+  for (const std::size_t side : {0, 1})
+    for (const QString& name : std::exchange(m_groups[side], {})) {
+      const auto log = std::ranges::find(m_document->logs(), name, [](const auto& each) { return each->source.name; });
+      if (log != m_document->logs().end() && (*log)->checked) groups[side].push_back({*log, 0});
+    }
+  // What could not be read is said by the document; of what is left there may be nothing to compare.
+  if (!groups[0].empty() && !groups[1].empty()) chooseGroups(std::move(groups[0]), std::move(groups[1]));
 }
 
 }  // namespace ovenwright::desktop

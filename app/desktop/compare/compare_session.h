@@ -27,16 +27,21 @@ class CompareSession : public QObject {
   const std::optional<Error>& error() const { return m_error; }
 
   const CompareChoice& choice() const { return m_choice; }
-  /// What stands for a side now, chosen or as the runs come; empty where there is none.
-  std::optional<CompareSubject> subject(std::size_t side) const;
+  /// What stands for a side now, chosen or as the runs come: a run or a group; empty where there is none.
+  CompareSubjects subjects(std::size_t side) const;
+  std::optional<CompareSubject> subject(std::size_t side) const;  ///< the first of them
+  bool isOfGroups() const { return subjects(0).size() + subjects(1).size() > 2; }
   std::vector<CompareSubject> runs() const;  ///< all that are open
   /// Puts another choice in the place of the present one, undoably. Edits with the same mergeKey >= 0 that follow each
   /// other are one step.
   void change(const QString& text, CompareChoice choice, int mergeKey = -1);
-  void choose(std::size_t side, const CompareSubject& subject);  ///< the other side gives way where it is the same run
+  void choose(std::size_t side, const CompareSubject& subject);  ///< the other side gives way where it has the same run
+  void chooseGroups(CompareSubjects a, CompareSubjects b);
   void swap();
   /// The logs that are opened from now on until the document is at rest: the first becomes B, of two the other A.
   void takeOpened();
+  /// The logs of these names, open already or opened from now on, become the groups once the document is at rest.
+  void takeGroups(const QStringList& a, const QStringList& b);
 
  signals:
   void choiceChanged();
@@ -48,6 +53,8 @@ class CompareSession : public QObject {
   friend class CompareCommand;
   void apply(const CompareChoice& choice);
   void take(const QString& name);
+  void finishGroups();
+  bool areJudged() const;  // all of both sides, as they are set now
   void refresh();
   bool isOpen(const CompareSubject& subject) const;
   std::optional<CompareInput> input() const;
@@ -60,6 +67,7 @@ class CompareSession : public QObject {
   std::optional<Error> m_error;
   bool m_active = false, m_taking = false;
   std::vector<Document::LogPointer> m_taken;  // in the order they were opened
+  QStringList m_groups[2];                    // names of logs that become groups; empty: none are waited for
 };
 
 }  // namespace ovenwright::desktop

@@ -51,7 +51,8 @@ SentenceContent compareSentence(const CompareSession& session, const Format& for
 
 QString compareStatus(const Compared& compared) {
   const auto both = std::ranges::count_if(compared.pairs, [](const auto& pair) { return pair.a && pair.b; });
-  return Words::tr("2 runs, %n thermocouple(s) in common", nullptr, int(both));
+  const QString common = Words::tr("%n thermocouple(s) in common", nullptr, int(both));
+  return Words::tr("%n runs", nullptr, int(compared.runs())) + QStringLiteral(", ") + common;
 }
 
 }  // namespace ovenwright::desktop

@@ -21,7 +21,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kTyping_ms = 150;
-constexpr double kLot_px = 100, kText_px = 116, kNames_px = 170, kVerdict_px = 116;
+constexpr double kLot_px = 90, kText_px = 100, kNames_px = 170, kVerdict_px = 92;
 constexpr judge::Verdict kVerdicts[] = {judge::Verdict::kPass, judge::Verdict::kConditionalPass,
                                         judge::Verdict::kUndetermined, judge::Verdict::kConditionalFail,
                                         judge::Verdict::kFail};
@@ -60,6 +60,7 @@ FilterBar::FilterBar(QWidget* parent)
       m_text(new QLineEdit),
       m_count(new QLabel),
       m_clear(new QPushButton(tr("C&lear"))),
+      m_compare(new QPushButton(tr("Co&mpare"))),
       m_export(new QPushButton(tr("E&xport table…"))),
       m_panelLink(new QToolButton),
       m_row(new FlowRow(this)) {
@@ -99,13 +100,14 @@ FilterBar::FilterBar(QWidget* parent)
   m_row->addWidget(m_text);
   m_row->addWidget(m_count);
   m_row->addWidget(m_clear);
+  m_row->addWidget(m_compare);
   m_row->addWidget(m_export);
   m_row->addWidget(m_panelLink);
   m_panelLink->setText(tr("Lot sheet"));
   m_panelLink->setToolTip(tr("The panel at the right (F9)"));
   m_panelLink->setAutoRaise(true);
   m_row->setSplit(8);  // the buttons at the right
-  for (QPushButton* button : {m_clear, m_export}) button->setAutoDefault(false);
+  for (QPushButton* button : {m_clear, m_compare, m_export}) button->setAutoDefault(false);
   m_clear->setToolTip(tr("Every run of the archive"));
   m_export->setToolTip(tr("All runs of the list as a CSV file"));
   m_typing.setSingleShot(true);
@@ -124,6 +126,7 @@ FilterBar::FilterBar(QWidget* parent)
   connect(m_to, &DateField::dateChanged, this, &FilterBar::take);
   connect(m_clear, &QPushButton::clicked, this, &FilterBar::clear);
   connect(m_export, &QPushButton::clicked, this, &FilterBar::exportWanted);
+  connect(m_compare, &QPushButton::clicked, this, &FilterBar::compareWanted);
   connect(m_panelLink, &QToolButton::clicked, this, &FilterBar::panelWanted);
   style();
   take();
@@ -217,6 +220,11 @@ void FilterBar::setCount(std::optional<std::size_t> runs, std::optional<std::siz
   }
   m_count->setText(text);
   m_row->invalidate();
+}
+
+void FilterBar::setCompareEnabled(bool enabled, const QString& why) {
+  m_compare->setEnabled(enabled);
+  m_compare->setToolTip(why);
 }
 
 void FilterBar::setExportEnabled(bool enabled) { m_export->setEnabled(enabled); }

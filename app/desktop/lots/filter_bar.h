@@ -35,12 +35,14 @@ class FilterBar : public QWidget {
   /// Absent: not counted yet.
   void setCount(std::optional<std::size_t> runs, std::optional<std::size_t> lots, const Format& format);
   void setExportEnabled(bool enabled);
-  void focusText();                    ///< the field for words
-  void setPanelLinkShown(bool shown);  ///< a link that opens and closes the panel at the right
+  void setCompareEnabled(bool enabled, const QString& why);  ///< why: as the button's tool tip
+  void focusText();                                          ///< the field for words
+  void setPanelLinkShown(bool shown);                        ///< a link that opens and closes the panel at the right
 
  signals:
   void changed();
   void exportWanted();
+  void compareWanted();
   void panelWanted();
 
  protected:
@@ -59,7 +61,7 @@ class FilterBar : public QWidget {
   DateField *m_from, *m_to;
   QLineEdit* m_text;
   QLabel* m_count;
-  QPushButton *m_clear, *m_export;
+  QPushButton *m_clear, *m_compare, *m_export;
   QToolButton* m_panelLink;
   FlowRow* m_row;
   QTimer m_typing;  // runs out when typing pauses

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 #include <utility>
 
+#include "app/desktop/compare/compare_model.h"
 #include "app/desktop/lots/archive_words.h"
 #include "app/desktop/lots/figures_pane.h"
 #include "app/desktop/lots/filter_bar.h"
@@ -108,6 +109,7 @@ void LotsPage::connectParts() {
   });
   connect(m_filter, &FilterBar::panelWanted, this, [this] { setPanelShown(!isPanelShown()); });
   connect(m_filter, &FilterBar::exportWanted, this, &LotsPage::exportTable);
+  connect(m_filter, &FilterBar::compareWanted, this, [this] { emit compareWanted(m_model->marked()); });
   connect(m_model, &RunsModel::failed, this, [this](const Error& error) { m_failure = error; });
   connect(m_model, &RunsModel::listed, this, [this] {
     m_busy = false;
@@ -179,6 +181,13 @@ void LotsPage::refreshMarks() {
   const auto current = m_table->currentRun();
   if (ids.empty() && current) ids.push_back(*current);
   m_panel->setRecords(std::move(ids));
+  const std::size_t marked = m_model->markedCount();
+  m_filter->setCompareEnabled(marked >= 2 && marked <= kMostCompared,
+                              marked < 2               ? tr("Mark two runs, or more for two groups")
+                              : marked > kMostCompared ? tr("%1 runs at most can be compared").arg(kMostCompared)
+                              : marked == 2
+                                  ? tr("Hold the two marked runs against each other, the older as A")
+                                  : tr("Put the marked runs into two groups and hold these against each other"));
   emit statusChanged();
 }
 

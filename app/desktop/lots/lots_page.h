@@ -53,6 +53,7 @@ class LotsPage : public QWidget {
  signals:
   void statusChanged();
   void openWanted(const QString& id);
+  void compareWanted(const std::vector<std::string>& ids);  ///< the marked runs, the oldest first
   void noted(const QString& text);
   void troubled(const QString& title, const ovenwright::Error& error);
   void panelShownChanged(bool shown);

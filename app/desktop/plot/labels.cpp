@@ -28,7 +28,8 @@ Key tableOf(const Canvas& canvas, const Scene& scene, const std::vector<bool>& h
     const double value_C = cursor_s ? shown.trace->at(*cursor_s) : *shown.look.peak_C;
     key.rows.push_back({channel, std::isfinite(value_C) ? format.temperature(value_C) : QStringLiteral("–")});
   }
-  for (const auto& behind : scene.behind) key.behind.push_back(&behind);
+  for (const auto& behind : scene.behind)
+    if (behind.group == Scene::Behind::Group::kNone) key.behind.push_back(&behind);
   key.errorBand = std::ranges::any_of(scene.errorBand_C, [](const auto& band_C) { return !band_C.empty(); });
   return key;
 }

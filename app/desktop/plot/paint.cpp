@@ -14,6 +14,7 @@ constexpr double kHaloWidth_px = 11, kHaloOpacity = 0.22;
 constexpr double kBarbLength_px = 9, kBarbEvery_px = 6, kBarbWidth_px = 1.5;
 constexpr double kBandOpacity = 0.075, kBandEdgeOpacity = 0.45;
 constexpr double kPeakMarkRadius_px = 4;
+constexpr double kGroupWidth_px = 0.9;  // of each run of a group
 
 QColor faded(QColor color, double opacity) {
   color.setAlphaF(float(opacity));
@@ -171,7 +172,7 @@ void paintCurves(QPainter& painter, const Canvas& canvas, const Scene& scene, co
   for (const std::size_t channel : coldestFirst(scene)) {
     if (channel < hidden.size() && hidden[channel]) continue;
     const auto& shown = scene.view->channels()[channel];
-    QPen pen = theme.curvePen(shown.look.style);
+    QPen pen = scene.thin ? groupPen(theme, shown.look.style, false) : theme.curvePen(shown.look.style);
     pen.setColor(faded(pen.color(), strength(scene, channel)));
     pen.setJoinStyle(Qt::BevelJoin);  // of a line this thin, in half the time of round ones
     if (canvas.moving) makeThin(pen);
@@ -196,6 +197,14 @@ void paintCurves(QPainter& painter, const Canvas& canvas, const Scene& scene, co
   painter.restore();
 }
 
+QPen groupPen(const widgets::Theme& theme, std::size_t style, bool dashed) {
+  QPen pen(theme.thermocouple(style).color, theme.line(kGroupWidth_px), dashed ? Qt::CustomDashLine : Qt::SolidLine);
+  if (dashed) pen.setDashPattern({6, 3});
+  pen.setCapStyle(Qt::FlatCap);
+  pen.setJoinStyle(Qt::RoundJoin);
+  return pen;
+}
+
 QPen behindPen(const widgets::Theme& theme, std::size_t style, bool measured) {
   QPen pen(theme.thermocouple(style).color, theme.line(measured ? 1.3 : 1.2), Qt::CustomDashLine);
   pen.setDashPattern(measured ? QList<qreal>{1, 2.2} : QList<qreal>{5, 2, 1, 2});
@@ -216,10 +225,12 @@ void paintBehind(QPainter& painter, const Canvas& canvas, const Scene& scene, co
       const auto channel = alike(scene, shown.look.style);
       if (!shown.trace || (channel < hidden.size() && hidden[channel])) continue;
       painter.setOpacity(strength(scene, channel));
-      painter.setPen(behindPen(theme, shown.look.style, behind.tag.isEmpty()));
+      using Group = Scene::Behind::Group;
+      painter.setPen(behind.group == Group::kNone ? behindPen(theme, shown.look.style, behind.tag.isEmpty())
+                                                  : groupPen(theme, shown.look.style, behind.group == Group::kOther));
       const auto time_s = shown.trace->time_s();
       for (const auto& line : course(later, shown, time_s.front(), time_s.back())) painter.drawPolyline(line);
-      if (behind.tag.isEmpty()) continue;
+      if (behind.tag.isEmpty() || behind.group != Group::kNone) continue;
       const QPointF peak(later.mapping.x(shown.peak_s), canvas.mapping.y(*shown.look.peak_C));
       const double width = metrics.horizontalAdvance(behind.tag) + theme.px(4);
       const QRectF plate(peak.x() - width / 2, peak.y() - metrics.height() - theme.px(1), width, metrics.height());
@@ -288,8 +299,10 @@ void paintPeaks(QPainter& painter, const Canvas& canvas, const Scene& scene, con
     if (channel < hidden.size() && hidden[channel]) continue;
     const auto& shown = scene.view->channels()[channel];
     painter.setOpacity(strength(scene, channel));
-    widgets::paintMarker(painter, {canvas.mapping.x(shown.peak_s), canvas.mapping.y(*shown.look.peak_C)},
-                         theme.px(kPeakMarkRadius_px), theme.thermocouple(shown.look.style), true, theme.panel, theme);
+    std::array<double, 2> peak{shown.peak_s, *shown.look.peak_C};
+    if (channel < scene.peaks.size() && scene.peaks[channel]) peak = *scene.peaks[channel];
+    widgets::paintMarker(painter, {canvas.mapping.x(peak[0]), canvas.mapping.y(peak[1])}, theme.px(kPeakMarkRadius_px),
+                         theme.thermocouple(shown.look.style), true, theme.panel, theme);
   }
   painter.restore();
 }

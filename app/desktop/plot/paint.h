@@ -34,8 +34,11 @@ void paintHalos(QPainter& painter, const Canvas& canvas, const Scene& scene);
 /// The curves, coldest first; stretches that were removed are dotted in a dotted frame, never a curve.
 /// @param hidden  channel indexes that are not drawn
 void paintCurves(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden);
-/// Runs behind the curves: the measured one dotted, predictions dash-dotted with their letters at the peaks.
+/// Runs behind the curves: the measured one dotted, predictions dash-dotted with their letters at the peaks, those of a
+/// group thin.
 void paintBehind(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden);
+/// The pen of a run of a group: thin, of the other group dashed.
+QPen groupPen(const widgets::Theme& theme, std::size_t style, bool dashed);
 /// Prediction ± its error band.
 void paintErrorBands(QPainter& painter, const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden);
 /// The pen of a run behind the curves, in a thermocouple's colour.

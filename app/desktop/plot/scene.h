@@ -43,6 +43,8 @@ struct Scene {
     QString name;        ///< in the key
     QString tag;         ///< at its peaks: a letter; empty: the measured run, dotted
     double later_s = 0;  ///< what is added to its times to lie over those of the scene's view
+    /// Of a group: as thin as the other runs of it, of the other group dashed.
+    enum class Group { kNone, kSame, kOther } group = Group::kNone;
     bool operator==(const Behind&) const = default;
   };
   /// The clock that two runs have in common, in place of the view's own.
@@ -56,6 +58,9 @@ struct Scene {
 
   std::shared_ptr<const RunView> view;
   std::vector<Behind> behind;
+  bool thin = false;  ///< `view` is one of a group of runs: its curves are thin, its own peaks unmarked
+  /// Where a group's peaks are marked: the means of its runs, by channel of `view`, on its clock.
+  std::vector<std::optional<std::array<double, 2>>> peaks = {};
   std::vector<std::vector<double>> errorBand_C;  ///< by channel and sample of `view`, half width; empty where none
   std::shared_ptr<const RunView> subject;        ///< of a prediction: the run that it is for; plots keep what is zoomed
                                                  ///< to and hidden for one subject

@@ -10,6 +10,7 @@ namespace ovenwright::widgets {
 namespace {
 
 constexpr qreal kFaded = 0.35;
+constexpr qreal kTick = 0.55;  // of a run behind its group's mean
 
 QPen flat(const QColor& color, qreal width) {
   QPen pen(color, width);
@@ -34,6 +35,7 @@ void LaneBodyPainter::paint(std::size_t lane) {
     paintGroup(lane);
   } else {
     if (m_table.pair) paintSides(lane);
+    if (m_table.groups) paintTicks(lane);
     // The highlighted thermocouple and what is out come last, so that nothing covers them.
     const auto& marks = m_table.lanes[lane].marks;
     const auto last = [&](const LaneMark& mark) {
@@ -117,6 +119,25 @@ void LaneBodyPainter::paintSides(std::size_t lane) {
   m_painter.restore();
 }
 
+/// The runs behind the means of groups: those that are out higher, and over the others.
+void LaneBodyPainter::paintTicks(std::size_t lane) {
+  const LaneBody& scale = m_layout.columns().body;
+  const Lane& l = m_table.lanes[lane];
+  for (const bool out : {false, true})
+    for (const LaneMark& mark : l.marks) {
+      const bool pale = m_state.highlighted && mark.channel && mark.channel != m_state.highlighted;
+      const qreal y = m_layout.sideCenter(lane, mark.side), half = m_theme.px(out ? 6 : 4.5);
+      QColor ink = out ? m_theme.signal : style(lane, mark).color;
+      ink.setAlphaF(float(pale ? kFaded * kTick : out ? 1 : kTick));
+      m_painter.setPen(flat(ink, m_theme.line(1.1)));
+      for (const LaneTick& tick : mark.ticks) {
+        if ((tick.signal && !l.informative) != out) continue;
+        const qreal x = std::round(scale.clampedX(tick.s) - 0.5) + 0.5;
+        m_painter.drawLine(QPointF(x, y - half), QPointF(x, y + half));
+      }
+    }
+}
+
 void LaneBodyPainter::paintMark(std::size_t lane, std::size_t index) {
   const Lane& l = m_table.lanes[lane];
   const LaneMark& mark = l.marks[index];
@@ -145,7 +166,7 @@ void LaneBodyPainter::paintMark(std::size_t lane, std::size_t index) {
     else if (!m_table.pair || mark.atLeast)
       paintWhisker(mark, center, ink);
     paintMarker(m_painter, center, radius, look, !mark.hollow, ground, m_theme);
-    if (mark.signal) paintRing(m_painter, center, radius, m_theme);
+    if (mark.signal && !mark.mean) paintRing(m_painter, center, radius, m_theme);
   }
   m_painter.restore();
 }
@@ -243,30 +264,49 @@ void LaneBodyPainter::paintGroup(std::size_t lane) {
       const qreal tick = m_theme.px(8);
       m_painter.drawLine(QPointF(at(rank), y - tick), QPointF(at(rank), y + tick));
     }
-    paintGroupEnd(lane, order.front(), true);
-    if (n > 1) paintGroupEnd(lane, order.back(), false);
+    paintGroupEnds(lane, order.front(), order.back());
   }
   for (std::size_t i = 0; i < l.marks.size(); ++i)
     if (l.marks[i].state != LaneMark::State::kValue) paintMark(lane, i);
   m_painter.restore();
 }
 
-void LaneBodyPainter::paintGroupEnd(std::size_t lane, std::size_t index, bool low) {
-  const LaneMark& mark = m_table.lanes[lane].marks[index];
+/// The first and the last mark with their names over them, which never write over one another: each is as close to its
+/// mark as the other and the lane's edges allow, and is cut where both have not enough room.
+void LaneBodyPainter::paintGroupEnds(std::size_t lane, std::size_t first, std::size_t last) {
   const LaneBody& scale = m_layout.columns().body;
-  paintMark(lane, index);
-  const QPointF center = m_layout.center(lane, index);
   const QFont font = m_theme.font(11);
-  const qreal width = QFontMetricsF(font).horizontalAdvance(mark.place);
-  // Each name stays in its half, so that two ends close together do not write over one another.
-  const qreal middle =
-      std::clamp(center.x(), scale.left + m_theme.px(2) + width / 2, scale.right - m_theme.px(2) - width / 2);
+  const QFontMetricsF metrics(font);
+  const auto& marks = m_table.lanes[lane].marks;
+  const qreal gap = m_theme.px(8), left = scale.left + m_theme.px(2), right = scale.right - m_theme.px(2);
+  struct Name {
+    const LaneMark* mark;
+    QString text;
+    qreal width, x;
+  };
+  std::vector<Name> names;
+  for (const std::size_t index : {first, last}) {
+    paintMark(lane, index);
+    if (index == last && first == last && !names.empty()) break;
+    const QString text = metrics.elidedText(marks[index].place, Qt::ElideMiddle, (right - left - gap) / 2);
+    const qreal width = metrics.horizontalAdvance(text);
+    const qreal x = std::clamp(m_layout.center(lane, index).x() - width / 2, left, right - width);
+    names.push_back({&marks[index], text, width, x});
+  }
+  if (names.size() == 2) {
+    const qreal over = names[0].x + names[0].width + gap - names[1].x;
+    if (over > 0) {
+      names[0].x = std::clamp(names[0].x - over / 2, left, right - names[1].width - gap - names[0].width);
+      names[1].x = std::max(names[1].x, names[0].x + names[0].width + gap);
+      names[1].x = std::min(names[1].x, right - names[1].width);
+    }
+  }
   const QRectF body = m_layout.body(lane);
-  const qreal x = low ? std::min(middle - width / 2, center.x() - width + m_theme.px(30))
-                      : std::max(middle - width / 2, center.x() - m_theme.px(30));
   m_painter.setFont(font);
-  m_painter.setPen(mark.signal ? m_theme.signal : m_theme.secondary);
-  m_painter.drawText(QPointF(x, body.top() + m_theme.px(3) + QFontMetricsF(font).ascent()), mark.place);
+  for (const Name& name : names) {
+    m_painter.setPen(name.mark->signal ? m_theme.signal : m_theme.secondary);
+    m_painter.drawText(QPointF(name.x, body.top() + m_theme.px(3) + metrics.ascent()), name.text);
+  }
 }
 
 }  // namespace ovenwright::widgets

@@ -17,8 +17,9 @@ class LaneBodyPainter {
   void paintGuardBands(std::size_t lane);
   void paintLimits(std::size_t lane);
   void paintSides(std::size_t lane);
+  void paintTicks(std::size_t lane);
   void paintGroup(std::size_t lane);
-  void paintGroupEnd(std::size_t lane, std::size_t mark, bool low);
+  void paintGroupEnds(std::size_t lane, std::size_t first, std::size_t last);
   void paintMark(std::size_t lane, std::size_t mark);
   void paintMeasured(const LaneMark& mark, const QPointF& center);
   void paintWhisker(const LaneMark& mark, const QPointF& center, const QColor& ink);

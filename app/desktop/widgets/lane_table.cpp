@@ -304,6 +304,11 @@ std::size_t LaneTable::column(const Lane& lane, const LaneMark& mark) const {
   return mark.side * each + (lane.board ? tracks : mark.track);
 }
 
+std::optional<double> lanePosition(const judge::Outcome& outcome, double value) {
+  const auto scale = scaleOf(outcome);
+  return scale ? std::optional(scale->position(value)) : std::nullopt;
+}
+
 QString sideLetter(std::size_t side) { return side == 0 ? QStringLiteral("A") : QStringLiteral("B"); }
 
 LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels, const Wording& wording) {

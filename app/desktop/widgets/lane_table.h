@@ -10,6 +10,12 @@
 
 namespace ovenwright::widgets {
 
+/// One run of a group on a lane.
+struct LaneTick {
+  double s = 0;
+  bool signal = false;  ///< fail or conditional fail of a required result
+};
+
 /// One result on its lane, in positions s of LaneScale.
 struct LaneMark {
   enum class State { kValue, kNotReached, kUndetermined };
@@ -25,6 +31,8 @@ struct LaneMark {
   std::optional<double> s;
   std::optional<std::array<double, 2>> whisker;  ///< v − U, v + U
   std::optional<std::array<double, 2>> range;    ///< of the three fills of a gap
+  std::vector<LaneTick> ticks;                   ///< of a group's mean: its runs
+  bool mean = false;                             ///< of a group: its verdict, the worst of the runs', rings no mark
   std::optional<double> measured;                ///< s of what was measured, where the lane shows a prediction
   bool atLeast = false;
   judge::Verdict verdict = judge::Verdict::kUndetermined;
@@ -46,13 +54,14 @@ struct LaneSummary {
 struct PairSummary {
   struct Worst {
     std::optional<std::size_t> mark;  ///< index into Lane::marks; absent where the side has no such result
-    QString margin;                   ///< or why there is none
+    QString margin;                   ///< or why there is none; of a group the mean of its runs' smallest
     bool bold = false;
   };
   std::array<Worst, 2> worst;         ///< of A and of B: the smallest margin
   std::optional<std::size_t> change;  ///< the mark whose value changes most, on either side
   QString difference, uncertainty, unit;
-  QString more;  ///< which has more margin: "A", "B", "same"; empty where that cannot be said
+  QString counts;  ///< of groups the values behind the change, "5, 4"
+  QString more;    ///< which has more margin: "A", "B", "same"; empty where that cannot be said
 };
 
 /// Requirements of one measure with the same parameters, on all thermocouples.
@@ -75,6 +84,7 @@ struct LaneTable {
   std::vector<Lane> lanes;
   std::size_t tracks = 0;  ///< thermocouples that any requirement binds
   bool pair = false;       ///< two runs in each lane, A over B
+  bool groups = false;     ///< two groups of runs are
 
   struct Position {
     std::size_t lane = 0, mark = 0;
@@ -96,6 +106,9 @@ LaneTable laneTable(const judge::Judgement& judgement, const Channels& channels,
 /// @param measured  judged by the same windows
 LaneTable predictedLaneTable(const judge::Judgement& predicted, const judge::Judgement& measured,
                              const Channels& channels, const Wording& wording = Wording());
+
+/// Where a value would stand on the lane of an outcome, in s; empty where its lane has no scale.
+std::optional<double> lanePosition(const judge::Outcome& outcome, double value);
 
 /// "A", "B"
 QString sideLetter(std::size_t side);

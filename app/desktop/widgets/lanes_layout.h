@@ -31,7 +31,8 @@ struct LaneColumns {
   struct Pair {
     std::array<Worst, 2> worst;
     qreal changeLeft = 0, markerCenter = 0, nameLeft = 0, nameRight = 0, valueRight = 0, unitLeft = 0;
-    qreal moreLeft = 0;  ///< its texts end at LaneColumns::marginRight
+    qreal countsRight = 0;  ///< of groups
+    qreal moreLeft = 0;     ///< its texts end at LaneColumns::marginRight
   } pair;
 };
 

@@ -54,7 +54,7 @@ class LanesPainter {
       centred(-0.5, half, false);
       centred(0.5, half, false);
     }
-    if (m_table.pair) return paintPairHeader(m_painter, m_theme, m_layout);
+    if (m_table.pair) return paintPairHeader(m_painter, m_table, m_theme, m_layout);
     const qreal nameEnd = c.showsValue ? c.valueRight - widthOf(Wording::tr("Value"), false) - pad
                                        : c.marginRight - widthOf(Wording::tr("Margin"), false) - pad;
     text(m_theme.font(11), QRectF(QPointF(c.nameLeft, 0), QPointF(nameEnd, height)), Qt::AlignLeft,

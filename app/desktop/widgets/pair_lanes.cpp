@@ -40,6 +40,7 @@ class PairLanes {
                            laneTable(m_sides[1]->judgement, m_sides[1]->channels, m_wording)};
     placeTracks(tables);
     m_table.pair = true;
+    m_table.groups = isOfGroups();
     std::vector<bool> taken(tables[1].lanes.size(), false);
     for (Lane& lane : tables[0].lanes) {
       const Lane* other = nullptr;
@@ -57,6 +58,8 @@ class PairLanes {
   }
 
  private:
+  bool isOfGroups() const { return m_sides[0]->group && m_sides[1]->group; }
+
   const judge::Outcome& outcome(std::size_t side, const LaneMark& mark) const {
     return m_sides[side]->judgement.all(mark.outcome);
   }
@@ -106,6 +109,7 @@ class PairLanes {
       worst.mark = lane.marks.size() + from->worst.mark;
       worst.margin = from->worst.margin.isEmpty() ? from->worst.value : from->worst.margin;
       worst.bold = from->worst.bold;
+      if (isOfGroups()) setGroupMargin(worst, side, *from);
       for (const LaneMark& mark : from->marks) addMark(lane, side, mark);
     }
     addTips(lane);
@@ -127,12 +131,71 @@ class PairLanes {
     mark.whisker.reset();
     mark.range.reset();
     mark.caps = false;
+    if (isOfGroups()) makeMean(mark, side);
     if (side == 1) {
       const std::size_t before = m_sides[0]->judgement.all_size();
       mark.outcome += before;
       for (std::size_t& covered : mark.covered) covered += before;
     }
     lane.marks.push_back(std::move(mark));
+  }
+
+  /// The results that a lane shows of a side, indexes into its judgement.
+  static std::vector<std::size_t> resultsOf(const Lane& lane) {
+    std::vector<std::size_t> results;
+    for (const LaneMark& mark : lane.marks) {
+      results.push_back(mark.outcome);
+      results.insert(results.end(), mark.covered.begin(), mark.covered.end());
+    }
+    return results;
+  }
+
+  /// In the place of the margin at the mark the mean of what each run's smallest on the lane is.
+  void setGroupMargin(PairSummary::Worst& worst, std::size_t side, const Lane& from) const {
+    const auto margins = compare::smallest_margins(*m_sides[side]->group, resultsOf(from));
+    if (margins.empty()) {
+      worst.margin = QStringLiteral("–");
+      return;
+    }
+    const auto means = compare::margins_of(margins, margins);
+    worst.margin = m_wording.margin(*means.a, judge::MarginBound::kNone);
+  }
+
+  /// A mark of a group's means: a tick for each run, and what they come to in words.
+  void makeMean(LaneMark& mark, std::size_t side) const {
+    const auto& group = *m_sides[side]->group;
+    const auto& mean = outcome(side, mark);
+    mark.mean = true;
+    mark.hollow = !mean.required;
+    if (mean.value.value) mark.state = LaneMark::State::kValue;
+    QStringList texts;
+    std::optional<double> least, most;
+    std::size_t runs = 0, count = 0;
+    for (const judge::Outcome* one : group.runs[mark.outcome]) {
+      runs += one ? 1 : 0;
+      if (!one || !one->value.value || one->value.at_least) continue;
+      ++count;
+      least = std::min(least.value_or(*one->value.value), *one->value.value);
+      most = std::max(most.value_or(*one->value.value), *one->value.value);
+      if (const auto s = lanePosition(*one, *one->value.value))
+        mark.ticks.push_back({*s, one->required && judge::is_out(one->verdict)});
+    }
+    if (count == 0) {
+      texts << Wording::tr("no run has a value");
+    } else {
+      texts << Wording::tr("%1 in the mean of %n runs", nullptr, int(count)).arg(m_wording.valueWithUnit(mean));
+      if (count > 1)
+        texts << Wording::tr("from %1 to %2")
+                     .arg(m_wording.result(*least, mean.measure.measure, mean.lower, mean.upper),
+                          m_wording.result(*most, mean.measure.measure, mean.lower, mean.upper));
+    }
+    const std::size_t one[] = {mark.outcome};
+    if (const auto out = compare::runs_out(group, one); out > 0)
+      texts << Wording::tr("%1 of %2 out").arg(out).arg(runs);
+    if (mean.margin) texts << Wording::tr("margin %1").arg(m_wording.margin(*mean.margin, judge::MarginBound::kNone));
+    mark.tip = Wording::tr("%1, %2: %3", "requirement, placement: value")
+                   .arg(Wording::title(mean.requirement_name), mark.place, texts.join(QStringLiteral(", ")));
+    mark.spoken = mark.tip;
   }
 
   /// The result of a mark in its own judgement.
@@ -185,26 +248,43 @@ class PairLanes {
       lane.pair.difference = change.difference;
       lane.pair.uncertainty = change.uncertainty;
       lane.pair.unit = change.unit;
+      if (isOfGroups()) lane.pair.counts = QStringLiteral("%1, %2").arg(difference->n_a).arg(difference->n_b);
     }
   }
 
   void addMore(Lane& lane, const Lane* a, const Lane* b) const {
     if (!a || !b) return;
+    if (isOfGroups()) return addMoreOfGroups(lane, *a, *b);
     const auto& of_a = outcome(0, a->marks[a->worst.mark]);
     const auto& of_b = outcome(1, b->marks[b->worst.mark]);
     if (!of_a.margin || !of_b.margin) return;
-    const auto more = compare::more_margin(of_a, of_b, m_comparison.same_thermocouples);
+    setMore(lane, compare::more_margin(of_a, of_b, m_comparison.same_thermocouples));
+  }
+
+  static void setMore(Lane& lane, const std::optional<compare::Side>& more) {
     lane.pair.more =
         more ? sideLetter(*more == compare::Side::kA ? 0 : 1) : Wording::tr("same", "neither of two has more margin");
   }
 
-  static void addRowText(Lane& lane) {
+  /// By the runs' smallest margins on the lane; nothing is said where there is no interval.
+  void addMoreOfGroups(Lane& lane, const Lane& a, const Lane& b) const {
+    const auto margins = compare::margins_of(compare::smallest_margins(*m_sides[0]->group, resultsOf(a)),
+                                             compare::smallest_margins(*m_sides[1]->group, resultsOf(b)));
+    if (margins.expanded_uncertainty) setMore(lane, margins.more);
+  }
+
+  void addRowText(Lane& lane) const {
     QStringList cells{lane.title, lane.note, lane.lower, lane.upper};
     for (const auto& worst : lane.pair.worst)
       cells << (worst.mark ? lane.marks[*worst.mark].place : QString()) << worst.margin
             << (worst.mark ? Wording::verdict(lane.marks[*worst.mark].verdict) : QString());
     cells << (lane.pair.change ? lane.marks[*lane.pair.change].place : QString()) << lane.pair.difference
           << lane.pair.uncertainty << lane.pair.unit << lane.pair.more;
+    if (isOfGroups()) {
+      const auto* difference = lane.pair.change ? differenceOf(lane.marks[*lane.pair.change]) : nullptr;
+      for (const std::size_t n : {difference ? difference->n_a : 0, difference ? difference->n_b : 0})
+        cells << (difference ? QString::number(n) : QString());
+    }
     lane.rowText = cells.join(u'\t');
   }
 
@@ -218,13 +298,13 @@ class PairLanes {
 
 }  // namespace
 
-std::vector<PairChannel> pairChannels(const run::Run& a, const run::Run& b) {
+std::vector<PairChannel> pairChannels(std::span<const std::string> a, std::span<const std::string> b) {
   std::vector<PairChannel> pairs;
-  for (std::size_t i = 0; i < a.channels.size(); ++i) pairs.push_back({i, std::nullopt});
-  for (std::size_t i = 0; i < b.channels.size(); ++i) {
-    const auto same = std::ranges::find(a.channels, b.channels[i].name, &run::Channel::name);
-    if (same != a.channels.end())
-      pairs[std::size_t(same - a.channels.begin())].b = i;
+  for (std::size_t i = 0; i < a.size(); ++i) pairs.push_back({i, std::nullopt});
+  for (std::size_t i = 0; i < b.size(); ++i) {
+    const auto same = std::ranges::find(a, b[i]);
+    if (same != a.end())
+      pairs[std::size_t(same - a.begin())].b = i;
     else
       pairs.push_back({std::nullopt, i});
   }

@@ -12,6 +12,7 @@ void LanesLayout::placePairColumns(qreal width) {
   const auto px = [this](qreal design) { return m_theme.px(design); };
   const QFontMetricsF body(m_theme.bodyFont()), bold(m_theme.bodyFont(true)), small(m_theme.font(11));
   qreal titles = 0, bareTitles = 0, lower = 0, upper = 0, names = 0, margins = px(40), values = 0, units = 0;
+  qreal counts = 0;
   qreal more = std::max(small.horizontalAdvance(Wording::tr("more margin")), px(30));
   for (const Lane& lane : m_table.lanes) {
     bareTitles = std::max(bareTitles, bold.horizontalAdvance(lane.title));
@@ -32,6 +33,7 @@ void LanesLayout::placePairColumns(qreal width) {
       value += body.horizontalAdvance(QStringLiteral(" ± ") + lane.pair.uncertainty);
     values = std::max(values, value);
     units = std::max(units, small.horizontalAdvance(lane.pair.unit));
+    counts = std::max(counts, small.horizontalAdvance(lane.pair.counts) + px(10));
     more = std::max(more, bold.horizontalAdvance(lane.pair.more));
   }
   margins = std::min(margins, px(110));
@@ -40,7 +42,7 @@ void LanesLayout::placePairColumns(qreal width) {
   const qreal sign = px(15 * kSignAspect), gap = px(6), inset = px(16), apart = px(14), marker = px(14);
   const qreal leastBody = px(230);
   const qreal worstFixed = sign + gap + marker + gap + margins + apart;
-  const qreal changeFixed = marker + gap + values + px(4) + units + apart;
+  const qreal changeFixed = marker + gap + values + px(4) + units + (m_table.groups ? counts : 0) + apart;
   const qreal fixed = inset + lowerWidth + upperWidth + 2 * worstFixed + changeFixed + more + px(12);
   const qreal natural = std::max(px(170), titles);
   qreal title = natural, name = names, changed = names;
@@ -90,6 +92,7 @@ void LanesLayout::placePairColumns(qreal width) {
   c.pair.nameRight = c.pair.nameLeft + changed;
   c.pair.valueRight = c.pair.nameRight + gap + values;
   c.pair.unitLeft = c.pair.valueRight + px(4);
+  c.pair.countsRight = c.pair.unitLeft + units + counts;
   c.pair.moreLeft = c.marginRight - more;
 }
 

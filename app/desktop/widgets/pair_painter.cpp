@@ -79,6 +79,8 @@ class PairPainter {
          pair.difference);
     m_painter.setPen(m_theme.secondary);
     text(m_theme.font(11), c.pair.unitLeft, c.pair.moreLeft, Qt::AlignLeft, pair.unit);
+    if (!pair.counts.isEmpty())
+      text(m_theme.font(11), c.pair.unitLeft, c.pair.countsRight, Qt::AlignRight, pair.counts);
   }
 
   QPainter& m_painter;
@@ -90,7 +92,7 @@ class PairPainter {
 
 }  // namespace
 
-void paintPairHeader(QPainter& painter, const Theme& theme, const LanesLayout& layout) {
+void paintPairHeader(QPainter& painter, const LaneTable& table, const Theme& theme, const LanesLayout& layout) {
   const LaneColumns& c = layout.columns();
   painter.setPen(theme.secondary);
   const auto text = [&](qreal left, qreal right, Qt::Alignment alignment, const QString& what) {
@@ -98,9 +100,16 @@ void paintPairHeader(QPainter& painter, const Theme& theme, const LanesLayout& l
                   what);
   };
   const auto& worst = c.pair.worst;
-  text(worst[0].signLeft, worst[0].marginRight, Qt::AlignLeft, Wording::tr("A, smallest margin"));
-  text(worst[1].signLeft, worst[1].marginRight, Qt::AlignLeft, Wording::tr("B, smallest margin"));
-  text(c.pair.changeLeft, c.pair.moreLeft - theme.px(8), Qt::AlignLeft, Wording::tr("Largest change, A to B"));
+  const bool groups = table.groups;
+  text(worst[0].signLeft, worst[0].marginRight, Qt::AlignLeft,
+       groups ? Wording::tr("A, mean margin") : Wording::tr("A, smallest margin"));
+  text(worst[1].signLeft, worst[1].marginRight, Qt::AlignLeft,
+       groups ? Wording::tr("B, mean margin") : Wording::tr("B, smallest margin"));
+  const QString counts = QStringLiteral("n");
+  const qreal right =
+      groups ? c.pair.countsRight - QFontMetricsF(theme.font(11)).horizontalAdvance(counts) : c.pair.moreLeft;
+  text(c.pair.changeLeft, right - theme.px(8), Qt::AlignLeft, Wording::tr("Largest change, A to B"));
+  if (groups) text(right - theme.px(2), c.pair.countsRight, Qt::AlignRight, counts);
   text(c.pair.moreLeft, c.marginRight, Qt::AlignRight, Wording::tr("more margin"));
 }
 

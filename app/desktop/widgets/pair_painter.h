@@ -7,9 +7,9 @@ class QPainter;
 
 namespace ovenwright::widgets {
 
-/// The columns behind the lanes of a comparison: the smallest margin on each side, the largest change, and which side
-/// has more margin.
-void paintPairHeader(QPainter& painter, const Theme& theme, const LanesLayout& layout);
+/// The columns behind the lanes of a comparison: the smallest margin on each side (of groups its mean), the largest
+/// change, and which side has more margin.
+void paintPairHeader(QPainter& painter, const LaneTable& table, const Theme& theme, const LanesLayout& layout);
 void paintPairSummary(QPainter& painter, const LaneTable& table, std::size_t lane, const Theme& theme,
                       const LanesLayout& layout);
 

@@ -291,6 +291,8 @@ QString stripLine(const ZoneTable& table) {
       return Wording::tr("Choose an oven and recipe to see the zones");
     case ZoneTable::State::kNoEntry:
       return Wording::tr("Say when the board entered the oven to see the zones");
+    case ZoneTable::State::kSeveral:
+      return Wording::tr("These runs ran several recipes, so no zones stand here");
     case ZoneTable::State::kZones:
       return {};
   }
@@ -316,9 +318,10 @@ void paintZoneStrip(QPainter& painter, const QRectF& area, const ZoneTable& tabl
     strip.paintNote(area);
   } else {
     QFont font = theme.font(12);
-    font.setUnderline(true);
+    const bool link = table.state != ZoneTable::State::kSeveral;
+    font.setUnderline(link);
     painter.setFont(font);
-    painter.setPen(theme.accent);
+    painter.setPen(link ? theme.accent : theme.secondary);
     painter.drawText(area.adjusted(axis.leftInset, 0, 0, 0), int(Qt::AlignLeft | Qt::AlignVCenter), stripLine(table));
   }
   painter.restore();

@@ -33,7 +33,7 @@ struct ZoneAgainst {
 
 /// What the strip under the curves shows; holds no reference to what it was made from.
 struct ZoneTable {
-  enum class State { kZones, kNoOven, kNoEntry } state = State::kNoOven;
+  enum class State { kZones, kNoOven, kNoEntry, kSeveral } state = State::kNoOven;  ///< kSeveral: recipes of a group
   std::vector<ZoneCell> cells;
   double speed_mm_per_min = 0;
   desktop::Format format;         ///< units of setpoints and speed

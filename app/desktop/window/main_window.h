@@ -1,5 +1,6 @@
 #pragma once
 #include <QMainWindow>
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -30,6 +31,7 @@ class CurvePlot;
 class DropFrame;
 class ElidedLabel;
 class EmptyPage;
+class GroupPicker;
 class HelpWindow;
 class ImportPage;
 class KeepForm;
@@ -41,6 +43,7 @@ class SettingsWindow;
 class TunePage;
 class WatchWindow;
 class WindowPage;
+struct GroupMember;
 
 /// The one window: rail of tasks, bar of choosers, sentence, the page of the task, status line. Logs can be dropped on
 /// it anywhere, at any time.
@@ -60,6 +63,7 @@ class MainWindow : public QMainWindow {
   ComparePage* comparePage() { return m_compare; }
   LotsPage* lotsPage() { return m_lots; }
   KeepForm* keepForm() { return m_keepForm; }
+  GroupPicker* groupPicker() { return m_groups; }  ///< null until it was wanted
   SettingsWindow* settingsWindow();
   WatchWindow* watchWindow();
   widgets::Sentence* sentence() { return m_sentence; }
@@ -99,9 +103,17 @@ class MainWindow : public QMainWindow {
   bool areLotsShown() const { return m_task == Task::kLots && !m_shown; }
   void placeOnScreen();   ///< as it was left; at first inside the screen, whatever its size
   void connectCompare();  // main_window_compare.cpp
-  void showRunOf(std::size_t side);
+  void showRunOf(std::size_t side, std::size_t run = 0);
   void pickForCompare();
-  void openForCompare(const std::vector<std::string>& ids);
+  /// Runs of the archive, by the names they are opened under, that are to be compared as groups.
+  struct KeptGroups {
+    QStringList a, b;
+  };
+  void pickGroups();  ///< of what is open
+  void compareKept(const std::vector<std::string>& ids);
+  void askGroups(std::vector<GroupMember> members, const std::vector<std::optional<std::size_t>>& sides,
+                 std::function<void(const QStringList&, const QStringList&)> then);
+  void openForCompare(const std::vector<std::string>& ids, const std::optional<KeptGroups>& groups);
   bool isCompareShown() const { return m_task == Task::kCompare && !m_shown; }
   void openDemoRun(const QString& log, const char* recipe_name);
   void fillRecent();
@@ -145,6 +157,7 @@ class MainWindow : public QMainWindow {
   TunePage* m_tune;
   ComparePage* m_compare;
   ArchivePicker* m_picker = nullptr;  // made when it is first wanted
+  GroupPicker* m_groups = nullptr;    // likewise
   LotsPage* m_lots;
   Task m_task = Task::kCheck;
   std::unique_ptr<LayoutMemory> m_layouts;

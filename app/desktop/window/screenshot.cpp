@@ -9,9 +9,11 @@
 #include <cstdio>
 
 #include "app/desktop/compare/compare_page.h"
+#include "app/desktop/compare/group_picker.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/keep/keep_form.h"
 #include "app/desktop/lots/figures_pane.h"
+#include "app/desktop/lots/filter_bar.h"
 #include "app/desktop/lots/lot_sheet_panel.h"
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/lots/runs_model.h"
@@ -60,6 +62,10 @@ QStringList Screenshot::states() {
           QStringLiteral("compare-level"),
           QStringLiteral("compare-marked"),
           QStringLiteral("compare-one"),
+          QStringLiteral("compare-groups"),
+          QStringLiteral("compare-groups-chosen"),
+          QStringLiteral("compare-groups-overlaid"),
+          QStringLiteral("compare-groups-picker"),
           QStringLiteral("compare-empty"),
           QStringLiteral("lots"),
           QStringLiteral("lots-trend"),
@@ -94,6 +100,10 @@ void Screenshot::whenReady() {
   }
   if (m_request.state == u"watch") {
     stepWatch();
+    return;
+  }
+  if (m_request.state.startsWith(QStringLiteral("compare-groups"))) {
+    stepGroups();
     return;
   }
   if (m_request.state.startsWith(QStringLiteral("compare"))) {
@@ -237,6 +247,42 @@ void Screenshot::stepCompare() {
   }
   ++m_step;
   QTimer::singleShot(kPoll_ms, this, &Screenshot::stepCompare);
+}
+
+void Screenshot::stepGroups() {
+  // The newest runs of the archive's main side, divided by their recipe.
+  constexpr int kMost = 24;
+  LotsPage* lots = m_window->lotsPage();
+  ComparePage* page = m_window->comparePage();
+  CompareSession* session = page->session();
+  const QString& state = m_request.state;
+  const auto again = [this] { QTimer::singleShot(kPoll_ms, this, &Screenshot::stepGroups); };
+  if (m_step == 0) {
+    m_window->showTask(MainWindow::Task::kLots);
+  } else if (m_step == 1) {
+    if (lots->isBusy() || lots->model()->rowCount() == 0) return again();
+    std::vector<int> rows;
+    const QString board = lots->model()->row(0).board;
+    for (int row = 0; row < lots->model()->rowCount() && int(rows.size()) < kMost; ++row)
+      if (lots->model()->row(row).board == board) rows.push_back(row);
+    lots->model()->setMarked(rows, true);
+    emit lots->filterBar()->compareWanted();
+  } else if (m_step == 2) {
+    GroupPicker* picker = m_window->groupPicker();
+    if (!picker || !picker->isVisible()) return again();
+    if (state != u"compare-groups-picker") picker->take();
+  } else if (m_step == 3 && state != u"compare-groups-picker") {
+    if (!session->isSettled()) return again();
+    CompareChoice choice = session->choice();
+    choice.curves = CompareCurves::kOverlaid;
+    if (state == u"compare-groups-overlaid") session->change({}, choice);
+    if (state == u"compare-groups-chosen") page->stepProblem(1);
+  } else {
+    QTimer::singleShot(kDrawn_ms, this, &Screenshot::take);
+    return;
+  }
+  ++m_step;
+  again();
 }
 
 void Screenshot::take() {

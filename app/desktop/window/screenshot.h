@@ -29,6 +29,7 @@ class Screenshot : public QObject {
   void stepWatch();  // until some logs of the folder are kept
   void stepLots();   // until everything that was asked of the archive is there
   void stepCompare();
+  void stepGroups();  // until the groups are compared
   void take();
 
   Document* m_document;

@@ -127,7 +127,7 @@ void SheetMenu::askExport() {
   const auto base = [](const sheet::RunRecord& of) {
     return QFileInfo(QString::fromStdString(of.reading().file.file)).completeBaseName();
   };
-  const QString name = pair ? base(pair->a) + u'_' + base(pair->b) : base(*shown);
+  const QString name = pair ? base(pair->a.front()) + u'_' + base(pair->b.front()) : base(*shown);
   const QString folder = m_settings->sheetFolder().isEmpty() ? m_settings->openFolder() : m_settings->sheetFolder();
   auto* dialog = new QFileDialog(m_window, tr("Export the sheet"), folder.isEmpty() ? QDir::homePath() : folder,
                                  tr("PDF (*.pdf);;One HTML file (*.html);;Table (*.csv);;JSON (*.json)"));

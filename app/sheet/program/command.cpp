@@ -5,6 +5,7 @@
 #include <cstdio>
 #include <filesystem>
 #include <functional>
+#include <set>
 
 #include "app/archive/moment.h"
 #include "app/command/archive_open.h"
@@ -37,7 +38,7 @@ class Sheets {
       command::report_error(*error);
       return error->code == ErrorCode::kBadArgument ? ExitStatus::kUsage : ExitStatus::kUnreadable;
     }
-    if (m_options.compare) return comparison();
+    if (m_options.compare) return m_options.groupA.empty() ? comparison() : groups();
     return m_options.apart ? apart() : together();
   }
 
@@ -128,7 +129,8 @@ class Sheets {
   ExitStatus status() const { return m_unread ? ExitStatus::kUnreadable : command::exit_status(m_worst); }
 
   /// Runs of the archive; nothing, after saying why, where they cannot be had.
-  std::vector<RunRecord> kept(const std::vector<std::string>& ids) {
+  std::vector<RunRecord> kept(const std::vector<std::string>& ids,
+                              const std::vector<window::ProcessWindow>& windows = {}) {
     auto archive = command::open_archive(m_options.archive, archive::Access::kReadOnly);
     std::vector<std::string> known;
     for (std::size_t i = 0; archive && i < ids.size(); ++i) {
@@ -136,7 +138,7 @@ class Sheets {
       if (!id) return unread(id.error());
       known.push_back(*id);
     }
-    auto runs = archive ? archivedRuns(*archive, known) : Result<std::vector<RunRecord>>{archive.error()};
+    auto runs = archive ? archivedRuns(*archive, known, {}, windows) : Result<std::vector<RunRecord>>{archive.error()};
     if (!runs) return unread(runs.error());
     for (const RunRecord& run : *runs) m_worst = std::max(m_worst, run.checked().judgement.verdict);
     return *std::move(runs);
@@ -183,7 +185,30 @@ class Sheets {
       both.push_back(std::move(runs.front()));
     }
     const ComparisonRecord record{
-        both[0], both[1], {m_options.differentThermocouples, m_options.align_C}, m_options.overlaid};
+        {both[0]}, {both[1]}, {m_options.differentThermocouples, m_options.align_C}, m_options.overlaid};
+    return command::write_output(m_options.common, fileOf(record, m_style, m_kind), ExitStatus::kDone);
+  }
+
+  /// Two groups of kept runs, all against the windows that were named, else against those of A's first.
+  ExitStatus groups() {
+    auto windows = m_options.windows.empty() ? std::vector<window::ProcessWindow>{} : m_requests[0]->windows;
+    if (windows.empty()) {
+      const auto first = kept({m_options.groupA.front()});
+      if (first.empty()) return ExitStatus::kUnreadable;
+      windows = first.front().request->windows;
+    }
+    ComparisonRecord record{kept(m_options.groupA, windows),
+                            kept(m_options.groupB, windows),
+                            {false, m_options.align_C},
+                            m_options.overlaid};
+    if (record.a.empty() || record.b.empty()) return ExitStatus::kUnreadable;
+    std::set<std::pair<std::string, int>> seen;  // logs and passes
+    for (const auto* side : {&record.a, &record.b})
+      for (const RunRecord& run : *side)
+        if (!seen.emplace(run.reading().file.sha256, run.checked().run.part).second) {
+          command::report_error(usage("is given twice: a run counts once", run.archive->id.toStdString()));
+          return ExitStatus::kUsage;
+        }
     return command::write_output(m_options.common, fileOf(record, m_style, m_kind), ExitStatus::kDone);
   }
 

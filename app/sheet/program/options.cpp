@@ -14,7 +14,8 @@ uncertainty means, and the log's digest. FILE's ending says what is written: .pd
 .csv or .json. Several logs give a page that sums them up; --each adds a page for each run, --apart writes a file for
 each log into the folder that -o names. Without LOG the runs come from the archive, by their ids or by lots: then the sheet
 names the record, the chain's count and its head digest; --mark-printed notes beside the record that it was printed.
---compare takes two logs and makes one page of both, as `ovenwright compare` holds them against each other.
+--compare takes two logs and makes one page of both, as `ovenwright compare` holds them against each other; with --a and
+--b two groups of archived runs, by their ids or digests, all judged against the window of A's first run or another.
 
 Without a window, `sac305` is assumed and the sheet says so. WINDOW, OVEN, RECIPE, BOARD and LAYOUT are files or names, as
 for `ovenwright check`.
@@ -26,6 +27,7 @@ Examples
   ovenwright sheet lot/*.csv --window tern_rev3.toml --lot QM-2298 --each -o QM-2298.pdf
   ovenwright sheet lot/*.csv --window tern_rev3.toml --apart pdf -o sheets
   ovenwright sheet --compare run7.csv run8.csv --oven line2.toml --recipe rev7.toml --recipe rev8.toml -o 7_and_8.pdf
+  ovenwright sheet --compare --a 7kq2mv9x-1 7kq2mv9x-2 --b 7kq2mv9x-7 7kq2mv9x-8 -o groups.pdf
   ovenwright sheet --lot QM-2298 --lot QM-2301 --apart pdf -o sheets)";
 
 const std::vector<std::string> kPapers{"A4", "Letter"};
@@ -51,6 +53,12 @@ void addOfEach(CLI::App& sheet, SheetOptions& options) {
 
 void addCompare(CLI::App& sheet, SheetOptions& options) {
   auto* compare = sheet.add_flag("--compare", options.compare, "The sheet of two logs held against each other");
+  auto* a = sheet.add_option("--a", options.groupA, "Of a comparison: runs of the archive in place of a log, group A")
+                ->option_text("ID...")
+                ->needs(compare);
+  auto* b = sheet.add_option("--b", options.groupB, "Group B")->option_text("ID...")->needs(compare);
+  a->needs(b);
+  b->needs(a);
   sheet
       .add_flag("--different-thermocouples", options.differentThermocouples,
                 "Of a comparison: though the channels have the same names")
@@ -130,10 +138,16 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
   sheet->get_option("--output")->required();
   sheet->footer(kHelp);
   sheet->final_callback([&options, sheet] {
+    if (!options.groupA.empty()) {
+      for (const char* name : {"LOG", "--run", "--lot", "--oven", "--recipe", "--board", "--serial", "--operator",
+                               "--run-at", "--layout", "--entry", "--different-thermocouples", "--mark-printed"})
+        if (sheet->count(name) > 0) throw CLI::ValidationError(name, "found with --a and --b, which name kept runs");
+      return;
+    }
     if (options.logs.empty() && options.ids.empty() && options.lots.empty())
       throw CLI::RequiredError("LOG, --run or --lot");
     if (options.logs.empty()) {
-      if (options.compare) throw CLI::ValidationError("--compare", "needs two logs");
+      if (options.compare) throw CLI::ValidationError("--compare", "needs two logs, or --a and --b");
       for (const char* name :
            {"--window", "--oven", "--recipe", "--board", "--serial", "--operator", "--run-at", "--layout", "--entry"}) {
         if (sheet->count(name) > 0) throw CLI::ValidationError(name, "needs LOG: a run of the archive has its own");

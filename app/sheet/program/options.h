@@ -18,7 +18,8 @@ struct SheetOptions {
   std::string serial, operatorName, company;
   std::optional<std::string> runAt, logo;
   std::string paper = "A4", language = "en";
-  bool compare = false;              ///< the two logs against each other
+  bool compare = false;  ///< the two logs against each other, or two groups of runs of the archive
+  std::vector<std::string> groupA, groupB;
   std::vector<std::string> recipes;  ///< of each of the two, or of both
   std::vector<double> entries_s;     ///< likewise
   std::vector<int> passes;           ///< likewise, of logs with several

@@ -216,7 +216,7 @@ TEST_F(CompareTest, LanesHaveBothRunsAndWhatIsOutLeadsThere) {
   std::size_t marks = 0;
   for (const auto& lane : table.lanes)
     for (const auto& mark : lane.marks) marks += 1 + mark.covered.size();
-  EXPECT_EQ(marks, compared().a.checked().judgement.all_size() + compared().b.checked().judgement.all_size());
+  EXPECT_EQ(marks, compared().a.judgement().all_size() + compared().b.judgement().all_size());
   follow(QStringLiteral("out"));
   ASSERT_TRUE(page()->chosenResult());
   const auto chosen = page()->lanes()->chosenOutcome();
@@ -300,7 +300,7 @@ TEST_F(CompareTest, TheSheetIsOfWhatIsShown) {
   openPair();
   const auto record = page()->sheetRecord();
   ASSERT_TRUE(record);
-  EXPECT_EQ(record->a.reading().file.sha256, compared().a.view->reading().file.sha256);
+  EXPECT_EQ(record->a.front().reading().file.sha256, compared().a.first().view->reading().file.sha256);
   EXPECT_FALSE(record->overlaid);
 }
 

@@ -9,18 +9,14 @@
 namespace ovenwright::widgets {
 namespace {
 
-run::Run runOf(const std::vector<std::string>& names) {
-  run::Run made;
-  for (const auto& name : names) made.channels.emplace_back().name = name;
-  return made;
-}
+using Names = std::vector<std::string>;
 
 /// Two thermocouples' peaks between 235 and 250 °C in two runs, and their comparison: U of every difference is 0.7.
 struct Pair {
   judge::Judgement a, b;
   Channels looks_a = samples::channels(2), looks_b = samples::channels(2);
   compare::Comparison comparison;
-  std::vector<PairChannel> pairs = pairChannels(runOf({"TC1", "TC2"}), runOf({"TC1", "TC2"}));
+  std::vector<PairChannel> pairs = pairChannels(Names{"TC1", "TC2"}, Names{"TC1", "TC2"});
 
   explicit Pair(std::vector<double> in_a, std::vector<double> in_b) {
     const auto judged = [](const std::vector<double>& values) {
@@ -76,7 +72,7 @@ TEST(PairLanes, TheLastColumnsSayWhatChanged) {
 }
 
 TEST(PairLanes, ThermocouplesAreMatchedByNameWithOneStyle) {
-  const auto pairs = pairChannels(runOf({"TC1", "TC2"}), runOf({"TC2", "new"}));
+  const auto pairs = pairChannels(Names{"TC1", "TC2"}, Names{"TC2", "new"});
   ASSERT_EQ(pairs.size(), 3u);
   EXPECT_FALSE(pairs[0].b);
   EXPECT_EQ(pairs[1].b, 0u);

@@ -96,9 +96,10 @@ void addOtherRun(Table& table, const judge::Judgement& shown, const widgets::Lan
     std::optional<judge::Verdict> worst;
     for (const auto& outcome : other.results) {
       if (outcome.trace != trace) continue;
-      if (deciding && outcome.requirement_name == deciding->requirement_name) {
+      // Of the same measure: a part's own limit is another requirement.
+      if (deciding && outcome.measure == deciding->measure) {
         value.text = wording.value(outcome);
-        value.bold = outcome.required && outcome.verdict != judge::Verdict::kPass;
+        value.bold |= outcome.required && outcome.verdict != judge::Verdict::kPass;
       }
       if (!outcome.required) continue;
       worst = std::max(worst.value_or(judge::Verdict::kPass), outcome.verdict);

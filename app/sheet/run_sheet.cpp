@@ -27,7 +27,7 @@ struct Words {
 };
 
 constexpr qreal kLeastCurve = 140, kGoodCurve = 160, kMostCurve = 360;
-constexpr qreal kLotCurve = 105;  // of a lot of two, which is to be one page
+constexpr qreal kLotCurve = 84;  // of a lot of two, which is to be one page
 constexpr qreal kCurveGap = 8;
 constexpr std::size_t kMostOnOnePage = 12;  // thermocouples in the table
 
@@ -48,6 +48,12 @@ class RunSheet {
     for (const RunRecord& run : lot) m_lot.push_back(legible(run));
     addOtherRun(m_table, m_content->view->judgement(), m_content->lanes, m_lot[1 - m_shown].checked().judgement,
                 runText(1 - m_shown));
+    if (const QString words = statisticsText(statisticsOf(m_lot)); !words.isEmpty())
+      m_notes.prepend({Words::tr("Statistics"), words});
+    // Closer, so that the curves have room on the one page.
+    QStringList rest;
+    for (const Fact& note : m_notes.mid(1)) rest << note.label + QStringLiteral(": ") + note.value;
+    m_notes = {{m_notes.front().label, m_notes.front().value + u' ' + rest.join(QStringLiteral("  "))}};
   }
 
   RunSheet(const RunRecord& record, const Style& style)

@@ -2844,6 +2844,11 @@
             <numerusform>%n Läufe</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>a run and its recipe</comment>
+        <translation>%1, Rev. %2</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ComparePage</name>
@@ -2958,6 +2963,14 @@
     <message>
         <source>Values of B</source>
         <translation>Werte von B</translation>
+    </message>
+    <message>
+        <source>Compare: %1 and %2</source>
+        <translation>Vergleichen: %1 und %2</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
     </message>
 </context>
 <context>

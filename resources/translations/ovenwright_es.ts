@@ -2844,6 +2844,11 @@
             <numerusform>%n pasadas</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>a run and its recipe</comment>
+        <translation>%1, rev. %2</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ComparePage</name>
@@ -2958,6 +2963,14 @@
     <message>
         <source>Values of B</source>
         <translation>Valores de B</translation>
+    </message>
+    <message>
+        <source>Compare: %1 and %2</source>
+        <translation>Comparar: %1 y %2</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
     </message>
 </context>
 <context>

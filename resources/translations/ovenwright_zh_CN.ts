@@ -2801,6 +2801,11 @@
             <numerusform>%n 次测温</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1, rev %2</source>
+        <comment>a run and its recipe</comment>
+        <translation>%1，版本 %2</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ComparePage</name>
@@ -2914,6 +2919,14 @@
     <message>
         <source>Values of B</source>
         <translation>B 的数值个数</translation>
+    </message>
+    <message>
+        <source>Compare: %1 and %2</source>
+        <translation>比较：%1 与 %2</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>比较</translation>
     </message>
 </context>
 <context>

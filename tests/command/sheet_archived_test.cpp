@@ -2,7 +2,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <cstdlib>
 #include <nlohmann/json.hpp>
+#include <sstream>
 
 #include "tests/command/sheet_run.h"
 
@@ -53,6 +55,11 @@ TEST_F(ArchivedSheet, OfALotNamesRecordsChainsAndCautions) {
         std::string{"a qualified person confirms it with an instrumented run"}, std::string{"Hot surfaces"},
         std::string{"the paste\u2019s own data sheet is the authority"}, std::string{"Checked by, date"},
         std::string{"Released by, date"}, std::string{"d40cd78c6dde7c18 4c4f38200bb7401a"}})
+    EXPECT_THAT(text, testing::HasSubstr(said));
+  // Two runs of one board are one page: the curves of the one that is out, and what the other came to.
+  EXPECT_EQ(pdf_info(file, "Pages"), "1");
+  for (const std::string said : {"1 of 2 runs pass.", "Run 1: tern_run1.csv", "Run 2: tern_run2.csv", "margin, run 2",
+                                 "s from oven entry", "Smallest margin"})
     EXPECT_THAT(text, testing::HasSubstr(said));
   // A page for each run where asked, each with the two lines to sign on.
   EXPECT_EQ(run({"sheet", "--lot", "QM-2201", "--each", "-o", file}).status, 1);
@@ -118,6 +125,66 @@ TEST_F(ArchivedSheet, IsNotedAsPrintedWhereAsked) {
   EXPECT_EQ(
       run({"sheet", "profiles/demo/tern_run1.csv", "--mark-printed", "R. Quill", "-o", folder.path("b.json")}).status,
       2);
+}
+
+// Source: what `compare` says of the same records; all were kept with one window.
+TEST_F(ArchivedSheet, OfTwoGroupsSaysWhatCompareSays) {
+  std::vector<std::string> groups;
+  for (const std::string side : {"--a", "--b"}) {
+    groups.push_back(side);
+    for (const double share : {0.0, 0.003}) {
+      // The demo's log with its temperatures further from 25 °C: another run.
+      const std::string log = "run" + side.substr(2);
+      std::istringstream from(contents("profiles/demo/tern_run2.csv"));
+      std::string all, line;
+      while (std::getline(from, line)) {
+        std::istringstream cells(line);
+        std::string cell, moved;
+        for (int i = 0; std::getline(cells, cell, ','); ++i) {
+          char* end = nullptr;
+          const double value = std::strtod(cell.c_str(), &end);
+          const bool number = i > 0 && end != cell.c_str() && *end == '\0';
+          const double by = share + (side == "--b" ? -0.01 : 0);
+          moved += (i > 0 ? "," : "") + (number ? std::to_string(value + (value - 25) * by) : cell);
+        }
+        all += moved + "\n";
+      }
+      const std::string path = folder.path(log + std::to_string(share) + ".csv");
+      write(path, all);
+      groups.push_back(added(path, side == "--a" ? "QM-2201" : "QM-2202"));
+    }
+  }
+  auto arguments = groups;
+  arguments.insert(arguments.begin(), "compare");
+  const auto report = json(arguments);
+  arguments = groups;
+  arguments.insert(arguments.begin(), {"sheet", "--compare"});
+  arguments.insert(arguments.end(), {"-o", folder.path("groups.json")});
+  ASSERT_EQ(run(arguments).status, 0);
+  const auto sheet = Json::parse(contents(folder.path("groups.json")), nullptr, false);
+  EXPECT_EQ(sheet.at("comparison"), report);
+  EXPECT_EQ(sheet.at("runs").size(), 4U);
+  for (const std::string ending : {"pdf", "html", "csv"}) {
+    arguments.back() = folder.path("groups." + ending);
+    EXPECT_EQ(run(arguments).status, 0) << ending;
+  }
+  const std::string text = pdf_text(folder.path("groups.pdf"));
+  for (const std::string said : {"Means of 2 and 2 runs", "A, mean margin", "Runs of A", "Logs of B",
+                                 "A: Lot QM-2201, 2 runs", "two samples (Welch)", "On the next page"})
+    EXPECT_THAT(text, testing::HasSubstr(said));
+  EXPECT_THAT(contents(folder.path("groups.csv")), testing::HasSubstr(",2,2\r\n"));
+  // A run counts once; a digest names a run; groups have no other settings than those they were kept with.
+  auto twice = groups;
+  twice.insert(twice.begin(), {"sheet", "--compare"});
+  twice.insert(twice.end(), {groups[1], "-o", folder.path("twice.pdf")});
+  EXPECT_EQ(run(twice).status, 2);
+  EXPECT_EQ(run({"sheet", "--compare", "--a", groups[1], "-o", folder.path("one.pdf")}).status, 2);
+  EXPECT_EQ(run({"sheet", "--compare", "--a", groups[1], "--b", groups[4], "--recipe", "profiles/demo/recipe.toml",
+                 "--oven", "profiles/demo/oven.toml", "-o", folder.path("one.pdf")})
+                .status,
+            2);
+  EXPECT_EQ(
+      run({"sheet", "--compare", "--a", "00000000deadbeef", "--b", groups[4], "-o", folder.path("one.pdf")}).status, 3);
 }
 
 }  // namespace

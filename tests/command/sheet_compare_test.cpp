@@ -94,6 +94,16 @@ TEST(SheetCompare, IsOnePageWithEverythingThatIdentifiesBothRuns) {
   }
 }
 
+// German is a third longer, Letter 18 mm shorter than A4.
+TEST(SheetCompare, IsOnePageInGermanOnLetter) {
+  const Folder folder;
+  const std::string file = folder.path("pair.pdf");
+  ASSERT_EQ(compare_sheet(file, {"--paper", "Letter", "--language", "de"}).status, 0);
+  EXPECT_EQ(pdf_info(file, "Pages"), "1");
+  const std::string text = pdf_text(file);
+  for (const char* said : {"Unterschiede:", "Mehr Reserve:", "Seite 1 von 1"}) EXPECT_THAT(text, HasSubstr(said));
+}
+
 TEST(SheetCompare, CurvesMayLieOverEachOther) {
   const Folder folder;
   const std::string file = folder.path("over.pdf");

@@ -169,8 +169,16 @@ void CompareBar::refresh() {
   const auto title = [this](std::size_t side) {
     const auto subjects = m_session->subjects(side);
     if (subjects.empty()) return tr("None", "no run");
-    if (subjects.size() > 1) return tr("%n runs", nullptr, int(subjects.size()));
-    return runTitle(*subjects.front().log, subjects.front().run);
+    const auto& first = subjects.front();
+    QString text = subjects.size() > 1 ? tr("%n runs", nullptr, int(subjects.size())) : runTitle(*first.log, first.run);
+    // The recipe's revision, where all ran one, tells more than a name.
+    const auto revision = [](const CompareSubject& of) {
+      const auto& recipe = of.log->setup.recipe;
+      return recipe && recipe->identity.revision ? QString::fromStdString(*recipe->identity.revision) : QString();
+    };
+    const bool one = std::ranges::all_of(subjects, [&](const auto& each) { return revision(each) == revision(first); });
+    if (one && !revision(first).isEmpty()) text = tr("%1, rev %2", "a run and its recipe").arg(text, revision(first));
+    return text;
   };
   m_a->setChosen(title(0));
   m_b->setChosen(title(1));

@@ -301,6 +301,10 @@ void ComparePage::setFormat(const Format& format) {
 
 widgets::SentenceContent ComparePage::sentence() const { return compareSentence(*m_session, m_format); }
 
+QString ComparePage::title() const {
+  return compared() ? tr("Compare: %1 and %2").arg(sideName(*compared(), 0), sideName(*compared(), 1)) : tr("Compare");
+}
+
 QString ComparePage::statusText() const {
   return compared() ? compareStatus(*compared()) : tr("Nothing is compared yet");
 }

@@ -49,6 +49,7 @@ class ComparePage : public QWidget {
   std::optional<std::size_t> chosenResult() const { return m_focus.result; }
   /// In the place of the verdict while this page is shown.
   widgets::SentenceContent sentence() const;
+  QString title() const;  ///< of the window
   QString statusText() const;
   bool isGuarded() const;  ///< by the rule that either is judged by
   void follow(const widgets::SentenceLink& link);

@@ -91,15 +91,16 @@ std::vector<std::optional<std::array<double, 2>>> meanPeaks(const ComparedSide& 
 
 double commonZero_s(const Compared& compared, std::size_t side) { return compared.side(side).zero_s.front(); }
 
-QString sideTitle(const Compared& compared, std::size_t side) {
+QString sideName(const Compared& compared, std::size_t side) {
   const auto& one = compared.side(side);
-  const QString letter = widgets::sideLetter(side);
-  QString title = QStringLiteral("%1: %2").arg(letter, baseName(one.first()));
-  if (one.isGroup()) title = QStringLiteral("%1: %2").arg(letter, Words::tr("%n runs", nullptr, int(one.runs.size())));
-  if (one.recipe && one.recipe->identity.revision)
-    title = Words::tr("%1, rev %2", "a run and its recipe")
-                .arg(title, QString::fromStdString(*one.recipe->identity.revision));
-  return title;
+  const QString name = one.isGroup() ? Words::tr("%n runs", nullptr, int(one.runs.size())) : baseName(one.first());
+  if (!one.recipe || !one.recipe->identity.revision) return name;
+  return Words::tr("%1, rev %2", "a run and its recipe")
+      .arg(name, QString::fromStdString(*one.recipe->identity.revision));
+}
+
+QString sideTitle(const Compared& compared, std::size_t side) {
+  return QStringLiteral("%1: %2").arg(widgets::sideLetter(side), sideName(compared, side));
 }
 
 Scene compareScene(const Compared& compared, std::size_t side, const CompareFocus& focus, const Format& format) {

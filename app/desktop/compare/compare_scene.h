@@ -41,7 +41,9 @@ std::optional<std::size_t> laneNumber(const Compared& compared, const compare::M
 /// Of a side's runs the one that is nearest to a limit in an outcome of its judgement, or out the furthest.
 std::size_t nearestRun(const ComparedSide& side, std::size_t outcome);
 
-/// "A: tern_run1, rev 7", "A: 5 runs, rev 7"
+/// "tern_run1, rev 7", "5 runs, rev 7"
+QString sideName(const Compared& compared, std::size_t side);
+/// "A: tern_run1, rev 7"
 QString sideTitle(const Compared& compared, std::size_t side);
 
 }  // namespace ovenwright::desktop

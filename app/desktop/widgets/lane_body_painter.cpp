@@ -271,41 +271,40 @@ void LaneBodyPainter::paintGroup(std::size_t lane) {
   m_painter.restore();
 }
 
-/// The first and the last mark with their names over them, which never write over one another: each is as close to its
-/// mark as the other and the lane's edges allow, and is cut where both have not enough room.
+std::array<qreal, 2> placeNames(const std::array<qreal, 2>& centers, const std::array<qreal, 2>& widths, qreal left,
+                                qreal right, qreal gap) {
+  std::array<qreal, 2> at;
+  for (const std::size_t i : {0, 1}) at[i] = std::max(left, std::min(centers[i] - widths[i] / 2, right - widths[i]));
+  const qreal over = at[0] + widths[0] + gap - at[1];
+  if (over <= 0) return at;
+  // Both give way alike, as far as the edges let them.
+  at[0] = std::max(left, std::min(at[0] - over / 2, right - widths[1] - gap - widths[0]));
+  at[1] = at[0] + widths[0] + gap;
+  return at;
+}
+
+/// The first and the last mark with their names over them, cut where both have not enough room.
 void LaneBodyPainter::paintGroupEnds(std::size_t lane, std::size_t first, std::size_t last) {
   const LaneBody& scale = m_layout.columns().body;
   const QFont font = m_theme.font(11);
   const QFontMetricsF metrics(font);
   const auto& marks = m_table.lanes[lane].marks;
   const qreal gap = m_theme.px(8), left = scale.left + m_theme.px(2), right = scale.right - m_theme.px(2);
-  struct Name {
-    const LaneMark* mark;
-    QString text;
-    qreal width, x;
-  };
-  std::vector<Name> names;
-  for (const std::size_t index : {first, last}) {
-    paintMark(lane, index);
-    if (index == last && first == last && !names.empty()) break;
-    const QString text = metrics.elidedText(marks[index].place, Qt::ElideMiddle, (right - left - gap) / 2);
-    const qreal width = metrics.horizontalAdvance(text);
-    const qreal x = std::clamp(m_layout.center(lane, index).x() - width / 2, left, right - width);
-    names.push_back({&marks[index], text, width, x});
+  const std::array<std::size_t, 2> ends{first, last};
+  std::array<QString, 2> texts;
+  std::array<qreal, 2> centers, widths;
+  for (const std::size_t i : {0, 1}) {
+    if (i == 0 || last != first) paintMark(lane, ends[i]);
+    texts[i] = metrics.elidedText(marks[ends[i]].place, Qt::ElideMiddle, (right - left - gap) / 2);
+    centers[i] = m_layout.center(lane, ends[i]).x();
+    widths[i] = metrics.horizontalAdvance(texts[i]);
   }
-  if (names.size() == 2) {
-    const qreal over = names[0].x + names[0].width + gap - names[1].x;
-    if (over > 0) {
-      names[0].x = std::clamp(names[0].x - over / 2, left, right - names[1].width - gap - names[0].width);
-      names[1].x = std::max(names[1].x, names[0].x + names[0].width + gap);
-      names[1].x = std::min(names[1].x, right - names[1].width);
-    }
-  }
-  const QRectF body = m_layout.body(lane);
+  const auto at = placeNames(centers, widths, left, right, gap);
   m_painter.setFont(font);
-  for (const Name& name : names) {
-    m_painter.setPen(name.mark->signal ? m_theme.signal : m_theme.secondary);
-    m_painter.drawText(QPointF(name.x, body.top() + m_theme.px(3) + metrics.ascent()), name.text);
+  for (const std::size_t i : {0, 1}) {
+    if (i == 1 && last == first) break;
+    m_painter.setPen(marks[ends[i]].signal ? m_theme.signal : m_theme.secondary);
+    m_painter.drawText(QPointF(at[i], m_layout.body(lane).top() + m_theme.px(3) + metrics.ascent()), texts[i]);
   }
 }
 

@@ -1,7 +1,14 @@
 #pragma once
+#include <array>
+
 #include "app/desktop/widgets/lanes_painter.h"
 
 namespace ovenwright::widgets {
+
+/// Left edges of two names over two marks, left one first: as close to their marks as they may stand without touching
+/// one another or leaving the lane; both fit into it.
+std::array<qreal, 2> placeNames(const std::array<qreal, 2>& centers, const std::array<qreal, 2>& widths, qreal left,
+                                qreal right, qreal gap);
 
 /// Paints the bodies of lanes: ground, limits, guard bands, whiskers and marks.
 class LaneBodyPainter {

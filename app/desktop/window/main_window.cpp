@@ -331,7 +331,7 @@ void MainWindow::refreshPage() {
   if (areLotsShown()) {
     title = tr("Lots") + QStringLiteral(" – ") + title;
   } else if (isCompareShown()) {
-    title = tr("Compare") + QStringLiteral(" – ") + title;
+    title = m_compare->title() + QStringLiteral(" – ") + title;
   } else if (log) {
     title = runTitle(*log, log->run);
     if (m_document->setup().board)

@@ -27,6 +27,7 @@ void MainWindow::connectCompare() {
     if (!isCompareShown()) return;
     refreshSentence();
     refreshStatus();
+    setWindowTitle(m_compare->title() + QStringLiteral(" – ") + tr("Ovenwright"));
   });
   connect(m_compare, &ComparePage::undone, this, [this] { showTask(Task::kCompare); });
   connect(m_compare, &ComparePage::openWanted, this, &MainWindow::openLogs);

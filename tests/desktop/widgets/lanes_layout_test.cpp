@@ -1,4 +1,5 @@
 #include "app/desktop/widgets/lanes_layout.h"
+#include "app/desktop/widgets/lane_body_painter.h"
 
 #include <gtest/gtest.h>
 
@@ -145,6 +146,19 @@ TEST(LanesPainter, StaysInsideItsArea) {
       for (int y = 0; y < image.height(); ++y)
         ASSERT_TRUE(area.contains(x, y) || image.pixelColor(x, y) == QColor(Qt::magenta)) << x << ' ' << y;
   }
+}
+
+// Source: algebra. Over their marks where there is room; else apart by the gap, never out of the lane.
+TEST(LanesLayout, NamesOfTwoEndsNeverTouch) {
+  EXPECT_EQ(placeNames({100, 300}, {40, 60}, 0, 400, 8), (std::array<qreal, 2>{80, 270}));
+  for (const qreal first : {0.0, 10.0, 150.0, 199.0, 390.0, 400.0})
+    for (const qreal apart : {0.0, 1.0, 30.0, 120.0})
+      for (const qreal width : {20.0, 90.0, 196.0}) {
+        const auto at = placeNames({first, std::min(400.0, first + apart)}, {width, width}, 0, 400, 8);
+        EXPECT_GE(at[0], 0);
+        EXPECT_GE(at[1], at[0] + width + 8 - 1e-9);
+        EXPECT_LE(at[1] + width, 400 + 1e-9);
+      }
 }
 
 }  // namespace

@@ -21,12 +21,12 @@
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/hairline.h"
 #include "app/desktop/window/sentence_states.h"
+#include "app/desktop/window/side_panel.h"
 
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kNarrow_px = 1280, kRail_px = 104;
-constexpr double kPanel_px = 432, kPanelLeast_px = 300, kPanelMost_px = 520;
+constexpr double kPanel_px = 432;
 constexpr int kTableShare = 43, kFiguresShare = 57;
 enum Content { kList, kMessage };
 
@@ -85,6 +85,8 @@ void LotsPage::build() {
   layout->addWidget(m_filter);
   layout->addWidget(new Hairline);
   layout->addWidget(m_columns, 1);
+  m_side = new SidePanel(this, m_columns, m_panel, m_columns, kPanel_px);
+  connect(m_side, &SidePanel::placed, this, [this] { m_filter->setPanelLinkShown(m_side->needsLink()); });
 }
 
 void LotsPage::connectParts() {
@@ -262,40 +264,11 @@ QList<QWidget*> LotsPage::parts() const {
   return parts;
 }
 
-bool LotsPage::isNarrow() const {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  return width() + theme.px(kRail_px) < theme.px(kNarrow_px);
-}
-
-bool LotsPage::isPanelShown() const { return isNarrow() ? m_overlayOpen : m_panelWanted; }
+bool LotsPage::isPanelShown() const { return m_side->isShown(); }
 
 void LotsPage::setPanelShown(bool shown) {
-  (isNarrow() ? m_overlayOpen : m_panelWanted) = shown;
-  placePanel();
+  m_side->setShown(shown);
   emit panelShownChanged(shown);
-}
-
-void LotsPage::placePanel() {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  const int wanted = int(theme.px(kPanel_px));
-  m_panel->setMinimumWidth(int(theme.px(kPanelLeast_px)));
-  m_panel->setMaximumWidth(int(theme.px(kPanelMost_px)));
-  m_panel->setAutoFillBackground(true);
-  m_filter->setPanelLinkShown(isNarrow() || !m_panelWanted);
-  if (isNarrow()) {
-    if (m_panel->parentWidget() != this) m_panel->setParent(this);
-    m_panel->setGeometry(width() - wanted, m_columns->y(), wanted, m_columns->height());
-    m_panel->setVisible(m_overlayOpen);
-    if (m_overlayOpen) m_panel->raise();
-    return;
-  }
-  if (m_panel->parentWidget() != m_columns) {
-    m_columns->addWidget(m_panel);
-    m_columns->setStretchFactor(1, 0);
-  }
-  const bool was_hidden = m_panel->isHidden() || m_columns->sizes().value(1) == 0;
-  m_panel->setVisible(m_panelWanted);
-  if (m_panelWanted && was_hidden) m_columns->setSizes({width() - wanted, wanted});
 }
 
 void LotsPage::showEvent(QShowEvent* event) {
@@ -305,8 +278,8 @@ void LotsPage::showEvent(QShowEvent* event) {
 
 void LotsPage::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  placePanel();
-  QMetaObject::invokeMethod(this, &LotsPage::placePanel, Qt::QueuedConnection);  // once the rest is laid out
+  m_side->place();
+  QMetaObject::invokeMethod(m_side, &SidePanel::place, Qt::QueuedConnection);  // once the rest is laid out
 }
 
 void LotsPage::style() { m_table->setTheme(widgets::Theme::fromPalette(palette(), font())); }

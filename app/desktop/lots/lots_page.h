@@ -20,6 +20,7 @@ class LotSheetPanel;
 class RunsModel;
 class RunsTable;
 class Settings;
+class SidePanel;
 
 /// The archive: its runs as a table that can be filtered, control charts of the runs that are shown, and the sheet of
 /// those that are marked.
@@ -72,8 +73,6 @@ class LotsPage : public QWidget {
   void exportTable();
   void style();
   void refreshNotice();
-  void placePanel();
-  bool isNarrow() const;
 
   ArchiveLink* m_archive;
   Settings* m_settings;
@@ -88,11 +87,12 @@ class LotsPage : public QWidget {
   QSplitter* m_rows;
   LotSheetPanel* m_panel;
   QSplitter* m_columns;
+  SidePanel* m_side = nullptr;
   QString m_where;  // the archive whose runs can be marked
   std::optional<Notice> m_notice;
   std::optional<Error> m_failure;        // of the last list
   std::optional<std::string> m_current;  // kept over a new list
-  bool m_panelWanted = true, m_overlayOpen = false, m_busy = false;
+  bool m_busy = false;
 };
 
 }  // namespace ovenwright::desktop

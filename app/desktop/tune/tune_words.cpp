@@ -158,9 +158,11 @@ QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const o
     texts << Words::tr("%n zones", nullptr, int(zones.size()));
   } else {
     for (const auto& zone : zones) {
-      const auto& change = zone.top ? *zone.top : *zone.bottom;
-      texts << Words::tr("zone %1 %2")
-                   .arg(QString::fromStdString(zone.zone), number.difference(kSetpoint, change.to - change.from));
+      const auto by = [](const tune::Change* change) { return change ? change->to - change->from : 0.0; };
+      QString difference = number.difference(kSetpoint, by(zone.top));
+      if (by(zone.top) != by(zone.bottom))  // top / bottom, as in the strip
+        difference += QStringLiteral(" / ") + number.difference(kSetpoint, by(zone.bottom));
+      texts << Words::tr("zone %1 %2").arg(QString::fromStdString(zone.zone), difference);
     }
   }
   for (const auto& change : changes)

@@ -352,6 +352,10 @@
         <source>95 % of runs, with 95 % confidence</source>
         <translation>95 % der Läufe, mit 95 % Vertrauen</translation>
     </message>
+    <message>
+        <source>95 % of runs</source>
+        <translation>95 % der Läufe</translation>
+    </message>
 </context>
 <context>
     <name>LotWords</name>
@@ -6219,10 +6223,6 @@
         <translation>Zuletzt am</translation>
     </message>
     <message>
-        <source>Zone %1, %2: %3</source>
-        <translation>Zone %1, %2: %3</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>keine</translation>
     </message>
@@ -6244,6 +6244,11 @@
     <message>
         <source>Choose a zone to find its runs in the list.</source>
         <translation>Eine Zone wählen, um ihre Läufe in der Liste zu finden.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>zone, row, number</comment>
+        <translation>%1, %2: %3</translation>
     </message>
 </context>
 <context>

@@ -352,6 +352,10 @@
         <source>95 % of runs, with 95 % confidence</source>
         <translation>95 % de las pasadas, con 95 % de confianza</translation>
     </message>
+    <message>
+        <source>95 % of runs</source>
+        <translation>95 % de las pasadas</translation>
+    </message>
 </context>
 <context>
     <name>LotWords</name>
@@ -6219,10 +6223,6 @@
         <translation>Última vez</translation>
     </message>
     <message>
-        <source>Zone %1, %2: %3</source>
-        <translation>Zona %1, %2: %3</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>ninguno</translation>
     </message>
@@ -6244,6 +6244,11 @@
     <message>
         <source>Choose a zone to find its runs in the list.</source>
         <translation>Elija una zona para encontrar sus pasadas en la lista.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>zone, row, number</comment>
+        <translation>%1, %2: %3</translation>
     </message>
 </context>
 <context>

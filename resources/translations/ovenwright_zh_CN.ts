@@ -344,6 +344,10 @@
         <source>95 % of runs, with 95 % confidence</source>
         <translation>95 % 的测温，置信水平 95 %</translation>
     </message>
+    <message>
+        <source>95 % of runs</source>
+        <translation>95 % 的测温</translation>
+    </message>
 </context>
 <context>
     <name>LotWords</name>
@@ -6141,10 +6145,6 @@
         <translation>最近一次</translation>
     </message>
     <message>
-        <source>Zone %1, %2: %3</source>
-        <translation>温区 %1，%2：%3</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>无</translation>
     </message>
@@ -6165,6 +6165,11 @@
     <message>
         <source>Choose a zone to find its runs in the list.</source>
         <translation>选一个温区即可在列表中找到其测温。</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>zone, row, number</comment>
+        <translation>%1，%2：%3</translation>
     </message>
 </context>
 <context>

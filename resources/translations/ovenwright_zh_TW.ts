@@ -344,6 +344,10 @@
         <source>95 % of runs, with 95 % confidence</source>
         <translation>95 % 的測溫，信賴水準 95 %</translation>
     </message>
+    <message>
+        <source>95 % of runs</source>
+        <translation>95 % 的測溫</translation>
+    </message>
 </context>
 <context>
     <name>LotWords</name>
@@ -6141,10 +6145,6 @@
         <translation>最近一次</translation>
     </message>
     <message>
-        <source>Zone %1, %2: %3</source>
-        <translation>溫區 %1，%2：%3</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>無</translation>
     </message>
@@ -6165,6 +6165,11 @@
     <message>
         <source>Choose a zone to find its runs in the list.</source>
         <translation>選一個溫區即可在清單中找到其測溫。</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>zone, row, number</comment>
+        <translation>%1，%2：%3</translation>
     </message>
 </context>
 <context>

@@ -27,6 +27,8 @@ namespace {
 
 constexpr int kSubgroups[] = {2, 3, 4, 5, 6, 8, 10};
 constexpr double kGroup_px = 215, kMeasure_px = 225;
+constexpr double kTwoColumns_px = 820;  // of the pane: the figures stand in two columns beside the lane
+constexpr int kValues = 5;              // of the figures are values, the others indices
 enum Body { kFigures, kEmpty, kByZone };
 
 }  // namespace
@@ -72,6 +74,7 @@ QWidget* FiguresPane::buildHead() {
   m_tabs->addTab(tr("Zones"));
   m_tabs->setDrawBase(false);
   m_tabs->setExpanding(false);
+  m_tabs->setUsesScrollButtons(false);  // the choosers give way first
   m_tabs->setAccessibleName(tr("Statistics of the runs"));
   layout->addWidget(m_tabs, 0, Qt::AlignBottom);
   layout->addStretch(1);
@@ -108,7 +111,6 @@ void FiguresPane::build() {
   m_rows->setContentsMargins({});
   m_rows->setHorizontalSpacing(int(theme.px(18)));
   m_rows->setVerticalSpacing(1);
-  m_rows->setColumnStretch(0, 1);
   m_note->setWordWrap(true);
   m_note->setTextFormat(Qt::PlainText);
 
@@ -326,11 +328,11 @@ void FiguresPane::refreshSeries() {
     auto* value = new QLabel;
     value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     value->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    const int row = int(m_figures.size());
-    m_rows->addWidget(name, row, 0);
-    m_rows->addWidget(value, row, 1);
     m_figures << std::pair(name, value);
+    m_rowsDown = 0;
   }
+  m_shownRows = int(rows.size());
+  placeRows();
   for (qsizetype i = 0; i < m_figures.size(); ++i) {
     m_figures[i].first->setVisible(i < rows.size());
     m_figures[i].second->setVisible(i < rows.size());
@@ -342,6 +344,24 @@ void FiguresPane::refreshSeries() {
   const QString note = noteText(*one);
   m_note->setText(note);
   m_note->setVisible(!note.isEmpty());
+}
+
+void FiguresPane::placeRows() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  const bool two = width() >= theme.px(kTwoColumns_px) && m_shownRows > kValues;
+  const int down = two ? std::max(kValues, m_shownRows - kValues) : std::max(1, m_shownRows);
+  if (down == m_rowsDown) return;
+  m_rowsDown = down;
+  for (int i = 0; i < int(m_figures.size()); ++i) {
+    const int row = i % down, column = 2 * (i / down);
+    m_rows->addWidget(m_figures[i].first, row, column);
+    m_rows->addWidget(m_figures[i].second, row, column + 1);
+  }
+}
+
+void FiguresPane::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  placeRows();
 }
 
 void FiguresPane::style() {

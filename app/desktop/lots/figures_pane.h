@@ -54,6 +54,7 @@ class FiguresPane : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void build();
@@ -64,6 +65,7 @@ class FiguresPane : public QWidget {
   void refreshChoosers();
   void refreshSeries();
   void refreshProgress();
+  void placeRows();
   void style();
   const FigureRun* runOf(std::size_t run) const;
 
@@ -83,6 +85,8 @@ class FiguresPane : public QWidget {
   QLabel* m_noScale;
   QGridLayout* m_rows;
   QList<std::pair<QLabel*, QLabel*>> m_figures;
+  int m_shownRows = 0;  // of m_figures
+  int m_rowsDown = 0;   // of them below each other; the rest stands beside
   QLabel* m_note;
   QProgressBar* m_progress;
   QPushButton* m_stop;

@@ -184,7 +184,10 @@ void LotSheetPanel::setRecords(std::vector<std::string> ids) {
   make();
 }
 
-bool LotSheetPanel::isMaking() const { return m_wanted || m_preview->isRunning() || m_printer || m_files->isRunning(); }
+bool LotSheetPanel::isMaking() const {
+  // What waits for the panel to be shown is not being made.
+  return (m_wanted && isVisible()) || m_preview->isRunning() || m_printer || m_files->isRunning();
+}
 
 void LotSheetPanel::make() {
   m_judged.reset();

@@ -262,11 +262,12 @@ QList<std::pair<QString, QString>> statisticsRows(const lot::Series& series, con
                                           {LotWords::tr("Mean"), value(series.mean, 1)},
                                           {LotWords::tr("Standard deviation"), sd},
                                           {LotWords::tr("Smallest, largest"), extremes}};
+  QString tolerance = kNothing;
   if (series.tolerance_interval)
-    rows << std::pair(LotWords::tr("95 % of runs", "tolerance interval"),
-                      LotWords::tr("%1 to %2", "smallest, largest")
-                          .arg(numbers.text((*series.tolerance_interval)[0], 1),
-                               numbers.withUnit(numbers.text((*series.tolerance_interval)[1], 1))));
+    tolerance = LotWords::tr("%1 to %2", "smallest, largest")
+                    .arg(numbers.text((*series.tolerance_interval)[0], 1),
+                         numbers.withUnit(numbers.text((*series.tolerance_interval)[1], 1)));
+  rows << std::pair(LotWords::tr("95 % of runs", "tolerance interval"), tolerance);
   // Pp and Cp take two limits.
   if (c.pp) rows << std::pair(LotWords::tr("Pp"), indexWithLimits(c.pp, c.pp_low, c.pp_high));
   rows << std::pair(LotWords::tr("Ppk"), indexWithLimits(c.ppk, c.ppk_low, c.ppk_high));

@@ -18,7 +18,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kSeen_ms = 30;
-constexpr double kRow_px = 26, kPadding_px = 10, kWidest_px = 260, kSmallest_px = 172, kBoard_px = 150;
+constexpr double kRow_px = 26, kPadding_px = 8, kWidest_px = 260, kSmallest_px = 164, kBoard_px = 126;
 constexpr int kFitted = 40;  // rows that the columns are fitted to
 
 /// The verdict's sign before its word, the signal colour for what is out, bold for what is no pass.

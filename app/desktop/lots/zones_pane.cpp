@@ -3,6 +3,7 @@
 #include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
+#include <QPainter>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -45,6 +46,28 @@ std::size_t runsWith(const TracedZone& zone, const Subject& subject) {
   return runs;
 }
 
+/// What the rows are, as words beside them.
+class RowNames : public QHeaderView {
+ public:
+  explicit RowNames(QWidget* parent) : QHeaderView(Qt::Vertical, parent) {}
+
+ protected:
+  void paintSection(QPainter* painter, const QRect& rect, int section) const override {
+    const auto theme = widgets::Theme::fromPalette(palette(), font());
+    painter->save();
+    painter->fillRect(rect, theme.panel);
+    painter->setPen(theme.text);
+    const QString words = model()->headerData(section, Qt::Vertical, Qt::DisplayRole).toString();
+    painter->drawText(rect.adjusted(0, 0, -int(theme.px(6)), 0), Qt::AlignLeft | Qt::AlignVCenter,
+                      QFontMetrics(font()).elidedText(words, Qt::ElideMiddle, rect.width() - int(theme.px(6))));
+    painter->restore();
+  }
+  void paintEvent(QPaintEvent* event) override {
+    QPainter(viewport()).fillRect(viewport()->rect(), palette().base());
+    QHeaderView::paintEvent(event);
+  }
+};
+
 }  // namespace
 
 ZonesPane::ZonesPane(QWidget* parent)
@@ -61,7 +84,9 @@ ZonesPane::ZonesPane(QWidget* parent)
   m_table->setTabKeyNavigation(false);
   m_table->setFrameShape(QFrame::NoFrame);
   m_table->setWordWrap(false);
+  m_table->setShowGrid(false);
   m_table->horizontalHeader()->setHighlightSections(false);
+  m_table->setVerticalHeader(new RowNames(m_table));
   m_table->verticalHeader()->setHighlightSections(false);
   m_table->verticalHeader()->setSectionsClickable(false);
   m_table->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
@@ -69,8 +94,9 @@ ZonesPane::ZonesPane(QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setSpacing(0);
   layout->addWidget(m_sentence);
-  layout->addWidget(m_table, 1);
+  layout->addWidget(m_table, 100);  // up to what it holds
   layout->addWidget(m_note);
+  layout->addStretch(1);
   style();
 }
 
@@ -122,7 +148,7 @@ void ZonesPane::fill(const LotFigures& figures) {
   QStringList rows{tr("Results outside"), tr("Runs")}, columns;
   for (const auto& subject : subjects) rows << subjectText(subject.requirement, subject.trace);
   rows << tr("Last on");
-  for (const auto& zone : zones) columns << QString::fromStdString(zone.zone);
+  for (const auto& zone : zones) columns << tr("Zone %1").arg(QString::fromStdString(zone.zone));
   m_table->setRowCount(int(rows.size()));
   m_table->setColumnCount(int(columns.size()));
   m_table->setVerticalHeaderLabels(rows);
@@ -142,19 +168,22 @@ void ZonesPane::fill(const LotFigures& figures) {
       auto* item = new QTableWidgetItem(cells[row]);
       item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
       item->setFont(font);
-      item->setData(
-          Qt::AccessibleTextRole,
-          tr("Zone %1, %2: %3").arg(columns[column], rows[row], cells[row].isEmpty() ? tr("none") : cells[row]));
+      item->setData(Qt::AccessibleTextRole,
+                    tr("%1, %2: %3", "zone, row, number")
+                        .arg(columns[column], rows[row], cells[row].isEmpty() ? tr("none") : cells[row]));
       m_table->setItem(row, column, item);
     }
     auto* heading = m_table->horizontalHeaderItem(column);
     heading->setFont(font);
     heading->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    heading->setToolTip(tr("Zone %1").arg(columns[column].toHtmlEscaped()));
   }
   for (int row = 0; row < int(rows.size()); ++row)
     m_table->verticalHeaderItem(row)->setToolTip(rows[row].toHtmlEscaped());
   m_table->resizeColumnsToContents();
+  const int frame = 2 * m_table->frameWidth();
+  const auto *across = m_table->horizontalHeader(), *down = m_table->verticalHeader();
+  m_table->setMaximumSize(down->sizeHint().width() + across->length() + frame,
+                          across->sizeHint().height() + down->length() + frame);
 }
 
 void ZonesPane::choose() {
@@ -197,7 +226,7 @@ void ZonesPane::style() {
   m_note->setContentsMargins(0, int(theme.px(6)), 0, 0);
   Appearance::ink(m_note, theme.secondary);
   m_table->verticalHeader()->setDefaultSectionSize(int(theme.px(24)));
-  m_table->horizontalHeader()->setMinimumSectionSize(int(theme.px(44)));
+  m_table->horizontalHeader()->setMinimumSectionSize(int(theme.px(62)));
   m_table->verticalHeader()->setMaximumWidth(int(theme.px(300)));
   layout()->setContentsMargins(inset, 0, inset, int(theme.px(8)));
   QPalette colors = m_table->palette();

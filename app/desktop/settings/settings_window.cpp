@@ -270,8 +270,8 @@ void SettingsWindow::refresh() {
     if (!stored) {
       const QString named =
           m_settings->archive().isEmpty() ? QString::fromStdString(archive::defaultArchive()) : m_settings->archive();
-      text +=
-          u' ' + tr("The program was started with it: next time it is %1 again, unless you use this one.").arg(named);
+      text = sentenceCase(text) + u' ' +
+             tr("The program was started with it: next time it is %1 again, unless you use this one.").arg(named);
     }
     if (status.error) {
       trouble = true;

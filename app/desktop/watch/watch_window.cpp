@@ -87,13 +87,13 @@ void WatchWindow::buildLayout() {
   m_lines->setAccessibleName(tr("Logs that came"));
   m_lines->setHeaderLabels({tr("Time"), tr("File"), tr("Verdict"), tr("Margin"), tr("What became of it")});
   m_lines->setRootIsDecorated(false);
-  m_lines->setUniformRowHeights(true);
+  m_lines->setWordWrap(true);  // what is wrong with a log is read without a pointer
   m_lines->setAllColumnsShowFocus(true);
   m_lines->setTextElideMode(Qt::ElideRight);
   m_lines->setIconSize(QSize(int(theme.px(24)), int(theme.px(14))));
   m_lines->setColumnWidth(kTime, int(theme.px(86)));
-  m_lines->setColumnWidth(kFile, int(theme.px(210)));
-  m_lines->setColumnWidth(kVerdict, int(theme.px(160)));
+  m_lines->setColumnWidth(kFile, int(theme.px(190)));
+  m_lines->setColumnWidth(kVerdict, int(theme.px(150)));
   m_lines->setColumnWidth(kMargin, int(theme.px(70)));
   for (QPushButton* button : {m_start, m_stop, m_close}) button->setAutoDefault(false);
   auto* foot = new QHBoxLayout;

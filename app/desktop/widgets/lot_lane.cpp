@@ -110,8 +110,8 @@ class LotLanePainter {
     centred(right, half, false);
   }
 
-  /// The name of a track on free ground beside what is drawn from x0 to x1; left out where there is none.
-  void name(int index, qreal x0, qreal x1, const QString& text) {
+  /// The name of a track on free ground beside what is drawn from x0 to x1; left out where there is none: false.
+  bool name(int index, qreal x0, qreal x1, const QString& text) {
     const QFont font = m_theme.font(12);
     const qreal width = QFontMetricsF(font).horizontalAdvance(text) + 2, gap = m_theme.px(10);
     // Not across a limit.
@@ -124,11 +124,12 @@ class LotLanePainter {
     };
     qreal from = x1 + gap;
     if (!fits(from, from + width)) from = x0 - gap - width;
-    if (!fits(from, from + width)) return;
+    if (!fits(from, from + width)) return false;
     m_painter.setFont(font);
     m_painter.setPen(m_theme.secondary);
     const qreal height = QFontMetricsF(font).height();
     m_painter.drawText(QRectF(from, track(index) - height / 2, width, height), Qt::AlignLeft | Qt::AlignVCenter, text);
+    return true;
   }
 
   void runs() {
@@ -166,7 +167,7 @@ class LotLanePainter {
     m_painter.setPen(pen);
     m_painter.drawLine(QPointF(x0, track(2)), QPointF(x1, track(2)));
     for (const qreal at : {x0, x1}) m_painter.drawLine(QPointF(at, track(2) - cap), QPointF(at, track(2) + cap));
-    name(2, x0, x1, Words::tr("95 % of runs, with 95 % confidence"));
+    if (!name(2, x0, x1, Words::tr("95 % of runs, with 95 % confidence"))) name(2, x0, x1, Words::tr("95 % of runs"));
   }
 
   QPainter& m_painter;

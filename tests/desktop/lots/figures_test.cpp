@@ -164,7 +164,7 @@ TEST_F(FiguresTest, ZonesCountWhatTheResultsOutsideTraceTo) {
   QStringList zones, rows;
   for (int column = 0; column < table->columnCount(); ++column) zones << table->horizontalHeaderItem(column)->text();
   for (int row = 0; row < table->rowCount(); ++row) rows << table->verticalHeaderItem(row)->text();
-  EXPECT_EQ(zones, (QStringList{"1", "8", "9", "10"}));
+  EXPECT_EQ(zones, (QStringList{"Zone 1", "Zone 8", "Zone 9", "Zone 10"}));
   EXPECT_EQ(rows, (QStringList{"Results outside", "Runs", "Peak at U12 centre", "Steepest rise at R118", "Last on"}));
   const QString runs = QString::number(kRuns);
   EXPECT_EQ(table->item(0, 0)->text(), runs);

@@ -35,18 +35,36 @@ struct Conditions {
   }
 };
 
-Conditions conditions(const Filter& filter, bool server) {
+QStringList wordsOf(const Filter& filter) {
+  return storable(folded(filter.text)).split(QRegularExpression(QStringLiteral("\\s+")), Qt::SkipEmptyParts);
+}
+
+/// "instr(search.words, ?) > 0 and …", once for each word.
+QString containsAll(const QStringList& words, bool server) {
+  const auto contains =
+      server ? QStringLiteral("strpos(search.words, ?) > 0") : QStringLiteral("instr(search.words, ?) > 0");
+  return QStringList(words.size(), contains).join(QStringLiteral(" and "));
+}
+
+QVariantList valuesOf(const QStringList& words) { return {words.begin(), words.end()}; }
+
+/// Which of the two is walked, and which looked up, for a search by words.
+enum class Walk { kWords, kRuns };
+
+Conditions conditions(const Filter& filter, bool server, Walk walk = Walk::kWords) {
   Conditions result;
-  const auto words =
-      storable(folded(filter.text)).split(QRegularExpression(QStringLiteral("\\s+")), Qt::SkipEmptyParts);
-  if (!words.isEmpty()) {
+  const auto words = wordsOf(filter);
+  if (!words.isEmpty() && walk == Walk::kWords) {
     // In this order: SQLite takes a cross join as it stands, and the words are many times smaller than the runs.
     result.from = QStringLiteral(" from search cross join run");
     result.order = QStringLiteral("search");
     result.joining = QStringLiteral("run.chain = search.chain and run.number = search.number");
-    const auto contains =
-        server ? QStringLiteral("strpos(search.words, ?) > 0") : QStringLiteral("instr(search.words, ?) > 0");
-    for (const auto& word : words) result.add(contains, {word});
+    result.add(containsAll(words, server), valuesOf(words));
+  } else if (!words.isEmpty()) {
+    result.add(QStringLiteral("exists (select 1 from search where search.run_at = run.run_at and search.chain = "
+                              "run.chain and search.number = run.number and %1)")
+                   .arg(containsAll(words, server)),
+               valuesOf(words));
   }
   const std::pair<const char*, const std::optional<std::string>*> names[] = {
       {"run.lot = ?", &filter.lot},   {"run.serial = ?", &filter.serial}, {"run.board = ?", &filter.board},
@@ -90,6 +108,20 @@ QString timeOrdered(Conditions& wanted, const std::optional<Cursor>& after, bool
   return QStringLiteral("select ") + summaryColumns() + wanted.fromWhere() +
          QStringLiteral(" order by %1.run_at %2, %1.chain %2, %1.number %2 limit ?")
              .arg(wanted.order, QLatin1String(newest ? "desc" : "asc"));
+}
+
+/// For a page by another key. Where few runs have the words, these are found and then sorted; where many have them it
+/// is the other way round, so that a file's list that has an index for its order ends with the page.
+Result<Walk> walkFor(Database& database, const Filter& filter) {
+  constexpr int kMany = 20'000;
+  const auto words = wordsOf(filter);
+  if (words.isEmpty() || database.isServer()) return Walk::kWords;
+  const auto found = database.value(QStringLiteral("select count(*) from (select 1 from search where %1 limit %2)")
+                                        .arg(containsAll(words, false))
+                                        .arg(kMany),
+                                    valuesOf(words));
+  if (!found) return found.error();
+  return found->toInt() < kMany ? Walk::kWords : Walk::kRuns;
 }
 
 /// What a list is ordered by, of the row named `row`. The same order in both databases: texts by their bytes, and
@@ -146,7 +178,13 @@ QString keyOrdered(Conditions& wanted, const std::optional<Cursor>& after, const
 Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::optional<Cursor>& after, Order order) {
   const auto database = m_data->listing();
   if (!database) return database.error();
-  auto wanted = conditions(filter, (*database)->isServer());
+  const bool byTime = order.key == Order::Key::kTime;
+  const auto walk = byTime ? Result<Walk>(Walk::kWords) : walkFor(**database, filter);
+  if (!walk) {
+    m_data->noteServer();
+    return walk.error();
+  }
+  auto wanted = conditions(filter, (*database)->isServer(), *walk);
   const std::size_t asked = std::min<std::size_t>(limit, INT32_MAX - 1) + 1;  // one more tells whether there are more
   const QString sql = order.key == Order::Key::kTime ? timeOrdered(wanted, after, order.descending)
                                                      : keyOrdered(wanted, after, order, (*database)->isServer());

@@ -158,6 +158,26 @@ OVENWRIGHT_FILTER(text_none);
 OVENWRIGHT_FILTER(text_all);
 OVENWRIGHT_FILTER(text_board);
 
+/// A page in another order than that of time: the first one, and the one behind it.
+void ArchiveSort(benchmark::State& state, archive::Order::Key key, const char* what) {
+  auto archive = openBig();
+  const auto filter = filterOf(what);
+  const archive::Order order{key, true};
+  const auto first = archive.find(filter, 200, std::nullopt, order);
+  std::optional<archive::Cursor> after;
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(archive.find(filter, 200, after, order));
+    after = after ? std::nullopt : first->next;
+  }
+}
+#define OVENWRIGHT_SORT(name, key, what) \
+  BENCHMARK_CAPTURE(ArchiveSort, name, archive::Order::Key::key, what)->Unit(benchmark::kMillisecond)->UseRealTime()
+OVENWRIGHT_SORT(lot, kLot, "");
+OVENWRIGHT_SORT(verdict, kVerdict, "");
+OVENWRIGHT_SORT(margin, kMargin, "");
+OVENWRIGHT_SORT(margin_latest, kMargin, "latest");
+OVENWRIGHT_SORT(lot_text_all, kLot, "text_all");
+
 void ArchiveLots(benchmark::State& state) {
   auto archive = openBig();
   for (auto _ : state) benchmark::DoNotOptimize(archive.lots());

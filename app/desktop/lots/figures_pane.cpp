@@ -27,8 +27,9 @@ namespace {
 
 constexpr int kSubgroups[] = {2, 3, 4, 5, 6, 8, 10};
 constexpr double kGroup_px = 215, kMeasure_px = 225;
-constexpr double kTwoColumns_px = 820;  // of the pane: the figures stand in two columns beside the lane
-constexpr int kValues = 5;              // of the figures are values, the others indices
+constexpr double kLow_px = 400;        // below this height the figures stand in two columns, where the lane keeps
+constexpr double kLaneLeast_px = 260;  // this width beside them
+constexpr int kValues = 5;             // of the figures are values, the others indices
 enum Body { kFigures, kEmpty, kByZone };
 
 }  // namespace
@@ -332,7 +333,6 @@ void FiguresPane::refreshSeries() {
     m_rowsDown = 0;
   }
   m_shownRows = int(rows.size());
-  placeRows();
   for (qsizetype i = 0; i < m_figures.size(); ++i) {
     m_figures[i].first->setVisible(i < rows.size());
     m_figures[i].second->setVisible(i < rows.size());
@@ -341,6 +341,7 @@ void FiguresPane::refreshSeries() {
     m_figures[i].second->setText(rows[i].second);
     m_figures[i].second->setAccessibleName(rows[i].first + QStringLiteral(": ") + rows[i].second);
   }
+  placeRows();
   const QString note = noteText(*one);
   m_note->setText(note);
   m_note->setVisible(!note.isEmpty());
@@ -348,7 +349,16 @@ void FiguresPane::refreshSeries() {
 
 void FiguresPane::placeRows() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  const bool two = width() >= theme.px(kTwoColumns_px) && m_shownRows > kValues;
+  int widths[2][2] = {};  // of the names and values of both columns
+  for (int i = 0; i < m_shownRows; ++i) {
+    auto& [names, values] = widths[i < kValues ? 0 : 1];
+    names = std::max(names, m_figures[i].first->sizeHint().width());
+    values = std::max(values, m_figures[i].second->sizeHint().width());
+  }
+  const double beside = widths[0][0] + widths[0][1] + widths[1][0] + widths[1][1] + 3 * m_rows->horizontalSpacing() +
+                        theme.px(2 * 16 + 20);  // insets, and between lane and figures
+  const bool two = height() < theme.px(kLow_px) && m_shownRows > kValues &&
+                   width() >= beside + std::max<double>(theme.px(kLaneLeast_px), m_lane->minimumSizeHint().width());
   const int down = two ? std::max(kValues, m_shownRows - kValues) : std::max(1, m_shownRows);
   if (down == m_rowsDown) return;
   m_rowsDown = down;

@@ -18,7 +18,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kSeen_ms = 30;
-constexpr double kRow_px = 26, kPadding_px = 8, kWidest_px = 260, kSmallest_px = 164, kBoard_px = 126;
+constexpr double kRow_px = 26, kPadding_px = 8, kWidest_px = 260, kSmallest_px = 164, kName_px = 126;
 constexpr int kFitted = 40;  // rows that the columns are fitted to
 
 /// The verdict's sign before its word, the signal colour for what is out, bold for what is no pass.
@@ -232,8 +232,9 @@ void RunsTable::fitColumns() {
     if (column == RunsModel::kSheet) widest = std::max(widest, bold.horizontalAdvance(RunsModel::toPrintText()));
     // What is known once a row is seen is not there yet.
     if (column == RunsModel::kSmallest) widest = std::max(widest, theme.px(kSmallest_px));
-    // One long name of a board does not push what decides off the screen; its tool tip has it whole.
-    const double most = theme.px(column == RunsModel::kBoard ? kBoard_px : kWidest_px);
+    // One long name of a lot or board does not push what decides off the screen; its tool tip has it whole.
+    const bool name = column == RunsModel::kLot || column == RunsModel::kBoard;
+    const double most = theme.px(name ? kName_px : kWidest_px);
     setColumnWidth(column, int(std::min(widest + theme.px(kPadding_px), most)));
   }
 }

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QDateTime>
+#include <algorithm>
 #include <stdexcept>
 
 #include "app/archive/keep.h"
@@ -195,6 +196,41 @@ TEST_P(ArchiveIn, ListsByOtherKeysInOneOrderForBothDatabases) {
   filter.latestOnly = true;
   EXPECT_EQ(listed(archive, filter, {Order::Key::kMargin, false}),
             (std::vector<std::string>{"5", "2", "3", "8", "1", "7"}));
+}
+
+// Where very many runs have the words, they are looked for in another way. Source of the order: the list by time,
+// sorted here.
+TEST_P(ArchiveIn, WordsThatVeryManyRunsHaveKeepTheOrder) {
+  auto archive = place.open();
+  ASSERT_TRUE(archive.add(madeUpRuns(1, 1)));
+  const std::string series = "with recursive n(i) as (select 1 union all select i + 1 from n where i < 21000) ";
+  place.execute("insert into record(chain, number, digest, packed) " + series +
+                "select chain, number + i, 'made ' || i, packed from record, n where number = 1");
+  place.execute(
+      "insert into run(chain, number, run_at, added_at, lot, serial, board, oven, recipe, window_name, "
+      "window_revision, "
+      "verdict, margin, log, log_name, part, parts, operator, judged_from, origin, run_at_given) " +
+      series +
+      "select chain, number + i, run_at + (i % 5000) * 1000, added_at, 'QM-' || (i % 7), serial, board, oven, recipe, "
+      "window_name, window_revision, verdict, margin, log, log_name, part, parts, operator, judged_from, chain || '-' "
+      "|| "
+      "(number + i), run_at_given from run, n where number = 1");
+  place.execute(
+      "insert into search(run_at, chain, number, words) select run_at, chain, number, 'quill ' || lot from run where "
+      "number > 1");
+  Filter filter;
+  filter.text = "quill";
+  auto runs = archive.find(filter, 30'000)->runs;
+  ASSERT_EQ(runs.size(), 21'001U);
+  std::ranges::stable_sort(runs, {}, &Summary::lot);
+  std::optional<Cursor> after;
+  for (std::size_t from = 0; from < 1200; from += 400) {
+    const auto page = archive.find(filter, 400, after, {Order::Key::kLot, false});
+    ASSERT_TRUE(page) << page.error().text();
+    ASSERT_EQ(page->runs.size(), 400U);
+    for (std::size_t i = 0; i < 400; ++i) ASSERT_EQ(page->runs[i].id, runs[from + i].id) << from + i;
+    after = page->next;
+  }
 }
 
 TEST_P(ArchiveIn, FindsByEveryField) {

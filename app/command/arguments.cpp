@@ -36,6 +36,8 @@ void add_setting(CLI::App& app, LogOptions& log) {
   recipe->needs(oven);
   app.add_option("--layout", log.layout, "How to read the log, where finding out by itself fails")
       ->option_text("LAYOUT");
+  app.add_flag("--leave-empty", log.leave_empty,
+               "Read on where cells are no numbers or rows have no time: they count as no reading, and are told of");
   app.add_option("--entry", log.entry_s, "When the leading edge passed the oven's mouth, s on the log's clock")
       ->check(finite())
       ->option_text("SECONDS");

@@ -13,7 +13,7 @@ namespace ovenwright::command {
 
 /// --format, -o, --quiet, --version and --help.
 void add_common(CLI::App& app, Common& common);
-/// --board, --oven, --recipe, --layout and --entry.
+/// --board, --oven, --recipe, --layout, --leave-empty and --entry.
 void add_setting(CLI::App& app, LogOptions& log);
 /// The same and --run.
 void add_log(CLI::App& app, LogOptions& log);

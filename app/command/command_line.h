@@ -24,6 +24,7 @@ struct LogOptions {
   std::optional<std::string> board, oven, recipe, layout;
   std::optional<int> run;
   std::optional<double> entry_s;
+  bool leave_empty = false;
 };
 
 struct CheckOptions {

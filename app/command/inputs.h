@@ -32,7 +32,12 @@ std::optional<Error> read_inputs(const LogOptions& options, Request& request) {
   if (request.oven && request.recipe) {
     if (const auto fits = oven::check_recipe(*request.recipe, *request.oven); !fits) return fits.error();
   }
-  return take(options.layout, log::find_layout, request.log.layout);
+  if (auto error = take(options.layout, log::find_layout, request.log.layout)) return error;
+  if (options.leave_empty) {
+    if (!request.log.layout) request.log.layout.emplace();
+    request.log.layout->leave_empty = true;
+  }
+  return std::nullopt;
 }
 
 /// The windows named, else sac305, which is then assumed. Empty where all is well, else the first error.

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "app/desktop/text/format.h"
+#include "app/desktop/text/said.h"
 #include "app/desktop/widgets/lane_table.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/report/text_parts.h"
@@ -88,7 +89,8 @@ QString sourcesText(const judge::Judgement& judgement) {
   for (std::size_t i = 0; i < judgement.all_size(); ++i) {
     const auto& outcome = judgement.all(i);
     if (outcome.source.empty()) continue;
-    const QString source = q(outcome.source), name = widgets::Wording::title(outcome.requirement_name);
+    const QString source = QCoreApplication::translate("source", outcome.source.c_str()),
+                  name = widgets::Wording::title(outcome.requirement_name);
     auto found = std::ranges::find(bySource, source, &std::pair<QString, QStringList>::first);
     if (found == bySource.end()) found = bySource.insert(bySource.end(), {source, {}});
     if (!found->second.contains(name)) found->second << name;
@@ -106,10 +108,33 @@ QString grouped(QString digest) {
   return digest;
 }
 
-QString joined(const std::vector<std::string>& items) {
+bool isChinese(const QLocale& locale) { return locale.language() == QLocale::Chinese; }
+
+/// Sentences and parts of them as one list: full stops only at its end.
+QString listed(QStringList items, const QLocale& locale) {
+  for (QString& item : items)
+    if (items.size() > 1 && (item.endsWith(u'.') || item.endsWith(QChar(0x3002)))) item.chop(1);
+  return items.join(isChinese(locale) ? QStringLiteral("；") : QStringLiteral("; "));
+}
+
+/// What core says, in the sheet's language.
+QStringList inWords(const std::vector<std::string>& english, const QLocale& locale) {
   QStringList texts;
-  for (const auto& item : items) texts << q(item);
-  return texts.join(QStringLiteral("; "));
+  for (const auto& one : english) texts << desktop::inWords(one, locale);
+  return texts;
+}
+
+QString readAsText(const RunRecord& record, const QLocale& locale) {
+  const QStringList pieces = inWords(report::read_as_pieces(record.reading(), record.checked().run), locale);
+  QStringList items{pieces.join(isChinese(locale) ? QStringLiteral("，") : QStringLiteral(", "))};
+  items << inWords(record.reading().read_as.notes, locale);
+  return listed(items, locale);
+}
+
+/// With its place in a file, as errors have it.
+QString warningText(const Warning& warning, const QLocale& locale) {
+  const QString whole = q(warning.text()), message = q(warning.message);
+  return whole.chopped(message.size()) + desktop::inWords(warning.message, locale);
 }
 
 QString chainText(const ArchivePlace& place, const QString& head) {
@@ -289,7 +314,7 @@ QStringList asidesOf(const RunRecord& record, const QLocale& locale) {
   return asides;
 }
 
-QList<Fact> notesOf(const RunRecord& record, const QLocale&) {
+QList<Fact> notesOf(const RunRecord& record, const QLocale& locale) {
   const auto& judgement = record.checked().judgement;
   const auto& run = record.checked().run;
   QList<Fact> notes;
@@ -310,17 +335,18 @@ QList<Fact> notesOf(const RunRecord& record, const QLocale&) {
   addLimitsByPart(limits, record);
   add(Words::tr("Limits"), limits.join(QStringLiteral(". ")));
   add(Words::tr("Sources"), sourcesText(judgement));
-  add(Words::tr("Read as"), joined(report::read_as_items(record.reading(), run)));
+  add(Words::tr("Read as"), readAsText(record, locale));
   std::vector<std::string> assumed;
   for (const auto& assumption : record.reading().read_as.assumed) assumed.push_back(assumption.text);
-  add(Words::tr("Assumed"), joined(assumed));
-  add(Words::tr("Faults, on the log’s clock"), joined(report::fault_items(run)));
+  add(Words::tr("Assumed"), listed(inWords(assumed, locale), locale));
+  add(Words::tr("Faults, on the log’s clock"), listed(inWords(report::fault_items(run), locale), locale));
   QStringList warnings;
   for (const auto& suspicion : judgement.suspicions)
-    warnings << Words::tr("%1 may be wrong: %2").arg(q(suspicion.placement), q(run::fault_name(suspicion.fault)));
-  for (const auto& warning : judgement.warnings) warnings << q(warning);
-  for (const auto& warning : record.reading().warnings) warnings << q(warning.text());
-  add(Words::tr("To note"), warnings.join(QStringLiteral("; ")));
+    warnings << Words::tr("%1 may be wrong: %2")
+                    .arg(q(suspicion.placement), desktop::inWords(run::fault_name(suspicion.fault), locale));
+  warnings << inWords(judgement.warnings, locale);
+  for (const auto& warning : record.reading().warnings) warnings << warningText(warning, locale);
+  add(Words::tr("To note"), listed(warnings, locale));
   return notes;
 }
 

@@ -261,7 +261,7 @@ std::string attribute(const run::Run& run, const Setting& setting, const measure
   const auto first_estimate = [](const std::string& why) { return say(Phrase::kZonesByCurves, {why}); };
   std::optional<double> liquidus_C;
   for (const auto& window : judgement.windows) {
-    if (window.process == window::Process::kWave) return first_estimate("it knows ovens, not waves");
+    if (window.process == window::Process::kWave) return first_estimate(say(Phrase::kKnowsNoWaves));
     if (!liquidus_C) liquidus_C = window.liquidus_C;
   }
   const auto thin = thinned(run, place);

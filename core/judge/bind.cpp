@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "core/measure/parameter.h"
+#include "core/units/phrase.h"
 #include "core/window/classification.h"
 
 namespace ovenwright::judge {
@@ -33,16 +34,14 @@ struct Tc {
 };
 
 Tc tc_of(const Seat& seat, const board::Board& board, const window::ProcessWindow& window) {
-  if (!seat.placement->part) return {{}, "enter which part " + seat.name + " is on in the board file"};
+  if (!seat.placement->part) return {{}, say(Phrase::kEnterPartOf, {seat.name})};
   const board::Part* part = board.part(*seat.placement->part);
-  if (!part) return {{}, "enter the part " + *seat.placement->part + " in the board file"};
+  if (!part) return {{}, say(Phrase::kEnterPart, {*seat.placement->part})};
   const bool thickness = part->package_thickness_mm.has_value(), volume = part->package_volume_mm3.has_value();
-  if (!thickness && !volume)
-    return {{}, "enter the package thickness and volume of " + part->name + " in the board file"};
-  if (!thickness) return {{}, "enter the package thickness of " + part->name + " in the board file"};
-  if (!volume) return {{}, "enter the package volume of " + part->name + " in the board file"};
-  if (!window.classification)
-    return {{}, "enter the classification, Pb-free or SnPb, in the window " + window.identity.name};
+  if (!thickness && !volume) return {{}, say(Phrase::kEnterThicknessAndVolume, {part->name})};
+  if (!thickness) return {{}, say(Phrase::kEnterThickness, {part->name})};
+  if (!volume) return {{}, say(Phrase::kEnterVolume, {part->name})};
+  if (!window.classification) return {{}, say(Phrase::kEnterClassification, {window.identity.name})};
   return {window::classification_temperature_C(*window.classification, *part->package_thickness_mm,
                                                *part->package_volume_mm3),
           {}};
@@ -95,7 +94,7 @@ class Binder {
     if (!idle_.empty()) {
       std::string names = idle_.front();
       for (std::size_t i = 1; i < idle_.size(); ++i) names += ", " + idle_[i];
-      warn("the board has no placement that these bind: " + names);
+      warn(say(Phrase::kBindsNothing, {names}));
     }
     return std::move(bound_);
   }
@@ -168,8 +167,7 @@ class Binder {
     if (!requirement.side) return true;
     if (!side) {
       if (!board_) bound_.sides_not_judged = true;
-      if (board_)
-        warn(requirement.name + " is not judged for " + seats_[channel].name + ": enter its side in the board file");
+      if (board_) warn(say(Phrase::kSideNotKnown, {requirement.name, seats_[channel].name}));
       return false;
     }
     return *side == *requirement.side;
@@ -197,7 +195,7 @@ class Binder {
       check_resolved(outcome);
     } else if (body && needs_tc) {
       outcome.cause = {.kind = Cause::Kind::kTcUnknown, .channel = channel, .placement = seat.name, .detail = tc.enter};
-      warn(tc.enter + ": " + requirement.name + " of " + seat.name + " needs Tc (J-STD-020)");
+      warn(say(Phrase::kNeedsTc, {tc.enter, requirement.name, seat.name}));
     }
     bound_.results.push_back(std::move(outcome));
   }
@@ -205,12 +203,10 @@ class Binder {
   /// What the loader cannot know before Tc is a number.
   void check_resolved(Outcome& outcome) {
     if (outcome.lower && outcome.upper && !(*outcome.lower < *outcome.upper))
-      warn(outcome.requirement_name + " of " + outcome.placement +
-           ": its lower limit is not below its upper limit, which is Tc: nothing can pass");
+      warn(say(Phrase::kLimitsCrossAtTc, {outcome.requirement_name, outcome.placement}));
     if (outcome.target && ((outcome.lower && !(*outcome.lower < *outcome.target)) ||
                            (outcome.upper && !(*outcome.target < *outcome.upper)))) {
-      warn(outcome.requirement_name + " of " + outcome.placement +
-           ": its target does not lie inside its limits once Tc is put in, and is not used");
+      warn(say(Phrase::kTargetOutsideAtTc, {outcome.requirement_name, outcome.placement}));
       outcome.target.reset();
     }
   }
@@ -224,10 +220,10 @@ class Binder {
       outcome.upper = number(requirement.upper, {});
       outcome.target = number(requirement.target, {});
       outcome.value.no_value = measure::NoValue::kUndetermined;
-      outcome.value.reason = "the log has no channel " + name;
+      outcome.value.reason = say(Phrase::kNoChannel, {name});
       outcome.cause = {.kind = Cause::Kind::kNoChannel, .placement = name, .detail = outcome.value.reason};
       bound_.results.push_back(std::move(outcome));
-      warn(requirement.name + ": the log has no channel " + name);
+      warn(say(Phrase::kRequirementNoChannel, {requirement.name, name}));
     }
   }
 
@@ -278,7 +274,7 @@ SeatedSubject subject_of(const run::Channel& channel, const Seat& seat, const wi
   if (tolerance)
     subject.tolerance = *tolerance;
   else
-    seated.warning = tolerance.error().message + ": K class 1 is taken for " + seat.name;
+    seated.warning = say(Phrase::kClassOneTaken, {tolerance.error().message, seat.name});
   return seated;
 }
 

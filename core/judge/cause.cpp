@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/phrase.h"
+
 namespace ovenwright::judge {
 namespace {
 
@@ -89,7 +91,7 @@ End missing_end(const measure::Definition& definition, const run::Trace& trace) 
 Cause cause_on_trace(const Outcome& outcome, const run::Channel& channel, Cause cause) {
   const auto other = [&] {
     cause.kind = Cause::Kind::kOther;
-    cause.detail = outcome.value.reason.empty() ? "the log does not show it" : outcome.value.reason;
+    cause.detail = outcome.value.reason.empty() ? say(Phrase::kNotShown) : outcome.value.reason;
     return cause;
   };
   if (!channel.trace) {
@@ -145,7 +147,7 @@ Cause cause_of(const Outcome& outcome, const run::Run& run, std::span<const Seat
   }
   cause = {};
   cause.kind = Cause::Kind::kOther;
-  cause.detail = outcome.value.reason.empty() ? "the log does not show it" : outcome.value.reason;
+  cause.detail = outcome.value.reason.empty() ? say(Phrase::kNotShown) : outcome.value.reason;
   return cause;
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/units/phrase.h"
+
 namespace ovenwright::judge {
 namespace {
 
@@ -78,11 +80,10 @@ std::vector<SharedCause> causes_of(const Judgement& judgement, const std::vector
     const bool several = std::ranges::any_of(
         shared.outcomes, [&](std::size_t i) { return judgement.all(i).cause.placement != cause.placement; });
     shared.word = word_of(cause, several);
-    shared.arguments = {
-        {.name = "placement", .value = cause.placement},
-        {.name = "detail", .value = cause.detail.empty() ? std::string("the log does not show them") : cause.detail},
-        moment("from", cause.from_s),
-        moment("to", cause.to_s)};
+    shared.arguments = {{.name = "placement", .value = cause.placement},
+                        {.name = "detail", .value = cause.detail.empty() ? say(Phrase::kNotShownThem) : cause.detail},
+                        moment("from", cause.from_s),
+                        moment("to", cause.to_s)};
   }
   std::ranges::stable_sort(
       causes, [](const SharedCause& a, const SharedCause& b) { return a.outcomes.size() > b.outcomes.size(); });

@@ -10,6 +10,7 @@
 #include "core/judge/sentence.h"
 #include "core/judge/zones.h"
 #include "core/measure/parameter.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::judge {
 namespace {
@@ -85,7 +86,7 @@ class Judge {
       if (outcome.cause.kind == Cause::Kind::kNoChannel) continue;
       const auto& p = outcome.measure.parameters;
       if (is_tc(p.T1) || is_tc(p.T2) || is_tc(p.reference)) {
-        refuse(outcome, outcome.cause.detail.empty() ? "Tc is a limit of bodies" : outcome.cause.detail);
+        refuse(outcome, outcome.cause.detail.empty() ? say(Phrase::kTcOfBodies) : outcome.cause.detail);
         continue;
       }
       if (const auto problem = measure::problem(outcome.measure)) {
@@ -139,8 +140,7 @@ class Judge {
       outcome.value.reason = outcome.cause.detail;
     settle(outcome, judgement_.windows[outcome.window].decision_rule);
     name_source(outcome);
-    if (outcome.cannot_pass)
-      warn(outcome.requirement_name + ": its limits are narrower than 2 U, so nothing can pass under the guarded rule");
+    if (outcome.cannot_pass) warn(say(Phrase::kNarrow, {outcome.requirement_name}));
     if (!is_out(outcome.verdict)) return;
     const bool high = outcome.value.value && outcome.upper && *outcome.value.value > *outcome.upper;
     const Risk risk =

@@ -286,6 +286,8 @@ WidePlan Interpreter::plan_of(const Found& found) const {
   plan.profile = &found.table.profile;
   plan.ragged_rows_can_be_read = found.dialect == nullptr || found.dialect->split != Dialect::Split::kBlanks;
   plan.lines_of_columns = found.lines_of_columns;
+  plan.leave_empty = layout_.leave_empty;
+  plan.keep_lines = options_.keep_cells;
   return plan;
 }
 
@@ -340,6 +342,7 @@ std::shared_ptr<const std::vector<double>> Interpreter::finished(std::vector<dou
 void Interpreter::complete_layout(const Found& found) {
   Layout& layout = reading_.layout;
   layout.name = layout_.name;
+  layout.leave_empty = layout_.leave_empty;
   layout.delimiter = reading_.read_as.delimiter;
   layout.decimal = reading_.read_as.decimal;
   if (!layout.form) layout.form = Form::kWide;

@@ -22,10 +22,11 @@ bool put_in_order(LongChannel& channel) {
   std::vector<std::size_t> order(times.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
   std::stable_sort(order.begin(), order.end(), [&times](std::size_t a, std::size_t b) { return times[a] < times[b]; });
-  LongChannel sorted{channel.name, channel.unit, {}, {}};
+  LongChannel sorted{channel.name, channel.unit, {}, {}, {}};
   for (const std::size_t i : order) {
     sorted.times.push_back(channel.times[i]);
     sorted.values.push_back(channel.values[i]);
+    if (!channel.lines.empty()) sorted.lines.push_back(channel.lines[i]);
   }
   channel = std::move(sorted);
   return true;
@@ -126,6 +127,10 @@ Result<bool> Interpreter::long_channels(const Found& found, const WidePlan& plan
                                     [&](const auto& c) { return c.name == names[k]; });
     const bool use = fixed == layout_.channels.end() || fixed->use;
     reading_.layout.channels.push_back({0, names[k], 0, use, fixed != layout_.channels.end() && fixed->reversed, {}});
+    if (use && plan.keep_lines) {
+      auto& cells = reading_.cells.emplace_back();
+      for (const std::size_t line : channel.lines) cells.push_back({line, static_cast<int>(value) + 1});
+    }
     if (use) {
       reading_.channels.push_back({names[k], static_cast<int>(k) + 1, before, std::move(channel.values)});
     } else {

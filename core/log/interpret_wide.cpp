@@ -270,6 +270,8 @@ void Interpreter::channels_of(const Found& found, const WidePlan& plan, const st
     const Layout::ChannelColumn* fixed = fixed_channel(columns[k]);
     const int clock = plan.numbers[k].clock;
     auto& values = result.values[k];
+    std::vector<double> lines;
+    if (plan.keep_lines) lines = result.values.back();
     to_celsius(values, temperatures.channels[k], temperatures, cold);
     Layout::ChannelColumn described{static_cast<int>(columns[k]) + 1,
                                     names[k],
@@ -286,31 +288,49 @@ void Interpreter::channels_of(const Found& found, const WidePlan& plan, const st
       for (std::size_t i = 0; i < times.size(); ++i) {
         if (std::isnan(times[i])) continue;
         times[kept] = times[i];
+        if (plan.keep_lines) lines[kept] = lines[i];
         values[kept++] = values[i];
       }
       times.resize(kept);
       values.resize(kept);
+      if (plan.keep_lines) lines.resize(kept);
       auto& one = shared[static_cast<std::size_t>(clock)];
       if (!one) one = finished(std::move(times), plan.clocks[static_cast<std::size_t>(clock)]);
     }
     auto times = shared[static_cast<std::size_t>(clock)];
     if (const auto rows = regular_rows(values); !own_clocks && !rows.empty()) {
-      std::vector<double> own_times, own_values;
+      std::vector<double> own_times, own_values, own_lines;
       for (const std::size_t row : rows) {
         own_times.push_back((*times)[row]);
         own_values.push_back(values[row]);
+        if (plan.keep_lines) own_lines.push_back(lines[row]);
       }
+      lines = std::move(own_lines);
       times = std::make_shared<const std::vector<double>>(std::move(own_times));
       values = std::move(own_values);
       note_once(say(Phrase::kOneRowIn, {names[k], std::to_string(rows[1] - rows[0])}));
     }
     if (described.use) {
+      if (plan.keep_lines) reading_.cells.push_back(cells_of(found, columns[k], lines));
       reading_.channels.push_back({names[k], static_cast<int>(k) + 1, std::move(times), std::move(values)});
     } else {
       reading_.others.push_back({names[k], std::move(values)});
     }
   }
   temperatures_ = temperatures;
+}
+
+std::vector<SampleCell> Interpreter::cells_of(const Found& found, std::size_t column,
+                                              const std::vector<double>& lines) {
+  std::vector<SampleCell> cells;
+  cells.reserve(lines.size());
+  for (const double line : lines) {
+    // A row of a turned table is a column of the file.
+    const bool turned = !found.lines_of_columns.empty();
+    cells.push_back(turned ? SampleCell{found.lines_of_columns[column], static_cast<int>(line)}
+                           : SampleCell{static_cast<std::size_t>(line), static_cast<int>(column) + 1});
+  }
+  return cells;
 }
 
 std::string Interpreter::name_above_clock(const Found& found, std::size_t column) {

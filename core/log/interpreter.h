@@ -90,6 +90,7 @@ class Interpreter {
   void channels_of(const Found& found, const WidePlan& plan, const std::vector<std::size_t>& columns,
                    const TemperaturePlan& temperatures, const std::vector<double>& cold, WideResult& result);
   /// "U1 centre;;U1 corner;" over "s;°C;s;°C": a name over two columns stands above the first, the channel's own clock.
+  static std::vector<SampleCell> cells_of(const Found& found, std::size_t column, const std::vector<double>& lines);
   static std::string name_above_clock(const Found& found, std::size_t column);
   const Layout::ChannelColumn* fixed_channel(std::size_t column) const;
   std::shared_ptr<const std::vector<double>> finished(std::vector<double> times, const TimePlan& plan);

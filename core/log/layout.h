@@ -31,6 +31,9 @@ struct Layout {
   std::optional<double> cold_junction_C, scale;
   std::optional<int> cold_junction_column;
   std::optional<Form> form;
+  /// Cells that are neither numbers nor words for no reading count as no reading, and rows without a time are left out,
+  /// where they are refused otherwise. Never found by itself.
+  bool leave_empty = false;
   TimeColumns time;
   std::vector<ChannelColumn> channels;
 };

@@ -17,6 +17,7 @@ constexpr std::array<std::string_view, 4> kUnits{"degC", "degF", "K", "mV"};
 constexpr std::array<std::string_view, 2> kDecimals{".", ","};
 constexpr std::array<std::string_view, 3> kForms{"wide", "long", "rows"};
 constexpr std::array<std::string_view, 3> kDateOrders{"dmy", "mdy", "ymd"};
+constexpr std::array<std::string_view, 2> kUnreadable{"refuse", "empty"};
 constexpr std::array<std::string_view, 8> kThermocouples{"K", "J", "T", "E", "N", "R", "S", "B"};
 constexpr std::array<std::string_view, 16> kTimeKinds{"seconds",
                                                       "milliseconds",
@@ -121,6 +122,7 @@ Result<Layout> parse_layout(const std::string& file, std::string_view text) {
   layout.form = form_of(root);
   layout.sheet = root.text("sheet");
   layout.date_order = root.one_of("date_order", kDateOrders);
+  layout.leave_empty = root.one_of("unreadable_cells", kUnreadable) == "empty";
   if (auto time = root.table("time")) layout.time = time_of(*time);
   std::map<int, int> lines;
   for (auto& table : root.tables("channel")) {
@@ -165,6 +167,7 @@ std::string layout_text(const Layout& layout) {
   if (layout.form) lines.line("form", files::toml_text(form_name(*layout.form)));
   lines.text("sheet", layout.sheet);
   lines.text("date_order", layout.date_order);
+  if (layout.leave_empty) lines.line("unreadable_cells", files::toml_text("empty"));
   if (!layout.time.columns.empty() || layout.time.kind || layout.time.interval_s) {
     lines.header("[time]");
     std::string columns;

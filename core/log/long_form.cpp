@@ -26,7 +26,8 @@ std::string_view cell_at(const Row& row, int column) {
 Result<LongResult> read_long(RowSource& rows, Position first, const WidePlan& plan, int name_column, int unit_column,
                              const std::string& file, std::size_t most_numbers, const Progress& progress) {
   LongResult result;
-  std::vector<std::vector<double>> times(1, std::vector<double>(1)), values(1, std::vector<double>(1));
+  std::vector<std::vector<double>> times(1, std::vector<double>(1));
+  std::vector<std::vector<double>> values(plan.keep_lines ? 2 : 1, std::vector<double>(1));
   std::vector<RowReader> readers;
   readers.emplace_back(plan, times, values);
   RowReader& reader = readers.front();
@@ -63,12 +64,13 @@ Result<LongResult> read_long(RowSource& rows, Position first, const WidePlan& pl
                      "the name of a channel"};
       }
       place = places.emplace(std::string{name}, result.channels.size()).first;
-      result.channels.push_back({std::string{name}, std::string{cell_at(row, unit_column)}, {}, {}});
+      result.channels.push_back({std::string{name}, std::string{cell_at(row, unit_column)}, {}, {}, {}});
     }
     LongChannel& channel = result.channels[place->second];
     last = &channel;
     channel.times.push_back(times[0][0]);
     channel.values.push_back(values[0][0]);
+    if (plan.keep_lines) channel.lines.push_back(row.line);
   }
   std::vector<RowReader::Account> accounts{std::move(reader.account)};
   bool drop_last = false;
@@ -76,6 +78,7 @@ Result<LongResult> read_long(RowSource& rows, Position first, const WidePlan& pl
   if (drop_last && last != nullptr) {
     last->times.pop_back();
     last->values.pop_back();
+    if (plan.keep_lines) last->lines.pop_back();
     --taken;
   }
   result.account.rows = taken;

@@ -12,6 +12,7 @@ struct LongChannel {
   std::string name;  ///< as it stands in the cells
   std::string unit;  ///< of its first row where units have a column of their own
   std::vector<double> times, values;
+  std::vector<std::size_t> lines;  ///< of the readings, where the plan keeps them
 };
 
 struct LongResult {

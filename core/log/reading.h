@@ -48,6 +48,12 @@ struct ShownLine {
   std::vector<std::string> cells;
 };
 
+/// Where a sample stands in the file.
+struct SampleCell {
+  std::size_t line = 0;  ///< from 1
+  int column = 0;        ///< from 1
+};
+
 /// A log, parsed but not cleaned.
 struct Reading {
   LogFile file;
@@ -55,7 +61,8 @@ struct Reading {
   Layout layout;  ///< complete: reading with it again gives the same
   std::vector<run::RawChannel> channels;
   std::vector<OtherColumn> others;
-  std::vector<ShownLine> shown;  ///< the first lines up to some rows after the header, and the last
+  std::vector<std::vector<SampleCell>> cells;  ///< of each channel's samples; empty unless Options::keep_cells
+  std::vector<ShownLine> shown;                ///< the first lines up to some rows after the header, and the last
   std::vector<Warning> warnings;
 };
 
@@ -64,8 +71,9 @@ struct Options {
   std::optional<double> interval_s;       ///< for a row index without a stated interval
   std::size_t most_samples = 50'000'000;  ///< numbers in one log; more is refused before memory is spent
   std::size_t most_unpacked_bytes = std::size_t{4} << 30;
-  bool digest = true;    ///< false: the file's sha256 is left empty, which saves a pass over its bytes
-  unsigned threads = 0;  ///< 0: all cores
+  bool digest = true;       ///< false: the file's sha256 is left empty, which saves a pass over its bytes
+  bool keep_cells = false;  ///< true: the place of each sample in the file is kept, at the cost of time and memory
+  unsigned threads = 0;     ///< 0: all cores
   /// Called now and then with the share done, 0 to 1, and rows so far; false stops with kCancelled. May be empty.
   std::function<bool(double done, std::size_t rows)> progress;
 };

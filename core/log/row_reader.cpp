@@ -126,7 +126,7 @@ RowReader::TimeState RowReader::read_time(const Row& row, const TimePlan& clock,
 void RowReader::Account::shift(std::size_t lines) {
   if (first_data_line > 0) first_data_line += lines;
   if (last_data_line > 0) last_data_line += lines;
-  for (auto* problems : {&unreadable, &timeless, &short_rows, &long_rows}) {
+  for (auto* problems : {&unreadable, &timeless, &short_rows, &odd_rows}) {
     for (Problem& problem : *problems) problem.line += lines;
   }
   for (Statement& statement : last_skipped) statement.line += lines;
@@ -282,11 +282,9 @@ bool RowReader::take(const Row& row, std::size_t at) {
   if (!any_time || unreadable_time || comment) {
     Problem other;
     if (!comment && numbers == 0 && other_header(row, other)) {
-      keep(account.unreadable, std::move(other));
-      account.unreadable_alike = false;
+      keep(account.odd_rows, std::move(other));
     } else if (!comment && numbers == 0 && time_column > 0 && other_decimal(row)) {
-      keep(account.unreadable, {row.line, time_column, std::string{cell_at(row, time_column - 1)}, "a time"});
-      account.unreadable_alike = false;
+      keep(account.odd_rows, {row.line, time_column, std::string{cell_at(row, time_column - 1)}, "a time"});
     } else if (comment || numbers == 0 || line_of_words(row, numbers, texts)) {
       ++(comment ? account.comments : account.repeated_headers);
     } else {
@@ -298,6 +296,7 @@ bool RowReader::take(const Row& row, std::size_t at) {
                     kSetpointWord | kTimeWord)) != 0) {
         ++account.statistics;
       } else {
+        ++account.timeless_count;
         keep(account.timeless,
              {row.line, time_column, std::string{cell_at(row, std::max(0, time_column - 1))}, "a time"});
       }
@@ -321,7 +320,7 @@ bool RowReader::take(const Row& row, std::size_t at) {
   }
   for (std::size_t i = plan_.columns; i < row.cells.size(); ++i) {
     if (row.cells[i].empty() || read_cell(row.cells[i], plan_.decimal).kind == CellKind::kText) continue;
-    keep(account.long_rows,
+    keep(account.odd_rows,
          {row.line, static_cast<int>(i) + 1, number_of_cells(row.cells.size()), number_of_cells(plan_.columns)});
     break;
   }
@@ -331,6 +330,7 @@ bool RowReader::take(const Row& row, std::size_t at) {
                                (account.unreadable.empty() || account.unreadable.front().found == unreadable.found);
     keep(account.unreadable, std::move(unreadable));
   }
+  if (plan_.keep_lines) values_.back()[at] = static_cast<double>(row.line);
   note_rows(row.line, row.line, at);
   return true;
 }

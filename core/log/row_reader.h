@@ -29,9 +29,10 @@ class RowReader {
     std::size_t first_data_line = 0, last_data_line = 0;
     std::vector<Problem> unreadable;  ///< cells in rows of data; the first few
     std::vector<Problem> timeless;    ///< rows of numbers without a time; the first few, and the last
-    std::vector<Problem> short_rows, long_rows;
+    std::vector<Problem> short_rows;
+    std::vector<Problem> odd_rows;  ///< too many cells, a header or a decimal sign of their own; the first few
     std::size_t short_count = 0;
-    std::size_t unreadable_count = 0;
+    std::size_t unreadable_count = 0, timeless_count = 0;
     bool unreadable_alike = true;     ///< the same text in all of them
     std::vector<std::size_t> breaks;  ///< places of rows of data that a blank or other line stands before; the last few
     std::size_t repeated_headers = 0, statistics = 0, comments = 0;

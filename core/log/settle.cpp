@@ -58,6 +58,33 @@ void warn_of_cut(WideResult& result, const std::string& file, std::size_t line) 
   result.warnings.push_back({text, {file, as_int(line), 0}});
 }
 
+/// What was left empty because the layout says so: each is told with its first place.
+void note_left_empty(const std::vector<RowReader::Account>& accounts, bool by_word, std::size_t last_data,
+                     const WidePlan& plan, const std::string& file, WideResult& result) {
+  std::size_t cells = 0, rows = 0;
+  const Problem* first_cell = nullptr;
+  const Problem* first_row = nullptr;
+  for (const auto& account : accounts) {
+    if (!by_word) cells += account.unreadable_count;
+    if (first_cell == nullptr && !by_word && !account.unreadable.empty()) first_cell = &account.unreadable.front();
+    rows += account.timeless_count;
+    for (const Problem& problem : account.timeless) {
+      if (problem.line > last_data) --rows;  // sums and the like
+      if (first_row == nullptr && problem.line < last_data) first_row = &problem;
+    }
+  }
+  if (first_cell != nullptr) {
+    const auto line = std::to_string(place_of(*first_cell, plan, file).line);
+    result.notes.push_back(cells == 1 ? say(Phrase::kOneLeftEmpty, {first_cell->found, line})
+                                      : say(Phrase::kLeftEmpty, {std::to_string(cells), first_cell->found, line}));
+  }
+  if (first_row != nullptr) {
+    const auto line = std::to_string(place_of(*first_row, plan, file).line);
+    result.notes.push_back(rows == 1 ? say(Phrase::kOneRowLeftOut, {line})
+                                     : say(Phrase::kRowsLeftOut, {std::to_string(rows), line}));
+  }
+}
+
 }  // namespace
 
 std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size_t rows, const WidePlan& plan,
@@ -75,21 +102,23 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
   };
   const auto word = word_for_no_reading(accounts);
   for (const auto& account : accounts) {
-    if (!word) {
+    if (!word && !plan.leave_empty) {
       for (const Problem& problem : account.unreadable) consider(problem);
     }
-    for (const Problem& problem : account.long_rows) consider(problem);
+    for (const Problem& problem : account.odd_rows) consider(problem);
     for (const Problem& problem : account.timeless) {
-      if (problem.line < last_data) consider(problem);  // behind the last row stand sums and the like
+      if (problem.line < last_data && !plan.leave_empty) consider(problem);  // behind it stand sums and the like
     }
   }
   drop_last = false;
   if (first_short != nullptr) {
-    const bool many = plan.ragged_rows_can_be_read && short_count >= std::max<std::size_t>(3, rows / 50);
+    const bool many =
+        plan.ragged_rows_can_be_read && (plan.leave_empty || short_count >= std::max<std::size_t>(3, rows / 50));
     if (short_count == 1 && first_short->line == last_data && rows > 1) {
       drop_last = true;
     } else if (many) {
-      result.notes.push_back(say(Phrase::kShortRows, {std::to_string(short_count)}));
+      result.notes.push_back(short_count == 1 ? say(Phrase::kOneShortRow)
+                                              : say(Phrase::kShortRows, {std::to_string(short_count)}));
     } else {
       consider(*first_short);
     }
@@ -100,6 +129,7 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
     for (const auto& account : accounts) count += account.unreadable_count;
     result.notes.push_back(say(Phrase::kOwnWord, {*word, std::to_string(count)}));
   }
+  if (plan.leave_empty) note_left_empty(accounts, word.has_value(), last_data, plan, file, result);
   std::size_t headers = 0, statistics = 0, comments = 0;
   for (auto& account : accounts) {
     result.skipped += account.skipped;

@@ -59,7 +59,7 @@ class WideReader {
 
   Result<WideResult> run(unsigned threads) {
     result_.times.resize(plan_.clocks.size());
-    result_.values.resize(plan_.numbers.size());
+    result_.values.resize(arrays_of_values());
     const double kept = static_cast<double>(std::max<std::size_t>(1, plan_.numbers.size()));
     // An estimate that is off by a little must not refuse a log; what is really too much is stopped when it gets there.
     constexpr double kEstimateMargin = 1.1;
@@ -104,9 +104,11 @@ class WideReader {
   Piece new_piece() const {
     Piece piece;
     piece.times.resize(plan_.clocks.size());
-    piece.values.resize(plan_.numbers.size());
+    piece.values.resize(arrays_of_values());
     return piece;
   }
+
+  std::size_t arrays_of_values() const { return plan_.numbers.size() + (plan_.keep_lines ? 1 : 0); }
 
   // ---- text up to the first piece with a quote, by all threads ----
 
@@ -139,6 +141,8 @@ class WideReader {
       }
       if (!quote_met_) {
         reader.account.shift(first_line_ - 1);
+        if (plan_.keep_lines)
+          for (std::size_t i = 0; i < piece.rows; ++i) piece.values.back()[i] += static_cast<double>(first_line_ - 1);
         result_.last_piece = {from, first_line_};
         append(piece, std::move(reader.account));
       }
@@ -163,6 +167,7 @@ class WideReader {
   std::vector<double*> fast_targets(Piece& piece) const {
     if (dialect_ == nullptr || dialect_->split != Dialect::Split::kDelimiter || dialect_->delimiter == plan_.decimal)
       return {};
+    if (plan_.keep_lines) return {};
     if (plan_.columns == 0 || !std::all_of(plan_.clocks.begin(), plan_.clocks.end(), plain_clock)) return {};
     std::vector<double*> targets(plan_.columns, nullptr);
     for (std::size_t c = 0; c < plan_.clocks.size(); ++c) {

@@ -30,6 +30,8 @@ struct WidePlan {
   std::vector<NumberColumn> numbers;
   const std::vector<ColumnProfile>* profile = nullptr;
   std::vector<std::string> names;       ///< of all columns as they stand in the row of names; empty where there is none
+  bool leave_empty = false;             ///< what cannot be read counts as no reading: Layout::leave_empty
+  bool keep_lines = false;              ///< an array of line numbers goes behind those of the columns of numbers
   bool ragged_rows_can_be_read = true;  ///< false where a missing cell moves the others (split at blanks)
   std::vector<std::size_t>
       lines_of_columns;  ///< where rows of this table are columns of the file: the line of each column
@@ -41,7 +43,7 @@ using Progress = std::function<bool(double done, std::size_t rows)>;
 /// The numbers of a table as they stand, NaN for no reading, ± infinity for over and under range.
 struct WideResult {
   std::vector<std::vector<double>> times;   ///< for each clock, not yet in seconds
-  std::vector<std::vector<double>> values;  ///< for each column of numbers
+  std::vector<std::vector<double>> values;  ///< for each column of numbers, and the rows' lines where they are kept
   std::size_t rows = 0, skipped = 0;
   std::size_t last_line = 0;     ///< of the last row
   Position last_piece;           ///< some way before the end of the text: a place whose line is known

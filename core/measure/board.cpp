@@ -8,8 +8,6 @@
 namespace ovenwright::measure {
 namespace {
 
-constexpr const char* kNoCommonTime = "there is no time that all traces cover";
-
 /// Whether the log shows that a trace turned around under a level.
 bool turned_below(const Curve& curve, double level_C) {
   return above_by(curve.peak_C(), level_C) <= 0 && !curve.ends_on_rise() && !curve.starts_at_peak();
@@ -18,9 +16,8 @@ bool turned_below(const Curve& curve, double level_C) {
 bool starts_above(const Curve& curve, double level_C) { return above_by(curve.at(0), level_C) > 0; }
 
 Figure spread_of_peaks(std::span<const Curve> curves) {
-  if (std::ranges::any_of(curves, &Curve::ends_on_rise)) return undetermined(std::string("for a trace ") + kEndsOnRise);
-  if (std::ranges::any_of(curves, &Curve::starts_at_peak))
-    return undetermined(std::string("for a trace ") + kStartsAtPeak);
+  if (std::ranges::any_of(curves, &Curve::ends_on_rise)) return undetermined(Phrase::kATraceEndsOnRise);
+  if (std::ranges::any_of(curves, &Curve::starts_at_peak)) return undetermined(Phrase::kATraceStartsAtPeak);
   const auto [coldest, hottest] = std::ranges::minmax_element(curves, {}, &Curve::peak_C);
   const double a_s = coldest->time_s(coldest->peak()), b_s = hottest->time_s(hottest->peak());
   return valued(hottest->peak_C() - coldest->peak_C(), std::min(a_s, b_s), std::max(a_s, b_s));
@@ -34,17 +31,16 @@ Figure spread_when_hottest_reaches(std::span<const Curve> curves, double level_C
   }
   const bool above_from_start = std::ranges::any_of(curves, [&](const Curve& c) { return starts_above(c, level_C); });
   if (!earliest_s) {
-    if (above_from_start) return undetermined("the log starts with a trace above " + temperature_text(level_C));
+    if (above_from_start) return undetermined(Phrase::kATraceStartsAbove, {temperature_text(level_C)});
     if (std::ranges::all_of(curves, [&](const Curve& curve) { return turned_below(curve, level_C); }))
-      return not_reached("no trace rises above " + temperature_text(level_C));
-    return undetermined("the log does not show a trace that rises above " + temperature_text(level_C));
+      return not_reached(Phrase::kNoTraceRisesAbove, {temperature_text(level_C)});
+    return undetermined(Phrase::kNoTraceShownAbove, {temperature_text(level_C)});
   }
   const auto common = common_time(curves);
   if (!common || *earliest_s < common->from_s || *earliest_s > common->to_s)
-    return undetermined("not all traces have data at " + seconds_text(*earliest_s) + ", when the first one reaches " +
-                        temperature_text(level_C));
+    return undetermined(Phrase::kNotAllHaveData, {seconds_text(*earliest_s), temperature_text(level_C)});
   auto figure = valued(extent_at(curves, *earliest_s).spread_C(), earliest_s, earliest_s);
-  if (above_from_start) figure.note = "a trace starts above " + temperature_text(level_C);
+  if (above_from_start) figure.note = say(Phrase::kNoteStartsAbove, {temperature_text(level_C)});
   return figure;
 }
 
@@ -54,7 +50,7 @@ Figure largest_spread(std::span<const Curve> curves, const Parameters& parameter
   const double from_C = lower_C.value_or(-std::numeric_limits<double>::infinity());
   const double to_C = upper_C.value_or(std::numeric_limits<double>::infinity());
   const auto common = common_time(curves);
-  if (!common) return undetermined(kNoCommonTime);
+  if (!common) return undetermined(Phrase::kNoCommonTime);
   const auto at_start = extent_at(curves, common->from_s), at_end = extent_at(curves, common->to_s);
   const auto& coldest_at_end = curves[at_end.coldest];
   const bool cut_start = lower_C && above_by(at_start.lowest_C, from_C) > 0;
@@ -62,18 +58,18 @@ Figure largest_spread(std::span<const Curve> curves, const Parameters& parameter
       common->to_s <= coldest_at_end.time_s(coldest_at_end.peak()) && above_by(at_end.lowest_C, to_C) <= 0;
   const auto largest = largest_extent(curves, *common, from_C, to_C);
   if (!largest) {
-    if (cut_end) return undetermined(kEndsOnRise);
-    if (cut_start) return undetermined("the log starts above " + temperature_text(from_C));
+    if (cut_end) return undetermined(Phrase::kEndsOnRise);
+    if (cut_start) return undetermined(Phrase::kStartsAbove, {temperature_text(from_C)});
     if (std::ranges::any_of(curves, [&](const Curve& curve) { return turned_below(curve, from_C); }))
-      return not_reached("the coldest trace does not reach " + temperature_text(from_C));
-    return undetermined("no sample has the coldest trace in the range of temperatures");
+      return not_reached(Phrase::kColdestNotReaching, {temperature_text(from_C)});
+    return undetermined(Phrase::kColdestNotInRange);
   }
   auto figure = valued(largest->spread_C(), largest->time_s, largest->time_s);
   figure.at_least = cut_start || cut_end;
   if (cut_end) {
-    figure.reason = kEndsOnRise;
+    figure.reason = say(Phrase::kEndsOnRise);
   } else if (cut_start) {
-    figure.reason = "the log starts above " + temperature_text(from_C);
+    figure.reason = say(Phrase::kStartsAbove, {temperature_text(from_C)});
   }
   return figure;
 }
@@ -92,8 +88,8 @@ Figure lag(std::span<const Curve> curves, double level_C) {
     }
   }
   if (all_cross) return valued(last_s - first_s, first_s, last_s);
-  if (certain) return not_reached("not every trace rises above " + temperature_text(level_C));
-  return undetermined("the log does not show every trace rise above " + temperature_text(level_C));
+  if (certain) return not_reached(Phrase::kNotEveryRisesAbove, {temperature_text(level_C)});
+  return undetermined(Phrase::kNotEveryShownAbove, {temperature_text(level_C)});
 }
 
 Figure on_board(std::span<const Curve> curves, const Definition& definition) {
@@ -113,9 +109,9 @@ Figure on_board(std::span<const Curve> curves, const Definition& definition) {
 }  // namespace
 
 Figure measured_on_board(std::span<const Curve> curves, const Definition& definition) {
-  if (curves.empty()) return undetermined("no trace to compare");
+  if (curves.empty()) return undetermined(Phrase::kNoTraces);
   auto figure = on_board(curves, definition);
-  if (curves.size() == 1 && figure.value) figure.note = "one trace only";
+  if (curves.size() == 1 && figure.value) figure.note = say(Phrase::kOneTraceOnly);
   return figure;
 }
 

@@ -23,9 +23,9 @@ void bound(Figure& figure, bool at_least, std::string reason) {
 
 /// What is counted above a level is only part where the log starts or ends above it, or ends before it came to it.
 void bound_above(Figure& figure, const Curve& curve, double level_C) {
-  bound(figure, starts_above(curve, level_C), "the log starts above " + temperature_text(level_C));
-  bound(figure, ends_above(curve, level_C), "the log ends above " + temperature_text(level_C));
-  bound(figure, curve.ends_on_rise(), kEndsOnRise);
+  bound(figure, starts_above(curve, level_C), say(Phrase::kStartsAbove, {temperature_text(level_C)}));
+  bound(figure, ends_above(curve, level_C), say(Phrase::kEndsAbove, {temperature_text(level_C)}));
+  bound(figure, curve.ends_on_rise(), say(Phrase::kEndsOnRise));
 }
 
 }  // namespace
@@ -33,8 +33,8 @@ void bound_above(Figure& figure, const Curve& curve, double level_C) {
 Figure peak_figure(const Curve& curve) {
   const double at_s = curve.time_s(curve.peak());
   auto figure = valued(curve.peak_C(), at_s, at_s);
-  bound(figure, curve.ends_on_rise(), kEndsOnRise);
-  bound(figure, curve.starts_at_peak(), kStartsAtPeak);
+  bound(figure, curve.ends_on_rise(), say(Phrase::kEndsOnRise));
+  bound(figure, curve.starts_at_peak(), say(Phrase::kStartsAtPeak));
   return figure;
 }
 
@@ -43,17 +43,17 @@ Figure peak_time_figure(const Curve& curve, const Parameters& parameters, const 
   const double level_C = std::max(*parameters.level, lowest_C + kIdle_C) + moves.level_C;
   const auto from_s = last_upward_crossing_s(curve, rise(curve), level_C);
   if (!from_s) {
-    if (curve.ends_on_rise()) return undetermined(kEndsOnRise);
-    if (curve.starts_at_peak()) return undetermined(kStartsAtPeak);
-    return not_reached("the peak is " + temperature_text(curve.peak_C(), level_C) + ", not above " +
-                       temperature_text(level_C, curve.peak_C()));
+    if (curve.ends_on_rise()) return undetermined(Phrase::kEndsOnRise);
+    if (curve.starts_at_peak()) return undetermined(Phrase::kStartsAtPeak);
+    return not_reached(Phrase::kPeakNotAbove,
+                       {temperature_text(curve.peak_C(), level_C), temperature_text(level_C, curve.peak_C())});
   }
   const double to_s = curve.time_s(curve.peak());
   auto figure = valued(to_s - *from_s, *from_s, to_s);
   figure.counts_to_peak = true;
-  bound(figure, curve.ends_on_rise(), kEndsOnRise);
+  bound(figure, curve.ends_on_rise(), say(Phrase::kEndsOnRise));
   bound(figure, above_by(lowest_C, *parameters.level + kStartsWarm_C) > 0,
-        "the log starts at " + temperature_text(lowest_C, *parameters.level));
+        say(Phrase::kStartsAt, {temperature_text(lowest_C, *parameters.level)}));
   return figure;
 }
 
@@ -87,11 +87,11 @@ Figure time_between_figure(const Curve& curve, const Parameters& parameters, con
   auto figure = of(time_between(curve, rise(curve), T1_C, T2_C));
   const bool reached = above_by(curve.peak_C(), T2_C) >= 0;
   if (!reached) {
-    figure.note = "never reaches " + temperature_text(T2_C) + ", counts to the peak";
+    figure.note = say(Phrase::kCountsToPeak, {temperature_text(T2_C)});
     figure.counts_to_peak = *figure.value > 0;
   }
-  bound(figure, starts_above(curve, T1_C), "the log starts above " + temperature_text(T1_C));
-  bound(figure, curve.ends_on_rise() && !reached, kEndsOnRise);
+  bound(figure, starts_above(curve, T1_C), say(Phrase::kStartsAbove, {temperature_text(T1_C)}));
+  bound(figure, curve.ends_on_rise() && !reached, say(Phrase::kEndsOnRise));
   return figure;
 }
 
@@ -100,10 +100,10 @@ Figure time_near_peak_figure(const Curve& curve, const Parameters& parameters, c
   const double reference_C = given ? *given : curve.peak_C();
   const double level_C = reference_C - *parameters.offset + moves.level_C;
   auto figure = of(time_at_or_above(curve, whole(curve), level_C));
-  bound(figure, curve.ends_on_rise(), kEndsOnRise);
-  bound(figure, above_by(curve.at(0), level_C) >= 0, "the log starts at " + temperature_text(level_C) + " or above");
+  bound(figure, curve.ends_on_rise(), say(Phrase::kEndsOnRise));
+  bound(figure, above_by(curve.at(0), level_C) >= 0, say(Phrase::kStartsAtOrAbove, {temperature_text(level_C)}));
   bound(figure, above_by(curve.at(curve.last()), level_C) >= 0,
-        "the log ends at " + temperature_text(level_C) + " or above");
+        say(Phrase::kEndsAtOrAbove, {temperature_text(level_C)}));
   return figure;
 }
 

@@ -36,17 +36,17 @@ Figure valued(double value, std::optional<double> from_s, std::optional<double> 
   return figure;
 }
 
-Figure not_reached(std::string reason) {
+Figure not_reached(Phrase reason, std::initializer_list<std::string> arguments) {
   Figure figure;
   figure.no_value = NoValue::kNotReached;
-  figure.reason = std::move(reason);
+  figure.reason = say(reason, arguments);
   return figure;
 }
 
-Figure undetermined(std::string reason) {
+Figure undetermined(Phrase reason, std::initializer_list<std::string> arguments) {
   Figure figure;
   figure.no_value = NoValue::kUndetermined;
-  figure.reason = std::move(reason);
+  figure.reason = say(reason, arguments);
   return figure;
 }
 
@@ -90,7 +90,7 @@ Figure measured(const Curve& curve, const Definition& definition, const Setting&
     case Measure::kLag:
       return measured_on_board({&curve, 1}, definition);
   }
-  return undetermined("no such measure");
+  return undetermined(Phrase::kNotShown);
 }
 
 }  // namespace ovenwright::measure

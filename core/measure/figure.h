@@ -7,6 +7,7 @@
 #include "core/measure/curve.h"
 #include "core/measure/measure.h"
 #include "core/measure/slope.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::measure {
 
@@ -48,7 +49,8 @@ std::string temperature_text(double temperature_C);
 std::string seconds_text(double time_s);
 
 Figure valued(double value, std::optional<double> from_s, std::optional<double> to_s);
-Figure not_reached(std::string reason);
-Figure undetermined(std::string reason);
+/// Without value, and why.
+Figure not_reached(Phrase reason, std::initializer_list<std::string> arguments = {});
+Figure undetermined(Phrase reason, std::initializer_list<std::string> arguments = {});
 
 }  // namespace ovenwright::measure

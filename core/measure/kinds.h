@@ -21,7 +21,4 @@ Figure exit_temperature_figure(const Curve& curve, const Setting& setting);
 
 Figure wave_figure(const Curve& curve, const Definition& definition);
 
-inline constexpr const char* kEndsOnRise = "the log ends while the temperature still rises";
-inline constexpr const char* kStartsAtPeak = "the log starts at its highest temperature";
-
 }  // namespace ovenwright::measure

@@ -28,7 +28,11 @@ Value to_value(Figure figure, Unit unit) {
   return value;
 }
 
-Value without(std::string reason, Unit unit) { return to_value(undetermined(std::move(reason)), unit); }
+Value without(std::string reason, Unit unit) {
+  auto value = to_value(undetermined(Phrase::kNotShown), unit);
+  value.reason = std::move(reason);
+  return value;
+}
 
 /// The highest and the lowest course of a trace with bridged gaps, ready to be measured.
 struct Courses {
@@ -72,7 +76,7 @@ void hold_against(Value& value, std::span<const Figure> others) {
     value.at_least = false;
     value.expanded_uncertainty.reset();
     value.terms = {};
-    value.reason = "a gap in the trace hides it";
+    value.reason = say(Phrase::kGapHidesIt);
   };
   if (!value.value) {
     if (std::ranges::any_of(others, [&](const Figure& other) { return other.no_value != value.no_value; })) hide();
@@ -112,7 +116,7 @@ std::string fault_of(const run::Channel& channel) {
   std::string found;
   for (const auto& fault : channel.faults)
     if (fault.action == run::FaultAction::kRemoved) found = run::fault_name(fault.kind);
-  return found.empty() ? "fewer than 3 samples" : "fewer than 3 good samples: " + found;
+  return found.empty() ? say(Phrase::kFewSamples) : say(Phrase::kFewGoodSamples, {found});
 }
 
 std::vector<Value> all_of(Prepared* prepared, const Subject& subject, std::span<const Definition> definitions,
@@ -130,7 +134,7 @@ std::vector<Value> all_of(Prepared* prepared, const Subject& subject, std::span<
     } else if (const auto error = problem(definition)) {
       values.push_back(without(error->message, unit));
     } else if (reference && std::holds_alternative<TcReference>(*reference)) {
-      values.push_back(without("Tc is not known: enter the part's thickness and volume", unit));
+      values.push_back(without(say(Phrase::kTcNotKnown), unit));
     } else {
       values.push_back(evaluated(*prepared, definition, setting, effort));
     }

@@ -10,12 +10,11 @@ Figure preheat(const Curve& curve, const Wave& wave) {
 }
 
 Figure step(const Curve& curve, const Wave& wave) {
-  if (wave.peaks.empty())
-    return undetermined(curve.ends_on_rise() ? kEndsOnRise : "no peak of 10 °C or more follows the start of the wave");
+  if (wave.peaks.empty()) return undetermined(curve.ends_on_rise() ? Phrase::kEndsOnRise : Phrase::kNoPeakInWave);
   const std::size_t peak = wave.peaks.front().peak;
   auto figure = valued(curve.at(peak) - curve.at(wave.start), curve.time_s(wave.start), curve.time_s(peak));
   figure.at_least = peak == curve.last();
-  if (figure.at_least) figure.reason = kEndsOnRise;
+  if (figure.at_least) figure.reason = say(Phrase::kEndsOnRise);
   return figure;
 }
 
@@ -39,7 +38,7 @@ Figure contact_time(const Curve& curve, const Wave& wave, double level_C, bool l
     figure.to_s = contact.to_s;
   }
   figure.at_least = cut_off;
-  if (cut_off) figure.reason = "the log ends before the joint has left the solder";
+  if (cut_off) figure.reason = say(Phrase::kStillInSolder);
   return figure;
 }
 
@@ -47,8 +46,8 @@ Figure contact_time(const Curve& curve, const Wave& wave, double level_C, bool l
 
 Figure wave_figure(const Curve& curve, const Definition& definition) {
   const auto found = find_wave(curve);
-  if (found.search == WaveSearch::kNoneSeen) return undetermined("no wave seen: no slope of 5 °C/s over 1 s");
-  if (found.search == WaveSearch::kStartNotShown) return undetermined("the log does not show the start of the wave");
+  if (found.search == WaveSearch::kNoneSeen) return undetermined(Phrase::kNoWave);
+  if (found.search == WaveSearch::kStartNotShown) return undetermined(Phrase::kWaveStartNotShown);
   switch (definition.measure) {
     case Measure::kWavePreheatTemperature:
       return preheat(curve, found.wave);

@@ -8,6 +8,7 @@
 #include "core/files/profiles.h"
 #include "core/files/text_file.h"
 #include "core/files/toml.h"
+#include "core/units/phrase.h"
 
 namespace ovenwright::oven {
 namespace {
@@ -71,16 +72,14 @@ void warn_setpoints(const Recipe& recipe, const std::vector<double>& setpoints, 
   for (std::size_t i = 0; i < setpoints.size(); ++i) {
     const auto& range = oven.limits.setpoint_C;
     if (range && (setpoints[i] < (*range)[0] || setpoints[i] > (*range)[1])) {
-      warnings.push_back({std::string{key} + " of zone " + heating[i] + " is " + in_words(setpoints[i]) +
-                              " °C, outside the oven's " + in_words((*range)[0]) + " to " + in_words((*range)[1]) +
-                              " °C",
+      warnings.push_back({say(Phrase::kSetpointOutside,
+                              {key, heating[i], in_words(setpoints[i]), in_words((*range)[0]), in_words((*range)[1])}),
                           place});
     }
     const auto& step = oven.limits.step_between_zones_C;
     if (step && i > 0 && std::abs(setpoints[i] - setpoints[i - 1]) > *step) {
-      warnings.push_back({std::string{key} + " steps by " + in_words(std::abs(setpoints[i] - setpoints[i - 1])) +
-                              " °C from zone " + heating[i - 1] + " to " + heating[i] + ", more than the oven's " +
-                              in_words(*step) + " °C",
+      warnings.push_back({say(Phrase::kSetpointStep, {key, in_words(std::abs(setpoints[i] - setpoints[i - 1])),
+                                                      heating[i - 1], heating[i], in_words(*step)}),
                           place});
     }
   }
@@ -168,14 +167,13 @@ Result<std::vector<Warning>> check_recipe(const Recipe& recipe, const Oven& oven
   std::vector<Warning> warnings;
   const Place anywhere{recipe.identity.file, 0, 0};
   if (recipe.oven && *recipe.oven != oven.identity.name && *recipe.oven != oven.identity.stem) {
-    warnings.push_back(
-        {"the recipe is for the oven \"" + *recipe.oven + "\", not for \"" + oven.identity.name + "\"", anywhere});
+    warnings.push_back({say(Phrase::kOtherOven, {*recipe.oven, oven.identity.name}), anywhere});
   }
   const auto& speed = oven.limits.speed_mm_per_min;
   if (speed && (recipe.speed_mm_per_min < (*speed)[0] || recipe.speed_mm_per_min > (*speed)[1])) {
-    warnings.push_back({"the speed is " + in_words(recipe.speed_mm_per_min) + " mm/min, outside the oven's " +
-                            in_words((*speed)[0]) + " to " + in_words((*speed)[1]) + " mm/min",
-                        {recipe.identity.file, recipe.lines.speed, 0}});
+    warnings.push_back(
+        {say(Phrase::kSpeedOutside, {in_words(recipe.speed_mm_per_min), in_words((*speed)[0]), in_words((*speed)[1])}),
+         {recipe.identity.file, recipe.lines.speed, 0}});
   }
   warn_setpoints(recipe, recipe.top_C, "top_C", recipe.lines.top_C, oven, warnings);
   warn_setpoints(recipe, recipe.bottom_C, "bottom_C", recipe.lines.bottom_C, oven, warnings);
@@ -184,8 +182,7 @@ Result<std::vector<Warning>> check_recipe(const Recipe& recipe, const Oven& oven
       while (oven.zones[zone].kind != ZoneKind::kHeat) ++zone;
       const double difference_C = std::abs(recipe.top_C[i] - recipe.bottom_C[i]);
       if (difference_C <= *most) continue;
-      warnings.push_back({"top and bottom of zone " + oven.zones[zone].name + " differ by " + in_words(difference_C) +
-                              " °C, more than the oven's " + in_words(*most) + " °C",
+      warnings.push_back({say(Phrase::kSidesDiffer, {oven.zones[zone].name, in_words(difference_C), in_words(*most)}),
                           {recipe.identity.file, recipe.lines.bottom_C, 0}});
     }
   }

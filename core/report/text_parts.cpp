@@ -74,12 +74,13 @@ std::vector<std::string> fault_items(const run::Run& run) {
 
 std::string faults_text(const run::Run& run) { return list_of("Faults", fault_items(run)); }
 
-std::vector<std::string> read_as_items(const log::Reading& reading, const run::Run& run) {
+std::vector<std::string> read_as_pieces(const log::Reading& reading, const run::Run& run) {
   const auto& read_as = reading.read_as;
-  std::string line = read_as.encoding;
-  const auto add = [&](const std::string& text) {
-    if (!text.empty()) line += (line.empty() ? "" : ", ") + text;
+  std::vector<std::string> pieces;
+  const auto add = [&](std::string text) {
+    if (!text.empty()) pieces.push_back(std::move(text));
   };
+  add(read_as.encoding);
   if (!reading.file.member.empty()) add("from \"" + reading.file.member + "\"");
   if (!read_as.delimiter.empty()) add(delimiter_text(read_as.delimiter));
   if (read_as.decimal == ",") add("decimal comma");
@@ -89,8 +90,13 @@ std::vector<std::string> read_as_items(const log::Reading& reading, const run::R
   add(fmt::format("{} {}", read_as.rows, read_as.rows == 1 ? "row" : "rows"));
   if (read_as.rows_skipped > 0) add(fmt::format("{} skipped", read_as.rows_skipped));
   add("one every " + judge::number_text(run.sample_interval_s, 2) + " s");
-  std::vector<std::string> items{line};
-  items.insert(items.end(), read_as.notes.begin(), read_as.notes.end());
+  return pieces;
+}
+
+std::vector<std::string> read_as_items(const log::Reading& reading, const run::Run& run) {
+  std::vector<std::string> items{""};
+  for (const auto& piece : read_as_pieces(reading, run)) items[0] += (items[0].empty() ? "" : ", ") + piece;
+  items.insert(items.end(), reading.read_as.notes.begin(), reading.read_as.notes.end());
   return items;
 }
 

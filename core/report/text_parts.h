@@ -21,7 +21,9 @@ std::string margin_text(std::optional<double> margin, judge::MarginBound bound);
 std::string run_name(const log::Reading& reading, const run::Run& run);
 /// "U1 corner: spike at 75.0 s, removed", for the log and each channel.
 std::vector<std::string> fault_items(const run::Run& run);
-/// How the log was read in one line, then each note of the reading.
+/// How the log was read, piece by piece: "UTF-8", "decimal comma", "header in line 3".
+std::vector<std::string> read_as_pieces(const log::Reading& reading, const run::Run& run);
+/// These pieces in one line, then each note of the reading.
 std::vector<std::string> read_as_items(const log::Reading& reading, const run::Run& run);
 /// "Faults:" with a line for each, of the log and of each channel; empty where there are none.
 std::string faults_text(const run::Run& run);

@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "core/units/phrase_tables.h"
+
 namespace ovenwright {
 namespace {
 
@@ -263,6 +265,16 @@ std::string_view english(Phrase phrase) {
       return "The last row is cut off and was left out.";
     case Phrase::kShortRows:
       return "{0} rows end before the last column: what is missing there counts as no reading.";
+    case Phrase::kOneShortRow:
+      return "1 row ends before the last column: what is missing there counts as no reading.";
+    case Phrase::kOneLeftEmpty:
+      return "1 cell that is no number is left empty: \"{0}\" in line {1}.";
+    case Phrase::kLeftEmpty:
+      return "{0} cells that are no numbers are left empty: the first is \"{1}\" in line {2}.";
+    case Phrase::kOneRowLeftOut:
+      return "1 row without a time is left out: line {0}.";
+    case Phrase::kRowsLeftOut:
+      return "{0} rows without a time are left out: the first is line {1}.";
     case Phrase::kOneHeaderLine:
       return "1 header or text line in or behind the table was left out.";
     case Phrase::kHeaderLines:
@@ -326,8 +338,9 @@ std::string_view english(Phrase phrase) {
       return "{0} rows without a time later than the row before";
     case Phrase::kFallsAsOthersRise:
       return "falls as the others rise";
+    default:
+      return english_of_result(phrase);
   }
-  return {};
 }
 
 std::string say(Phrase phrase, std::initializer_list<std::string> arguments) {
@@ -345,6 +358,8 @@ std::vector<std::string_view> patterns() {
   std::vector<std::string_view> all;
   for (int i = 0; i <= static_cast<int>(kLastPhrase); ++i) all.push_back(english(static_cast<Phrase>(i)));
   all.insert(all.end(), kWordsOfErrors.begin(), kWordsOfErrors.end());
+  const auto files = words_of_files();
+  all.insert(all.end(), files.begin(), files.end());
   return all;
 }
 

@@ -7,8 +7,9 @@
 
 namespace ovenwright {
 
-/// What a log's reader and cleaner tell people. Each is one English sentence or part of one, with places {0}, {1} for
-/// what was found: english() has them. A program that speaks another language finds both again with said().
+/// What core tells people of logs, results, boards and recipes. Each is one English sentence or part of one, with
+/// places {0}, {1} for what was found: english() has them. A program that speaks another language finds both again with
+/// said().
 enum class Phrase {
   // Assumptions
   kUnitCelsius,
@@ -56,6 +57,11 @@ enum class Phrase {
   kFormulas,
   kCutRow,
   kShortRows,
+  kOneShortRow,
+  kOneLeftEmpty,
+  kLeftEmpty,
+  kOneRowLeftOut,
+  kRowsLeftOut,
   kOneHeaderLine,
   kHeaderLines,
   kOneLabelledLine,
@@ -88,8 +94,81 @@ enum class Phrase {
   kOneRowNoTime,
   kRowsNoTime,
   kFallsAsOthersRise,
+  // Why a measure has no value, or only a bound
+  kEndsOnRise,
+  kStartsAtPeak,
+  kATraceEndsOnRise,
+  kATraceStartsAtPeak,
+  kStartsAbove,
+  kEndsAbove,
+  kStartsAt,
+  kStartsAtOrAbove,
+  kEndsAtOrAbove,
+  kPeakNotAbove,
+  kPeakNotReaching,
+  kNoTimeBetween,
+  kNoWindowOnRise,
+  kNoWindowOnFall,
+  kNoWindowOnRiseInRange,
+  kNoWindowOnFallInRange,
+  kCountsToPeak,
+  kIsBeforeTrace,
+  kIsBehindTrace,
+  kTimeAskedFor,
+  kEndOfZone,
+  kEndOfLastZone,
+  kNeedsOven,
+  kEntryNotShown,
+  kNoSuchZone,
+  kNoZones,
+  kNoWave,
+  kWaveStartNotShown,
+  kNoPeakInWave,
+  kStillInSolder,
+  kNoCommonTime,
+  kATraceStartsAbove,
+  kNoTraceRisesAbove,
+  kNoTraceShownAbove,
+  kNotAllHaveData,
+  kNoteStartsAbove,
+  kColdestNotReaching,
+  kColdestNotInRange,
+  kNotEveryRisesAbove,
+  kNotEveryShownAbove,
+  kNoTraces,
+  kOneTraceOnly,
+  kGapHidesIt,
+  kFewSamples,
+  kFewGoodSamples,
+  kTcNotKnown,
+  kTcOfBodies,
+  kNotShown,
+  kNotShownThem,
+  // What to enter, and what the judge warns of
+  kEnterPartOf,
+  kEnterPart,
+  kEnterThicknessAndVolume,
+  kEnterThickness,
+  kEnterVolume,
+  kEnterClassification,
+  kBindsNothing,
+  kSideNotKnown,
+  kNeedsTc,
+  kLimitsCrossAtTc,
+  kTargetOutsideAtTc,
+  kNoChannel,
+  kRequirementNoChannel,
+  kNarrow,
+  kClassOneTaken,
+  kKnowsNoWaves,
+  // What does not fit between recipe and oven
+  kSetpointOutside,
+  kSetpointStep,
+  kOtherOven,
+  kSpeedOutside,
+  kSidesDiffer,
 };
-constexpr Phrase kLastPhrase = Phrase::kFallsAsOthersRise;
+constexpr Phrase kLastPhrase = Phrase::kSidesDiffer;
 
 /// "Rows are {0} s apart by \"{1}\"."
 std::string_view english(Phrase phrase);

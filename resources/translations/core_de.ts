@@ -1194,5 +1194,1265 @@
         <source>a file or the name of a layout</source>
         <translation>eine Datei oder den Namen eines Layouts</translation>
     </message>
+    <message>
+        <source>the log ends while the temperature still rises</source>
+        <translation>das Log endet, während die Temperatur noch steigt</translation>
+    </message>
+    <message>
+        <source>the log starts at its highest temperature</source>
+        <translation>das Log beginnt bei seiner höchsten Temperatur</translation>
+    </message>
+    <message>
+        <source>for a trace the log ends while the temperature still rises</source>
+        <translation>bei einer Kurve endet das Log, während die Temperatur noch steigt</translation>
+    </message>
+    <message>
+        <source>for a trace the log starts at its highest temperature</source>
+        <translation>bei einer Kurve beginnt das Log bei ihrer höchsten Temperatur</translation>
+    </message>
+    <message>
+        <source>the log starts above {0}</source>
+        <translation>das Log beginnt über {0}</translation>
+    </message>
+    <message>
+        <source>the log ends above {0}</source>
+        <translation>das Log endet über {0}</translation>
+    </message>
+    <message>
+        <source>the log starts at {0}</source>
+        <translation>das Log beginnt bei {0}</translation>
+    </message>
+    <message>
+        <source>the log starts at {0} or above</source>
+        <translation>das Log beginnt bei {0} oder darüber</translation>
+    </message>
+    <message>
+        <source>the log ends at {0} or above</source>
+        <translation>das Log endet bei {0} oder darüber</translation>
+    </message>
+    <message>
+        <source>the peak is {0}, not above {1}</source>
+        <translation>die Spitze ist {0}, nicht über {1}</translation>
+    </message>
+    <message>
+        <source>the peak is {0}, it does not reach {1}</source>
+        <translation>die Spitze ist {0}, sie erreicht {1} nicht</translation>
+    </message>
+    <message>
+        <source>no time was spent between the two temperatures</source>
+        <translation>zwischen den beiden Temperaturen verging keine Zeit</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the rise; the sample interval is {1}</source>
+        <translation>kein Fenster von {0} mit mindestens 3 Messwerten liegt im Anstieg; der Abstand der Messwerte ist {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the fall; the sample interval is {1}</source>
+        <translation>kein Fenster von {0} mit mindestens 3 Messwerten liegt im Abfall; der Abstand der Messwerte ist {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the rise within the range of temperatures; the sample interval is {1}</source>
+        <translation>kein Fenster von {0} mit mindestens 3 Messwerten liegt im Anstieg innerhalb des Temperaturbereichs; der Abstand der Messwerte ist {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the fall within the range of temperatures; the sample interval is {1}</source>
+        <translation>kein Fenster von {0} mit mindestens 3 Messwerten liegt im Abfall innerhalb des Temperaturbereichs; der Abstand der Messwerte ist {1}</translation>
+    </message>
+    <message>
+        <source>never reaches {0}, counts to the peak</source>
+        <translation>erreicht {0} nie, gezählt bis zur Spitze</translation>
+    </message>
+    <message>
+        <source>{0} is at {1}, the trace starts at {2}</source>
+        <translation>{0} liegt bei {1}, die Kurve beginnt bei {2}</translation>
+    </message>
+    <message>
+        <source>{0} is at {1}, the trace ends at {2}</source>
+        <translation>{0} liegt bei {1}, die Kurve endet bei {2}</translation>
+    </message>
+    <message>
+        <source>the time asked for</source>
+        <translation>die gefragte Zeit</translation>
+    </message>
+    <message>
+        <source>the end of zone {0}</source>
+        <translation>das Ende von Zone {0}</translation>
+    </message>
+    <message>
+        <source>the end of the last zone</source>
+        <translation>das Ende der letzten Zone</translation>
+    </message>
+    <message>
+        <source>needs the oven and its recipe</source>
+        <translation>braucht den Ofen und sein Rezept</translation>
+    </message>
+    <message>
+        <source>the log does not show when the board entered the oven</source>
+        <translation>das Log zeigt nicht, wann die Baugruppe in den Ofen kam</translation>
+    </message>
+    <message>
+        <source>the oven has no zone {0}</source>
+        <translation>der Ofen hat keine Zone {0}</translation>
+    </message>
+    <message>
+        <source>the oven has no zones</source>
+        <translation>der Ofen hat keine Zonen</translation>
+    </message>
+    <message>
+        <source>no wave seen: no slope of 5 °C/s over 1 s</source>
+        <translation>keine Welle zu sehen: keine Steigung von 5 °C/s über 1 s</translation>
+    </message>
+    <message>
+        <source>the log does not show the start of the wave</source>
+        <translation>das Log zeigt den Beginn der Welle nicht</translation>
+    </message>
+    <message>
+        <source>no peak of 10 °C or more follows the start of the wave</source>
+        <translation>auf den Beginn der Welle folgt keine Spitze von 10 °C oder mehr</translation>
+    </message>
+    <message>
+        <source>the log ends before the joint has left the solder</source>
+        <translation>das Log endet, bevor die Lötstelle das Lot verlassen hat</translation>
+    </message>
+    <message>
+        <source>there is no time that all traces cover</source>
+        <translation>es gibt keine Zeit, die alle Kurven abdecken</translation>
+    </message>
+    <message>
+        <source>the log starts with a trace above {0}</source>
+        <translation>das Log beginnt mit einer Kurve über {0}</translation>
+    </message>
+    <message>
+        <source>no trace rises above {0}</source>
+        <translation>keine Kurve steigt über {0}</translation>
+    </message>
+    <message>
+        <source>the log does not show a trace that rises above {0}</source>
+        <translation>das Log zeigt keine Kurve, die über {0} steigt</translation>
+    </message>
+    <message>
+        <source>not all traces have data at {0}, when the first one reaches {1}</source>
+        <translation>nicht alle Kurven haben Werte bei {0}, wo die erste {1} erreicht</translation>
+    </message>
+    <message>
+        <source>a trace starts above {0}</source>
+        <translation>eine Kurve beginnt über {0}</translation>
+    </message>
+    <message>
+        <source>the coldest trace does not reach {0}</source>
+        <translation>die kälteste Kurve erreicht {0} nicht</translation>
+    </message>
+    <message>
+        <source>no sample has the coldest trace in the range of temperatures</source>
+        <translation>bei keinem Messwert liegt die kälteste Kurve im Temperaturbereich</translation>
+    </message>
+    <message>
+        <source>not every trace rises above {0}</source>
+        <translation>nicht jede Kurve steigt über {0}</translation>
+    </message>
+    <message>
+        <source>the log does not show every trace rise above {0}</source>
+        <translation>das Log zeigt nicht, dass jede Kurve über {0} steigt</translation>
+    </message>
+    <message>
+        <source>no trace to compare</source>
+        <translation>keine Kurve zum Vergleichen</translation>
+    </message>
+    <message>
+        <source>one trace only</source>
+        <translation>nur eine Kurve</translation>
+    </message>
+    <message>
+        <source>a gap in the trace hides it</source>
+        <translation>eine Lücke in der Kurve verdeckt es</translation>
+    </message>
+    <message>
+        <source>fewer than 3 samples</source>
+        <translation>weniger als 3 Messwerte</translation>
+    </message>
+    <message>
+        <source>fewer than 3 good samples: {0}</source>
+        <translation>weniger als 3 gute Messwerte: {0}</translation>
+    </message>
+    <message>
+        <source>Tc is not known: enter the part&apos;s thickness and volume</source>
+        <translation>Tc ist nicht bekannt: Dicke und Volumen des Bauteils eintragen</translation>
+    </message>
+    <message>
+        <source>Tc is a limit of bodies</source>
+        <translation>Tc ist eine Grenze für Gehäuse</translation>
+    </message>
+    <message>
+        <source>the log does not show it</source>
+        <translation>das Log zeigt es nicht</translation>
+    </message>
+    <message>
+        <source>the log does not show them</source>
+        <translation>das Log zeigt sie nicht</translation>
+    </message>
+    <message>
+        <source>enter which part {0} is on in the board file</source>
+        <translation>in der Baugruppendatei eintragen, auf welchem Bauteil {0} sitzt</translation>
+    </message>
+    <message>
+        <source>enter the part {0} in the board file</source>
+        <translation>das Bauteil {0} in die Baugruppendatei eintragen</translation>
+    </message>
+    <message>
+        <source>enter the package thickness and volume of {0} in the board file</source>
+        <translation>Gehäusedicke und -volumen von {0} in die Baugruppendatei eintragen</translation>
+    </message>
+    <message>
+        <source>enter the package thickness of {0} in the board file</source>
+        <translation>die Gehäusedicke von {0} in die Baugruppendatei eintragen</translation>
+    </message>
+    <message>
+        <source>enter the package volume of {0} in the board file</source>
+        <translation>das Gehäusevolumen von {0} in die Baugruppendatei eintragen</translation>
+    </message>
+    <message>
+        <source>enter the classification, Pb-free or SnPb, in the window {0}</source>
+        <translation>die Klassifizierung, Pb-free oder SnPb, in das Fenster {0} eintragen</translation>
+    </message>
+    <message>
+        <source>the board has no placement that these bind: {0}</source>
+        <translation>die Baugruppe hat keine Messstelle, für die dies gilt: {0}</translation>
+    </message>
+    <message>
+        <source>{0} is not judged for {1}: enter its side in the board file</source>
+        <translation>{0} wird für {1} nicht geprüft: die Seite in die Baugruppendatei eintragen</translation>
+    </message>
+    <message>
+        <source>{0}: {1}, {2}, needs Tc (J-STD-020)</source>
+        <translation>{0}: {1} von {2} braucht Tc (J-STD-020)</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: its lower limit is not below its upper limit, which is Tc: nothing can pass</source>
+        <translation>{0} von {1}: die untere Grenze liegt nicht unter der oberen, die Tc ist: nichts kann bestehen</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: its target does not lie inside its limits once Tc is put in, and is not used</source>
+        <translation>{0} von {1}: mit eingesetztem Tc liegt das Ziel nicht innerhalb der Grenzen und wird nicht verwendet</translation>
+    </message>
+    <message>
+        <source>the log has no channel {0}</source>
+        <translation>das Log hat keinen Kanal {0}</translation>
+    </message>
+    <message>
+        <source>{0}: the log has no channel {1}</source>
+        <translation>{0}: das Log hat keinen Kanal {1}</translation>
+    </message>
+    <message>
+        <source>{0}: its limits are narrower than 2 U, so nothing can pass under the guarded rule</source>
+        <translation>{0}: die Grenzen liegen enger als 2 U, daher kann mit Schutzband nichts bestehen</translation>
+    </message>
+    <message>
+        <source>{0}: K class 1 is taken for {1}</source>
+        <translation>{0}: für {1} wird K class 1 angenommen</translation>
+    </message>
+    <message>
+        <source>it knows ovens, not waves</source>
+        <translation>es kennt Öfen, keine Wellen</translation>
+    </message>
+    <message>
+        <source>{0} of zone {1} is {2} °C, outside the oven&apos;s {3} to {4} °C</source>
+        <translation>{0} von Zone {1} ist {2} °C, außerhalb der {3} bis {4} °C des Ofens</translation>
+    </message>
+    <message>
+        <source>{0} steps by {1} °C from zone {2} to {3}, more than the oven&apos;s {4} °C</source>
+        <translation>{0} springt von Zone {2} zu {3} um {1} °C, mehr als die {4} °C des Ofens</translation>
+    </message>
+    <message>
+        <source>the recipe is for the oven &quot;{0}&quot;, not for &quot;{1}&quot;</source>
+        <translation>das Rezept ist für den Ofen „{0}“, nicht für „{1}“</translation>
+    </message>
+    <message>
+        <source>the speed is {0} mm/min, outside the oven&apos;s {1} to {2} mm/min</source>
+        <translation>die Geschwindigkeit ist {0} mm/min, außerhalb der {1} bis {2} mm/min des Ofens</translation>
+    </message>
+    <message>
+        <source>top and bottom of zone {0} differ by {1} °C, more than the oven&apos;s {2} °C</source>
+        <translation>oben und unten in Zone {0} unterscheiden sich um {1} °C, mehr als die {2} °C des Ofens</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;{1}&quot;, expected {2}</source>
+        <translation>{0} bei „{1}“ gefunden, {2} erwartet</translation>
+    </message>
+    <message>
+        <source>missing &quot;{0}&quot;, expected {1}</source>
+        <translation>„{0}“ fehlt, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>missing &quot;{0}&quot; in {1}, expected {2}</source>
+        <translation>„{0}“ fehlt in {1}, {2} erwartet</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>unbekannter Schlüssel „{0}“, gemeint ist „{1}“?</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot;, expected {1}</source>
+        <translation>unbekannter Schlüssel „{0}“, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot; in {1}, did you mean &quot;{2}&quot;?</source>
+        <translation>unbekannter Schlüssel „{0}“ in {1}, gemeint ist „{2}“?</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot; in {1}, expected {2}</source>
+        <translation>unbekannter Schlüssel „{0}“ in {1}, {2} erwartet</translation>
+    </message>
+    <message>
+        <source>found the unknown measure &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>unbekannte Messgröße „{0}“, gemeint ist „{1}“?</translation>
+    </message>
+    <message>
+        <source>found the unknown measure &quot;{0}&quot;, expected {1}</source>
+        <translation>unbekannte Messgröße „{0}“, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>no valid TOML: {0}</source>
+        <translation>kein gültiges TOML: {0}</translation>
+    </message>
+    <message>
+        <source>cannot be parsed: {0}</source>
+        <translation>lässt sich nicht auswerten: {0}</translation>
+    </message>
+    <message>
+        <source>is kept as it is: {0}</source>
+        <translation>bleibt, wie es ist: {0}</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a file</source>
+        <translation>{0} gefunden, eine Datei erwartet</translation>
+    </message>
+    <message>
+        <source>found more than 4 MB, expected a file that people edit</source>
+        <translation>mehr als 4 MB gefunden, eine von Hand bearbeitete Datei erwartet</translation>
+    </message>
+    <message>
+        <source>Tc is a temperature, &quot;{0}&quot; is none</source>
+        <translation>Tc ist eine Temperatur, „{0}“ ist keine</translation>
+    </message>
+    <message>
+        <source>Tc binds the bodies of parts, but &quot;applies_to&quot; leaves them out</source>
+        <translation>Tc gilt für Gehäuse von Bauteilen, aber „applies_to“ lässt sie aus</translation>
+    </message>
+    <message>
+        <source>found Tc for &quot;{0}&quot;, but the window has no &quot;classification&quot; to take it from</source>
+        <translation>Tc bei „{0}“ gefunden, aber das Fenster hat keine „classification“, aus der es folgt</translation>
+    </message>
+    <message>
+        <source>limits crossed: lower {0}, upper {1}</source>
+        <translation>Grenzen vertauscht: untere {0}, obere {1}</translation>
+    </message>
+    <message>
+        <source>The window &quot;{0}&quot; gives &quot;{1}&quot; an upper limit but no target</source>
+        <translation>Das Fenster „{0}“ gibt „{1}“ eine obere Grenze, aber kein Ziel</translation>
+    </message>
+    <message>
+        <source>The window &quot;{0}&quot; gives &quot;{1}&quot; a lower limit but no target</source>
+        <translation>Das Fenster „{0}“ gibt „{1}“ eine untere Grenze, aber kein Ziel</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; has no limit, expected &quot;lower&quot;, &quot;upper&quot; or both</source>
+        <translation>„{0}“ hat keine Grenze, „lower“, „upper“ oder beides erwartet</translation>
+    </message>
+    <message>
+        <source>has no limit</source>
+        <translation>hat keine Grenze</translation>
+    </message>
+    <message>
+        <source>found no channel in &quot;applies_to&quot;</source>
+        <translation>kein Kanal in „applies_to“ gefunden</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;applies_to&quot;, expected {1}: &quot;{2}&quot; is measured on the board as a whole</source>
+        <translation>{0} bei „applies_to“ gefunden, {1} erwartet: „{2}“ wird an der ganzen Baugruppe gemessen</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;applies_to&quot;, expected {1}: &quot;{2}&quot; is measured on each trace</source>
+        <translation>{0} bei „applies_to“ gefunden, {1} erwartet: „{2}“ wird an jeder Kurve gemessen</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot; in a window for reflow, expected process = &quot;wave&quot;</source>
+        <translation>„{0}“ in einem Fenster für Reflow gefunden, process = &quot;wave&quot; erwartet</translation>
+    </message>
+    <message>
+        <source>found &quot;tolerance_C&quot; beside &quot;thermocouple&quot;, expected one of the two</source>
+        <translation>„tolerance_C“ neben „thermocouple“ gefunden, eines von beiden erwartet</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, expected {1}</source>
+        <translation>Thermoelement „{0}“ gefunden, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, whose tolerances begin at 600 °C, expected {1}</source>
+        <translation>Thermoelement „{0}“ gefunden, dessen Toleranzen erst bei 600 °C beginnen, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, a class that ends at 40 °C, expected {1}</source>
+        <translation>Thermoelement „{0}“ gefunden, eine Klasse, die bei 40 °C endet, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>a type (K, J, T, E, N, R or S) with &quot;class 1&quot; or &quot;class 2&quot; (IEC 60584-1) or &quot;special&quot; or &quot;standard&quot; (ASTM E230), such as &quot;K class 1&quot;</source>
+        <translation>ein Typ (K, J, T, E, N, R oder S) mit „class 1“ oder „class 2“ (IEC 60584-1) oder „special“ oder „standard“ (ASTM E230), etwa „K class 1“</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; has no parameter &quot;{1}&quot;</source>
+        <translation>„{0}“ hat keinen Parameter „{1}“</translation>
+    </message>
+    <message>
+        <source>{0}: found {1}, expected {2}</source>
+        <translation>{0}: {1} gefunden, {2} erwartet</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; needs {1}</source>
+        <translation>„{0}“ braucht {1}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; needs level, or the window a &quot;liquidus_C&quot;</source>
+        <translation>„{0}“ braucht level, oder das Fenster ein „liquidus_C“</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; was given a parameter that it does not know</source>
+        <translation>„{0}“ hat einen Parameter erhalten, den es nicht kennt</translation>
+    </message>
+    <message>
+        <source>over must be more than 0 s</source>
+        <translation>over muss größer als 0 s sein</translation>
+    </message>
+    <message>
+        <source>offset must not be negative</source>
+        <translation>offset darf nicht negativ sein</translation>
+    </message>
+    <message>
+        <source>&quot;temperature at&quot; needs one of time, position_mm or zone</source>
+        <translation>„temperature at“ braucht genau eines von time, position_mm oder zone</translation>
+    </message>
+    <message>
+        <source>T1 must be above T2</source>
+        <translation>T1 muss über T2 liegen</translation>
+    </message>
+    <message>
+        <source>T1 must be below T2</source>
+        <translation>T1 muss unter T2 liegen</translation>
+    </message>
+    <message>
+        <source>found an empty &quot;channel&quot;, expected its name in the log</source>
+        <translation>leeres „channel“ gefunden, sein Name im Log erwartet</translation>
+    </message>
+    <message>
+        <source>found the channel &quot;{0}&quot; a second time, first in line {1}</source>
+        <translation>der Kanal „{0}“ steht ein zweites Mal da, zuerst in Zeile {1}</translation>
+    </message>
+    <message>
+        <source>found the part &quot;{0}&quot; a second time, first in line {1}</source>
+        <translation>das Bauteil „{0}“ steht ein zweites Mal da, zuerst in Zeile {1}</translation>
+    </message>
+    <message>
+        <source>the board places the channel &quot;{0}&quot;, which &quot;{1}&quot; lacks, did you mean &quot;{2}&quot;?</source>
+        <translation>die Baugruppe nennt den Kanal „{0}“, den „{1}“ nicht hat, gemeint ist „{2}“?</translation>
+    </message>
+    <message>
+        <source>the board places the channel &quot;{0}&quot;, which &quot;{1}&quot; lacks, expected {2}</source>
+        <translation>die Baugruppe nennt den Kanal „{0}“, den „{1}“ nicht hat, {2} erwartet</translation>
+    </message>
+    <message>
+        <source>found {0} in &quot;{1}&quot;, expected {2}</source>
+        <translation>{0} in „{1}“ gefunden, {2} erwartet</translation>
+    </message>
+    <message>
+        <source>found {0} setpoints in &quot;bottom_C&quot;, expected {1} as in &quot;top_C&quot;</source>
+        <translation>{0} Sollwerte in „bottom_C“ gefunden, {1} wie in „top_C“ erwartet</translation>
+    </message>
+    <message>
+        <source>1 setpoint</source>
+        <translation>1 Sollwert</translation>
+    </message>
+    <message>
+        <source>{0} setpoints</source>
+        <translation>{0} Sollwerte</translation>
+    </message>
+    <message>
+        <source>{0}, one for each heating zone of &quot;{1}&quot;</source>
+        <translation>{0}, einer je Heizzone von „{1}“</translation>
+    </message>
+    <message>
+        <source>{0}, one for each cooling zone of &quot;{1}&quot;</source>
+        <translation>{0}, einer je Kühlzone von „{1}“</translation>
+    </message>
+    <message>
+        <source>found the zone &quot;{0}&quot; a second time</source>
+        <translation>die Zone „{0}“ steht ein zweites Mal da</translation>
+    </message>
+    <message>
+        <source>the revision has no name</source>
+        <translation>die Revision hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>the window is at revision &quot;{0}&quot; already</source>
+        <translation>das Fenster hat schon Revision „{0}“</translation>
+    </message>
+    <message>
+        <source>a whole number of at least {0}</source>
+        <translation>eine ganze Zahl von mindestens {0}</translation>
+    </message>
+    <message>
+        <source>a whole number from {0} to {1}</source>
+        <translation>eine ganze Zahl von {0} bis {1}</translation>
+    </message>
+    <message>
+        <source>a whole number from 1</source>
+        <translation>eine ganze Zahl ab 1</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>two numbers, the lower one first</source>
+        <translation>zwei Zahlen, die kleinere zuerst</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>eine Zahl über 0</translation>
+    </message>
+    <message>
+        <source>a number of at least 0</source>
+        <translation>eine Zahl von mindestens 0</translation>
+    </message>
+    <message>
+        <source>a temperature in °C</source>
+        <translation>eine Temperatur in °C</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;peak&quot;</source>
+        <translation>eine Temperatur in °C oder „peak“</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;Tc&quot;</source>
+        <translation>eine Temperatur in °C oder „Tc“</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;peak&quot;, &quot;Tc&quot;</source>
+        <translation>eine Temperatur in °C, „peak“ oder „Tc“</translation>
+    </message>
+    <message>
+        <source>a number of seconds</source>
+        <translation>eine Zahl von Sekunden</translation>
+    </message>
+    <message>
+        <source>a number of millimetres</source>
+        <translation>eine Zahl von Millimetern</translation>
+    </message>
+    <message>
+        <source>the name of a zone</source>
+        <translation>der Name einer Zone</translation>
+    </message>
+    <message>
+        <source>a length above 0</source>
+        <translation>eine Länge über 0</translation>
+    </message>
+    <message>
+        <source>a length of at least 0</source>
+        <translation>eine Länge von mindestens 0</translation>
+    </message>
+    <message>
+        <source>a mass above 0</source>
+        <translation>eine Masse über 0</translation>
+    </message>
+    <message>
+        <source>a position in mm</source>
+        <translation>eine Position in mm</translation>
+    </message>
+    <message>
+        <source>a speed above 0</source>
+        <translation>eine Geschwindigkeit über 0</translation>
+    </message>
+    <message>
+        <source>a volume above 0</source>
+        <translation>ein Volumen über 0</translation>
+    </message>
+    <message>
+        <source>an area above 0</source>
+        <translation>eine Fläche über 0</translation>
+    </message>
+    <message>
+        <source>length and width</source>
+        <translation>Länge und Breite</translation>
+    </message>
+    <message>
+        <source>the channel&apos;s name in the log, or its number from 1</source>
+        <translation>der Name des Kanals im Log oder seine Nummer ab 1</translation>
+    </message>
+    <message>
+        <source>its name in the log</source>
+        <translation>sein Name im Log</translation>
+    </message>
+    <message>
+        <source>a name</source>
+        <translation>ein Name</translation>
+    </message>
+    <message>
+        <source>the zone&apos;s name in quotes</source>
+        <translation>der Name der Zone in Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>at least one [[zone]] of kind &quot;heat&quot;</source>
+        <translation>mindestens eine [[zone]] der Art „heat“</translation>
+    </message>
+    <message>
+        <source>one setpoint for each heating zone</source>
+        <translation>ein Sollwert je Heizzone</translation>
+    </message>
+    <message>
+        <source>at least one [[requirement]]</source>
+        <translation>mindestens ein [[requirement]]</translation>
+    </message>
+    <message>
+        <source>a number, &quot;Tc&quot; or &quot;Tc-5&quot;</source>
+        <translation>eine Zahl, „Tc“ oder „Tc-5“</translation>
+    </message>
+    <message>
+        <source>&quot;body&quot;, &quot;all&quot; or a list of channels</source>
+        <translation>„body“, „all“ oder eine Liste von Kanälen</translation>
+    </message>
+    <message>
+        <source>&quot;all&quot;, &quot;joint&quot;, &quot;body&quot; or a list of channels</source>
+        <translation>„all“, „joint“, „body“ oder eine Liste von Kanälen</translation>
+    </message>
+    <message>
+        <source>classification = &quot;Pb-free&quot; or &quot;SnPb&quot;</source>
+        <translation>classification = &quot;Pb-free&quot; oder &quot;SnPb&quot;</translation>
+    </message>
+    <message>
+        <source>an upper limit above the lower one</source>
+        <translation>eine obere Grenze über der unteren</translation>
+    </message>
+    <message>
+        <source>a limit above 0 or a target</source>
+        <translation>eine Grenze über 0 oder ein Ziel</translation>
+    </message>
+    <message>
+        <source>a target</source>
+        <translation>ein Ziel</translation>
+    </message>
+    <message>
+        <source>a target strictly between {0} and {1}</source>
+        <translation>ein Ziel zwischen {0} und {1}</translation>
+    </message>
+    <message>
+        <source>a target above {0}</source>
+        <translation>ein Ziel über {0}</translation>
+    </message>
+    <message>
+        <source>a target below {0}</source>
+        <translation>ein Ziel unter {0}</translation>
+    </message>
+    <message>
+        <source>at least one channel</source>
+        <translation>mindestens ein Kanal</translation>
+    </message>
+    <message>
+        <source>at most the liquidus, {0}</source>
+        <translation>höchstens der Liquidus, {0}</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source>File exists</source>
+        <translation>Datei gibt es schon</translation>
+    </message>
+    <message>
+        <source>File name too long</source>
+        <translation>Dateiname zu lang</translation>
+    </message>
+    <message>
+        <source>Too many open files</source>
+        <translation>zu viele offene Dateien</translation>
+    </message>
+    <message>
+        <source>Operation not permitted</source>
+        <translation>nicht erlaubt</translation>
+    </message>
+    <message>
+        <source>a pipe</source>
+        <translation>eine Pipe</translation>
+    </message>
+    <message>
+        <source>a device</source>
+        <translation>ein Gerät</translation>
+    </message>
+    <message>
+        <source>found {0}, expected {1} as in the other rows</source>
+        <translation>{0} gefunden, {1} wie in den anderen Zeilen erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected as many fields as names: the comma is the delimiter and seems to be the decimal sign as well, and {1}</source>
+        <translation>{0} gefunden, so viele Felder wie Namen erwartet: das Komma ist das Trennzeichen und anscheinend auch das Dezimalzeichen, und {1}</translation>
+    </message>
+    <message>
+        <source>as many fields as names</source>
+        <translation>so viele Felder wie Namen</translation>
+    </message>
+    <message>
+        <source>no encoding named &quot;{0}&quot; is known</source>
+        <translation>keine Zeichenkodierung namens „{0}“ bekannt</translation>
+    </message>
+    <message>
+        <source>the name of a character encoding</source>
+        <translation>der Name einer Zeichenkodierung</translation>
+    </message>
+    <message>
+        <source>found {0}, expected text in that encoding</source>
+        <translation>{0} gefunden, Text in dieser Kodierung erwartet</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; places a cell out of range, expected {1}</source>
+        <translation>Blatt „{0}“ setzt eine Zelle außerhalb des Bereichs, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>a cell out of range</source>
+        <translation>eine Zelle außerhalb des Bereichs</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; spreads {1} cells over millions of empty or repeated ones, expected a table</source>
+        <translation>Blatt „{0}“ verteilt {1} Zellen über Millionen leerer oder wiederholter, eine Tabelle erwartet</translation>
+    </message>
+    <message>
+        <source>cells too far apart</source>
+        <translation>Zellen zu weit auseinander</translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation>eine Tabelle</translation>
+    </message>
+    <message>
+        <source>found a gzip file that is {0}, expected a whole one</source>
+        <translation>eine gzip-Datei gefunden, die {0} ist, eine vollständige erwartet</translation>
+    </message>
+    <message>
+        <source>found an OpenDocument file without a table, expected a spreadsheet</source>
+        <translation>eine OpenDocument-Datei ohne Tabelle gefunden, eine Tabellenkalkulation erwartet</translation>
+    </message>
+    <message>
+        <source>no table</source>
+        <translation>keine Tabelle</translation>
+    </message>
+    <message>
+        <source>a spreadsheet</source>
+        <translation>eine Tabellenkalkulation</translation>
+    </message>
+    <message>
+        <source>found no sheet &quot;{0}&quot;, expected one of: {1}</source>
+        <translation>kein Blatt „{0}“ gefunden, eines davon erwartet: {1}</translation>
+    </message>
+    <message>
+        <source>found {0} and no rows of numbers, expected {1}</source>
+        <translation>{0} und keine Zeilen mit Zahlen gefunden, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>found the unit {0} and no column of temperatures, expected °C, °F, K or mV</source>
+        <translation>die Einheit {0} und keine Spalte mit Temperaturen gefunden, °C, °F, K oder mV erwartet</translation>
+    </message>
+    <message>
+        <source>found the unit {0}, expected °C, °F, K or mV</source>
+        <translation>die Einheit {0} gefunden, °C, °F, K oder mV erwartet</translation>
+    </message>
+    <message>
+        <source>found no columns of channel names and values, expected time, channel and value</source>
+        <translation>keine Spalten mit Kanalnamen und Werten gefunden; Zeit, Kanal und Wert erwartet</translation>
+    </message>
+    <message>
+        <source>found more than {0} readings, expected a log below the cap on its size</source>
+        <translation>mehr als {0} Messwerte gefunden, ein Log unter der Obergrenze erwartet</translation>
+    </message>
+    <message>
+        <source>more than {0} readings</source>
+        <translation>mehr als {0} Messwerte</translation>
+    </message>
+    <message>
+        <source>a log below the cap on its size</source>
+        <translation>ein Log unter der Obergrenze</translation>
+    </message>
+    <message>
+        <source>found more than {0} names of channels</source>
+        <translation>mehr als {0} Kanalnamen gefunden</translation>
+    </message>
+    <message>
+        <source>the name of a channel</source>
+        <translation>der Name eines Kanals</translation>
+    </message>
+    <message>
+        <source>reading was stopped</source>
+        <translation>das Lesen wurde angehalten</translation>
+    </message>
+    <message>
+        <source>the interval between rows is not above 0</source>
+        <translation>der Abstand der Zeilen ist nicht über 0</translation>
+    </message>
+    <message>
+        <source>found the kind of time &quot;{0}&quot;, expected a known one</source>
+        <translation>Art der Zeit „{0}“ gefunden, eine bekannte erwartet</translation>
+    </message>
+    <message>
+        <source>a kind of time</source>
+        <translation>eine Art der Zeit</translation>
+    </message>
+    <message>
+        <source>column {0} holds no clock times or dates, expected {1}</source>
+        <translation>Spalte {0} enthält keine Uhrzeiten oder Daten, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>column {0} holds no plain numbers, expected {1}</source>
+        <translation>Spalte {0} enthält keine bloßen Zahlen, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>{0} unpacks to too much, expected {1}</source>
+        <translation>{0} wird ausgepackt zu groß, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>too many unpacked bytes</source>
+        <translation>zu viele ausgepackte Bytes</translation>
+    </message>
+    <message>
+        <source>found a workbook without its part {0}, expected a whole .xlsx workbook</source>
+        <translation>eine Arbeitsmappe ohne ihren Teil {0} gefunden, eine vollständige .xlsx-Arbeitsmappe erwartet</translation>
+    </message>
+    <message>
+        <source>found a document type definition, expected the XML of a workbook</source>
+        <translation>eine Dokumenttypdefinition gefunden, das XML einer Arbeitsmappe erwartet</translation>
+    </message>
+    <message>
+        <source>a document type definition</source>
+        <translation>eine Dokumenttypdefinition</translation>
+    </message>
+    <message>
+        <source>the XML of a workbook</source>
+        <translation>das XML einer Arbeitsmappe</translation>
+    </message>
+    <message>
+        <source>{0} cannot be unpacked: {1}</source>
+        <translation>{0} lässt sich nicht auspacken: {1}</translation>
+    </message>
+    <message>
+        <source>found no window &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>kein Prozessfenster „{0}“ gefunden, gemeint ist „{1}“?</translation>
+    </message>
+    <message>
+        <source>found no window &quot;{0}&quot;, neither as a file nor as a name; `ovenwright windows` lists the names</source>
+        <translation>kein Prozessfenster „{0}“ gefunden, weder als Datei noch als Name; `ovenwright windows` listet die Namen</translation>
+    </message>
+    <message>
+        <source>found no oven &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>kein Ofen „{0}“ gefunden, gemeint ist „{1}“?</translation>
+    </message>
+    <message>
+        <source>found no oven &quot;{0}&quot;, neither as a file nor as a name; `ovenwright ovens` lists the names</source>
+        <translation>kein Ofen „{0}“ gefunden, weder als Datei noch als Name; `ovenwright ovens` listet die Namen</translation>
+    </message>
+    <message>
+        <source>found no recipe &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>kein Rezept „{0}“ gefunden, gemeint ist „{1}“?</translation>
+    </message>
+    <message>
+        <source>found no recipe &quot;{0}&quot;, neither as a file nor as a name; `ovenwright recipes` lists the names</source>
+        <translation>kein Rezept „{0}“ gefunden, weder als Datei noch als Name; `ovenwright recipes` listet die Namen</translation>
+    </message>
+    <message>
+        <source>found no board &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>keine Baugruppe „{0}“ gefunden, gemeint ist „{1}“?</translation>
+    </message>
+    <message>
+        <source>found no board &quot;{0}&quot;, neither as a file nor as a name; `ovenwright boards` lists the names</source>
+        <translation>keine Baugruppe „{0}“ gefunden, weder als Datei noch als Name; `ovenwright boards` listet die Namen</translation>
+    </message>
+    <message>
+        <source>found no layout &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>kein Layout „{0}“ gefunden, gemeint ist „{1}“?</translation>
+    </message>
+    <message>
+        <source>found no layout &quot;{0}&quot;, neither as a file nor as a name; `ovenwright layouts` lists the names</source>
+        <translation>kein Layout „{0}“ gefunden, weder als Datei noch als Name; `ovenwright layouts` listet die Namen</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot;</source>
+        <translation>„{0}“</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;{1}&quot;, did you mean &quot;{2}&quot;?</source>
+        <translation>{0} bei „{1}“ gefunden, gemeint ist „{2}“?</translation>
+    </message>
+    <message>
+        <source>a table: [{0}]</source>
+        <translation>eine Tabelle: [{0}]</translation>
+    </message>
+    <message>
+        <source>tables: [[{0}]]</source>
+        <translation>Tabellen: [[{0}]]</translation>
+    </message>
+    <message>
+        <source>found 1 run, expected at least {0}</source>
+        <translation>1 Lauf gefunden, mindestens {0} erwartet</translation>
+    </message>
+    <message>
+        <source>found {0} runs, expected at least {1}</source>
+        <translation>{0} Läufe gefunden, mindestens {1} erwartet</translation>
+    </message>
+    <message>
+        <source>{0} fields under {1} names</source>
+        <translation>{0} Felder unter {1} Namen</translation>
+    </message>
+    <message>
+        <source>no way to join them fits</source>
+        <translation>keine Art, sie zu verbinden, passt</translation>
+    </message>
+    <message>
+        <source>the counts allow more than one way to join them</source>
+        <translation>die Anzahlen lassen mehr als eine Art zu, sie zu verbinden</translation>
+    </message>
+    <message>
+        <source>{0} fields of whole numbers, every second one a single digit</source>
+        <translation>{0} Felder mit ganzen Zahlen, jedes zweite eine einzelne Ziffer</translation>
+    </message>
+    <message>
+        <source>found {0}, expected numbers: the comma seems to be the delimiter and the decimal sign as well, and no header tells how many columns there are</source>
+        <translation>{0} gefunden, Zahlen erwartet: das Komma ist anscheinend Trennzeichen und Dezimalzeichen zugleich, und keine Kopfzeile sagt, wie viele Spalten es gibt</translation>
+    </message>
+    <message>
+        <source>at most {0} MiB for a file of this size</source>
+        <translation>höchstens {0} MiB bei einer Datei dieser Größe</translation>
+    </message>
+    <message>
+        <source>one sample, {0} °C</source>
+        <translation>ein Messwert, {0} °C</translation>
+    </message>
+    <message>
+        <source>{0} samples</source>
+        <translation>{0} Messwerte</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>over-range</source>
+        <translation>außer Bereich</translation>
+    </message>
+    <message>
+        <source>dropout</source>
+        <translation>Ausfall</translation>
+    </message>
+    <message>
+        <source>spike</source>
+        <translation>Ausreißer</translation>
+    </message>
+    <message>
+        <source>stuck</source>
+        <translation>hängt</translation>
+    </message>
+    <message>
+        <source>reversed polarity</source>
+        <translation>verpolt</translation>
+    </message>
+    <message>
+        <source>detached</source>
+        <translation>gelöst</translation>
+    </message>
+    <message>
+        <source>swapped placement</source>
+        <translation>vertauschte Messstelle</translation>
+    </message>
+    <message>
+        <source>cold-junction step</source>
+        <translation>Sprung der Vergleichsstelle</translation>
+    </message>
+    <message>
+        <source>clock gap</source>
+        <translation>Lücke in der Zeit</translation>
+    </message>
+    <message>
+        <source>time going back</source>
+        <translation>Zeit läuft zurück</translation>
+    </message>
+    <message>
+        <source>the log</source>
+        <translation>das Log</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, removed</source>
+        <translation>{0}: {1} bei {2} s, entfernt</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, removed: {3}</source>
+        <translation>{0}: {1} bei {2} s, entfernt: {3}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, left in</source>
+        <translation>{0}: {1} bei {2} s, belassen</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, left in: {3}</source>
+        <translation>{0}: {1} bei {2} s, belassen: {3}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, removed</source>
+        <translation>{0}: {1} von {2} bis {3} s, entfernt</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, removed: {4}</source>
+        <translation>{0}: {1} von {2} bis {3} s, entfernt: {4}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, left in</source>
+        <translation>{0}: {1} von {2} bis {3} s, belassen</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, left in: {4}</source>
+        <translation>{0}: {1} von {2} bis {3} s, belassen: {4}</translation>
+    </message>
+    <message>
+        <source>from &quot;{0}&quot;</source>
+        <translation>aus „{0}“</translation>
+    </message>
+    <message>
+        <source>tabs between cells</source>
+        <translation>Tabulatoren zwischen den Zellen</translation>
+    </message>
+    <message>
+        <source>blanks between cells</source>
+        <translation>Leerzeichen zwischen den Zellen</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; between cells</source>
+        <translation>„{0}“ zwischen den Zellen</translation>
+    </message>
+    <message>
+        <source>fixed width</source>
+        <translation>feste Spaltenbreite</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>time as {0}</source>
+        <translation>Zeit als {0}</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>Millisekunden</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>clock m:s</source>
+        <translation>Uhrzeit m:s</translation>
+    </message>
+    <message>
+        <source>clock h:m</source>
+        <translation>Uhrzeit h:m</translation>
+    </message>
+    <message>
+        <source>clock h:m:s</source>
+        <translation>Uhrzeit h:m:s</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>Datum und Uhrzeit</translation>
+    </message>
+    <message>
+        <source>serial days</source>
+        <translation>fortlaufende Tage</translation>
+    </message>
+    <message>
+        <source>seconds since 1970</source>
+        <translation>Sekunden seit 1970</translation>
+    </message>
+    <message>
+        <source>index</source>
+        <translation>Nummer der Zeile</translation>
+    </message>
+    <message>
+        <source>degC</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>degF</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>header in line {0}</source>
+        <translation>Kopf in Zeile {0}</translation>
+    </message>
+    <message>
+        <source>no header</source>
+        <translation>kein Kopf</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 Zeile</translation>
+    </message>
+    <message>
+        <source>{0} rows</source>
+        <translation>{0} Zeilen</translation>
+    </message>
+    <message>
+        <source>{0} skipped</source>
+        <translation>{0} ausgelassen</translation>
+    </message>
+    <message>
+        <source>one every {0} s</source>
+        <translation>eine alle {0} s</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a drawing alone: a logo runs nothing and fetches nothing</source>
+        <translation>{0} gefunden, eine bloße Zeichnung erwartet: ein Logo führt nichts aus und holt nichts</translation>
+    </message>
+    <message>
+        <source>the element &lt;{0}&gt;</source>
+        <translation>das Element &lt;{0}&gt;</translation>
+    </message>
+    <message>
+        <source>the handler {0}</source>
+        <translation>die Behandlung {0}</translation>
+    </message>
+    <message>
+        <source>a link to {0}</source>
+        <translation>ein Verweis auf {0}</translation>
+    </message>
+    <message>
+        <source>entities of its own</source>
+        <translation>eigene Entitäten</translation>
+    </message>
+    <message>
+        <source>a processing instruction</source>
+        <translation>eine Verarbeitungsanweisung</translation>
+    </message>
+    <message>
+        <source>a style that fetches</source>
+        <translation>ein Stil, der etwas holt</translation>
+    </message>
+    <message>
+        <source>is a damaged SVG drawing: {0}</source>
+        <translation>ist eine beschädigte SVG-Zeichnung: {0}</translation>
+    </message>
+    <message>
+        <source>is a drawing without a size</source>
+        <translation>ist eine Zeichnung ohne Größe</translation>
+    </message>
+    <message>
+        <source>is no picture that a sheet can show, expected an SVG drawing, a PNG or a JPEG picture</source>
+        <translation>ist kein Bild, das ein Blatt zeigen kann; eine SVG-Zeichnung, ein PNG- oder JPEG-Bild erwartet</translation>
+    </message>
+    <message>
+        <source>has {0} × {1} points: no logo is that large</source>
+        <translation>hat {0} × {1} Punkte: so groß ist kein Logo</translation>
+    </message>
+    <message>
+        <source>is a damaged picture: {0}</source>
+        <translation>ist ein beschädigtes Bild: {0}</translation>
+    </message>
+    <message>
+        <source>is larger than 4 MB: no logo is</source>
+        <translation>ist größer als 4 MB: das ist kein Logo</translation>
+    </message>
+    <message>
+        <source>the record&apos;s body is damaged</source>
+        <translation>der Inhalt des Eintrags ist beschädigt</translation>
+    </message>
+    <message>
+        <source>packed bytes are damaged</source>
+        <translation>gepackte Bytes sind beschädigt</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>angehalten</translation>
+    </message>
+    <message>
+        <source>was stopped</source>
+        <translation>wurde angehalten</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot;, expected a regular expression ({1})</source>
+        <translation>„{0}“ gefunden, ein regulärer Ausdruck erwartet ({1})</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>it cannot be written</source>
+        <translation>es lässt sich nicht schreiben</translation>
+    </message>
+    <message>
+        <source>it is damaged, or no database</source>
+        <translation>es ist beschädigt oder keine Datenbank</translation>
+    </message>
+    <message>
+        <source>the database reports an error</source>
+        <translation>die Datenbank meldet einen Fehler</translation>
+    </message>
+    <message>
+        <source>1 row ends before the last column: what is missing there counts as no reading.</source>
+        <translation>1 Zeile endet vor der letzten Spalte: was dort fehlt, gilt als kein Messwert.</translation>
+    </message>
+    <message>
+        <source>1 cell that is no number is left empty: &quot;{0}&quot; in line {1}.</source>
+        <translation>1 Zelle, die keine Zahl ist, bleibt leer: „{0}“ in Zeile {1}.</translation>
+    </message>
+    <message>
+        <source>{0} cells that are no numbers are left empty: the first is &quot;{1}&quot; in line {2}.</source>
+        <translation>{0} Zellen, die keine Zahlen sind, bleiben leer: die erste ist „{1}“ in Zeile {2}.</translation>
+    </message>
+    <message>
+        <source>1 row without a time is left out: line {0}.</source>
+        <translation>1 Zeile ohne Zeit ist ausgelassen: Zeile {0}.</translation>
+    </message>
+    <message>
+        <source>{0} rows without a time are left out: the first is line {1}.</source>
+        <translation>{0} Zeilen ohne Zeit sind ausgelassen: die erste ist Zeile {1}.</translation>
+    </message>
+    <message>
+        <source>the zip archive</source>
+        <translation>das zip-Archiv</translation>
+    </message>
+    <message>
+        <source>Not a zip archive</source>
+        <translation>kein zip-Archiv</translation>
+    </message>
+    <message>
+        <source>Zip archive inconsistent</source>
+        <translation>das zip-Archiv ist in sich widersprüchlich</translation>
+    </message>
+    <message>
+        <source>Premature end of file</source>
+        <translation>vorzeitiges Ende der Datei</translation>
+    </message>
+    <message>
+        <source>CRC error</source>
+        <translation>Prüfsumme stimmt nicht</translation>
+    </message>
+    <message>
+        <source>Compression method not supported</source>
+        <translation>Packverfahren nicht unterstützt</translation>
+    </message>
+    <message>
+        <source>Encryption method not supported</source>
+        <translation>Verschlüsselung nicht unterstützt</translation>
+    </message>
+    <message>
+        <source>No password provided</source>
+        <translation>kein Kennwort angegeben</translation>
+    </message>
 </context>
 </TS>

@@ -1194,5 +1194,1265 @@
         <source>a file or the name of a layout</source>
         <translation>un fichero o el nombre de un formato</translation>
     </message>
+    <message>
+        <source>the log ends while the temperature still rises</source>
+        <translation>el registro termina mientras la temperatura aún sube</translation>
+    </message>
+    <message>
+        <source>the log starts at its highest temperature</source>
+        <translation>el registro empieza en su temperatura más alta</translation>
+    </message>
+    <message>
+        <source>for a trace the log ends while the temperature still rises</source>
+        <translation>en una curva el registro termina mientras la temperatura aún sube</translation>
+    </message>
+    <message>
+        <source>for a trace the log starts at its highest temperature</source>
+        <translation>en una curva el registro empieza en su temperatura más alta</translation>
+    </message>
+    <message>
+        <source>the log starts above {0}</source>
+        <translation>el registro empieza por encima de {0}</translation>
+    </message>
+    <message>
+        <source>the log ends above {0}</source>
+        <translation>el registro termina por encima de {0}</translation>
+    </message>
+    <message>
+        <source>the log starts at {0}</source>
+        <translation>el registro empieza a {0}</translation>
+    </message>
+    <message>
+        <source>the log starts at {0} or above</source>
+        <translation>el registro empieza a {0} o más</translation>
+    </message>
+    <message>
+        <source>the log ends at {0} or above</source>
+        <translation>el registro termina a {0} o más</translation>
+    </message>
+    <message>
+        <source>the peak is {0}, not above {1}</source>
+        <translation>el pico es de {0}, no por encima de {1}</translation>
+    </message>
+    <message>
+        <source>the peak is {0}, it does not reach {1}</source>
+        <translation>el pico es de {0}, no llega a {1}</translation>
+    </message>
+    <message>
+        <source>no time was spent between the two temperatures</source>
+        <translation>no transcurrió tiempo entre las dos temperaturas</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the rise; the sample interval is {1}</source>
+        <translation>ninguna ventana de {0} con al menos 3 muestras cae en la subida; el intervalo de muestreo es de {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the fall; the sample interval is {1}</source>
+        <translation>ninguna ventana de {0} con al menos 3 muestras cae en la bajada; el intervalo de muestreo es de {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the rise within the range of temperatures; the sample interval is {1}</source>
+        <translation>ninguna ventana de {0} con al menos 3 muestras cae en la subida dentro del intervalo de temperaturas; el intervalo de muestreo es de {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the fall within the range of temperatures; the sample interval is {1}</source>
+        <translation>ninguna ventana de {0} con al menos 3 muestras cae en la bajada dentro del intervalo de temperaturas; el intervalo de muestreo es de {1}</translation>
+    </message>
+    <message>
+        <source>never reaches {0}, counts to the peak</source>
+        <translation>nunca llega a {0}, se cuenta hasta el pico</translation>
+    </message>
+    <message>
+        <source>{0} is at {1}, the trace starts at {2}</source>
+        <translation>{0} está a los {1}, la curva empieza a los {2}</translation>
+    </message>
+    <message>
+        <source>{0} is at {1}, the trace ends at {2}</source>
+        <translation>{0} está a los {1}, la curva termina a los {2}</translation>
+    </message>
+    <message>
+        <source>the time asked for</source>
+        <translation>el tiempo pedido</translation>
+    </message>
+    <message>
+        <source>the end of zone {0}</source>
+        <translation>el final de la zona {0}</translation>
+    </message>
+    <message>
+        <source>the end of the last zone</source>
+        <translation>el final de la última zona</translation>
+    </message>
+    <message>
+        <source>needs the oven and its recipe</source>
+        <translation>necesita el horno y su receta</translation>
+    </message>
+    <message>
+        <source>the log does not show when the board entered the oven</source>
+        <translation>el registro no muestra cuándo entró la placa en el horno</translation>
+    </message>
+    <message>
+        <source>the oven has no zone {0}</source>
+        <translation>el horno no tiene la zona {0}</translation>
+    </message>
+    <message>
+        <source>the oven has no zones</source>
+        <translation>el horno no tiene zonas</translation>
+    </message>
+    <message>
+        <source>no wave seen: no slope of 5 °C/s over 1 s</source>
+        <translation>no se ve ninguna ola: no hay pendiente de 5 °C/s durante 1 s</translation>
+    </message>
+    <message>
+        <source>the log does not show the start of the wave</source>
+        <translation>el registro no muestra el comienzo de la ola</translation>
+    </message>
+    <message>
+        <source>no peak of 10 °C or more follows the start of the wave</source>
+        <translation>tras el comienzo de la ola no hay ningún pico de 10 °C o más</translation>
+    </message>
+    <message>
+        <source>the log ends before the joint has left the solder</source>
+        <translation>el registro termina antes de que la unión salga de la soldadura</translation>
+    </message>
+    <message>
+        <source>there is no time that all traces cover</source>
+        <translation>no hay ningún tiempo que cubran todas las curvas</translation>
+    </message>
+    <message>
+        <source>the log starts with a trace above {0}</source>
+        <translation>el registro empieza con una curva por encima de {0}</translation>
+    </message>
+    <message>
+        <source>no trace rises above {0}</source>
+        <translation>ninguna curva sube por encima de {0}</translation>
+    </message>
+    <message>
+        <source>the log does not show a trace that rises above {0}</source>
+        <translation>el registro no muestra ninguna curva que suba por encima de {0}</translation>
+    </message>
+    <message>
+        <source>not all traces have data at {0}, when the first one reaches {1}</source>
+        <translation>no todas las curvas tienen datos a los {0}, cuando la primera llega a {1}</translation>
+    </message>
+    <message>
+        <source>a trace starts above {0}</source>
+        <translation>una curva empieza por encima de {0}</translation>
+    </message>
+    <message>
+        <source>the coldest trace does not reach {0}</source>
+        <translation>la curva más fría no llega a {0}</translation>
+    </message>
+    <message>
+        <source>no sample has the coldest trace in the range of temperatures</source>
+        <translation>en ninguna muestra está la curva más fría en el intervalo de temperaturas</translation>
+    </message>
+    <message>
+        <source>not every trace rises above {0}</source>
+        <translation>no todas las curvas suben por encima de {0}</translation>
+    </message>
+    <message>
+        <source>the log does not show every trace rise above {0}</source>
+        <translation>el registro no muestra que todas las curvas suban por encima de {0}</translation>
+    </message>
+    <message>
+        <source>no trace to compare</source>
+        <translation>ninguna curva que comparar</translation>
+    </message>
+    <message>
+        <source>one trace only</source>
+        <translation>una sola curva</translation>
+    </message>
+    <message>
+        <source>a gap in the trace hides it</source>
+        <translation>un hueco en la curva lo oculta</translation>
+    </message>
+    <message>
+        <source>fewer than 3 samples</source>
+        <translation>menos de 3 muestras</translation>
+    </message>
+    <message>
+        <source>fewer than 3 good samples: {0}</source>
+        <translation>menos de 3 muestras válidas: {0}</translation>
+    </message>
+    <message>
+        <source>Tc is not known: enter the part&apos;s thickness and volume</source>
+        <translation>Tc no se conoce: indique el espesor y el volumen del componente</translation>
+    </message>
+    <message>
+        <source>Tc is a limit of bodies</source>
+        <translation>Tc es un límite de cuerpos</translation>
+    </message>
+    <message>
+        <source>the log does not show it</source>
+        <translation>el registro no lo muestra</translation>
+    </message>
+    <message>
+        <source>the log does not show them</source>
+        <translation>el registro no los muestra</translation>
+    </message>
+    <message>
+        <source>enter which part {0} is on in the board file</source>
+        <translation>indique en el archivo de la placa en qué componente está {0}</translation>
+    </message>
+    <message>
+        <source>enter the part {0} in the board file</source>
+        <translation>indique el componente {0} en el archivo de la placa</translation>
+    </message>
+    <message>
+        <source>enter the package thickness and volume of {0} in the board file</source>
+        <translation>indique el espesor y el volumen del encapsulado de {0} en el archivo de la placa</translation>
+    </message>
+    <message>
+        <source>enter the package thickness of {0} in the board file</source>
+        <translation>indique el espesor del encapsulado de {0} en el archivo de la placa</translation>
+    </message>
+    <message>
+        <source>enter the package volume of {0} in the board file</source>
+        <translation>indique el volumen del encapsulado de {0} en el archivo de la placa</translation>
+    </message>
+    <message>
+        <source>enter the classification, Pb-free or SnPb, in the window {0}</source>
+        <translation>indique la clasificación, Pb-free o SnPb, en la ventana {0}</translation>
+    </message>
+    <message>
+        <source>the board has no placement that these bind: {0}</source>
+        <translation>la placa no tiene ninguna posición a la que se apliquen: {0}</translation>
+    </message>
+    <message>
+        <source>{0} is not judged for {1}: enter its side in the board file</source>
+        <translation>{0} no se juzga para {1}: indique su cara en el archivo de la placa</translation>
+    </message>
+    <message>
+        <source>{0}: {1}, {2}, needs Tc (J-STD-020)</source>
+        <translation>{0}: {1} de {2} necesita Tc (J-STD-020)</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: its lower limit is not below its upper limit, which is Tc: nothing can pass</source>
+        <translation>{0} de {1}: el límite inferior no está por debajo del superior, que es Tc: nada puede pasar</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: its target does not lie inside its limits once Tc is put in, and is not used</source>
+        <translation>{0} de {1}: con Tc el objetivo no queda dentro de los límites y no se usa</translation>
+    </message>
+    <message>
+        <source>the log has no channel {0}</source>
+        <translation>el registro no tiene el canal {0}</translation>
+    </message>
+    <message>
+        <source>{0}: the log has no channel {1}</source>
+        <translation>{0}: el registro no tiene el canal {1}</translation>
+    </message>
+    <message>
+        <source>{0}: its limits are narrower than 2 U, so nothing can pass under the guarded rule</source>
+        <translation>{0}: sus límites distan menos de 2 U, así que nada puede pasar con la regla con banda de guarda</translation>
+    </message>
+    <message>
+        <source>{0}: K class 1 is taken for {1}</source>
+        <translation>{0}: para {1} se toma K class 1</translation>
+    </message>
+    <message>
+        <source>it knows ovens, not waves</source>
+        <translation>conoce hornos, no olas</translation>
+    </message>
+    <message>
+        <source>{0} of zone {1} is {2} °C, outside the oven&apos;s {3} to {4} °C</source>
+        <translation>{0} de la zona {1} es {2} °C, fuera de los {3} a {4} °C del horno</translation>
+    </message>
+    <message>
+        <source>{0} steps by {1} °C from zone {2} to {3}, more than the oven&apos;s {4} °C</source>
+        <translation>{0} salta {1} °C de la zona {2} a la {3}, más que los {4} °C del horno</translation>
+    </message>
+    <message>
+        <source>the recipe is for the oven &quot;{0}&quot;, not for &quot;{1}&quot;</source>
+        <translation>la receta es para el horno «{0}», no para «{1}»</translation>
+    </message>
+    <message>
+        <source>the speed is {0} mm/min, outside the oven&apos;s {1} to {2} mm/min</source>
+        <translation>la velocidad es de {0} mm/min, fuera de los {1} a {2} mm/min del horno</translation>
+    </message>
+    <message>
+        <source>top and bottom of zone {0} differ by {1} °C, more than the oven&apos;s {2} °C</source>
+        <translation>la parte superior y la inferior de la zona {0} difieren en {1} °C, más que los {2} °C del horno</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;{1}&quot;, expected {2}</source>
+        <translation>se encontró {0} en «{1}», se esperaba {2}</translation>
+    </message>
+    <message>
+        <source>missing &quot;{0}&quot;, expected {1}</source>
+        <translation>falta «{0}», se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>missing &quot;{0}&quot; in {1}, expected {2}</source>
+        <translation>falta «{0}» en {1}, se esperaba {2}</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>clave desconocida «{0}», ¿quiso decir «{1}»?</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot;, expected {1}</source>
+        <translation>clave desconocida «{0}», se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot; in {1}, did you mean &quot;{2}&quot;?</source>
+        <translation>clave desconocida «{0}» en {1}, ¿quiso decir «{2}»?</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot; in {1}, expected {2}</source>
+        <translation>clave desconocida «{0}» en {1}, se esperaba {2}</translation>
+    </message>
+    <message>
+        <source>found the unknown measure &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>medida desconocida «{0}», ¿quiso decir «{1}»?</translation>
+    </message>
+    <message>
+        <source>found the unknown measure &quot;{0}&quot;, expected {1}</source>
+        <translation>medida desconocida «{0}», se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>no valid TOML: {0}</source>
+        <translation>TOML no válido: {0}</translation>
+    </message>
+    <message>
+        <source>cannot be parsed: {0}</source>
+        <translation>no se puede analizar: {0}</translation>
+    </message>
+    <message>
+        <source>is kept as it is: {0}</source>
+        <translation>se conserva como está: {0}</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a file</source>
+        <translation>se encontró {0}, se esperaba un archivo</translation>
+    </message>
+    <message>
+        <source>found more than 4 MB, expected a file that people edit</source>
+        <translation>más de 4 MB, se esperaba un archivo que se edita a mano</translation>
+    </message>
+    <message>
+        <source>Tc is a temperature, &quot;{0}&quot; is none</source>
+        <translation>Tc es una temperatura, «{0}» no lo es</translation>
+    </message>
+    <message>
+        <source>Tc binds the bodies of parts, but &quot;applies_to&quot; leaves them out</source>
+        <translation>Tc se aplica a los cuerpos de los componentes, pero «applies_to» los deja fuera</translation>
+    </message>
+    <message>
+        <source>found Tc for &quot;{0}&quot;, but the window has no &quot;classification&quot; to take it from</source>
+        <translation>se encontró Tc en «{0}», pero la ventana no tiene «classification» de donde tomarlo</translation>
+    </message>
+    <message>
+        <source>limits crossed: lower {0}, upper {1}</source>
+        <translation>límites cruzados: inferior {0}, superior {1}</translation>
+    </message>
+    <message>
+        <source>The window &quot;{0}&quot; gives &quot;{1}&quot; an upper limit but no target</source>
+        <translation>La ventana «{0}» da a «{1}» un límite superior pero ningún objetivo</translation>
+    </message>
+    <message>
+        <source>The window &quot;{0}&quot; gives &quot;{1}&quot; a lower limit but no target</source>
+        <translation>La ventana «{0}» da a «{1}» un límite inferior pero ningún objetivo</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; has no limit, expected &quot;lower&quot;, &quot;upper&quot; or both</source>
+        <translation>«{0}» no tiene límite, se esperaba «lower», «upper» o ambos</translation>
+    </message>
+    <message>
+        <source>has no limit</source>
+        <translation>no tiene límite</translation>
+    </message>
+    <message>
+        <source>found no channel in &quot;applies_to&quot;</source>
+        <translation>no hay ningún canal en «applies_to»</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;applies_to&quot;, expected {1}: &quot;{2}&quot; is measured on the board as a whole</source>
+        <translation>se encontró {0} en «applies_to», se esperaba {1}: «{2}» se mide en la placa entera</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;applies_to&quot;, expected {1}: &quot;{2}&quot; is measured on each trace</source>
+        <translation>se encontró {0} en «applies_to», se esperaba {1}: «{2}» se mide en cada curva</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot; in a window for reflow, expected process = &quot;wave&quot;</source>
+        <translation>se encontró «{0}» en una ventana de refusión, se esperaba process = &quot;wave&quot;</translation>
+    </message>
+    <message>
+        <source>found &quot;tolerance_C&quot; beside &quot;thermocouple&quot;, expected one of the two</source>
+        <translation>se encontró «tolerance_C» junto a «thermocouple», se esperaba uno de los dos</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, expected {1}</source>
+        <translation>se encontró el termopar «{0}», se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, whose tolerances begin at 600 °C, expected {1}</source>
+        <translation>se encontró el termopar «{0}», cuyas tolerancias empiezan en 600 °C, se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, a class that ends at 40 °C, expected {1}</source>
+        <translation>se encontró el termopar «{0}», una clase que termina en 40 °C, se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>a type (K, J, T, E, N, R or S) with &quot;class 1&quot; or &quot;class 2&quot; (IEC 60584-1) or &quot;special&quot; or &quot;standard&quot; (ASTM E230), such as &quot;K class 1&quot;</source>
+        <translation>un tipo (K, J, T, E, N, R o S) con «class 1» o «class 2» (IEC 60584-1) o «special» o «standard» (ASTM E230), por ejemplo «K class 1»</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; has no parameter &quot;{1}&quot;</source>
+        <translation>«{0}» no tiene el parámetro «{1}»</translation>
+    </message>
+    <message>
+        <source>{0}: found {1}, expected {2}</source>
+        <translation>{0}: se encontró {1}, se esperaba {2}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; needs {1}</source>
+        <translation>«{0}» necesita {1}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; needs level, or the window a &quot;liquidus_C&quot;</source>
+        <translation>«{0}» necesita level, o la ventana un «liquidus_C»</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; was given a parameter that it does not know</source>
+        <translation>«{0}» recibió un parámetro que no conoce</translation>
+    </message>
+    <message>
+        <source>over must be more than 0 s</source>
+        <translation>over debe ser mayor que 0 s</translation>
+    </message>
+    <message>
+        <source>offset must not be negative</source>
+        <translation>offset no debe ser negativo</translation>
+    </message>
+    <message>
+        <source>&quot;temperature at&quot; needs one of time, position_mm or zone</source>
+        <translation>«temperature at» necesita uno de time, position_mm o zone</translation>
+    </message>
+    <message>
+        <source>T1 must be above T2</source>
+        <translation>T1 debe ser mayor que T2</translation>
+    </message>
+    <message>
+        <source>T1 must be below T2</source>
+        <translation>T1 debe ser menor que T2</translation>
+    </message>
+    <message>
+        <source>found an empty &quot;channel&quot;, expected its name in the log</source>
+        <translation>«channel» está vacío, se esperaba su nombre en el registro</translation>
+    </message>
+    <message>
+        <source>found the channel &quot;{0}&quot; a second time, first in line {1}</source>
+        <translation>el canal «{0}» aparece por segunda vez, la primera en la línea {1}</translation>
+    </message>
+    <message>
+        <source>found the part &quot;{0}&quot; a second time, first in line {1}</source>
+        <translation>el componente «{0}» aparece por segunda vez, la primera en la línea {1}</translation>
+    </message>
+    <message>
+        <source>the board places the channel &quot;{0}&quot;, which &quot;{1}&quot; lacks, did you mean &quot;{2}&quot;?</source>
+        <translation>la placa coloca el canal «{0}», que «{1}» no tiene, ¿quiso decir «{2}»?</translation>
+    </message>
+    <message>
+        <source>the board places the channel &quot;{0}&quot;, which &quot;{1}&quot; lacks, expected {2}</source>
+        <translation>la placa coloca el canal «{0}», que «{1}» no tiene, se esperaba {2}</translation>
+    </message>
+    <message>
+        <source>found {0} in &quot;{1}&quot;, expected {2}</source>
+        <translation>se encontraron {0} en «{1}», se esperaban {2}</translation>
+    </message>
+    <message>
+        <source>found {0} setpoints in &quot;bottom_C&quot;, expected {1} as in &quot;top_C&quot;</source>
+        <translation>se encontraron {0} consignas en «bottom_C», se esperaban {1} como en «top_C»</translation>
+    </message>
+    <message>
+        <source>1 setpoint</source>
+        <translation>1 consigna</translation>
+    </message>
+    <message>
+        <source>{0} setpoints</source>
+        <translation>{0} consignas</translation>
+    </message>
+    <message>
+        <source>{0}, one for each heating zone of &quot;{1}&quot;</source>
+        <translation>{0}, una por cada zona de calentamiento de «{1}»</translation>
+    </message>
+    <message>
+        <source>{0}, one for each cooling zone of &quot;{1}&quot;</source>
+        <translation>{0}, una por cada zona de enfriamiento de «{1}»</translation>
+    </message>
+    <message>
+        <source>found the zone &quot;{0}&quot; a second time</source>
+        <translation>la zona «{0}» aparece por segunda vez</translation>
+    </message>
+    <message>
+        <source>the revision has no name</source>
+        <translation>la revisión no tiene nombre</translation>
+    </message>
+    <message>
+        <source>the window is at revision &quot;{0}&quot; already</source>
+        <translation>la ventana ya está en la revisión «{0}»</translation>
+    </message>
+    <message>
+        <source>a whole number of at least {0}</source>
+        <translation>un número entero de al menos {0}</translation>
+    </message>
+    <message>
+        <source>a whole number from {0} to {1}</source>
+        <translation>un número entero de {0} a {1}</translation>
+    </message>
+    <message>
+        <source>a whole number from 1</source>
+        <translation>un número entero desde 1</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un número</translation>
+    </message>
+    <message>
+        <source>two numbers, the lower one first</source>
+        <translation>dos números, primero el menor</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>un número mayor que 0</translation>
+    </message>
+    <message>
+        <source>a number of at least 0</source>
+        <translation>un número de al menos 0</translation>
+    </message>
+    <message>
+        <source>a temperature in °C</source>
+        <translation>una temperatura en °C</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;peak&quot;</source>
+        <translation>una temperatura en °C o «peak»</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;Tc&quot;</source>
+        <translation>una temperatura en °C o «Tc»</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;peak&quot;, &quot;Tc&quot;</source>
+        <translation>una temperatura en °C, «peak» o «Tc»</translation>
+    </message>
+    <message>
+        <source>a number of seconds</source>
+        <translation>un número de segundos</translation>
+    </message>
+    <message>
+        <source>a number of millimetres</source>
+        <translation>un número de milímetros</translation>
+    </message>
+    <message>
+        <source>the name of a zone</source>
+        <translation>el nombre de una zona</translation>
+    </message>
+    <message>
+        <source>a length above 0</source>
+        <translation>una longitud mayor que 0</translation>
+    </message>
+    <message>
+        <source>a length of at least 0</source>
+        <translation>una longitud de al menos 0</translation>
+    </message>
+    <message>
+        <source>a mass above 0</source>
+        <translation>una masa mayor que 0</translation>
+    </message>
+    <message>
+        <source>a position in mm</source>
+        <translation>una posición en mm</translation>
+    </message>
+    <message>
+        <source>a speed above 0</source>
+        <translation>una velocidad mayor que 0</translation>
+    </message>
+    <message>
+        <source>a volume above 0</source>
+        <translation>un volumen mayor que 0</translation>
+    </message>
+    <message>
+        <source>an area above 0</source>
+        <translation>un área mayor que 0</translation>
+    </message>
+    <message>
+        <source>length and width</source>
+        <translation>largo y ancho</translation>
+    </message>
+    <message>
+        <source>the channel&apos;s name in the log, or its number from 1</source>
+        <translation>el nombre del canal en el registro, o su número desde 1</translation>
+    </message>
+    <message>
+        <source>its name in the log</source>
+        <translation>su nombre en el registro</translation>
+    </message>
+    <message>
+        <source>a name</source>
+        <translation>un nombre</translation>
+    </message>
+    <message>
+        <source>the zone&apos;s name in quotes</source>
+        <translation>el nombre de la zona entre comillas</translation>
+    </message>
+    <message>
+        <source>at least one [[zone]] of kind &quot;heat&quot;</source>
+        <translation>al menos una [[zone]] de tipo «heat»</translation>
+    </message>
+    <message>
+        <source>one setpoint for each heating zone</source>
+        <translation>una consigna por cada zona de calentamiento</translation>
+    </message>
+    <message>
+        <source>at least one [[requirement]]</source>
+        <translation>al menos un [[requirement]]</translation>
+    </message>
+    <message>
+        <source>a number, &quot;Tc&quot; or &quot;Tc-5&quot;</source>
+        <translation>un número, «Tc» o «Tc-5»</translation>
+    </message>
+    <message>
+        <source>&quot;body&quot;, &quot;all&quot; or a list of channels</source>
+        <translation>«body», «all» o una lista de canales</translation>
+    </message>
+    <message>
+        <source>&quot;all&quot;, &quot;joint&quot;, &quot;body&quot; or a list of channels</source>
+        <translation>«all», «joint», «body» o una lista de canales</translation>
+    </message>
+    <message>
+        <source>classification = &quot;Pb-free&quot; or &quot;SnPb&quot;</source>
+        <translation>classification = &quot;Pb-free&quot; o &quot;SnPb&quot;</translation>
+    </message>
+    <message>
+        <source>an upper limit above the lower one</source>
+        <translation>un límite superior mayor que el inferior</translation>
+    </message>
+    <message>
+        <source>a limit above 0 or a target</source>
+        <translation>un límite mayor que 0 o un objetivo</translation>
+    </message>
+    <message>
+        <source>a target</source>
+        <translation>un objetivo</translation>
+    </message>
+    <message>
+        <source>a target strictly between {0} and {1}</source>
+        <translation>un objetivo entre {0} y {1}, sin incluirlos</translation>
+    </message>
+    <message>
+        <source>a target above {0}</source>
+        <translation>un objetivo por encima de {0}</translation>
+    </message>
+    <message>
+        <source>a target below {0}</source>
+        <translation>un objetivo por debajo de {0}</translation>
+    </message>
+    <message>
+        <source>at least one channel</source>
+        <translation>al menos un canal</translation>
+    </message>
+    <message>
+        <source>at most the liquidus, {0}</source>
+        <translation>como máximo el líquidus, {0}</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> o </translation>
+    </message>
+    <message>
+        <source>File exists</source>
+        <translation>el archivo ya existe</translation>
+    </message>
+    <message>
+        <source>File name too long</source>
+        <translation>nombre de archivo demasiado largo</translation>
+    </message>
+    <message>
+        <source>Too many open files</source>
+        <translation>demasiados archivos abiertos</translation>
+    </message>
+    <message>
+        <source>Operation not permitted</source>
+        <translation>operación no permitida</translation>
+    </message>
+    <message>
+        <source>a pipe</source>
+        <translation>una tubería</translation>
+    </message>
+    <message>
+        <source>a device</source>
+        <translation>un dispositivo</translation>
+    </message>
+    <message>
+        <source>found {0}, expected {1} as in the other rows</source>
+        <translation>se encontró {0}, se esperaba {1} como en las demás filas</translation>
+    </message>
+    <message>
+        <source>found {0}, expected as many fields as names: the comma is the delimiter and seems to be the decimal sign as well, and {1}</source>
+        <translation>se encontró {0}, se esperaban tantos campos como nombres: la coma es el separador y parece ser también el signo decimal, y {1}</translation>
+    </message>
+    <message>
+        <source>as many fields as names</source>
+        <translation>tantos campos como nombres</translation>
+    </message>
+    <message>
+        <source>no encoding named &quot;{0}&quot; is known</source>
+        <translation>no se conoce ninguna codificación llamada «{0}»</translation>
+    </message>
+    <message>
+        <source>the name of a character encoding</source>
+        <translation>el nombre de una codificación de caracteres</translation>
+    </message>
+    <message>
+        <source>found {0}, expected text in that encoding</source>
+        <translation>se encontraron {0}, se esperaba texto en esa codificación</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; places a cell out of range, expected {1}</source>
+        <translation>la hoja «{0}» coloca una celda fuera de rango, se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>a cell out of range</source>
+        <translation>una celda fuera de rango</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; spreads {1} cells over millions of empty or repeated ones, expected a table</source>
+        <translation>la hoja «{0}» reparte {1} celdas entre millones vacías o repetidas, se esperaba una tabla</translation>
+    </message>
+    <message>
+        <source>cells too far apart</source>
+        <translation>celdas demasiado separadas</translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation>una tabla</translation>
+    </message>
+    <message>
+        <source>found a gzip file that is {0}, expected a whole one</source>
+        <translation>se encontró un archivo gzip {0}, se esperaba uno completo</translation>
+    </message>
+    <message>
+        <source>found an OpenDocument file without a table, expected a spreadsheet</source>
+        <translation>se encontró un archivo OpenDocument sin tabla, se esperaba una hoja de cálculo</translation>
+    </message>
+    <message>
+        <source>no table</source>
+        <translation>ninguna tabla</translation>
+    </message>
+    <message>
+        <source>a spreadsheet</source>
+        <translation>una hoja de cálculo</translation>
+    </message>
+    <message>
+        <source>found no sheet &quot;{0}&quot;, expected one of: {1}</source>
+        <translation>no se encontró la hoja «{0}», se esperaba una de: {1}</translation>
+    </message>
+    <message>
+        <source>found {0} and no rows of numbers, expected {1}</source>
+        <translation>se encontró {0} y ninguna fila de números, se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>found the unit {0} and no column of temperatures, expected °C, °F, K or mV</source>
+        <translation>se encontró la unidad {0} y ninguna columna de temperaturas, se esperaba °C, °F, K o mV</translation>
+    </message>
+    <message>
+        <source>found the unit {0}, expected °C, °F, K or mV</source>
+        <translation>se encontró la unidad {0}, se esperaba °C, °F, K o mV</translation>
+    </message>
+    <message>
+        <source>found no columns of channel names and values, expected time, channel and value</source>
+        <translation>no se encontraron columnas con nombres de canal y valores, se esperaba tiempo, canal y valor</translation>
+    </message>
+    <message>
+        <source>found more than {0} readings, expected a log below the cap on its size</source>
+        <translation>se encontraron más de {0} lecturas, se esperaba un registro por debajo del tope de tamaño</translation>
+    </message>
+    <message>
+        <source>more than {0} readings</source>
+        <translation>más de {0} lecturas</translation>
+    </message>
+    <message>
+        <source>a log below the cap on its size</source>
+        <translation>un registro por debajo del tope de tamaño</translation>
+    </message>
+    <message>
+        <source>found more than {0} names of channels</source>
+        <translation>se encontraron más de {0} nombres de canal</translation>
+    </message>
+    <message>
+        <source>the name of a channel</source>
+        <translation>el nombre de un canal</translation>
+    </message>
+    <message>
+        <source>reading was stopped</source>
+        <translation>se detuvo la lectura</translation>
+    </message>
+    <message>
+        <source>the interval between rows is not above 0</source>
+        <translation>el intervalo entre filas no es mayor que 0</translation>
+    </message>
+    <message>
+        <source>found the kind of time &quot;{0}&quot;, expected a known one</source>
+        <translation>se encontró el tipo de tiempo «{0}», se esperaba uno conocido</translation>
+    </message>
+    <message>
+        <source>a kind of time</source>
+        <translation>un tipo de tiempo</translation>
+    </message>
+    <message>
+        <source>column {0} holds no clock times or dates, expected {1}</source>
+        <translation>la columna {0} no contiene horas ni fechas, se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>column {0} holds no plain numbers, expected {1}</source>
+        <translation>la columna {0} no contiene números simples, se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>{0} unpacks to too much, expected {1}</source>
+        <translation>{0} se desempaqueta en demasiado, se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>too many unpacked bytes</source>
+        <translation>demasiados bytes desempaquetados</translation>
+    </message>
+    <message>
+        <source>found a workbook without its part {0}, expected a whole .xlsx workbook</source>
+        <translation>se encontró un libro sin su parte {0}, se esperaba un libro .xlsx completo</translation>
+    </message>
+    <message>
+        <source>found a document type definition, expected the XML of a workbook</source>
+        <translation>se encontró una definición de tipo de documento, se esperaba el XML de un libro</translation>
+    </message>
+    <message>
+        <source>a document type definition</source>
+        <translation>una definición de tipo de documento</translation>
+    </message>
+    <message>
+        <source>the XML of a workbook</source>
+        <translation>el XML de un libro</translation>
+    </message>
+    <message>
+        <source>{0} cannot be unpacked: {1}</source>
+        <translation>{0} no se puede desempaquetar: {1}</translation>
+    </message>
+    <message>
+        <source>found no window &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>no se encontró ventana «{0}», ¿quiso decir «{1}»?</translation>
+    </message>
+    <message>
+        <source>found no window &quot;{0}&quot;, neither as a file nor as a name; `ovenwright windows` lists the names</source>
+        <translation>no se encontró ventana «{0}», ni como archivo ni como nombre; `ovenwright windows` lista los nombres</translation>
+    </message>
+    <message>
+        <source>found no oven &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>no se encontró horno «{0}», ¿quiso decir «{1}»?</translation>
+    </message>
+    <message>
+        <source>found no oven &quot;{0}&quot;, neither as a file nor as a name; `ovenwright ovens` lists the names</source>
+        <translation>no se encontró horno «{0}», ni como archivo ni como nombre; `ovenwright ovens` lista los nombres</translation>
+    </message>
+    <message>
+        <source>found no recipe &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>no se encontró receta «{0}», ¿quiso decir «{1}»?</translation>
+    </message>
+    <message>
+        <source>found no recipe &quot;{0}&quot;, neither as a file nor as a name; `ovenwright recipes` lists the names</source>
+        <translation>no se encontró receta «{0}», ni como archivo ni como nombre; `ovenwright recipes` lista los nombres</translation>
+    </message>
+    <message>
+        <source>found no board &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>no se encontró placa «{0}», ¿quiso decir «{1}»?</translation>
+    </message>
+    <message>
+        <source>found no board &quot;{0}&quot;, neither as a file nor as a name; `ovenwright boards` lists the names</source>
+        <translation>no se encontró placa «{0}», ni como archivo ni como nombre; `ovenwright boards` lista los nombres</translation>
+    </message>
+    <message>
+        <source>found no layout &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>no se encontró formato «{0}», ¿quiso decir «{1}»?</translation>
+    </message>
+    <message>
+        <source>found no layout &quot;{0}&quot;, neither as a file nor as a name; `ovenwright layouts` lists the names</source>
+        <translation>no se encontró formato «{0}», ni como archivo ni como nombre; `ovenwright layouts` lista los nombres</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot;</source>
+        <translation>«{0}»</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;{1}&quot;, did you mean &quot;{2}&quot;?</source>
+        <translation>se encontró {0} en «{1}», ¿quiso decir «{2}»?</translation>
+    </message>
+    <message>
+        <source>a table: [{0}]</source>
+        <translation>una tabla: [{0}]</translation>
+    </message>
+    <message>
+        <source>tables: [[{0}]]</source>
+        <translation>tablas: [[{0}]]</translation>
+    </message>
+    <message>
+        <source>found 1 run, expected at least {0}</source>
+        <translation>se encontró 1 pasada, se esperaban al menos {0}</translation>
+    </message>
+    <message>
+        <source>found {0} runs, expected at least {1}</source>
+        <translation>se encontraron {0} pasadas, se esperaban al menos {1}</translation>
+    </message>
+    <message>
+        <source>{0} fields under {1} names</source>
+        <translation>{0} campos bajo {1} nombres</translation>
+    </message>
+    <message>
+        <source>no way to join them fits</source>
+        <translation>no hay forma de unirlos que encaje</translation>
+    </message>
+    <message>
+        <source>the counts allow more than one way to join them</source>
+        <translation>los recuentos permiten unirlos de más de una forma</translation>
+    </message>
+    <message>
+        <source>{0} fields of whole numbers, every second one a single digit</source>
+        <translation>{0} campos de números enteros, uno de cada dos de una sola cifra</translation>
+    </message>
+    <message>
+        <source>found {0}, expected numbers: the comma seems to be the delimiter and the decimal sign as well, and no header tells how many columns there are</source>
+        <translation>se encontraron {0}, se esperaban números: la coma parece ser a la vez separador y signo decimal, y ninguna cabecera dice cuántas columnas hay</translation>
+    </message>
+    <message>
+        <source>at most {0} MiB for a file of this size</source>
+        <translation>como máximo {0} MiB para un archivo de este tamaño</translation>
+    </message>
+    <message>
+        <source>one sample, {0} °C</source>
+        <translation>una muestra, {0} °C</translation>
+    </message>
+    <message>
+        <source>{0} samples</source>
+        <translation>{0} muestras</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>over-range</source>
+        <translation>fuera de rango</translation>
+    </message>
+    <message>
+        <source>dropout</source>
+        <translation>pérdida de señal</translation>
+    </message>
+    <message>
+        <source>spike</source>
+        <translation>punta</translation>
+    </message>
+    <message>
+        <source>stuck</source>
+        <translation>atascado</translation>
+    </message>
+    <message>
+        <source>reversed polarity</source>
+        <translation>polaridad invertida</translation>
+    </message>
+    <message>
+        <source>detached</source>
+        <translation>despegado</translation>
+    </message>
+    <message>
+        <source>swapped placement</source>
+        <translation>posición intercambiada</translation>
+    </message>
+    <message>
+        <source>cold-junction step</source>
+        <translation>salto de la unión fría</translation>
+    </message>
+    <message>
+        <source>clock gap</source>
+        <translation>hueco en el tiempo</translation>
+    </message>
+    <message>
+        <source>time going back</source>
+        <translation>tiempo que retrocede</translation>
+    </message>
+    <message>
+        <source>the log</source>
+        <translation>el registro</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, removed</source>
+        <translation>{0}: {1} a los {2} s, eliminado</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, removed: {3}</source>
+        <translation>{0}: {1} a los {2} s, eliminado: {3}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, left in</source>
+        <translation>{0}: {1} a los {2} s, conservado</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, left in: {3}</source>
+        <translation>{0}: {1} a los {2} s, conservado: {3}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, removed</source>
+        <translation>{0}: {1} de {2} a {3} s, eliminado</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, removed: {4}</source>
+        <translation>{0}: {1} de {2} a {3} s, eliminado: {4}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, left in</source>
+        <translation>{0}: {1} de {2} a {3} s, conservado</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, left in: {4}</source>
+        <translation>{0}: {1} de {2} a {3} s, conservado: {4}</translation>
+    </message>
+    <message>
+        <source>from &quot;{0}&quot;</source>
+        <translation>de «{0}»</translation>
+    </message>
+    <message>
+        <source>tabs between cells</source>
+        <translation>tabuladores entre celdas</translation>
+    </message>
+    <message>
+        <source>blanks between cells</source>
+        <translation>espacios entre celdas</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; between cells</source>
+        <translation>«{0}» entre celdas</translation>
+    </message>
+    <message>
+        <source>fixed width</source>
+        <translation>ancho fijo</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>coma decimal</translation>
+    </message>
+    <message>
+        <source>time as {0}</source>
+        <translation>tiempo como {0}</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>segundos</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>milisegundos</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>minutos</translation>
+    </message>
+    <message>
+        <source>clock m:s</source>
+        <translation>hora m:s</translation>
+    </message>
+    <message>
+        <source>clock h:m</source>
+        <translation>hora h:m</translation>
+    </message>
+    <message>
+        <source>clock h:m:s</source>
+        <translation>hora h:m:s</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>fecha y hora</translation>
+    </message>
+    <message>
+        <source>serial days</source>
+        <translation>días en serie</translation>
+    </message>
+    <message>
+        <source>seconds since 1970</source>
+        <translation>segundos desde 1970</translation>
+    </message>
+    <message>
+        <source>index</source>
+        <translation>número de la fila</translation>
+    </message>
+    <message>
+        <source>degC</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>degF</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>header in line {0}</source>
+        <translation>cabecera en la línea {0}</translation>
+    </message>
+    <message>
+        <source>no header</source>
+        <translation>sin cabecera</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 fila</translation>
+    </message>
+    <message>
+        <source>{0} rows</source>
+        <translation>{0} filas</translation>
+    </message>
+    <message>
+        <source>{0} skipped</source>
+        <translation>{0} omitidas</translation>
+    </message>
+    <message>
+        <source>one every {0} s</source>
+        <translation>una cada {0} s</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a drawing alone: a logo runs nothing and fetches nothing</source>
+        <translation>se encontró {0}, se esperaba solo un dibujo: un logotipo no ejecuta ni descarga nada</translation>
+    </message>
+    <message>
+        <source>the element &lt;{0}&gt;</source>
+        <translation>el elemento &lt;{0}&gt;</translation>
+    </message>
+    <message>
+        <source>the handler {0}</source>
+        <translation>el manejador {0}</translation>
+    </message>
+    <message>
+        <source>a link to {0}</source>
+        <translation>un enlace a {0}</translation>
+    </message>
+    <message>
+        <source>entities of its own</source>
+        <translation>entidades propias</translation>
+    </message>
+    <message>
+        <source>a processing instruction</source>
+        <translation>una instrucción de procesamiento</translation>
+    </message>
+    <message>
+        <source>a style that fetches</source>
+        <translation>un estilo que descarga</translation>
+    </message>
+    <message>
+        <source>is a damaged SVG drawing: {0}</source>
+        <translation>es un dibujo SVG dañado: {0}</translation>
+    </message>
+    <message>
+        <source>is a drawing without a size</source>
+        <translation>es un dibujo sin tamaño</translation>
+    </message>
+    <message>
+        <source>is no picture that a sheet can show, expected an SVG drawing, a PNG or a JPEG picture</source>
+        <translation>no es una imagen que la hoja pueda mostrar; se esperaba un dibujo SVG, una imagen PNG o JPEG</translation>
+    </message>
+    <message>
+        <source>has {0} × {1} points: no logo is that large</source>
+        <translation>tiene {0} × {1} puntos: ningún logotipo es tan grande</translation>
+    </message>
+    <message>
+        <source>is a damaged picture: {0}</source>
+        <translation>es una imagen dañada: {0}</translation>
+    </message>
+    <message>
+        <source>is larger than 4 MB: no logo is</source>
+        <translation>ocupa más de 4 MB: ningún logotipo lo hace</translation>
+    </message>
+    <message>
+        <source>the record&apos;s body is damaged</source>
+        <translation>el contenido del registro está dañado</translation>
+    </message>
+    <message>
+        <source>packed bytes are damaged</source>
+        <translation>los bytes comprimidos están dañados</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>detenido</translation>
+    </message>
+    <message>
+        <source>was stopped</source>
+        <translation>se detuvo</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot;, expected a regular expression ({1})</source>
+        <translation>se encontró «{0}», se esperaba una expresión regular ({1})</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation>el disco está lleno</translation>
+    </message>
+    <message>
+        <source>it cannot be written</source>
+        <translation>no se puede escribir</translation>
+    </message>
+    <message>
+        <source>it is damaged, or no database</source>
+        <translation>está dañado o no es una base de datos</translation>
+    </message>
+    <message>
+        <source>the database reports an error</source>
+        <translation>la base de datos informa de un error</translation>
+    </message>
+    <message>
+        <source>1 row ends before the last column: what is missing there counts as no reading.</source>
+        <translation>1 fila termina antes de la última columna: lo que falta cuenta como sin lectura.</translation>
+    </message>
+    <message>
+        <source>1 cell that is no number is left empty: &quot;{0}&quot; in line {1}.</source>
+        <translation>1 celda que no es un número queda vacía: «{0}» en la línea {1}.</translation>
+    </message>
+    <message>
+        <source>{0} cells that are no numbers are left empty: the first is &quot;{1}&quot; in line {2}.</source>
+        <translation>{0} celdas que no son números quedan vacías: la primera es «{1}» en la línea {2}.</translation>
+    </message>
+    <message>
+        <source>1 row without a time is left out: line {0}.</source>
+        <translation>1 fila sin tiempo queda fuera: la línea {0}.</translation>
+    </message>
+    <message>
+        <source>{0} rows without a time are left out: the first is line {1}.</source>
+        <translation>{0} filas sin tiempo quedan fuera: la primera es la línea {1}.</translation>
+    </message>
+    <message>
+        <source>the zip archive</source>
+        <translation>el archivo zip</translation>
+    </message>
+    <message>
+        <source>Not a zip archive</source>
+        <translation>no es un archivo zip</translation>
+    </message>
+    <message>
+        <source>Zip archive inconsistent</source>
+        <translation>el archivo zip es incoherente</translation>
+    </message>
+    <message>
+        <source>Premature end of file</source>
+        <translation>fin de archivo prematuro</translation>
+    </message>
+    <message>
+        <source>CRC error</source>
+        <translation>error de suma de verificación</translation>
+    </message>
+    <message>
+        <source>Compression method not supported</source>
+        <translation>método de compresión no admitido</translation>
+    </message>
+    <message>
+        <source>Encryption method not supported</source>
+        <translation>método de cifrado no admitido</translation>
+    </message>
+    <message>
+        <source>No password provided</source>
+        <translation>no se dio ninguna contraseña</translation>
+    </message>
 </context>
 </TS>

@@ -1194,5 +1194,1265 @@
         <source>a file or the name of a layout</source>
         <translation>文件或读取格式的名称</translation>
     </message>
+    <message>
+        <source>the log ends while the temperature still rises</source>
+        <translation>记录结束时温度仍在上升</translation>
+    </message>
+    <message>
+        <source>the log starts at its highest temperature</source>
+        <translation>记录从最高温度开始</translation>
+    </message>
+    <message>
+        <source>for a trace the log ends while the temperature still rises</source>
+        <translation>有一条曲线在记录结束时温度仍在上升</translation>
+    </message>
+    <message>
+        <source>for a trace the log starts at its highest temperature</source>
+        <translation>有一条曲线在记录开始时就是最高温度</translation>
+    </message>
+    <message>
+        <source>the log starts above {0}</source>
+        <translation>记录开始时高于 {0}</translation>
+    </message>
+    <message>
+        <source>the log ends above {0}</source>
+        <translation>记录结束时高于 {0}</translation>
+    </message>
+    <message>
+        <source>the log starts at {0}</source>
+        <translation>记录从 {0} 开始</translation>
+    </message>
+    <message>
+        <source>the log starts at {0} or above</source>
+        <translation>记录开始时不低于 {0}</translation>
+    </message>
+    <message>
+        <source>the log ends at {0} or above</source>
+        <translation>记录结束时不低于 {0}</translation>
+    </message>
+    <message>
+        <source>the peak is {0}, not above {1}</source>
+        <translation>峰值为 {0}，未高于 {1}</translation>
+    </message>
+    <message>
+        <source>the peak is {0}, it does not reach {1}</source>
+        <translation>峰值为 {0}，未达 {1}</translation>
+    </message>
+    <message>
+        <source>no time was spent between the two temperatures</source>
+        <translation>两个温度之间没有经过时间</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the rise; the sample interval is {1}</source>
+        <translation>升温段内没有长 {0} 且至少含 3 个采样的区间；采样间隔为 {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the fall; the sample interval is {1}</source>
+        <translation>降温段内没有长 {0} 且至少含 3 个采样的区间；采样间隔为 {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the rise within the range of temperatures; the sample interval is {1}</source>
+        <translation>升温段的温度范围内没有长 {0} 且至少含 3 个采样的区间；采样间隔为 {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the fall within the range of temperatures; the sample interval is {1}</source>
+        <translation>降温段的温度范围内没有长 {0} 且至少含 3 个采样的区间；采样间隔为 {1}</translation>
+    </message>
+    <message>
+        <source>never reaches {0}, counts to the peak</source>
+        <translation>从未达到 {0}，计算到峰值为止</translation>
+    </message>
+    <message>
+        <source>{0} is at {1}, the trace starts at {2}</source>
+        <translation>{0} 在 {1}，曲线从 {2} 开始</translation>
+    </message>
+    <message>
+        <source>{0} is at {1}, the trace ends at {2}</source>
+        <translation>{0} 在 {1}，曲线到 {2} 结束</translation>
+    </message>
+    <message>
+        <source>the time asked for</source>
+        <translation>所要求的时刻</translation>
+    </message>
+    <message>
+        <source>the end of zone {0}</source>
+        <translation>温区 {0} 的末端</translation>
+    </message>
+    <message>
+        <source>the end of the last zone</source>
+        <translation>最后温区的末端</translation>
+    </message>
+    <message>
+        <source>needs the oven and its recipe</source>
+        <translation>需要炉及其配方</translation>
+    </message>
+    <message>
+        <source>the log does not show when the board entered the oven</source>
+        <translation>记录未显示电路板何时入炉</translation>
+    </message>
+    <message>
+        <source>the oven has no zone {0}</source>
+        <translation>这台炉没有温区 {0}</translation>
+    </message>
+    <message>
+        <source>the oven has no zones</source>
+        <translation>这台炉没有温区</translation>
+    </message>
+    <message>
+        <source>no wave seen: no slope of 5 °C/s over 1 s</source>
+        <translation>未见波峰：1 s 内没有 5 °C/s 的斜率</translation>
+    </message>
+    <message>
+        <source>the log does not show the start of the wave</source>
+        <translation>记录未显示进入波峰的时刻</translation>
+    </message>
+    <message>
+        <source>no peak of 10 °C or more follows the start of the wave</source>
+        <translation>进入波峰后没有 10 °C 或以上的峰值</translation>
+    </message>
+    <message>
+        <source>the log ends before the joint has left the solder</source>
+        <translation>记录在焊点离开焊料之前就结束</translation>
+    </message>
+    <message>
+        <source>there is no time that all traces cover</source>
+        <translation>没有所有曲线共有的时段</translation>
+    </message>
+    <message>
+        <source>the log starts with a trace above {0}</source>
+        <translation>记录开始时已有曲线高于 {0}</translation>
+    </message>
+    <message>
+        <source>no trace rises above {0}</source>
+        <translation>没有曲线升到 {0} 以上</translation>
+    </message>
+    <message>
+        <source>the log does not show a trace that rises above {0}</source>
+        <translation>记录未显示有曲线升到 {0} 以上</translation>
+    </message>
+    <message>
+        <source>not all traces have data at {0}, when the first one reaches {1}</source>
+        <translation>在 {0} 第一条曲线到达 {1} 时，并非所有曲线都有数据</translation>
+    </message>
+    <message>
+        <source>a trace starts above {0}</source>
+        <translation>有一条曲线开始时高于 {0}</translation>
+    </message>
+    <message>
+        <source>the coldest trace does not reach {0}</source>
+        <translation>最冷的曲线未达 {0}</translation>
+    </message>
+    <message>
+        <source>no sample has the coldest trace in the range of temperatures</source>
+        <translation>没有任何采样使最冷的曲线落在温度范围内</translation>
+    </message>
+    <message>
+        <source>not every trace rises above {0}</source>
+        <translation>并非每条曲线都升到 {0} 以上</translation>
+    </message>
+    <message>
+        <source>the log does not show every trace rise above {0}</source>
+        <translation>记录未显示每条曲线都升到 {0} 以上</translation>
+    </message>
+    <message>
+        <source>no trace to compare</source>
+        <translation>没有可比较的曲线</translation>
+    </message>
+    <message>
+        <source>one trace only</source>
+        <translation>只有一条曲线</translation>
+    </message>
+    <message>
+        <source>a gap in the trace hides it</source>
+        <translation>曲线的缺口遮住了它</translation>
+    </message>
+    <message>
+        <source>fewer than 3 samples</source>
+        <translation>少于 3 个采样</translation>
+    </message>
+    <message>
+        <source>fewer than 3 good samples: {0}</source>
+        <translation>有效采样少于 3 个：{0}</translation>
+    </message>
+    <message>
+        <source>Tc is not known: enter the part&apos;s thickness and volume</source>
+        <translation>Tc 未知：请填入元件的厚度与体积</translation>
+    </message>
+    <message>
+        <source>Tc is a limit of bodies</source>
+        <translation>Tc 是元件本体的界限</translation>
+    </message>
+    <message>
+        <source>the log does not show it</source>
+        <translation>记录未显示</translation>
+    </message>
+    <message>
+        <source>the log does not show them</source>
+        <translation>记录未显示它们</translation>
+    </message>
+    <message>
+        <source>enter which part {0} is on in the board file</source>
+        <translation>请在板文件中填入 {0} 位于哪个元件</translation>
+    </message>
+    <message>
+        <source>enter the part {0} in the board file</source>
+        <translation>请在板文件中填入元件 {0}</translation>
+    </message>
+    <message>
+        <source>enter the package thickness and volume of {0} in the board file</source>
+        <translation>请在板文件中填入 {0} 的封装厚度与体积</translation>
+    </message>
+    <message>
+        <source>enter the package thickness of {0} in the board file</source>
+        <translation>请在板文件中填入 {0} 的封装厚度</translation>
+    </message>
+    <message>
+        <source>enter the package volume of {0} in the board file</source>
+        <translation>请在板文件中填入 {0} 的封装体积</translation>
+    </message>
+    <message>
+        <source>enter the classification, Pb-free or SnPb, in the window {0}</source>
+        <translation>请在工艺窗口 {0} 中填入分级：Pb-free 或 SnPb</translation>
+    </message>
+    <message>
+        <source>the board has no placement that these bind: {0}</source>
+        <translation>电路板上没有适用下列要求的测点：{0}</translation>
+    </message>
+    <message>
+        <source>{0} is not judged for {1}: enter its side in the board file</source>
+        <translation>{0} 未对 {1} 判定：请在板文件中填入其所在面</translation>
+    </message>
+    <message>
+        <source>{0}: {1}, {2}, needs Tc (J-STD-020)</source>
+        <translation>{0}：{2} 的{1}需要 Tc（J-STD-020）</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: its lower limit is not below its upper limit, which is Tc: nothing can pass</source>
+        <translation>{1} 的{0}：下限不低于上限（即 Tc）：没有任何值能合格</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: its target does not lie inside its limits once Tc is put in, and is not used</source>
+        <translation>{1} 的{0}：代入 Tc 后目标不在界限之内，因此不采用</translation>
+    </message>
+    <message>
+        <source>the log has no channel {0}</source>
+        <translation>记录中没有通道 {0}</translation>
+    </message>
+    <message>
+        <source>{0}: the log has no channel {1}</source>
+        <translation>{0}：记录中没有通道 {1}</translation>
+    </message>
+    <message>
+        <source>{0}: its limits are narrower than 2 U, so nothing can pass under the guarded rule</source>
+        <translation>{0}：界限间距小于 2 U，因此在保护带规则下没有任何值能合格</translation>
+    </message>
+    <message>
+        <source>{0}: K class 1 is taken for {1}</source>
+        <translation>{0}：{1} 以 K class 1 计</translation>
+    </message>
+    <message>
+        <source>it knows ovens, not waves</source>
+        <translation>它只认得炉，不认得波峰</translation>
+    </message>
+    <message>
+        <source>{0} of zone {1} is {2} °C, outside the oven&apos;s {3} to {4} °C</source>
+        <translation>温区 {1} 的 {0} 为 {2} °C，超出炉的 {3} 至 {4} °C</translation>
+    </message>
+    <message>
+        <source>{0} steps by {1} °C from zone {2} to {3}, more than the oven&apos;s {4} °C</source>
+        <translation>{0} 从温区 {2} 到 {3} 相差 {1} °C，超过炉的 {4} °C</translation>
+    </message>
+    <message>
+        <source>the recipe is for the oven &quot;{0}&quot;, not for &quot;{1}&quot;</source>
+        <translation>配方属于炉“{0}”，而非“{1}”</translation>
+    </message>
+    <message>
+        <source>the speed is {0} mm/min, outside the oven&apos;s {1} to {2} mm/min</source>
+        <translation>速度为 {0} mm/min，超出炉的 {1} 至 {2} mm/min</translation>
+    </message>
+    <message>
+        <source>top and bottom of zone {0} differ by {1} °C, more than the oven&apos;s {2} °C</source>
+        <translation>温区 {0} 上下相差 {1} °C，超过炉的 {2} °C</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;{1}&quot;, expected {2}</source>
+        <translation>“{1}”为 {0}，应为{2}</translation>
+    </message>
+    <message>
+        <source>missing &quot;{0}&quot;, expected {1}</source>
+        <translation>缺少“{0}”，应为{1}</translation>
+    </message>
+    <message>
+        <source>missing &quot;{0}&quot; in {1}, expected {2}</source>
+        <translation>{1} 缺少“{0}”，应为{2}</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>不认得的键“{0}”，是否为“{1}”？</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot;, expected {1}</source>
+        <translation>不认得的键“{0}”，应为{1}</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot; in {1}, did you mean &quot;{2}&quot;?</source>
+        <translation>{1} 中有不认得的键“{0}”，是否为“{2}”？</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot; in {1}, expected {2}</source>
+        <translation>{1} 中有不认得的键“{0}”，应为{2}</translation>
+    </message>
+    <message>
+        <source>found the unknown measure &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>不认得的测量项目“{0}”，是否为“{1}”？</translation>
+    </message>
+    <message>
+        <source>found the unknown measure &quot;{0}&quot;, expected {1}</source>
+        <translation>不认得的测量项目“{0}”，应为{1}</translation>
+    </message>
+    <message>
+        <source>no valid TOML: {0}</source>
+        <translation>TOML 无效：{0}</translation>
+    </message>
+    <message>
+        <source>cannot be parsed: {0}</source>
+        <translation>无法解析：{0}</translation>
+    </message>
+    <message>
+        <source>is kept as it is: {0}</source>
+        <translation>保持原样：{0}</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a file</source>
+        <translation>这是{0}，应为一个文件</translation>
+    </message>
+    <message>
+        <source>found more than 4 MB, expected a file that people edit</source>
+        <translation>超过 4 MB，应为人工编辑的文件</translation>
+    </message>
+    <message>
+        <source>Tc is a temperature, &quot;{0}&quot; is none</source>
+        <translation>Tc 是温度，“{0}”不是</translation>
+    </message>
+    <message>
+        <source>Tc binds the bodies of parts, but &quot;applies_to&quot; leaves them out</source>
+        <translation>Tc 适用于元件本体，但“applies_to”未包含本体</translation>
+    </message>
+    <message>
+        <source>found Tc for &quot;{0}&quot;, but the window has no &quot;classification&quot; to take it from</source>
+        <translation>“{0}”为 Tc，但工艺窗口没有可据以取值的“classification”</translation>
+    </message>
+    <message>
+        <source>limits crossed: lower {0}, upper {1}</source>
+        <translation>界限颠倒：下限 {0}，上限 {1}</translation>
+    </message>
+    <message>
+        <source>The window &quot;{0}&quot; gives &quot;{1}&quot; an upper limit but no target</source>
+        <translation>工艺窗口“{0}”为“{1}”设了上限但没有目标</translation>
+    </message>
+    <message>
+        <source>The window &quot;{0}&quot; gives &quot;{1}&quot; a lower limit but no target</source>
+        <translation>工艺窗口“{0}”为“{1}”设了下限但没有目标</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; has no limit, expected &quot;lower&quot;, &quot;upper&quot; or both</source>
+        <translation>“{0}”没有界限，应有“lower”、“upper”或两者</translation>
+    </message>
+    <message>
+        <source>has no limit</source>
+        <translation>没有界限</translation>
+    </message>
+    <message>
+        <source>found no channel in &quot;applies_to&quot;</source>
+        <translation>“applies_to”中没有通道</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;applies_to&quot;, expected {1}: &quot;{2}&quot; is measured on the board as a whole</source>
+        <translation>“applies_to”为 {0}，应为{1}：“{2}”是对整块电路板测量的</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;applies_to&quot;, expected {1}: &quot;{2}&quot; is measured on each trace</source>
+        <translation>“applies_to”为 {0}，应为{1}：“{2}”是对每条曲线测量的</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot; in a window for reflow, expected process = &quot;wave&quot;</source>
+        <translation>回流工艺窗口中有“{0}”，应为 process = &quot;wave&quot;</translation>
+    </message>
+    <message>
+        <source>found &quot;tolerance_C&quot; beside &quot;thermocouple&quot;, expected one of the two</source>
+        <translation>“tolerance_C”与“thermocouple”并存，只应有其一</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, expected {1}</source>
+        <translation>热电偶为“{0}”，应为{1}</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, whose tolerances begin at 600 °C, expected {1}</source>
+        <translation>热电偶为“{0}”，其公差从 600 °C 起，应为{1}</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, a class that ends at 40 °C, expected {1}</source>
+        <translation>热电偶为“{0}”，此等级只到 40 °C，应为{1}</translation>
+    </message>
+    <message>
+        <source>a type (K, J, T, E, N, R or S) with &quot;class 1&quot; or &quot;class 2&quot; (IEC 60584-1) or &quot;special&quot; or &quot;standard&quot; (ASTM E230), such as &quot;K class 1&quot;</source>
+        <translation>类型（K、J、T、E、N、R 或 S）加上“class 1”或“class 2”（IEC 60584-1），或“special”或“standard”（ASTM E230），例如“K class 1”</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; has no parameter &quot;{1}&quot;</source>
+        <translation>“{0}”没有参数“{1}”</translation>
+    </message>
+    <message>
+        <source>{0}: found {1}, expected {2}</source>
+        <translation>{0}：为 {1}，应为{2}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; needs {1}</source>
+        <translation>“{0}”需要 {1}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; needs level, or the window a &quot;liquidus_C&quot;</source>
+        <translation>“{0}”需要 level，或工艺窗口需有“liquidus_C”</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; was given a parameter that it does not know</source>
+        <translation>“{0}”收到不认得的参数</translation>
+    </message>
+    <message>
+        <source>over must be more than 0 s</source>
+        <translation>over 必须大于 0 s</translation>
+    </message>
+    <message>
+        <source>offset must not be negative</source>
+        <translation>offset 不可为负</translation>
+    </message>
+    <message>
+        <source>&quot;temperature at&quot; needs one of time, position_mm or zone</source>
+        <translation>“temperature at”需要 time、position_mm、zone 其中之一</translation>
+    </message>
+    <message>
+        <source>T1 must be above T2</source>
+        <translation>T1 必须高于 T2</translation>
+    </message>
+    <message>
+        <source>T1 must be below T2</source>
+        <translation>T1 必须低于 T2</translation>
+    </message>
+    <message>
+        <source>found an empty &quot;channel&quot;, expected its name in the log</source>
+        <translation>“channel”是空的，应为其在记录中的名称</translation>
+    </message>
+    <message>
+        <source>found the channel &quot;{0}&quot; a second time, first in line {1}</source>
+        <translation>通道“{0}”重复出现，第一次在第 {1} 行</translation>
+    </message>
+    <message>
+        <source>found the part &quot;{0}&quot; a second time, first in line {1}</source>
+        <translation>元件“{0}”重复出现，第一次在第 {1} 行</translation>
+    </message>
+    <message>
+        <source>the board places the channel &quot;{0}&quot;, which &quot;{1}&quot; lacks, did you mean &quot;{2}&quot;?</source>
+        <translation>板文件用到通道“{0}”，但“{1}”中没有，是否为“{2}”？</translation>
+    </message>
+    <message>
+        <source>the board places the channel &quot;{0}&quot;, which &quot;{1}&quot; lacks, expected {2}</source>
+        <translation>板文件用到通道“{0}”，但“{1}”中没有，应为{2}</translation>
+    </message>
+    <message>
+        <source>found {0} in &quot;{1}&quot;, expected {2}</source>
+        <translation>“{1}”中有 {0}，应为 {2}</translation>
+    </message>
+    <message>
+        <source>found {0} setpoints in &quot;bottom_C&quot;, expected {1} as in &quot;top_C&quot;</source>
+        <translation>“bottom_C”中有 {0} 个设定值，应与“top_C”同为 {1} 个</translation>
+    </message>
+    <message>
+        <source>1 setpoint</source>
+        <translation>1 个设定值</translation>
+    </message>
+    <message>
+        <source>{0} setpoints</source>
+        <translation>{0} 个设定值</translation>
+    </message>
+    <message>
+        <source>{0}, one for each heating zone of &quot;{1}&quot;</source>
+        <translation>{0} 个，“{1}”每个加热温区一个</translation>
+    </message>
+    <message>
+        <source>{0}, one for each cooling zone of &quot;{1}&quot;</source>
+        <translation>{0} 个，“{1}”每个冷却温区一个</translation>
+    </message>
+    <message>
+        <source>found the zone &quot;{0}&quot; a second time</source>
+        <translation>温区“{0}”重复出现</translation>
+    </message>
+    <message>
+        <source>the revision has no name</source>
+        <translation>修订没有名称</translation>
+    </message>
+    <message>
+        <source>the window is at revision &quot;{0}&quot; already</source>
+        <translation>工艺窗口已是修订“{0}”</translation>
+    </message>
+    <message>
+        <source>a whole number of at least {0}</source>
+        <translation>不小于 {0} 的整数</translation>
+    </message>
+    <message>
+        <source>a whole number from {0} to {1}</source>
+        <translation>{0} 到 {1} 的整数</translation>
+    </message>
+    <message>
+        <source>a whole number from 1</source>
+        <translation>从 1 起的整数</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>数字</translation>
+    </message>
+    <message>
+        <source>two numbers, the lower one first</source>
+        <translation>两个数字，较小者在前</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>大于 0 的数字</translation>
+    </message>
+    <message>
+        <source>a number of at least 0</source>
+        <translation>不小于 0 的数字</translation>
+    </message>
+    <message>
+        <source>a temperature in °C</source>
+        <translation>以 °C 表示的温度</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;peak&quot;</source>
+        <translation>以 °C 表示的温度，或“peak”</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;Tc&quot;</source>
+        <translation>以 °C 表示的温度，或“Tc”</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;peak&quot;, &quot;Tc&quot;</source>
+        <translation>以 °C 表示的温度，或“peak”、“Tc”</translation>
+    </message>
+    <message>
+        <source>a number of seconds</source>
+        <translation>秒数</translation>
+    </message>
+    <message>
+        <source>a number of millimetres</source>
+        <translation>毫米数</translation>
+    </message>
+    <message>
+        <source>the name of a zone</source>
+        <translation>温区名称</translation>
+    </message>
+    <message>
+        <source>a length above 0</source>
+        <translation>大于 0 的长度</translation>
+    </message>
+    <message>
+        <source>a length of at least 0</source>
+        <translation>不小于 0 的长度</translation>
+    </message>
+    <message>
+        <source>a mass above 0</source>
+        <translation>大于 0 的质量</translation>
+    </message>
+    <message>
+        <source>a position in mm</source>
+        <translation>以 mm 表示的位置</translation>
+    </message>
+    <message>
+        <source>a speed above 0</source>
+        <translation>大于 0 的速度</translation>
+    </message>
+    <message>
+        <source>a volume above 0</source>
+        <translation>大于 0 的体积</translation>
+    </message>
+    <message>
+        <source>an area above 0</source>
+        <translation>大于 0 的面积</translation>
+    </message>
+    <message>
+        <source>length and width</source>
+        <translation>长与宽</translation>
+    </message>
+    <message>
+        <source>the channel&apos;s name in the log, or its number from 1</source>
+        <translation>通道在记录中的名称，或从 1 起的编号</translation>
+    </message>
+    <message>
+        <source>its name in the log</source>
+        <translation>其在记录中的名称</translation>
+    </message>
+    <message>
+        <source>a name</source>
+        <translation>名称</translation>
+    </message>
+    <message>
+        <source>the zone&apos;s name in quotes</source>
+        <translation>以引号括起来的温区名称</translation>
+    </message>
+    <message>
+        <source>at least one [[zone]] of kind &quot;heat&quot;</source>
+        <translation>至少一个“heat”类的 [[zone]]</translation>
+    </message>
+    <message>
+        <source>one setpoint for each heating zone</source>
+        <translation>每个加热温区一个设定值</translation>
+    </message>
+    <message>
+        <source>at least one [[requirement]]</source>
+        <translation>至少一个 [[requirement]]</translation>
+    </message>
+    <message>
+        <source>a number, &quot;Tc&quot; or &quot;Tc-5&quot;</source>
+        <translation>数字、“Tc”或“Tc-5”</translation>
+    </message>
+    <message>
+        <source>&quot;body&quot;, &quot;all&quot; or a list of channels</source>
+        <translation>“body”、“all”或通道清单</translation>
+    </message>
+    <message>
+        <source>&quot;all&quot;, &quot;joint&quot;, &quot;body&quot; or a list of channels</source>
+        <translation>“all”、“joint”、“body”或通道清单</translation>
+    </message>
+    <message>
+        <source>classification = &quot;Pb-free&quot; or &quot;SnPb&quot;</source>
+        <translation>classification = &quot;Pb-free&quot; 或 &quot;SnPb&quot;</translation>
+    </message>
+    <message>
+        <source>an upper limit above the lower one</source>
+        <translation>高于下限的上限</translation>
+    </message>
+    <message>
+        <source>a limit above 0 or a target</source>
+        <translation>大于 0 的界限，或目标</translation>
+    </message>
+    <message>
+        <source>a target</source>
+        <translation>目标</translation>
+    </message>
+    <message>
+        <source>a target strictly between {0} and {1}</source>
+        <translation>严格介于 {0} 与 {1} 之间的目标</translation>
+    </message>
+    <message>
+        <source>a target above {0}</source>
+        <translation>高于 {0} 的目标</translation>
+    </message>
+    <message>
+        <source>a target below {0}</source>
+        <translation>低于 {0} 的目标</translation>
+    </message>
+    <message>
+        <source>at least one channel</source>
+        <translation>至少一个通道</translation>
+    </message>
+    <message>
+        <source>at most the liquidus, {0}</source>
+        <translation>不高于液相线 {0}</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation>或</translation>
+    </message>
+    <message>
+        <source>File exists</source>
+        <translation>文件已存在</translation>
+    </message>
+    <message>
+        <source>File name too long</source>
+        <translation>文件名过长</translation>
+    </message>
+    <message>
+        <source>Too many open files</source>
+        <translation>打开的文件过多</translation>
+    </message>
+    <message>
+        <source>Operation not permitted</source>
+        <translation>不允许此操作</translation>
+    </message>
+    <message>
+        <source>a pipe</source>
+        <translation>管道</translation>
+    </message>
+    <message>
+        <source>a device</source>
+        <translation>设备</translation>
+    </message>
+    <message>
+        <source>found {0}, expected {1} as in the other rows</source>
+        <translation>找到{0}，应如其他各行为{1}</translation>
+    </message>
+    <message>
+        <source>found {0}, expected as many fields as names: the comma is the delimiter and seems to be the decimal sign as well, and {1}</source>
+        <translation>找到{0}，字段数应与名称数相同：逗号是分隔符号，似乎也是小数点，而且{1}</translation>
+    </message>
+    <message>
+        <source>as many fields as names</source>
+        <translation>与名称数相同的字段数</translation>
+    </message>
+    <message>
+        <source>no encoding named &quot;{0}&quot; is known</source>
+        <translation>没有名为“{0}”的字符编码</translation>
+    </message>
+    <message>
+        <source>the name of a character encoding</source>
+        <translation>字符编码的名称</translation>
+    </message>
+    <message>
+        <source>found {0}, expected text in that encoding</source>
+        <translation>找到{0}，应为该编码的文字</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; places a cell out of range, expected {1}</source>
+        <translation>工作表“{0}”有单元格超出范围，应为{1}</translation>
+    </message>
+    <message>
+        <source>a cell out of range</source>
+        <translation>超出范围的单元格</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; spreads {1} cells over millions of empty or repeated ones, expected a table</source>
+        <translation>工作表“{0}”的 {1} 个单元格散布在数百万个空格或重复的单元格中，应为表格</translation>
+    </message>
+    <message>
+        <source>cells too far apart</source>
+        <translation>相距过远的单元格</translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation>表格</translation>
+    </message>
+    <message>
+        <source>found a gzip file that is {0}, expected a whole one</source>
+        <translation>gzip 文件{0}，应为完整的文件</translation>
+    </message>
+    <message>
+        <source>found an OpenDocument file without a table, expected a spreadsheet</source>
+        <translation>找到没有表格的 OpenDocument 文件，应为电子表格</translation>
+    </message>
+    <message>
+        <source>no table</source>
+        <translation>没有表格</translation>
+    </message>
+    <message>
+        <source>a spreadsheet</source>
+        <translation>电子表格</translation>
+    </message>
+    <message>
+        <source>found no sheet &quot;{0}&quot;, expected one of: {1}</source>
+        <translation>没有工作表“{0}”，应为其中之一：{1}</translation>
+    </message>
+    <message>
+        <source>found {0} and no rows of numbers, expected {1}</source>
+        <translation>找到{0}但没有数字行，应为{1}</translation>
+    </message>
+    <message>
+        <source>found the unit {0} and no column of temperatures, expected °C, °F, K or mV</source>
+        <translation>单位为 {0} 且没有温度列，应为 °C、°F、K 或 mV</translation>
+    </message>
+    <message>
+        <source>found the unit {0}, expected °C, °F, K or mV</source>
+        <translation>单位为 {0}，应为 °C、°F、K 或 mV</translation>
+    </message>
+    <message>
+        <source>found no columns of channel names and values, expected time, channel and value</source>
+        <translation>没有通道名称与数值的字段，应有时间、通道与数值</translation>
+    </message>
+    <message>
+        <source>found more than {0} readings, expected a log below the cap on its size</source>
+        <translation>读数超过 {0} 个，记录大小应在上限之内</translation>
+    </message>
+    <message>
+        <source>more than {0} readings</source>
+        <translation>超过 {0} 个读数</translation>
+    </message>
+    <message>
+        <source>a log below the cap on its size</source>
+        <translation>大小在上限之内的记录</translation>
+    </message>
+    <message>
+        <source>found more than {0} names of channels</source>
+        <translation>通道名称超过 {0} 个</translation>
+    </message>
+    <message>
+        <source>the name of a channel</source>
+        <translation>通道名称</translation>
+    </message>
+    <message>
+        <source>reading was stopped</source>
+        <translation>读取已停止</translation>
+    </message>
+    <message>
+        <source>the interval between rows is not above 0</source>
+        <translation>各行的间隔不大于 0</translation>
+    </message>
+    <message>
+        <source>found the kind of time &quot;{0}&quot;, expected a known one</source>
+        <translation>时间种类为“{0}”，应为已知的种类</translation>
+    </message>
+    <message>
+        <source>a kind of time</source>
+        <translation>时间种类</translation>
+    </message>
+    <message>
+        <source>column {0} holds no clock times or dates, expected {1}</source>
+        <translation>第 {0} 列没有时刻或日期，应为{1}</translation>
+    </message>
+    <message>
+        <source>column {0} holds no plain numbers, expected {1}</source>
+        <translation>第 {0} 列没有纯数字，应为{1}</translation>
+    </message>
+    <message>
+        <source>{0} unpacks to too much, expected {1}</source>
+        <translation>{0} 解开后过大，应为{1}</translation>
+    </message>
+    <message>
+        <source>too many unpacked bytes</source>
+        <translation>解开后的字节过多</translation>
+    </message>
+    <message>
+        <source>found a workbook without its part {0}, expected a whole .xlsx workbook</source>
+        <translation>工作簿缺少其部分 {0}，应为完整的 .xlsx 工作簿</translation>
+    </message>
+    <message>
+        <source>found a document type definition, expected the XML of a workbook</source>
+        <translation>找到文件类型定义，应为工作簿的 XML</translation>
+    </message>
+    <message>
+        <source>a document type definition</source>
+        <translation>文件类型定义</translation>
+    </message>
+    <message>
+        <source>the XML of a workbook</source>
+        <translation>工作簿的 XML</translation>
+    </message>
+    <message>
+        <source>{0} cannot be unpacked: {1}</source>
+        <translation>{0} 无法解开：{1}</translation>
+    </message>
+    <message>
+        <source>found no window &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>找不到工艺窗口“{0}”，是否为“{1}”？</translation>
+    </message>
+    <message>
+        <source>found no window &quot;{0}&quot;, neither as a file nor as a name; `ovenwright windows` lists the names</source>
+        <translation>找不到工艺窗口“{0}”，既非文件也非名称；`ovenwright windows` 可列出名称</translation>
+    </message>
+    <message>
+        <source>found no oven &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>找不到炉“{0}”，是否为“{1}”？</translation>
+    </message>
+    <message>
+        <source>found no oven &quot;{0}&quot;, neither as a file nor as a name; `ovenwright ovens` lists the names</source>
+        <translation>找不到炉“{0}”，既非文件也非名称；`ovenwright ovens` 可列出名称</translation>
+    </message>
+    <message>
+        <source>found no recipe &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>找不到配方“{0}”，是否为“{1}”？</translation>
+    </message>
+    <message>
+        <source>found no recipe &quot;{0}&quot;, neither as a file nor as a name; `ovenwright recipes` lists the names</source>
+        <translation>找不到配方“{0}”，既非文件也非名称；`ovenwright recipes` 可列出名称</translation>
+    </message>
+    <message>
+        <source>found no board &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>找不到板文件“{0}”，是否为“{1}”？</translation>
+    </message>
+    <message>
+        <source>found no board &quot;{0}&quot;, neither as a file nor as a name; `ovenwright boards` lists the names</source>
+        <translation>找不到板文件“{0}”，既非文件也非名称；`ovenwright boards` 可列出名称</translation>
+    </message>
+    <message>
+        <source>found no layout &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>找不到格式“{0}”，是否为“{1}”？</translation>
+    </message>
+    <message>
+        <source>found no layout &quot;{0}&quot;, neither as a file nor as a name; `ovenwright layouts` lists the names</source>
+        <translation>找不到格式“{0}”，既非文件也非名称；`ovenwright layouts` 可列出名称</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot;</source>
+        <translation>“{0}”</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;{1}&quot;, did you mean &quot;{2}&quot;?</source>
+        <translation>“{1}”为 {0}，是否为“{2}”？</translation>
+    </message>
+    <message>
+        <source>a table: [{0}]</source>
+        <translation>表格：[{0}]</translation>
+    </message>
+    <message>
+        <source>tables: [[{0}]]</source>
+        <translation>表格数组：[[{0}]]</translation>
+    </message>
+    <message>
+        <source>found 1 run, expected at least {0}</source>
+        <translation>有 1 次过炉，应至少有 {0} 次</translation>
+    </message>
+    <message>
+        <source>found {0} runs, expected at least {1}</source>
+        <translation>有 {0} 次过炉，应至少有 {1} 次</translation>
+    </message>
+    <message>
+        <source>{0} fields under {1} names</source>
+        <translation>{1} 个名称下有 {0} 个字段</translation>
+    </message>
+    <message>
+        <source>no way to join them fits</source>
+        <translation>没有任何合并方式相符</translation>
+    </message>
+    <message>
+        <source>the counts allow more than one way to join them</source>
+        <translation>数目容许不只一种合并方式</translation>
+    </message>
+    <message>
+        <source>{0} fields of whole numbers, every second one a single digit</source>
+        <translation>{0} 个整数字段，每隔一个只有一位数</translation>
+    </message>
+    <message>
+        <source>found {0}, expected numbers: the comma seems to be the delimiter and the decimal sign as well, and no header tells how many columns there are</source>
+        <translation>找到{0}，应为数字：逗号似乎既是分隔符号又是小数点，且没有表头说明有几列</translation>
+    </message>
+    <message>
+        <source>at most {0} MiB for a file of this size</source>
+        <translation>此大小的文件最多 {0} MiB</translation>
+    </message>
+    <message>
+        <source>one sample, {0} °C</source>
+        <translation>1 个采样，{0} °C</translation>
+    </message>
+    <message>
+        <source>{0} samples</source>
+        <translation>{0} 个采样</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>开路</translation>
+    </message>
+    <message>
+        <source>over-range</source>
+        <translation>超出量程</translation>
+    </message>
+    <message>
+        <source>dropout</source>
+        <translation>掉线</translation>
+    </message>
+    <message>
+        <source>spike</source>
+        <translation>尖峰</translation>
+    </message>
+    <message>
+        <source>stuck</source>
+        <translation>卡住</translation>
+    </message>
+    <message>
+        <source>reversed polarity</source>
+        <translation>极性接反</translation>
+    </message>
+    <message>
+        <source>detached</source>
+        <translation>脱落</translation>
+    </message>
+    <message>
+        <source>swapped placement</source>
+        <translation>测点接错</translation>
+    </message>
+    <message>
+        <source>cold-junction step</source>
+        <translation>冷接点阶跃</translation>
+    </message>
+    <message>
+        <source>clock gap</source>
+        <translation>时间间隙</translation>
+    </message>
+    <message>
+        <source>time going back</source>
+        <translation>时间倒退</translation>
+    </message>
+    <message>
+        <source>the log</source>
+        <translation>记录</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, removed</source>
+        <translation>{0}：{1}，于 {2} s，已移除</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, removed: {3}</source>
+        <translation>{0}：{1}，于 {2} s，已移除：{3}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, left in</source>
+        <translation>{0}：{1}，于 {2} s，已保留</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, left in: {3}</source>
+        <translation>{0}：{1}，于 {2} s，已保留：{3}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, removed</source>
+        <translation>{0}：{1}，{2} 至 {3} s，已移除</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, removed: {4}</source>
+        <translation>{0}：{1}，{2} 至 {3} s，已移除：{4}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, left in</source>
+        <translation>{0}：{1}，{2} 至 {3} s，已保留</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, left in: {4}</source>
+        <translation>{0}：{1}，{2} 至 {3} s，已保留：{4}</translation>
+    </message>
+    <message>
+        <source>from &quot;{0}&quot;</source>
+        <translation>出自“{0}”</translation>
+    </message>
+    <message>
+        <source>tabs between cells</source>
+        <translation>以 Tab 分隔</translation>
+    </message>
+    <message>
+        <source>blanks between cells</source>
+        <translation>以空格分隔</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; between cells</source>
+        <translation>以“{0}”分隔</translation>
+    </message>
+    <message>
+        <source>fixed width</source>
+        <translation>固定列宽</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>小数点为逗号</translation>
+    </message>
+    <message>
+        <source>time as {0}</source>
+        <translation>时间为{0}</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>秒</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>毫秒</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>分钟</translation>
+    </message>
+    <message>
+        <source>clock m:s</source>
+        <translation>时刻 m:s</translation>
+    </message>
+    <message>
+        <source>clock h:m</source>
+        <translation>时刻 h:m</translation>
+    </message>
+    <message>
+        <source>clock h:m:s</source>
+        <translation>时刻 h:m:s</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>日期与时间</translation>
+    </message>
+    <message>
+        <source>serial days</source>
+        <translation>序列天数</translation>
+    </message>
+    <message>
+        <source>seconds since 1970</source>
+        <translation>自 1970 年起的秒数</translation>
+    </message>
+    <message>
+        <source>index</source>
+        <translation>行号</translation>
+    </message>
+    <message>
+        <source>degC</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>degF</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>header in line {0}</source>
+        <translation>表头在第 {0} 行</translation>
+    </message>
+    <message>
+        <source>no header</source>
+        <translation>无表头</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 行</translation>
+    </message>
+    <message>
+        <source>{0} rows</source>
+        <translation>{0} 行</translation>
+    </message>
+    <message>
+        <source>{0} skipped</source>
+        <translation>略过 {0} 行</translation>
+    </message>
+    <message>
+        <source>one every {0} s</source>
+        <translation>每 {0} s 一行</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a drawing alone: a logo runs nothing and fetches nothing</source>
+        <translation>找到{0}，应只有图形：标志不得执行或下载任何東西</translation>
+    </message>
+    <message>
+        <source>the element &lt;{0}&gt;</source>
+        <translation>元素 &lt;{0}&gt;</translation>
+    </message>
+    <message>
+        <source>the handler {0}</source>
+        <translation>处理程序 {0}</translation>
+    </message>
+    <message>
+        <source>a link to {0}</source>
+        <translation>指向 {0} 的链接</translation>
+    </message>
+    <message>
+        <source>entities of its own</source>
+        <translation>自订实体</translation>
+    </message>
+    <message>
+        <source>a processing instruction</source>
+        <translation>处理指令</translation>
+    </message>
+    <message>
+        <source>a style that fetches</source>
+        <translation>会下载的样式</translation>
+    </message>
+    <message>
+        <source>is a damaged SVG drawing: {0}</source>
+        <translation>是损坏的 SVG 图形：{0}</translation>
+    </message>
+    <message>
+        <source>is a drawing without a size</source>
+        <translation>是没有尺寸的图形</translation>
+    </message>
+    <message>
+        <source>is no picture that a sheet can show, expected an SVG drawing, a PNG or a JPEG picture</source>
+        <translation>不是报告可显示的图片，应为 SVG 图形、PNG 或 JPEG 图片</translation>
+    </message>
+    <message>
+        <source>has {0} × {1} points: no logo is that large</source>
+        <translation>有 {0} × {1} 点：标志不会这么大</translation>
+    </message>
+    <message>
+        <source>is a damaged picture: {0}</source>
+        <translation>是损坏的图片：{0}</translation>
+    </message>
+    <message>
+        <source>is larger than 4 MB: no logo is</source>
+        <translation>大于 4 MB：标志不会这么大</translation>
+    </message>
+    <message>
+        <source>the record&apos;s body is damaged</source>
+        <translation>记录内容已损坏</translation>
+    </message>
+    <message>
+        <source>packed bytes are damaged</source>
+        <translation>压缩数据已损坏</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>已停止</translation>
+    </message>
+    <message>
+        <source>was stopped</source>
+        <translation>已停止</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot;, expected a regular expression ({1})</source>
+        <translation>为“{0}”，应为正则表达式（{1}）</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation>磁盘已满</translation>
+    </message>
+    <message>
+        <source>it cannot be written</source>
+        <translation>无法写入</translation>
+    </message>
+    <message>
+        <source>it is damaged, or no database</source>
+        <translation>已损坏，或不是数据库</translation>
+    </message>
+    <message>
+        <source>the database reports an error</source>
+        <translation>数据库回报错误</translation>
+    </message>
+    <message>
+        <source>1 row ends before the last column: what is missing there counts as no reading.</source>
+        <translation>1 行在最后一列之前结束：缺少的部分视为没有读数。</translation>
+    </message>
+    <message>
+        <source>1 cell that is no number is left empty: &quot;{0}&quot; in line {1}.</source>
+        <translation>1 个非数字的单元格视为空：第 {1} 行的“{0}”。</translation>
+    </message>
+    <message>
+        <source>{0} cells that are no numbers are left empty: the first is &quot;{1}&quot; in line {2}.</source>
+        <translation>{0} 个非数字的单元格视为空：第一个是第 {2} 行的“{1}”。</translation>
+    </message>
+    <message>
+        <source>1 row without a time is left out: line {0}.</source>
+        <translation>1 行没有时间，已略去：第 {0} 行。</translation>
+    </message>
+    <message>
+        <source>{0} rows without a time are left out: the first is line {1}.</source>
+        <translation>{0} 行没有时间，已略去：第一个是第 {1} 行。</translation>
+    </message>
+    <message>
+        <source>the zip archive</source>
+        <translation>zip 文件</translation>
+    </message>
+    <message>
+        <source>Not a zip archive</source>
+        <translation>不是 zip 文件</translation>
+    </message>
+    <message>
+        <source>Zip archive inconsistent</source>
+        <translation>zip 文件内容不一致</translation>
+    </message>
+    <message>
+        <source>Premature end of file</source>
+        <translation>文件提前结束</translation>
+    </message>
+    <message>
+        <source>CRC error</source>
+        <translation>校验和错误</translation>
+    </message>
+    <message>
+        <source>Compression method not supported</source>
+        <translation>不支持的压缩方式</translation>
+    </message>
+    <message>
+        <source>Encryption method not supported</source>
+        <translation>不支持的加密方式</translation>
+    </message>
+    <message>
+        <source>No password provided</source>
+        <translation>未提供密码</translation>
+    </message>
 </context>
 </TS>

@@ -1194,5 +1194,1265 @@
         <source>a file or the name of a layout</source>
         <translation>檔案或讀取格式的名稱</translation>
     </message>
+    <message>
+        <source>the log ends while the temperature still rises</source>
+        <translation>記錄結束時溫度仍在上升</translation>
+    </message>
+    <message>
+        <source>the log starts at its highest temperature</source>
+        <translation>記錄從最高溫度開始</translation>
+    </message>
+    <message>
+        <source>for a trace the log ends while the temperature still rises</source>
+        <translation>有一條曲線在記錄結束時溫度仍在上升</translation>
+    </message>
+    <message>
+        <source>for a trace the log starts at its highest temperature</source>
+        <translation>有一條曲線在記錄開始時就是最高溫度</translation>
+    </message>
+    <message>
+        <source>the log starts above {0}</source>
+        <translation>記錄開始時高於 {0}</translation>
+    </message>
+    <message>
+        <source>the log ends above {0}</source>
+        <translation>記錄結束時高於 {0}</translation>
+    </message>
+    <message>
+        <source>the log starts at {0}</source>
+        <translation>記錄從 {0} 開始</translation>
+    </message>
+    <message>
+        <source>the log starts at {0} or above</source>
+        <translation>記錄開始時不低於 {0}</translation>
+    </message>
+    <message>
+        <source>the log ends at {0} or above</source>
+        <translation>記錄結束時不低於 {0}</translation>
+    </message>
+    <message>
+        <source>the peak is {0}, not above {1}</source>
+        <translation>峰值為 {0}，未高於 {1}</translation>
+    </message>
+    <message>
+        <source>the peak is {0}, it does not reach {1}</source>
+        <translation>峰值為 {0}，未達 {1}</translation>
+    </message>
+    <message>
+        <source>no time was spent between the two temperatures</source>
+        <translation>兩個溫度之間沒有經過時間</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the rise; the sample interval is {1}</source>
+        <translation>升溫段內沒有長 {0} 且至少含 3 個取樣的區間；取樣間隔為 {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the fall; the sample interval is {1}</source>
+        <translation>降溫段內沒有長 {0} 且至少含 3 個取樣的區間；取樣間隔為 {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the rise within the range of temperatures; the sample interval is {1}</source>
+        <translation>升溫段的溫度範圍內沒有長 {0} 且至少含 3 個取樣的區間；取樣間隔為 {1}</translation>
+    </message>
+    <message>
+        <source>no window of {0} with at least 3 samples lies on the fall within the range of temperatures; the sample interval is {1}</source>
+        <translation>降溫段的溫度範圍內沒有長 {0} 且至少含 3 個取樣的區間；取樣間隔為 {1}</translation>
+    </message>
+    <message>
+        <source>never reaches {0}, counts to the peak</source>
+        <translation>從未達到 {0}，計算到峰值為止</translation>
+    </message>
+    <message>
+        <source>{0} is at {1}, the trace starts at {2}</source>
+        <translation>{0} 在 {1}，曲線從 {2} 開始</translation>
+    </message>
+    <message>
+        <source>{0} is at {1}, the trace ends at {2}</source>
+        <translation>{0} 在 {1}，曲線到 {2} 結束</translation>
+    </message>
+    <message>
+        <source>the time asked for</source>
+        <translation>所要求的時刻</translation>
+    </message>
+    <message>
+        <source>the end of zone {0}</source>
+        <translation>溫區 {0} 的末端</translation>
+    </message>
+    <message>
+        <source>the end of the last zone</source>
+        <translation>最後溫區的末端</translation>
+    </message>
+    <message>
+        <source>needs the oven and its recipe</source>
+        <translation>需要爐及其配方</translation>
+    </message>
+    <message>
+        <source>the log does not show when the board entered the oven</source>
+        <translation>記錄未顯示電路板何時入爐</translation>
+    </message>
+    <message>
+        <source>the oven has no zone {0}</source>
+        <translation>這座爐沒有溫區 {0}</translation>
+    </message>
+    <message>
+        <source>the oven has no zones</source>
+        <translation>這座爐沒有溫區</translation>
+    </message>
+    <message>
+        <source>no wave seen: no slope of 5 °C/s over 1 s</source>
+        <translation>未見波峰：1 s 內沒有 5 °C/s 的斜率</translation>
+    </message>
+    <message>
+        <source>the log does not show the start of the wave</source>
+        <translation>記錄未顯示進入波峰的時刻</translation>
+    </message>
+    <message>
+        <source>no peak of 10 °C or more follows the start of the wave</source>
+        <translation>進入波峰後沒有 10 °C 或以上的峰值</translation>
+    </message>
+    <message>
+        <source>the log ends before the joint has left the solder</source>
+        <translation>記錄在焊點離開焊料之前就結束</translation>
+    </message>
+    <message>
+        <source>there is no time that all traces cover</source>
+        <translation>沒有所有曲線共有的時段</translation>
+    </message>
+    <message>
+        <source>the log starts with a trace above {0}</source>
+        <translation>記錄開始時已有曲線高於 {0}</translation>
+    </message>
+    <message>
+        <source>no trace rises above {0}</source>
+        <translation>沒有曲線升到 {0} 以上</translation>
+    </message>
+    <message>
+        <source>the log does not show a trace that rises above {0}</source>
+        <translation>記錄未顯示有曲線升到 {0} 以上</translation>
+    </message>
+    <message>
+        <source>not all traces have data at {0}, when the first one reaches {1}</source>
+        <translation>在 {0} 第一條曲線到達 {1} 時，並非所有曲線都有數據</translation>
+    </message>
+    <message>
+        <source>a trace starts above {0}</source>
+        <translation>有一條曲線開始時高於 {0}</translation>
+    </message>
+    <message>
+        <source>the coldest trace does not reach {0}</source>
+        <translation>最冷的曲線未達 {0}</translation>
+    </message>
+    <message>
+        <source>no sample has the coldest trace in the range of temperatures</source>
+        <translation>沒有任何取樣使最冷的曲線落在溫度範圍內</translation>
+    </message>
+    <message>
+        <source>not every trace rises above {0}</source>
+        <translation>並非每條曲線都升到 {0} 以上</translation>
+    </message>
+    <message>
+        <source>the log does not show every trace rise above {0}</source>
+        <translation>記錄未顯示每條曲線都升到 {0} 以上</translation>
+    </message>
+    <message>
+        <source>no trace to compare</source>
+        <translation>沒有可比較的曲線</translation>
+    </message>
+    <message>
+        <source>one trace only</source>
+        <translation>只有一條曲線</translation>
+    </message>
+    <message>
+        <source>a gap in the trace hides it</source>
+        <translation>曲線的缺口遮住了它</translation>
+    </message>
+    <message>
+        <source>fewer than 3 samples</source>
+        <translation>少於 3 個取樣</translation>
+    </message>
+    <message>
+        <source>fewer than 3 good samples: {0}</source>
+        <translation>有效取樣少於 3 個：{0}</translation>
+    </message>
+    <message>
+        <source>Tc is not known: enter the part&apos;s thickness and volume</source>
+        <translation>Tc 未知：請填入零件的厚度與體積</translation>
+    </message>
+    <message>
+        <source>Tc is a limit of bodies</source>
+        <translation>Tc 是零件本體的界限</translation>
+    </message>
+    <message>
+        <source>the log does not show it</source>
+        <translation>記錄未顯示</translation>
+    </message>
+    <message>
+        <source>the log does not show them</source>
+        <translation>記錄未顯示它們</translation>
+    </message>
+    <message>
+        <source>enter which part {0} is on in the board file</source>
+        <translation>請在板檔中填入 {0} 位於哪個零件</translation>
+    </message>
+    <message>
+        <source>enter the part {0} in the board file</source>
+        <translation>請在板檔中填入零件 {0}</translation>
+    </message>
+    <message>
+        <source>enter the package thickness and volume of {0} in the board file</source>
+        <translation>請在板檔中填入 {0} 的封裝厚度與體積</translation>
+    </message>
+    <message>
+        <source>enter the package thickness of {0} in the board file</source>
+        <translation>請在板檔中填入 {0} 的封裝厚度</translation>
+    </message>
+    <message>
+        <source>enter the package volume of {0} in the board file</source>
+        <translation>請在板檔中填入 {0} 的封裝體積</translation>
+    </message>
+    <message>
+        <source>enter the classification, Pb-free or SnPb, in the window {0}</source>
+        <translation>請在製程窗口 {0} 中填入分級：Pb-free 或 SnPb</translation>
+    </message>
+    <message>
+        <source>the board has no placement that these bind: {0}</source>
+        <translation>電路板上沒有適用下列要求的測點：{0}</translation>
+    </message>
+    <message>
+        <source>{0} is not judged for {1}: enter its side in the board file</source>
+        <translation>{0} 未對 {1} 判定：請在板檔中填入其所在面</translation>
+    </message>
+    <message>
+        <source>{0}: {1}, {2}, needs Tc (J-STD-020)</source>
+        <translation>{0}：{2} 的{1}需要 Tc（J-STD-020）</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: its lower limit is not below its upper limit, which is Tc: nothing can pass</source>
+        <translation>{1} 的{0}：下限不低於上限（即 Tc）：沒有任何值能合格</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: its target does not lie inside its limits once Tc is put in, and is not used</source>
+        <translation>{1} 的{0}：代入 Tc 後目標不在界限之內，因此不採用</translation>
+    </message>
+    <message>
+        <source>the log has no channel {0}</source>
+        <translation>記錄中沒有通道 {0}</translation>
+    </message>
+    <message>
+        <source>{0}: the log has no channel {1}</source>
+        <translation>{0}：記錄中沒有通道 {1}</translation>
+    </message>
+    <message>
+        <source>{0}: its limits are narrower than 2 U, so nothing can pass under the guarded rule</source>
+        <translation>{0}：界限間距小於 2 U，因此在保護帶規則下沒有任何值能合格</translation>
+    </message>
+    <message>
+        <source>{0}: K class 1 is taken for {1}</source>
+        <translation>{0}：{1} 以 K class 1 計</translation>
+    </message>
+    <message>
+        <source>it knows ovens, not waves</source>
+        <translation>它只認得爐，不認得波峰</translation>
+    </message>
+    <message>
+        <source>{0} of zone {1} is {2} °C, outside the oven&apos;s {3} to {4} °C</source>
+        <translation>溫區 {1} 的 {0} 為 {2} °C，超出爐的 {3} 至 {4} °C</translation>
+    </message>
+    <message>
+        <source>{0} steps by {1} °C from zone {2} to {3}, more than the oven&apos;s {4} °C</source>
+        <translation>{0} 從溫區 {2} 到 {3} 相差 {1} °C，超過爐的 {4} °C</translation>
+    </message>
+    <message>
+        <source>the recipe is for the oven &quot;{0}&quot;, not for &quot;{1}&quot;</source>
+        <translation>配方屬於爐「{0}」，而非「{1}」</translation>
+    </message>
+    <message>
+        <source>the speed is {0} mm/min, outside the oven&apos;s {1} to {2} mm/min</source>
+        <translation>速度為 {0} mm/min，超出爐的 {1} 至 {2} mm/min</translation>
+    </message>
+    <message>
+        <source>top and bottom of zone {0} differ by {1} °C, more than the oven&apos;s {2} °C</source>
+        <translation>溫區 {0} 上下相差 {1} °C，超過爐的 {2} °C</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;{1}&quot;, expected {2}</source>
+        <translation>「{1}」為 {0}，應為{2}</translation>
+    </message>
+    <message>
+        <source>missing &quot;{0}&quot;, expected {1}</source>
+        <translation>缺少「{0}」，應為{1}</translation>
+    </message>
+    <message>
+        <source>missing &quot;{0}&quot; in {1}, expected {2}</source>
+        <translation>{1} 缺少「{0}」，應為{2}</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>不認得的鍵「{0}」，是否為「{1}」？</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot;, expected {1}</source>
+        <translation>不認得的鍵「{0}」，應為{1}</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot; in {1}, did you mean &quot;{2}&quot;?</source>
+        <translation>{1} 中有不認得的鍵「{0}」，是否為「{2}」？</translation>
+    </message>
+    <message>
+        <source>found the unknown key &quot;{0}&quot; in {1}, expected {2}</source>
+        <translation>{1} 中有不認得的鍵「{0}」，應為{2}</translation>
+    </message>
+    <message>
+        <source>found the unknown measure &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>不認得的量測項目「{0}」，是否為「{1}」？</translation>
+    </message>
+    <message>
+        <source>found the unknown measure &quot;{0}&quot;, expected {1}</source>
+        <translation>不認得的量測項目「{0}」，應為{1}</translation>
+    </message>
+    <message>
+        <source>no valid TOML: {0}</source>
+        <translation>TOML 無效：{0}</translation>
+    </message>
+    <message>
+        <source>cannot be parsed: {0}</source>
+        <translation>無法解析：{0}</translation>
+    </message>
+    <message>
+        <source>is kept as it is: {0}</source>
+        <translation>保持原樣：{0}</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a file</source>
+        <translation>這是{0}，應為一個檔案</translation>
+    </message>
+    <message>
+        <source>found more than 4 MB, expected a file that people edit</source>
+        <translation>超過 4 MB，應為人工編輯的檔案</translation>
+    </message>
+    <message>
+        <source>Tc is a temperature, &quot;{0}&quot; is none</source>
+        <translation>Tc 是溫度，「{0}」不是</translation>
+    </message>
+    <message>
+        <source>Tc binds the bodies of parts, but &quot;applies_to&quot; leaves them out</source>
+        <translation>Tc 適用於零件本體，但「applies_to」未包含本體</translation>
+    </message>
+    <message>
+        <source>found Tc for &quot;{0}&quot;, but the window has no &quot;classification&quot; to take it from</source>
+        <translation>「{0}」為 Tc，但製程窗口沒有可據以取值的「classification」</translation>
+    </message>
+    <message>
+        <source>limits crossed: lower {0}, upper {1}</source>
+        <translation>界限顛倒：下限 {0}，上限 {1}</translation>
+    </message>
+    <message>
+        <source>The window &quot;{0}&quot; gives &quot;{1}&quot; an upper limit but no target</source>
+        <translation>製程窗口「{0}」為「{1}」設了上限但沒有目標</translation>
+    </message>
+    <message>
+        <source>The window &quot;{0}&quot; gives &quot;{1}&quot; a lower limit but no target</source>
+        <translation>製程窗口「{0}」為「{1}」設了下限但沒有目標</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; has no limit, expected &quot;lower&quot;, &quot;upper&quot; or both</source>
+        <translation>「{0}」沒有界限，應有「lower」、「upper」或兩者</translation>
+    </message>
+    <message>
+        <source>has no limit</source>
+        <translation>沒有界限</translation>
+    </message>
+    <message>
+        <source>found no channel in &quot;applies_to&quot;</source>
+        <translation>「applies_to」中沒有通道</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;applies_to&quot;, expected {1}: &quot;{2}&quot; is measured on the board as a whole</source>
+        <translation>「applies_to」為 {0}，應為{1}：「{2}」是對整塊電路板量測的</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;applies_to&quot;, expected {1}: &quot;{2}&quot; is measured on each trace</source>
+        <translation>「applies_to」為 {0}，應為{1}：「{2}」是對每條曲線量測的</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot; in a window for reflow, expected process = &quot;wave&quot;</source>
+        <translation>回焊製程窗口中有「{0}」，應為 process = &quot;wave&quot;</translation>
+    </message>
+    <message>
+        <source>found &quot;tolerance_C&quot; beside &quot;thermocouple&quot;, expected one of the two</source>
+        <translation>「tolerance_C」與「thermocouple」並存，只應有其一</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, expected {1}</source>
+        <translation>熱電偶為「{0}」，應為{1}</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, whose tolerances begin at 600 °C, expected {1}</source>
+        <translation>熱電偶為「{0}」，其公差從 600 °C 起，應為{1}</translation>
+    </message>
+    <message>
+        <source>found thermocouple &quot;{0}&quot;, a class that ends at 40 °C, expected {1}</source>
+        <translation>熱電偶為「{0}」，此等級只到 40 °C，應為{1}</translation>
+    </message>
+    <message>
+        <source>a type (K, J, T, E, N, R or S) with &quot;class 1&quot; or &quot;class 2&quot; (IEC 60584-1) or &quot;special&quot; or &quot;standard&quot; (ASTM E230), such as &quot;K class 1&quot;</source>
+        <translation>類型（K、J、T、E、N、R 或 S）加上「class 1」或「class 2」（IEC 60584-1），或「special」或「standard」（ASTM E230），例如「K class 1」</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; has no parameter &quot;{1}&quot;</source>
+        <translation>「{0}」沒有參數「{1}」</translation>
+    </message>
+    <message>
+        <source>{0}: found {1}, expected {2}</source>
+        <translation>{0}：為 {1}，應為{2}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; needs {1}</source>
+        <translation>「{0}」需要 {1}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; needs level, or the window a &quot;liquidus_C&quot;</source>
+        <translation>「{0}」需要 level，或製程窗口需有「liquidus_C」</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; was given a parameter that it does not know</source>
+        <translation>「{0}」收到不認得的參數</translation>
+    </message>
+    <message>
+        <source>over must be more than 0 s</source>
+        <translation>over 必須大於 0 s</translation>
+    </message>
+    <message>
+        <source>offset must not be negative</source>
+        <translation>offset 不可為負</translation>
+    </message>
+    <message>
+        <source>&quot;temperature at&quot; needs one of time, position_mm or zone</source>
+        <translation>「temperature at」需要 time、position_mm、zone 其中之一</translation>
+    </message>
+    <message>
+        <source>T1 must be above T2</source>
+        <translation>T1 必須高於 T2</translation>
+    </message>
+    <message>
+        <source>T1 must be below T2</source>
+        <translation>T1 必須低於 T2</translation>
+    </message>
+    <message>
+        <source>found an empty &quot;channel&quot;, expected its name in the log</source>
+        <translation>「channel」是空的，應為其在記錄中的名稱</translation>
+    </message>
+    <message>
+        <source>found the channel &quot;{0}&quot; a second time, first in line {1}</source>
+        <translation>通道「{0}」重複出現，第一次在第 {1} 行</translation>
+    </message>
+    <message>
+        <source>found the part &quot;{0}&quot; a second time, first in line {1}</source>
+        <translation>零件「{0}」重複出現，第一次在第 {1} 行</translation>
+    </message>
+    <message>
+        <source>the board places the channel &quot;{0}&quot;, which &quot;{1}&quot; lacks, did you mean &quot;{2}&quot;?</source>
+        <translation>板檔用到通道「{0}」，但「{1}」中沒有，是否為「{2}」？</translation>
+    </message>
+    <message>
+        <source>the board places the channel &quot;{0}&quot;, which &quot;{1}&quot; lacks, expected {2}</source>
+        <translation>板檔用到通道「{0}」，但「{1}」中沒有，應為{2}</translation>
+    </message>
+    <message>
+        <source>found {0} in &quot;{1}&quot;, expected {2}</source>
+        <translation>「{1}」中有 {0}，應為 {2}</translation>
+    </message>
+    <message>
+        <source>found {0} setpoints in &quot;bottom_C&quot;, expected {1} as in &quot;top_C&quot;</source>
+        <translation>「bottom_C」中有 {0} 個設定值，應與「top_C」同為 {1} 個</translation>
+    </message>
+    <message>
+        <source>1 setpoint</source>
+        <translation>1 個設定值</translation>
+    </message>
+    <message>
+        <source>{0} setpoints</source>
+        <translation>{0} 個設定值</translation>
+    </message>
+    <message>
+        <source>{0}, one for each heating zone of &quot;{1}&quot;</source>
+        <translation>{0} 個，「{1}」每個加熱溫區一個</translation>
+    </message>
+    <message>
+        <source>{0}, one for each cooling zone of &quot;{1}&quot;</source>
+        <translation>{0} 個，「{1}」每個冷卻溫區一個</translation>
+    </message>
+    <message>
+        <source>found the zone &quot;{0}&quot; a second time</source>
+        <translation>溫區「{0}」重複出現</translation>
+    </message>
+    <message>
+        <source>the revision has no name</source>
+        <translation>修訂沒有名稱</translation>
+    </message>
+    <message>
+        <source>the window is at revision &quot;{0}&quot; already</source>
+        <translation>製程窗口已是修訂「{0}」</translation>
+    </message>
+    <message>
+        <source>a whole number of at least {0}</source>
+        <translation>不小於 {0} 的整數</translation>
+    </message>
+    <message>
+        <source>a whole number from {0} to {1}</source>
+        <translation>{0} 到 {1} 的整數</translation>
+    </message>
+    <message>
+        <source>a whole number from 1</source>
+        <translation>從 1 起的整數</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>數字</translation>
+    </message>
+    <message>
+        <source>two numbers, the lower one first</source>
+        <translation>兩個數字，較小者在前</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>大於 0 的數字</translation>
+    </message>
+    <message>
+        <source>a number of at least 0</source>
+        <translation>不小於 0 的數字</translation>
+    </message>
+    <message>
+        <source>a temperature in °C</source>
+        <translation>以 °C 表示的溫度</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;peak&quot;</source>
+        <translation>以 °C 表示的溫度，或「peak」</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;Tc&quot;</source>
+        <translation>以 °C 表示的溫度，或「Tc」</translation>
+    </message>
+    <message>
+        <source>a temperature in °C, &quot;peak&quot;, &quot;Tc&quot;</source>
+        <translation>以 °C 表示的溫度，或「peak」、「Tc」</translation>
+    </message>
+    <message>
+        <source>a number of seconds</source>
+        <translation>秒數</translation>
+    </message>
+    <message>
+        <source>a number of millimetres</source>
+        <translation>毫米數</translation>
+    </message>
+    <message>
+        <source>the name of a zone</source>
+        <translation>溫區名稱</translation>
+    </message>
+    <message>
+        <source>a length above 0</source>
+        <translation>大於 0 的長度</translation>
+    </message>
+    <message>
+        <source>a length of at least 0</source>
+        <translation>不小於 0 的長度</translation>
+    </message>
+    <message>
+        <source>a mass above 0</source>
+        <translation>大於 0 的質量</translation>
+    </message>
+    <message>
+        <source>a position in mm</source>
+        <translation>以 mm 表示的位置</translation>
+    </message>
+    <message>
+        <source>a speed above 0</source>
+        <translation>大於 0 的速度</translation>
+    </message>
+    <message>
+        <source>a volume above 0</source>
+        <translation>大於 0 的體積</translation>
+    </message>
+    <message>
+        <source>an area above 0</source>
+        <translation>大於 0 的面積</translation>
+    </message>
+    <message>
+        <source>length and width</source>
+        <translation>長與寬</translation>
+    </message>
+    <message>
+        <source>the channel&apos;s name in the log, or its number from 1</source>
+        <translation>通道在記錄中的名稱，或從 1 起的編號</translation>
+    </message>
+    <message>
+        <source>its name in the log</source>
+        <translation>其在記錄中的名稱</translation>
+    </message>
+    <message>
+        <source>a name</source>
+        <translation>名稱</translation>
+    </message>
+    <message>
+        <source>the zone&apos;s name in quotes</source>
+        <translation>以引號括住的溫區名稱</translation>
+    </message>
+    <message>
+        <source>at least one [[zone]] of kind &quot;heat&quot;</source>
+        <translation>至少一個「heat」類的 [[zone]]</translation>
+    </message>
+    <message>
+        <source>one setpoint for each heating zone</source>
+        <translation>每個加熱溫區一個設定值</translation>
+    </message>
+    <message>
+        <source>at least one [[requirement]]</source>
+        <translation>至少一個 [[requirement]]</translation>
+    </message>
+    <message>
+        <source>a number, &quot;Tc&quot; or &quot;Tc-5&quot;</source>
+        <translation>數字、「Tc」或「Tc-5」</translation>
+    </message>
+    <message>
+        <source>&quot;body&quot;, &quot;all&quot; or a list of channels</source>
+        <translation>「body」、「all」或通道清單</translation>
+    </message>
+    <message>
+        <source>&quot;all&quot;, &quot;joint&quot;, &quot;body&quot; or a list of channels</source>
+        <translation>「all」、「joint」、「body」或通道清單</translation>
+    </message>
+    <message>
+        <source>classification = &quot;Pb-free&quot; or &quot;SnPb&quot;</source>
+        <translation>classification = &quot;Pb-free&quot; 或 &quot;SnPb&quot;</translation>
+    </message>
+    <message>
+        <source>an upper limit above the lower one</source>
+        <translation>高於下限的上限</translation>
+    </message>
+    <message>
+        <source>a limit above 0 or a target</source>
+        <translation>大於 0 的界限，或目標</translation>
+    </message>
+    <message>
+        <source>a target</source>
+        <translation>目標</translation>
+    </message>
+    <message>
+        <source>a target strictly between {0} and {1}</source>
+        <translation>嚴格介於 {0} 與 {1} 之間的目標</translation>
+    </message>
+    <message>
+        <source>a target above {0}</source>
+        <translation>高於 {0} 的目標</translation>
+    </message>
+    <message>
+        <source>a target below {0}</source>
+        <translation>低於 {0} 的目標</translation>
+    </message>
+    <message>
+        <source>at least one channel</source>
+        <translation>至少一個通道</translation>
+    </message>
+    <message>
+        <source>at most the liquidus, {0}</source>
+        <translation>不高於液相線 {0}</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation>或</translation>
+    </message>
+    <message>
+        <source>File exists</source>
+        <translation>檔案已存在</translation>
+    </message>
+    <message>
+        <source>File name too long</source>
+        <translation>檔名過長</translation>
+    </message>
+    <message>
+        <source>Too many open files</source>
+        <translation>開啟的檔案過多</translation>
+    </message>
+    <message>
+        <source>Operation not permitted</source>
+        <translation>不允許此操作</translation>
+    </message>
+    <message>
+        <source>a pipe</source>
+        <translation>管道</translation>
+    </message>
+    <message>
+        <source>a device</source>
+        <translation>裝置</translation>
+    </message>
+    <message>
+        <source>found {0}, expected {1} as in the other rows</source>
+        <translation>找到{0}，應如其他各列為{1}</translation>
+    </message>
+    <message>
+        <source>found {0}, expected as many fields as names: the comma is the delimiter and seems to be the decimal sign as well, and {1}</source>
+        <translation>找到{0}，欄位數應與名稱數相同：逗號是分隔符號，似乎也是小數點，而且{1}</translation>
+    </message>
+    <message>
+        <source>as many fields as names</source>
+        <translation>與名稱數相同的欄位數</translation>
+    </message>
+    <message>
+        <source>no encoding named &quot;{0}&quot; is known</source>
+        <translation>沒有名為「{0}」的字元編碼</translation>
+    </message>
+    <message>
+        <source>the name of a character encoding</source>
+        <translation>字元編碼的名稱</translation>
+    </message>
+    <message>
+        <source>found {0}, expected text in that encoding</source>
+        <translation>找到{0}，應為該編碼的文字</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; places a cell out of range, expected {1}</source>
+        <translation>工作表「{0}」有儲存格超出範圍，應為{1}</translation>
+    </message>
+    <message>
+        <source>a cell out of range</source>
+        <translation>超出範圍的儲存格</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; spreads {1} cells over millions of empty or repeated ones, expected a table</source>
+        <translation>工作表「{0}」的 {1} 個儲存格散布在數百萬個空白或重複的儲存格中，應為表格</translation>
+    </message>
+    <message>
+        <source>cells too far apart</source>
+        <translation>相距過遠的儲存格</translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation>表格</translation>
+    </message>
+    <message>
+        <source>found a gzip file that is {0}, expected a whole one</source>
+        <translation>gzip 檔{0}，應為完整的檔案</translation>
+    </message>
+    <message>
+        <source>found an OpenDocument file without a table, expected a spreadsheet</source>
+        <translation>找到沒有表格的 OpenDocument 檔，應為試算表</translation>
+    </message>
+    <message>
+        <source>no table</source>
+        <translation>沒有表格</translation>
+    </message>
+    <message>
+        <source>a spreadsheet</source>
+        <translation>試算表</translation>
+    </message>
+    <message>
+        <source>found no sheet &quot;{0}&quot;, expected one of: {1}</source>
+        <translation>沒有工作表「{0}」，應為其中之一：{1}</translation>
+    </message>
+    <message>
+        <source>found {0} and no rows of numbers, expected {1}</source>
+        <translation>找到{0}但沒有數字列，應為{1}</translation>
+    </message>
+    <message>
+        <source>found the unit {0} and no column of temperatures, expected °C, °F, K or mV</source>
+        <translation>單位為 {0} 且沒有溫度欄，應為 °C、°F、K 或 mV</translation>
+    </message>
+    <message>
+        <source>found the unit {0}, expected °C, °F, K or mV</source>
+        <translation>單位為 {0}，應為 °C、°F、K 或 mV</translation>
+    </message>
+    <message>
+        <source>found no columns of channel names and values, expected time, channel and value</source>
+        <translation>沒有通道名稱與數值的欄位，應有時間、通道與數值</translation>
+    </message>
+    <message>
+        <source>found more than {0} readings, expected a log below the cap on its size</source>
+        <translation>讀數超過 {0} 個，記錄大小應在上限之內</translation>
+    </message>
+    <message>
+        <source>more than {0} readings</source>
+        <translation>超過 {0} 個讀數</translation>
+    </message>
+    <message>
+        <source>a log below the cap on its size</source>
+        <translation>大小在上限之內的記錄</translation>
+    </message>
+    <message>
+        <source>found more than {0} names of channels</source>
+        <translation>通道名稱超過 {0} 個</translation>
+    </message>
+    <message>
+        <source>the name of a channel</source>
+        <translation>通道名稱</translation>
+    </message>
+    <message>
+        <source>reading was stopped</source>
+        <translation>讀取已停止</translation>
+    </message>
+    <message>
+        <source>the interval between rows is not above 0</source>
+        <translation>各列的間隔不大於 0</translation>
+    </message>
+    <message>
+        <source>found the kind of time &quot;{0}&quot;, expected a known one</source>
+        <translation>時間種類為「{0}」，應為已知的種類</translation>
+    </message>
+    <message>
+        <source>a kind of time</source>
+        <translation>時間種類</translation>
+    </message>
+    <message>
+        <source>column {0} holds no clock times or dates, expected {1}</source>
+        <translation>第 {0} 欄沒有時刻或日期，應為{1}</translation>
+    </message>
+    <message>
+        <source>column {0} holds no plain numbers, expected {1}</source>
+        <translation>第 {0} 欄沒有純數字，應為{1}</translation>
+    </message>
+    <message>
+        <source>{0} unpacks to too much, expected {1}</source>
+        <translation>{0} 解開後過大，應為{1}</translation>
+    </message>
+    <message>
+        <source>too many unpacked bytes</source>
+        <translation>解開後的位元組過多</translation>
+    </message>
+    <message>
+        <source>found a workbook without its part {0}, expected a whole .xlsx workbook</source>
+        <translation>活頁簿缺少其部分 {0}，應為完整的 .xlsx 活頁簿</translation>
+    </message>
+    <message>
+        <source>found a document type definition, expected the XML of a workbook</source>
+        <translation>找到文件類型定義，應為活頁簿的 XML</translation>
+    </message>
+    <message>
+        <source>a document type definition</source>
+        <translation>文件類型定義</translation>
+    </message>
+    <message>
+        <source>the XML of a workbook</source>
+        <translation>活頁簿的 XML</translation>
+    </message>
+    <message>
+        <source>{0} cannot be unpacked: {1}</source>
+        <translation>{0} 無法解開：{1}</translation>
+    </message>
+    <message>
+        <source>found no window &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>找不到製程窗口「{0}」，是否為「{1}」？</translation>
+    </message>
+    <message>
+        <source>found no window &quot;{0}&quot;, neither as a file nor as a name; `ovenwright windows` lists the names</source>
+        <translation>找不到製程窗口「{0}」，既非檔案也非名稱；`ovenwright windows` 可列出名稱</translation>
+    </message>
+    <message>
+        <source>found no oven &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>找不到爐「{0}」，是否為「{1}」？</translation>
+    </message>
+    <message>
+        <source>found no oven &quot;{0}&quot;, neither as a file nor as a name; `ovenwright ovens` lists the names</source>
+        <translation>找不到爐「{0}」，既非檔案也非名稱；`ovenwright ovens` 可列出名稱</translation>
+    </message>
+    <message>
+        <source>found no recipe &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>找不到配方「{0}」，是否為「{1}」？</translation>
+    </message>
+    <message>
+        <source>found no recipe &quot;{0}&quot;, neither as a file nor as a name; `ovenwright recipes` lists the names</source>
+        <translation>找不到配方「{0}」，既非檔案也非名稱；`ovenwright recipes` 可列出名稱</translation>
+    </message>
+    <message>
+        <source>found no board &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>找不到板檔「{0}」，是否為「{1}」？</translation>
+    </message>
+    <message>
+        <source>found no board &quot;{0}&quot;, neither as a file nor as a name; `ovenwright boards` lists the names</source>
+        <translation>找不到板檔「{0}」，既非檔案也非名稱；`ovenwright boards` 可列出名稱</translation>
+    </message>
+    <message>
+        <source>found no layout &quot;{0}&quot;, did you mean &quot;{1}&quot;?</source>
+        <translation>找不到格式「{0}」，是否為「{1}」？</translation>
+    </message>
+    <message>
+        <source>found no layout &quot;{0}&quot;, neither as a file nor as a name; `ovenwright layouts` lists the names</source>
+        <translation>找不到格式「{0}」，既非檔案也非名稱；`ovenwright layouts` 可列出名稱</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot;</source>
+        <translation>「{0}」</translation>
+    </message>
+    <message>
+        <source>found {0} for &quot;{1}&quot;, did you mean &quot;{2}&quot;?</source>
+        <translation>「{1}」為 {0}，是否為「{2}」？</translation>
+    </message>
+    <message>
+        <source>a table: [{0}]</source>
+        <translation>表格：[{0}]</translation>
+    </message>
+    <message>
+        <source>tables: [[{0}]]</source>
+        <translation>表格陣列：[[{0}]]</translation>
+    </message>
+    <message>
+        <source>found 1 run, expected at least {0}</source>
+        <translation>有 1 次過爐，應至少有 {0} 次</translation>
+    </message>
+    <message>
+        <source>found {0} runs, expected at least {1}</source>
+        <translation>有 {0} 次過爐，應至少有 {1} 次</translation>
+    </message>
+    <message>
+        <source>{0} fields under {1} names</source>
+        <translation>{1} 個名稱下有 {0} 個欄位</translation>
+    </message>
+    <message>
+        <source>no way to join them fits</source>
+        <translation>沒有任何合併方式相符</translation>
+    </message>
+    <message>
+        <source>the counts allow more than one way to join them</source>
+        <translation>數目容許不只一種合併方式</translation>
+    </message>
+    <message>
+        <source>{0} fields of whole numbers, every second one a single digit</source>
+        <translation>{0} 個整數欄位，每隔一個只有一位數</translation>
+    </message>
+    <message>
+        <source>found {0}, expected numbers: the comma seems to be the delimiter and the decimal sign as well, and no header tells how many columns there are</source>
+        <translation>找到{0}，應為數字：逗號似乎既是分隔符號又是小數點，且沒有標題說明有幾欄</translation>
+    </message>
+    <message>
+        <source>at most {0} MiB for a file of this size</source>
+        <translation>此大小的檔案最多 {0} MiB</translation>
+    </message>
+    <message>
+        <source>one sample, {0} °C</source>
+        <translation>1 個取樣，{0} °C</translation>
+    </message>
+    <message>
+        <source>{0} samples</source>
+        <translation>{0} 個取樣</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>開路</translation>
+    </message>
+    <message>
+        <source>over-range</source>
+        <translation>超出量程</translation>
+    </message>
+    <message>
+        <source>dropout</source>
+        <translation>掉訊</translation>
+    </message>
+    <message>
+        <source>spike</source>
+        <translation>尖峰</translation>
+    </message>
+    <message>
+        <source>stuck</source>
+        <translation>卡住</translation>
+    </message>
+    <message>
+        <source>reversed polarity</source>
+        <translation>極性接反</translation>
+    </message>
+    <message>
+        <source>detached</source>
+        <translation>脫落</translation>
+    </message>
+    <message>
+        <source>swapped placement</source>
+        <translation>測點接錯</translation>
+    </message>
+    <message>
+        <source>cold-junction step</source>
+        <translation>冷接點階躍</translation>
+    </message>
+    <message>
+        <source>clock gap</source>
+        <translation>時間間隙</translation>
+    </message>
+    <message>
+        <source>time going back</source>
+        <translation>時間倒退</translation>
+    </message>
+    <message>
+        <source>the log</source>
+        <translation>記錄</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, removed</source>
+        <translation>{0}：{1}，於 {2} s，已移除</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, removed: {3}</source>
+        <translation>{0}：{1}，於 {2} s，已移除：{3}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, left in</source>
+        <translation>{0}：{1}，於 {2} s，已保留</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2} s, left in: {3}</source>
+        <translation>{0}：{1}，於 {2} s，已保留：{3}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, removed</source>
+        <translation>{0}：{1}，{2} 至 {3} s，已移除</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, removed: {4}</source>
+        <translation>{0}：{1}，{2} 至 {3} s，已移除：{4}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, left in</source>
+        <translation>{0}：{1}，{2} 至 {3} s，已保留</translation>
+    </message>
+    <message>
+        <source>{0}: {1} from {2} to {3} s, left in: {4}</source>
+        <translation>{0}：{1}，{2} 至 {3} s，已保留：{4}</translation>
+    </message>
+    <message>
+        <source>from &quot;{0}&quot;</source>
+        <translation>出自「{0}」</translation>
+    </message>
+    <message>
+        <source>tabs between cells</source>
+        <translation>以 Tab 分隔</translation>
+    </message>
+    <message>
+        <source>blanks between cells</source>
+        <translation>以空白分隔</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; between cells</source>
+        <translation>以「{0}」分隔</translation>
+    </message>
+    <message>
+        <source>fixed width</source>
+        <translation>固定欄寬</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>小數點為逗號</translation>
+    </message>
+    <message>
+        <source>time as {0}</source>
+        <translation>時間為{0}</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>秒</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <translation>毫秒</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>分鐘</translation>
+    </message>
+    <message>
+        <source>clock m:s</source>
+        <translation>時刻 m:s</translation>
+    </message>
+    <message>
+        <source>clock h:m</source>
+        <translation>時刻 h:m</translation>
+    </message>
+    <message>
+        <source>clock h:m:s</source>
+        <translation>時刻 h:m:s</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>日期與時間</translation>
+    </message>
+    <message>
+        <source>serial days</source>
+        <translation>序列天數</translation>
+    </message>
+    <message>
+        <source>seconds since 1970</source>
+        <translation>自 1970 年起的秒數</translation>
+    </message>
+    <message>
+        <source>index</source>
+        <translation>列號</translation>
+    </message>
+    <message>
+        <source>degC</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>degF</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>header in line {0}</source>
+        <translation>標題在第 {0} 行</translation>
+    </message>
+    <message>
+        <source>no header</source>
+        <translation>無標題</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 列</translation>
+    </message>
+    <message>
+        <source>{0} rows</source>
+        <translation>{0} 列</translation>
+    </message>
+    <message>
+        <source>{0} skipped</source>
+        <translation>略過 {0} 列</translation>
+    </message>
+    <message>
+        <source>one every {0} s</source>
+        <translation>每 {0} s 一列</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a drawing alone: a logo runs nothing and fetches nothing</source>
+        <translation>找到{0}，應只有圖形：標誌不得執行或下載任何東西</translation>
+    </message>
+    <message>
+        <source>the element &lt;{0}&gt;</source>
+        <translation>元素 &lt;{0}&gt;</translation>
+    </message>
+    <message>
+        <source>the handler {0}</source>
+        <translation>處理程序 {0}</translation>
+    </message>
+    <message>
+        <source>a link to {0}</source>
+        <translation>指向 {0} 的連結</translation>
+    </message>
+    <message>
+        <source>entities of its own</source>
+        <translation>自訂實體</translation>
+    </message>
+    <message>
+        <source>a processing instruction</source>
+        <translation>處理指令</translation>
+    </message>
+    <message>
+        <source>a style that fetches</source>
+        <translation>會下載的樣式</translation>
+    </message>
+    <message>
+        <source>is a damaged SVG drawing: {0}</source>
+        <translation>是損壞的 SVG 圖形：{0}</translation>
+    </message>
+    <message>
+        <source>is a drawing without a size</source>
+        <translation>是沒有尺寸的圖形</translation>
+    </message>
+    <message>
+        <source>is no picture that a sheet can show, expected an SVG drawing, a PNG or a JPEG picture</source>
+        <translation>不是報告可顯示的圖片，應為 SVG 圖形、PNG 或 JPEG 圖片</translation>
+    </message>
+    <message>
+        <source>has {0} × {1} points: no logo is that large</source>
+        <translation>有 {0} × {1} 點：標誌不會這麼大</translation>
+    </message>
+    <message>
+        <source>is a damaged picture: {0}</source>
+        <translation>是損壞的圖片：{0}</translation>
+    </message>
+    <message>
+        <source>is larger than 4 MB: no logo is</source>
+        <translation>大於 4 MB：標誌不會這麼大</translation>
+    </message>
+    <message>
+        <source>the record&apos;s body is damaged</source>
+        <translation>紀錄內容已損壞</translation>
+    </message>
+    <message>
+        <source>packed bytes are damaged</source>
+        <translation>壓縮資料已損壞</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>已停止</translation>
+    </message>
+    <message>
+        <source>was stopped</source>
+        <translation>已停止</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot;, expected a regular expression ({1})</source>
+        <translation>為「{0}」，應為正規表示式（{1}）</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation>磁碟已滿</translation>
+    </message>
+    <message>
+        <source>it cannot be written</source>
+        <translation>無法寫入</translation>
+    </message>
+    <message>
+        <source>it is damaged, or no database</source>
+        <translation>已損壞，或不是資料庫</translation>
+    </message>
+    <message>
+        <source>the database reports an error</source>
+        <translation>資料庫回報錯誤</translation>
+    </message>
+    <message>
+        <source>1 row ends before the last column: what is missing there counts as no reading.</source>
+        <translation>1 列在最後一欄之前結束：缺少的部分視為沒有讀數。</translation>
+    </message>
+    <message>
+        <source>1 cell that is no number is left empty: &quot;{0}&quot; in line {1}.</source>
+        <translation>1 個非數字的儲存格視為空白：第 {1} 行的「{0}」。</translation>
+    </message>
+    <message>
+        <source>{0} cells that are no numbers are left empty: the first is &quot;{1}&quot; in line {2}.</source>
+        <translation>{0} 個非數字的儲存格視為空白：第一個是第 {2} 行的「{1}」。</translation>
+    </message>
+    <message>
+        <source>1 row without a time is left out: line {0}.</source>
+        <translation>1 列沒有時間，已略去：第 {0} 行。</translation>
+    </message>
+    <message>
+        <source>{0} rows without a time are left out: the first is line {1}.</source>
+        <translation>{0} 列沒有時間，已略去：第一個是第 {1} 行。</translation>
+    </message>
+    <message>
+        <source>the zip archive</source>
+        <translation>zip 檔</translation>
+    </message>
+    <message>
+        <source>Not a zip archive</source>
+        <translation>不是 zip 檔</translation>
+    </message>
+    <message>
+        <source>Zip archive inconsistent</source>
+        <translation>zip 檔內容不一致</translation>
+    </message>
+    <message>
+        <source>Premature end of file</source>
+        <translation>檔案提前結束</translation>
+    </message>
+    <message>
+        <source>CRC error</source>
+        <translation>校驗和錯誤</translation>
+    </message>
+    <message>
+        <source>Compression method not supported</source>
+        <translation>不支援的壓縮方式</translation>
+    </message>
+    <message>
+        <source>Encryption method not supported</source>
+        <translation>不支援的加密方式</translation>
+    </message>
+    <message>
+        <source>No password provided</source>
+        <translation>未提供密碼</translation>
+    </message>
 </context>
 </TS>

@@ -772,6 +772,14 @@
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Open the file</source>
+        <translation>Datei öffnen</translation>
+    </message>
+    <message>
+        <source>Open its folder</source>
+        <translation>Ordner öffnen</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -4543,6 +4551,14 @@
     <message>
         <source>The runs were not opened.</source>
         <translation>Die Läufe wurden nicht geöffnet.</translation>
+    </message>
+    <message>
+        <source>Leave these cells empty</source>
+        <translation>Diese Zellen leer lassen</translation>
+    </message>
+    <message>
+        <source>Leave these rows out</source>
+        <translation>Diese Zeilen auslassen</translation>
     </message>
 </context>
 <context>

@@ -772,6 +772,14 @@
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Open the file</source>
+        <translation>Abrir el archivo</translation>
+    </message>
+    <message>
+        <source>Open its folder</source>
+        <translation>Abrir su carpeta</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -4543,6 +4551,14 @@
     <message>
         <source>The runs were not opened.</source>
         <translation>Las pasadas no se abrieron.</translation>
+    </message>
+    <message>
+        <source>Leave these cells empty</source>
+        <translation>Dejar vacías estas celdas</translation>
+    </message>
+    <message>
+        <source>Leave these rows out</source>
+        <translation>Omitir estas filas</translation>
     </message>
 </context>
 <context>

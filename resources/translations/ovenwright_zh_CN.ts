@@ -751,6 +751,14 @@
         <source>%1: %2</source>
         <translation>%1：%2</translation>
     </message>
+    <message>
+        <source>Open the file</source>
+        <translation>打开文件</translation>
+    </message>
+    <message>
+        <source>Open its folder</source>
+        <translation>打开所在文件夹</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -4479,6 +4487,14 @@
     <message>
         <source>The runs were not opened.</source>
         <translation>未能打开这些测温。</translation>
+    </message>
+    <message>
+        <source>Leave these cells empty</source>
+        <translation>将这些单元格视为空</translation>
+    </message>
+    <message>
+        <source>Leave these rows out</source>
+        <translation>略去这些行</translation>
     </message>
 </context>
 <context>

@@ -751,6 +751,14 @@
         <source>%1: %2</source>
         <translation>%1：%2</translation>
     </message>
+    <message>
+        <source>Open the file</source>
+        <translation>開啟檔案</translation>
+    </message>
+    <message>
+        <source>Open its folder</source>
+        <translation>開啟所在資料夾</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -4479,6 +4487,14 @@
     <message>
         <source>The runs were not opened.</source>
         <translation>未能開啟這些測溫。</translation>
+    </message>
+    <message>
+        <source>Leave these cells empty</source>
+        <translation>將這些儲存格視為空白</translation>
+    </message>
+    <message>
+        <source>Leave these rows out</source>
+        <translation>略去這些列</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,7 @@
 #include <QRegularExpression>
 #include <QStringList>
 
+#include "app/desktop/text/said.h"
 #include "core/measure/parameter.h"
 #include "core/window/limit.h"
 
@@ -61,7 +62,7 @@ QString setParameters(measure::Definition& definition, const QString& text) {
     const auto error = measure::set_parameter(
         changed, part.left(equals).trimmed().toStdString(),
         is_number ? measure::ParameterValue(number) : measure::ParameterValue(value.toStdString()));
-    if (error) return QString::fromStdString(error->message);
+    if (error) return inWords(error->message, QLocale());
   }
   definition = changed;
   return {};

@@ -1,5 +1,7 @@
 #include "app/desktop/editor/window_model.h"
 
+#include "app/desktop/text/said.h"
+#include "app/desktop/widgets/wording.h"
 #include "core/window/limit.h"
 #include "core/window/window_file.h"
 
@@ -10,12 +12,12 @@ QString windowProblem(const window::ProcessWindow& window) {
   const auto checked =
       window::parse(window.identity.file.empty() ? "window" : window.identity.file, window::window_text(window));
   if (checked) return {};
-  QString message = QString::fromStdString(checked.error().message);
+  QString message = inWords(checked.error().message, QLocale());
   for (const auto& requirement : window.requirements) {
     const auto problem = window::limit_problem(window, requirement);
     if (!problem) continue;
-    message = WindowModel::tr("%1: %2").arg(QString::fromStdString(requirement.name),
-                                            QString::fromStdString(problem->message));
+    message = WindowModel::tr("%1: %2").arg(widgets::Wording::requirement(requirement.name),
+                                            inWords(problem->message, QLocale()));
     break;
   }
   return message;

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <map>
 
-#include "core/log/cell.h"
+#include "core/log/dialect.h"
 #include "core/log/grid.h"
 #include "core/log/rows.h"
 
@@ -15,94 +15,54 @@ constexpr qint64 kMostBytes = qint64{16} << 20;
 constexpr std::size_t kMostUnpackedBytes = std::size_t{64} << 20;
 constexpr std::size_t kMostLines = 24, kMostOfAFault = 2;
 
-/// How rows fall into cells, by the layout's word for it; none where they do not stand apart by one character.
-std::optional<log::Dialect> dialectOf(const std::string& delimiter) {
+/// How the lines of the text fall into cells, by the layout's word for it.
+std::optional<log::Dialect> dialectOf(const log::Layout& layout, std::string_view text) {
+  const std::string delimiter = layout.delimiter.value_or("");
   log::Dialect dialect;
+  if (delimiter == log::kFixedWidth) return log::guess_dialect(text, layout).dialect;
   if (delimiter == " ") {
     dialect.split = log::Dialect::Split::kBlanks;
   } else if (delimiter.size() == 1) {
     dialect.delimiter = delimiter[0];
+  } else if (delimiter.empty()) {
+    dialect.split = log::Dialect::Split::kWhole;
   } else {
     return std::nullopt;
   }
   return dialect;
 }
 
-/// The samples that faults took out of channels of one clock.
-struct FaultySamples {
-  std::map<std::size_t, std::vector<int>> columns;  ///< by the sample's number: the columns, from 0
-  std::size_t samples = 0;                          ///< of the clock
-};
-
-/// By the column of the clock, from 1; 0: the layout's own.
-std::map<int, FaultySamples> faultySamples(const RunView& view) {
-  std::map<int, FaultySamples> clocks;
-  std::size_t lines = 0, used = 0;
-  const auto& reading = view.reading();
-  for (const auto& column : reading.layout.channels) {
-    if (!column.use || used >= view.run().channels.size() || used >= reading.channels.size()) continue;
-    const auto& raw = reading.channels[used];
-    for (const auto& fault : view.run().channels[used].faults) {
+/// Where the samples stand that faults took out, by line; empty where reading anew gave other samples.
+std::map<std::size_t, std::vector<int>> faultyCells(const RunView& view, const log::Reading& anew) {
+  const auto& before = view.reading().channels;
+  std::map<std::size_t, std::vector<int>> columns;
+  for (std::size_t k = 0; k < std::min(before.size(), view.run().channels.size()); ++k) {
+    const auto& times = *before[k].time_s;
+    if (k >= anew.cells.size() || anew.cells[k].size() != times.size()) return {};
+    for (const auto& fault : view.run().channels[k].faults) {
       if (fault.action != run::FaultAction::kRemoved) continue;
-      auto& clock = clocks[column.time_column];
-      clock.samples = raw.time_s->size();
-      const auto first = std::size_t(std::ranges::lower_bound(*raw.time_s, fault.from_s) - raw.time_s->begin());
-      for (std::size_t i = first; i < std::min(first + kMostOfAFault, raw.time_s->size()); ++i) {
-        if ((*raw.time_s)[i] > fault.to_s || lines >= kMostLines) break;
-        lines += !clock.columns.contains(i);
-        clock.columns[i].push_back(column.column - 1);
+      const auto first = std::size_t(std::ranges::lower_bound(times, fault.from_s) - times.begin());
+      for (std::size_t i = first; i < std::min(first + kMostOfAFault, times.size()) && times[i] <= fault.to_s; ++i) {
+        const auto [line, column] = anew.cells[k][i];
+        if (columns.size() < kMostLines || columns.contains(line)) columns[line].push_back(column - 1);
       }
     }
-    ++used;
   }
-  return clocks;
+  return columns;
 }
 
-/// A row of the table: a time (or, without times, a reading) stands where it belongs, and not only text elsewhere.
-bool isSample(const log::Row& row, const std::vector<int>& times, const std::vector<int>& channels, char decimal) {
-  const auto cell = [&](int column) {
-    const auto at = std::size_t(column - 1);
-    return column > 0 && at < row.cells.size() ? log::read_cell(row.cells[at], decimal) : log::Cell{};
-  };
-  const bool has_time = std::ranges::all_of(times, [&](int column) {
-    const auto kind = cell(column).kind;
-    return kind == log::CellKind::kNumber || kind == log::CellKind::kTime ||
-           (times.size() > 1 && kind == log::CellKind::kText);  // "PM" beside its clock
-  });
-  if (!has_time) return false;
-  const auto reads = [&](int column) {
-    const auto kind = cell(column).kind;
-    return kind != log::CellKind::kText && (!times.empty() || kind == log::CellKind::kNumber);
-  };
-  return std::ranges::any_of(channels, reads);
-}
-
-void takeLines(log::RowSource& rows, const log::Layout& layout, int clock, const FaultySamples& faulty,
-               FaultLines& found) {
-  const char decimal = layout.decimal.value_or(".").empty() ? '.' : layout.decimal.value_or(".").front();
-  const std::vector<int> times = clock > 0 ? std::vector{clock} : layout.time.columns;
-  std::vector<int> channels;
-  for (const auto& channel : layout.channels)
-    if (channel.time_column == clock) channels.push_back(channel.column);
-  FaultLines own;
+/// The cells of these lines as they stand in the file.
+FaultLines linesOf(log::RowSource& rows, const std::map<std::size_t, std::vector<int>>& columns) {
+  FaultLines found;
   rows.seek({});
   log::Row row;
-  std::size_t sample = 0;
-  while (rows.next(row)) {
-    if (int(row.line) <= layout.header_line.value_or(0) || row.blank()) continue;
-    if (!isSample(row, times, channels, decimal)) continue;
-    if (const auto at = faulty.columns.find(sample++); at != faulty.columns.end()) {
-      own.lines.push_back({row.line, {row.cells.begin(), row.cells.end()}});
-      for (const int column : at->second) own.cells.push_back({row.line, column});
-    }
+  while (found.lines.size() < columns.size() && rows.next(row)) {
+    const auto at = columns.find(row.line);
+    if (at == columns.end()) continue;
+    found.lines.push_back({row.line, {row.cells.begin(), row.cells.end()}});
+    for (const int column : at->second) found.cells.push_back({row.line, column});
   }
-  // A row that was cut off is no sample; any other difference means that rows were counted otherwise than by the
-  // reader.
-  if (sample != faulty.samples && sample != faulty.samples + 1) return;
-  for (auto& line : own.lines)
-    if (std::ranges::find(found.lines, line.line, &log::ShownLine::line) == found.lines.end())
-      found.lines.push_back(std::move(line));
-  found.cells.insert(found.cells.end(), own.cells.begin(), own.cells.end());
+  return found;
 }
 
 }  // namespace
@@ -110,9 +70,10 @@ void takeLines(log::RowSource& rows, const log::Layout& layout, int clock, const
 FaultLines faultLines(const Source& source, const RunView& view) {
   const auto& reading = view.reading();
   const auto& layout = reading.layout;
-  if (layout.form.value_or(log::Form::kWide) != log::Form::kWide) return {};
-  const auto clocks = faultySamples(view);
-  if (clocks.empty()) return {};
+  const auto removed = [](const run::Fault& fault) { return fault.action == run::FaultAction::kRemoved; };
+  if (std::ranges::none_of(view.run().channels,
+                           [&](const run::Channel& channel) { return std::ranges::any_of(channel.faults, removed); }))
+    return {};
   QByteArray bytes = source.pasted;
   if (!source.path.isEmpty()) {
     QFile file(source.path);
@@ -120,28 +81,31 @@ FaultLines faultLines(const Source& source, const RunView& view) {
     bytes = file.readAll();
   }
   const std::string_view raw(bytes.constData(), std::size_t(bytes.size()));
+  log::Options options;
+  options.layout = layout;
+  options.most_unpacked_bytes = kMostUnpackedBytes;
+  options.digest = false;
+  options.keep_cells = true;
+  const auto anew = log::read_bytes(reading.file.file, raw, options);
+  if (!anew) return {};
+  const auto columns = faultyCells(view, *anew);
   std::vector<std::string> notes;
   const auto content = log::open_container(reading.file.file, raw, kMostUnpackedBytes, notes);
-  if (!content) return {};
-  FaultLines found;
-  const auto take = [&](log::RowSource& rows) {
-    for (const auto& [clock, faulty] : clocks) takeLines(rows, layout, clock, faulty, found);
-  };
-  if (content->kind == "text") {
-    const std::string_view text = content->plain ? raw : std::string_view(content->bytes);
-    const auto dialect = dialectOf(layout.delimiter.value_or(""));
-    const auto decoded = log::decode(text, layout.encoding.value_or(""));
-    if (!dialect || !decoded) return {};
-    log::TextRows rows(decoded->unchanged ? text.substr(decoded->skip) : std::string_view(decoded->utf8), *dialect);
-    take(rows);
-  } else {
+  if (!content || columns.empty()) return {};
+  if (content->kind != "text") {
     const auto grid = std::ranges::find(content->grids, layout.sheet.value_or(""), &log::Grid::name);
     if (grid == content->grids.end()) return {};
     log::GridRows rows(*grid);
-    take(rows);
+    return linesOf(rows, columns);
   }
-  std::ranges::sort(found.lines, {}, &log::ShownLine::line);
-  return found;
+  const std::string_view text = content->plain ? raw : std::string_view(content->bytes);
+  const auto decoded = log::decode(text, layout.encoding.value_or(""));
+  if (!decoded) return {};
+  const std::string_view plain = decoded->unchanged ? text.substr(decoded->skip) : std::string_view(decoded->utf8);
+  const auto dialect = dialectOf(layout, plain);
+  if (!dialect) return {};
+  log::TextRows rows(plain, *dialect);
+  return linesOf(rows, columns);
 }
 
 }  // namespace ovenwright::desktop

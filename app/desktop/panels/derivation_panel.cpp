@@ -12,10 +12,12 @@
 
 #include "app/desktop/panels/close_up.h"
 #include "app/desktop/panels/share_bars.h"
+#include "app/desktop/text/said.h"
 #include "app/desktop/widgets/verdict_sign.h"
 #include "app/desktop/widgets/wording.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/hairline.h"
+#include "app/desktop/window/notice.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -196,7 +198,7 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
   value->addWidget(build.text(beside + moment(view, outcome, format), 13, false, theme.secondary), 1, Qt::AlignBottom);
   build.add(value);
   for (const std::string& remark : {outcome.value.reason, outcome.value.note}) {
-    if (!remark.empty()) build.add(build.text(QString::fromStdString(remark), 13, false, theme.secondary));
+    if (!remark.empty()) build.add(build.text(sentenceCase(inWords(remark, format)), 13, false, theme.secondary));
   }
   if (outcome.value.from_s) {
     auto* close_up = new CloseUp(build.m_body);

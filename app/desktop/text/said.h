@@ -3,10 +3,15 @@
 #include <QString>
 #include <string>
 
+#include "app/desktop/text/format.h"
+
 namespace ovenwright::desktop {
 
-/// What the reader or the cleaner said in English, in the language that is shown: the pattern is found in core and
-/// translated, numbers among its arguments get the locale's decimal sign. A text that is none of them stays as it is.
+/// What core said in English (of a log, a result, a file) in the language that is shown: the pattern is found in core
+/// and translated, and so is what stands in its places where core knows it: other phrases, names of requirements,
+/// lists. Numbers get the locale's decimal sign and temperatures the unit that was chosen. A text that is none of
+/// these stays as it is.
+QString inWords(const std::string& english, const Format& format);
 QString inWords(const std::string& english, const QLocale& locale);
 
 }  // namespace ovenwright::desktop

@@ -5,8 +5,8 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr PlacementWords kPlacements[] = {
-    {"peak", " erreicht höchstens {value}", "{distance} zu wenig", "{distance} zu heiß",
-     "erreichen eine zu niedrige Spitze", "erreichen eine zu hohe Spitze", " erreicht {value} oder mehr", true},
+    {"peak", " erreicht eine Spitze von {value}", "{distance} zu wenig", "{distance} zu heiß",
+     "erreichen eine zu niedrige Spitze", "erreichen eine zu hohe Spitze", " erreicht eine Spitze von {value} oder mehr", true},
     {"peak_time", " braucht {value} bis zur Spitze", "{distance} zu kurz", "{distance} zu lang",
      "erreichen ihre Spitze zu früh", "brauchen zu lange bis zur Spitze", " braucht {value} oder mehr bis zur Spitze"},
     {"time_above", " bleibt {value} über {level}", "{distance} zu kurz", "{distance} zu lang",
@@ -15,8 +15,9 @@ constexpr PlacementWords kPlacements[] = {
      "steigen zu selten über {level}", "steigen zu oft über {level}", " steigt mindestens {value}-mal über {level}"},
     {"area", " sammelt {value} über {level}", "{distance} zu wenig", "{distance} zu viel",
      "sammeln zu wenig über {level}", "sammeln zu viel über {level}", " sammelt mindestens {value} über {level}"},
-    {"soak", " durchwärmt von {T1} bis {T2} in {value}", "{distance} zu kurz", "{distance} zu lang",
-     "durchwärmen zu kurz", "durchwärmen zu lange", " durchwärmt von {T1} bis {T2} in mindestens {value}"},
+    {"soak", " verweilt {value} zwischen {T1} und {T2}", "{distance} zu kurz", "{distance} zu lang",
+     "haben eine zu kurze Durchwärmzeit", "haben eine zu lange Durchwärmzeit",
+     " verweilt mindestens {value} zwischen {T1} und {T2}"},
     {"near_peak", " bleibt {value} nicht weiter als {offset} unter der Spitze", "{distance} zu kurz",
      "{distance} zu lang", "bleiben zu kurz nahe der Spitze", "bleiben zu lange nahe der Spitze",
      " bleibt mindestens {value} nicht weiter als {offset} unter der Spitze"},
@@ -84,17 +85,17 @@ constexpr KeyWords kCauses[] = {
     {"ends_hot_more", "das Log endet, bevor sie abkühlen", nullptr},
     {"ends_rising_one", "das Log endet, während {placement} noch steigt", nullptr},
     {"ends_rising_more", "das Log endet, während sie noch steigen", nullptr},
-    {"starts_hot_one", "das Log beginnt, als {placement} schon heiß ist", nullptr},
-    {"starts_hot_more", "das Log beginnt, als sie schon heiß sind", nullptr},
+    {"starts_hot_one", "{placement} ist zu Beginn des Logs schon heiß", nullptr},
+    {"starts_hot_more", "sie sind zu Beginn des Logs schon heiß", nullptr},
     {"tc", "[board:Tc ist nicht bekannt, {detail}]", nullptr},
     {"no_channel", "[outcome:das Log hat keinen Kanal {placement}]", nullptr},
     {"other", "[outcome:{detail}]", nullptr},
 };
 
 constexpr KeyWords kCuts[] = {
-    {"ends_hot", "; das Log endet, bevor es abkühlt", nullptr},
-    {"ends_rising", "; das Log endet, während es noch steigt", nullptr},
-    {"starts_hot", "; das Log beginnt, als es schon heiß ist", nullptr},
+    {"ends_hot", "; das Log endet, bevor die Messstelle abkühlt", nullptr},
+    {"ends_rising", "; das Log endet, während die Temperatur noch steigt", nullptr},
+    {"starts_hot", "; zu Beginn des Logs ist die Messstelle schon heiß", nullptr},
 };
 
 constexpr KeyWords kFixed[] = {
@@ -113,10 +114,10 @@ constexpr KeyWords kFixed[] = {
     {"sides",
      "[board:Grenzen für eine Seite werden nicht geprüft: keine Baugruppe sagt, auf welcher Seite gemessen wird.]",
      nullptr},
-    {"suspect.reversed", "[fault:{placement} fällt, während die anderen steigen: ist es verpolt?]", nullptr},
-    {"suspect.detached", "[fault:{placement} eilt allen anderen voraus: hat es sich gelöst?]", nullptr},
+    {"suspect.reversed", "[fault:{placement} fällt, während die anderen steigen: ist das Thermoelement verpolt?]", nullptr},
+    {"suspect.detached", "[fault:{placement} eilt allen anderen voraus: hat sich das Thermoelement gelöst?]", nullptr},
     {"suspect.swapped", "[fault:{placement} ist vielleicht mit einem anderen vertauscht.]", nullptr},
-    {"suspect.stuck", "[fault:{placement} zeigt von {from} bis {to} s⟨ des Logs⟩ denselben Wert: hängt es?]", nullptr},
+    {"suspect.stuck", "[fault:{placement} zeigt von {from} bis {to} s⟨ des Logs⟩ denselben Wert: hängt der Wert?]", nullptr},
     {"window.better", "[window:{window} passt zu diesen Spitzen.]", nullptr},
     {"predicted.met.all", "Die eine Anforderung wird voraussichtlich erfüllt.",
      "Alle {n} Anforderungen werden voraussichtlich erfüllt."},

@@ -90,7 +90,7 @@ constexpr KeyWords kCauses[] = {
     {"ends_rising_one", "el registro termina mientras {placement} aún sube", nullptr},
     {"ends_rising_more", "el registro termina mientras aún suben", nullptr},
     {"starts_hot_one", "el registro empieza con {placement} ya caliente", nullptr},
-    {"starts_hot_more", "el registro empieza con todos ya calientes", nullptr},
+    {"starts_hot_more", "el registro empieza cuando ya están calientes", nullptr},
     {"tc", "[board:Tc no se conoce, {detail}]", nullptr},
     {"no_channel", "[outcome:el registro no tiene el canal {placement}]", nullptr},
     {"other", "[outcome:{detail}]", nullptr},

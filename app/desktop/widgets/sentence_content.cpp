@@ -155,6 +155,8 @@ void SentenceContent::addParts(QList<SentenceRun>& line, const judge::Sentence& 
   for (const judge::SentencePart& part : sentence.parts) {
     SentenceRun run;
     run.text = keptTogether(QString::fromStdString(part.text));
+    // A full stop of this width has its blank within.
+    if (run.text == u" " && !line.isEmpty() && line.last().text.endsWith(QChar(0x3002))) continue;
     run.disc = part.disc;
     run.strong = part.strong;
     run.signal = part.signal;

@@ -1,6 +1,7 @@
 #include "app/desktop/widgets/translated_phrases.h"
 
 #include "app/desktop/text/language.h"
+#include "app/desktop/text/said.h"
 
 namespace ovenwright::widgets {
 namespace {
@@ -54,6 +55,10 @@ std::string TranslatedPhrases::quantity(const judge::Argument& argument) const {
 std::string TranslatedPhrases::number(const judge::Argument& argument) const {
   if (argument.name == "requirement") {
     if (const auto* name = std::get_if<std::string>(&argument.value)) return Wording::requirement(*name).toStdString();
+  }
+  if (argument.name == "reason" || argument.name == "detail") {
+    if (const auto* said = std::get_if<std::string>(&argument.value))
+      return desktop::inWords(*said, m_wording.format()).toStdString();
   }
   const auto* value = std::get_if<double>(&argument.value);
   if (!value) return Phrases::number(argument);

@@ -314,7 +314,7 @@ void MainWindow::openDemoRun(const QString& log, const char* recipe_name) {
   for (const Error* error : {window ? nullptr : &window.error(), board ? nullptr : &board.error(),
                              oven ? nullptr : &oven.error(), recipe ? nullptr : &recipe.error()}) {
     if (!error) continue;
-    showNotice({tr("The demo run cannot be opened."), errorText(*error), {}});
+    showNotice(noticeOf(tr("The demo run cannot be opened."), *error));
     return;
   }
   check::Request setup;

@@ -142,7 +142,7 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connect(m_import->readingPanel(), &ReadingPanel::done, this, &MainWindow::showResult);
   connect(m_import->readingPanel(), &ReadingPanel::noted, this, &MainWindow::note);
   connect(m_import->readingPanel(), &ReadingPanel::troubled, this, [this](const QString& title, const Error& error) {
-    showNotice({title, errorText(error), {}});
+    showNotice(noticeOf(title, error));
   });
   connect(m_check, &CheckPage::boardWanted, m_choosers, &ChooserBar::showBoard);
   connect(m_check, &CheckPage::tuneWanted, this, [this] { showTask(Task::kTune); });
@@ -159,7 +159,7 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   });
   connect(m_tune, &TunePage::noted, this, &MainWindow::note);
   connect(m_tune, &TunePage::troubled, this, [this](const QString& title, const Error& error) {
-    showNotice({title, errorText(error), {}});
+    showNotice(noticeOf(title, error));
   });
   connectCompare();
   connectLots();
@@ -171,7 +171,7 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connect(m_editor, &WindowPage::done, this, &MainWindow::showResult);
   connect(m_editor, &WindowPage::noted, this, &MainWindow::note);
   connect(m_editor, &WindowPage::troubled, this, [this](const QString& title, const Error& error) {
-    showNotice({title, errorText(error), {}});
+    showNotice(noticeOf(title, error));
   });
   connect(m_readAs, &QLabel::linkActivated, this, &MainWindow::showImport);
   document->setRememberedLayouts(m_layouts->snapshot());

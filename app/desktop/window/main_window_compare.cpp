@@ -179,7 +179,7 @@ void MainWindow::openForCompare(const std::vector<std::string>& ids, const std::
       },
       [this, groups](Result<std::vector<Kept>> runs) {
         if (!runs) {
-          showNotice({tr("The run was not opened."), errorText(runs.error()), {}});
+          showNotice(noticeOf(tr("The run was not opened."), runs.error()));
           return;
         }
         if (!groups) m_compare->session()->takeOpened();

@@ -21,9 +21,8 @@ struct KeptRun {
 void MainWindow::connectLots() {
   connect(m_lots, &LotsPage::statusChanged, this, &MainWindow::refreshStatus);
   connect(m_lots, &LotsPage::noted, this, &MainWindow::note);
-  connect(m_lots, &LotsPage::troubled, this, [this](const QString& title, const Error& error) {
-    showNotice({title, errorText(error), {}});
-  });
+  connect(m_lots, &LotsPage::troubled, this,
+          [this](const QString& title, const Error& error) { showNotice(noticeOf(title, error)); });
   connect(m_lots, &LotsPage::openWanted, this, &MainWindow::openKept);
   // A log that is dropped here is to be seen.
   connect(m_document, &Document::opened, this, [this] {
@@ -43,7 +42,9 @@ void MainWindow::openKept(const QString& id) {
       },
       [this, id](Result<KeptRun> run) {
         if (!run) {
-          showNotice({tr("The run was not opened."), errorText(run.error()), {}});
+          Notice notice = noticeOf(tr("The run was not opened."), run.error());
+          notice.cures.insert(notice.cures.begin(), {tr("Try again"), [this, id] { openKept(id); }});
+          showNotice(notice);
           return;
         }
         const auto& bytes = *run->with.log.bytes;

@@ -14,6 +14,25 @@
 // What stands in the sentence's place: a reading under way, what did not work, the verdict, what was predicted; and
 // what its links do.
 namespace ovenwright::desktop {
+namespace {
+
+/// "5 cells": how many; 0 where it says something else.
+int cellsIn(const std::string& words) {
+  const QString text = QString::fromStdString(words);
+  return text.endsWith(QStringLiteral(" cells")) || text == u"1 cell" ? text.section(u' ', 0, 0).toInt() : 0;
+}
+
+/// What it is called to read on without the cells or rows that a log was refused for; none where that cures nothing.
+std::optional<QString> leftEmpty(const Error& error, const check::Request& setup) {
+  if (setup.log.layout && setup.log.layout->leave_empty) return std::nullopt;
+  if (error.where.line <= 0) return std::nullopt;
+  const bool lacks_cells = cellsIn(error.found) > 0 && cellsIn(error.found) < cellsIn(error.expected);
+  if (error.expected == "a temperature" || lacks_cells) return MainWindow::tr("Leave these cells empty");
+  if (error.expected == "a time") return MainWindow::tr("Leave these rows out");
+  return std::nullopt;
+}
+
+}  // namespace
 
 void MainWindow::refreshSentence() {
   const auto activity = m_document->activity();
@@ -131,6 +150,12 @@ Notice MainWindow::failureNotice(const Document::Failure& failure) {
     without.recipe.reset();
     notice.cures.push_back(again(tr("Read it without the oven"), std::move(without)));
   } else if (error.code == ErrorCode::kParse) {
+    if (const auto label = leftEmpty(error, setup)) {
+      check::Request lenient = setup;
+      if (!lenient.log.layout) lenient.log.layout.emplace();
+      lenient.log.layout->leave_empty = true;
+      notice.cures.push_back(again(*label, std::move(lenient)));
+    }
     const auto show = [this, failure] {
       m_import->showFailure(failure);
       m_shown = m_import;

@@ -1,18 +1,36 @@
 #include "app/desktop/window/notice.h"
 
 #include <QCoreApplication>
+#include <QDesktopServices>
+#include <QDir>
+#include <QFileInfo>
+#include <QUrl>
 
+#include "app/desktop/text/language.h"
 #include "app/desktop/text/said.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::desktop {
+
+Notice noticeOf(const QString& title, const Error& error) {
+  Notice notice{title, errorText(error), {}};
+  const QFileInfo file(QString::fromStdString(error.where.file));
+  const auto open = [&](const QString& label, const QString& path) {
+    notice.cures.push_back({label, [path] { QDesktopServices::openUrl(QUrl::fromLocalFile(path)); }});
+  };
+  if (error.where.file.empty()) return notice;
+  if (file.isFile() && file.suffix() == u"toml")
+    open(QCoreApplication::translate("Notice", "Open the file"), file.absoluteFilePath());
+  if (file.absoluteDir().exists()) open(QCoreApplication::translate("Notice", "Open its folder"), file.absolutePath());
+  return notice;
+}
+
 QString sentenceCase(QString text) {
   if (text.isEmpty()) return text;
   text[0] = text[0].toUpper();
-  const QChar last = text.back();
-  if (last == u'.' || last == u'。') return text;
-  constexpr QChar kFirstIdeograph(0x2E80);
-  return text + (last >= kFirstIdeograph ? u'。' : u'.');
+  const QString ends = QStringLiteral(".?!。？！");
+  if (ends.contains(text.back())) return text;
+  return text + (languageInUse().startsWith(u"zh") ? QChar(0x3002) : QChar(u'.'));
 }
 
 QString errorText(const Error& error) {
@@ -23,7 +41,9 @@ QString errorText(const Error& error) {
     place = QCoreApplication::translate("Notice", "Line %1: ").arg(error.where.line);
   }
   QString what;
-  if (!error.found.empty() && !error.expected.empty()) {
+  if (said(error.message)) {
+    what = inWords(error.message, QLocale());
+  } else if (!error.found.empty() && !error.expected.empty()) {
     // What was found is quoted where it stands in the file, not where it is a description.
     const bool described = said(error.found).has_value();
     what = (described ? QCoreApplication::translate("Notice", "found %1, expected %2")

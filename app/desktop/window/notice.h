@@ -18,6 +18,9 @@ struct Notice {
   std::vector<Cure> cures;
 };
 
+/// A notice of an error whose cures lead to the file that it is about, or to the folder where it would be.
+Notice noticeOf(const QString& title, const Error& error);
+
 /// With a capital at its start and a full stop at its end.
 QString sentenceCase(QString text);
 

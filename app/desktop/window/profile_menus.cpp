@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QUrl>
 
+#include "app/desktop/text/said.h"
 #include "app/desktop/window/notice.h"
 #include "core/board/board_file.h"
 #include "core/files/profiles.h"
@@ -169,8 +170,10 @@ void ProfileMenus::trouble(const QString& title, const Error& error) {
   if (!error.where.file.empty()) {
     const QString file = QFileInfo(QString::fromStdString(error.where.file)).absoluteFilePath();
     if (error.where.line > 0) {
+      // Whole: what was found alone does not say for which key.
+      const QString message = inWords(error.message, QLocale());
       notice.text = tr("%1, line %2: ").arg(QFileInfo(file).fileName()).arg(error.where.line) +
-                    QString::fromStdString(error.message) + u'.';
+                    sentenceCase(message).replace(0, 1, message.left(1));
     }
     if (QFileInfo(file).isFile()) {
       notice.cures.push_back({tr("Open the file"), [file] { QDesktopServices::openUrl(QUrl::fromLocalFile(file)); }});

@@ -13,6 +13,7 @@
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/sheets/print_job.h"
 #include "app/desktop/sheets/sheet_style.h"
+#include "app/desktop/window/notice.h"
 #include "app/sheet/export.h"
 #include "app/sheet/files.h"
 #include "core/files/text_file.h"
@@ -76,7 +77,7 @@ std::optional<sheet::RunRecord> SheetMenu::record() const {
 sheet::Style SheetMenu::style() {
   std::optional<Error> noLogo;
   auto style = sheetStyle(*m_settings, &noLogo);
-  if (noLogo) emit failed(tr("The sheet has no logo. %1").arg(QString::fromStdString(noLogo->text())));
+  if (noLogo) emit failed(tr("The sheet has no logo. %1").arg(errorWithFile(*noLogo)));
   return style;
 }
 
@@ -167,7 +168,7 @@ bool SheetMenu::exportTo(const QString& path) {
       pair ? sheet::fileOf(*pair, style(), *kind) : sheet::fileOf(std::span(&*shown, 1), style(), *kind, false);
   const auto written = files::write_file(QFile::encodeName(path).toStdString(), bytes, files::Existing::kReplace);
   if (!written) {
-    emit failed(QString::fromStdString(written.error().text()));
+    emit failed(errorWithFile(written.error()));
     return false;
   }
   emit done(tr("The sheet stands in %1").arg(path));

@@ -1,5 +1,6 @@
 #include "app/desktop/import/fault_lines.h"
 #include "app/desktop/import/file_table.h"
+#include "app/desktop/widgets/sentence.h"
 #include "tests/desktop/window/window_fixture.h"
 
 namespace ovenwright::desktop {
@@ -72,6 +73,53 @@ TEST_F(WindowTest, LinesOfFaultsAreFoundInATableOfAPage) {
   settle();
   ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
   expectTheSpikeAlone(faultLines(m_document->current()->source, *m_document->view()));
+}
+
+TEST_F(WindowTest, LinesOfFaultsAreFoundInEveryForm) {
+  QByteArray longer("Time (s),Channel,Temperature (°C)\n"), fixed("  Time (s)  TC1 (°C)  TC2 (°C)\n"), turned;
+  QByteArray newest("Time (s),TC1 (°C),TC2 (°C)\n");
+  QList<QByteArray> rows{"Time (s)", "TC1 (°C)", "TC2 (°C)"};
+  for (int second = 0; second <= 120; ++second) {
+    const QStringList cells = spikyRow(second);
+    for (int i = 0; i < 3; ++i) {
+      rows[i] += ',' + cells[i].toUtf8();
+      fixed += cells[i].rightJustified(10).toUtf8();
+      if (i > 0) longer += cells[0].toUtf8() + ",TC" + QByteArray::number(i) + ',' + cells[i].toUtf8() + '\n';
+    }
+    fixed += '\n';
+    newest += spikyRow(120 - second).join(u',').toUtf8() + '\n';
+  }
+  for (const QByteArray& row : rows) turned += row + '\n';
+  const std::pair<const char*, QByteArray> logs[] = {
+      {"long.csv", longer}, {"fixed.txt", fixed}, {"rows.csv", turned}, {"newest.csv", newest}};
+  for (const auto& [name, text] : logs) {
+    SCOPED_TRACE(name);
+    drop({write(QString::fromLatin1(name), text)});
+    settle();
+    ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
+    expectTheSpikeAlone(faultLines(m_document->current()->source, *m_document->view()));
+  }
+}
+
+TEST_F(WindowTest, ALogWithACellThatIsNoNumberOffersToLeaveItEmpty) {
+  QByteArray text("Time (s);TC1 (°C);TC2 (°C)\n");
+  for (int second = 0; second <= 120; ++second) {
+    QStringList row = spikyRow(second);
+    if (second == 70) row[1] = QStringLiteral("9x.7");
+    text += row.join(u';').toUtf8() + '\n';
+  }
+  drop({write(QStringLiteral("damaged.csv"), text)});
+  settle();
+  const auto& content = m_window->sentence()->content();
+  int cure = -1;
+  for (int link = 0; link < int(content.links.size()); ++link)
+    if (content.linkText(link) == u"Leave these cells empty") cure = link;
+  ASSERT_GE(cure, 0) << shownSentence().toStdString();
+  emit m_window->sentence()->activated(content.links[cure]);
+  settle();
+  ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
+  const auto& notes = m_document->view()->reading().read_as.notes;
+  EXPECT_EQ(std::ranges::count(notes, "1 cell that is no number is left empty: \"9x.7\" in line 72."), 1);
 }
 
 /// A gzip file of one stored block. Source: RFC 1951, 3.2.4, and RFC 1952, 2.3 and 8 (the check sum).

@@ -18,11 +18,11 @@ TEST(Phrase, WhatWasSaidIsFoundAgainWithItsArguments) {
     SCOPED_TRACE(std::string(english(phrase)));
     ASSERT_FALSE(english(phrase).empty());
     const auto places = std::ranges::count(english(phrase), '{');
-    const std::string text = say(phrase, {"R118 top", "12.5 min", "25"});
+    const std::string text = say(phrase, {"R118 top", "12.5 min", "25", "7", "-3"});
     const auto found = said(text);
     ASSERT_TRUE(found) << text;
     EXPECT_EQ(found->pattern, english(phrase));
-    const std::vector<std::string> all{"R118 top", "12.5 min", "25"};
+    const std::vector<std::string> all{"R118 top", "12.5 min", "25", "7", "-3"};
     EXPECT_EQ(found->arguments, std::vector<std::string>(all.begin(), all.begin() + places)) << text;
   }
 }

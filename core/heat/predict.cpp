@@ -18,9 +18,6 @@ constexpr double kBandStep_s = 2;
 // Sides that are parted: a placement's share of the top is one number here, and in a board of some thickness differs
 // from zone to zone.
 constexpr double kSides = 0.06;
-// What melts was not seen to melt: its heat of melting is known no better than from boards at large
-// (docs/heat_model.md).
-constexpr double kUnmolten_K = 4, kMolten_C = 2;
 // Of a run that is only imagined, from priors and other boards' runs: 1.96 √(σ_θ² + kModelAlone_C² + (kClock_s
 // |dT/dt|)²), σ_θ of the curve itself. The priors are as wide as they are; the misfit is that of the fit's residuals.
 constexpr double kModelAlone_C = 1.5;
@@ -39,31 +36,31 @@ std::vector<double> contrasts(const oven::Oven& oven, const oven::Recipe& recipe
   return out;
 }
 
-/// What a recipe's sides, parted otherwise than in the run of that board that comes nearest, do to a reading if all of
-/// the difference counts.
-double parted_C(const Problem& problem, std::size_t board, const oven::Recipe& recipe, const std::vector<double>& row,
-                const ParameterMap& map) {
-  double least = INFINITY;
+/// By how much a recipe's sides are parted otherwise than in each run of that board: [run][zone], 0 for cooling zones.
+std::vector<std::vector<double>> partings_C(const Problem& problem, std::size_t board, const oven::Recipe& recipe) {
+  std::vector<std::vector<double>> out;
   for (const auto& run : problem.runs) {
     if (run.board != board || run.imagined) continue;
-    double sum = 0;
-    for (std::size_t z = 0, h = 0; z < problem.oven.zones.size(); ++z) {
+    auto& by_zone = out.emplace_back(problem.oven.zones.size(), 0.0);
+    for (std::size_t z = 0, h = 0; z < by_zone.size(); ++z) {
       if (problem.oven.zones[z].kind != oven::ZoneKind::kHeat) continue;
-      const double was = run.recipe.top_C[h] - run.recipe.bottom_C[h];
-      sum += (recipe.top_C[h] - recipe.bottom_C[h] - was) * row[map.offset(z)];
+      by_zone[z] = recipe.top_C[h] - recipe.bottom_C[h] - (run.recipe.top_C[h] - run.recipe.bottom_C[h]);
       ++h;
     }
+  }
+  return out;
+}
+
+/// What a parting does to a reading if all of it counts, by the run that comes nearest.
+double parted_C(const std::vector<std::vector<double>>& partings, const std::vector<double>& row,
+                const ParameterMap& map) {
+  double least = INFINITY;
+  for (const auto& by_zone : partings) {
+    double sum = 0;
+    for (std::size_t z = 0; z < by_zone.size(); ++z) sum += by_zone[z] * row[map.offset(z)];
     least = std::min(least, std::abs(sum));
   }
   return std::isfinite(least) ? least : 0;
-}
-
-/// Whether a placement got hot enough in some run to show how it melts.
-bool has_melted(const Problem& problem, std::size_t placement) {
-  return std::ranges::any_of(problem.runs, [&](const ModelRun& run) {
-    return placement < run.mean_C.size() &&
-           std::ranges::any_of(run.mean_C[placement], [&](double T) { return T > problem.liquidus_C + kMolten_C; });
-  });
 }
 
 Drive drive_of(const ModelRun& run, std::size_t index, const oven::Recipe& recipe, double end_s) {
@@ -116,6 +113,11 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
   const March after =
       march(problem, model_.theta, drive_of(run, run_, recipe, entry_s_ + (run.end_s - entry_s_) * stretch), with_band);
 
+  // What does not hang on placement or time.
+  const double belt = kBelt * std::log(stretch);
+  const auto was_apart_C = contrasts(problem.oven, run.recipe), is_apart_C = contrasts(problem.oven, recipe);
+  const auto partings = with_band ? partings_C(problem, run.board, recipe) : std::vector<std::vector<double>>{};
+
   std::vector<PredictedTrace> out;
   for (std::size_t k = 0; k < before_.placements.size(); ++k) {
     const run::Trace* trace = measured_[before_.placements[k]];
@@ -144,9 +146,6 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
     if (with_band) {
       // The parameters' part changes slowly: every kBandStep_s, linear between.
       std::vector<double> time_s, then_s;
-      const double belt = kBelt * std::log(stretch);
-      const double latent_K = has_melted(problem, predicted.placement) ? 0 : kUnmolten_K;
-      const auto was_apart_C = contrasts(problem.oven, run.recipe), is_apart_C = contrasts(problem.oven, recipe);
       for (double t = from_s; t < predicted.time_s.back() + kBandStep_s; t += kBandStep_s) {
         time_s.push_back(t);
         then_s.push_back(then(t));
@@ -157,10 +156,8 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
         after.gradient_at(k, time_s[i], row);
         const double by_belt = belt * row[after.columns.own(ParameterMap::kTimeConstant)];
         variance[i] = kCovariance * kCovariance * variance[i] + by_belt * by_belt;
-        const double by_sides_C = kSides * parted_C(problem, run.board, recipe, row, after.columns.map);
+        const double by_sides_C = kSides * parted_C(partings, row, after.columns.map);
         variance[i] += by_sides_C * by_sides_C;
-        const double by_melting = latent_K * row[after.columns.own(ParameterMap::kLatent)];
-        variance[i] += by_melting * by_melting;
         for (std::size_t z = 0; z < problem.oven.zones.size(); ++z) {
           const double kept_C = kContrast * (is_apart_C[z] - was_apart_C[z]) * row[after.columns.map.offset(z)];
           variance[i] += kept_C * kept_C;

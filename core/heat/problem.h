@@ -40,6 +40,9 @@ struct Problem {
   ParameterMap map() const { return {oven.zones.size(), runs.size(), placements.size()}; }
 };
 
+/// Whether a placement got hot enough in some run to show how it melts.
+bool has_melted(const Problem& problem, std::size_t placement);
+
 /// The priors of the structure, in the order of the map: textbook ranges and the spread of many simulated ovens
 /// (docs/heat_model.md).
 std::vector<Prior> priors(const Problem& problem);

@@ -81,7 +81,10 @@ class Composer {
     if (judgement_.sides_not_judged) say("sides");
     if (!judgement_.better_window.empty())
       say({.clause = {"window.better", {{.name = "window", .value = judgement_.better_window}}}});
-    if (telling_.predicted && telling_.pass_probability) say_chance(*telling_.pass_probability);
+    if (telling_.predicted && telling_.pass_probability)
+      say_chance(*telling_.pass_probability);
+    else if (telling_.predicted && telling_.fall_unseen)
+      say("chance.unseen");
     return std::move(sentence_);
   }
 

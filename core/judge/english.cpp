@@ -337,11 +337,13 @@ std::string predicted_text(const std::string& id, int count) {
   if (id == "chance") return "It passes with a probability of {chance} %.";
   if (id == "chance.high") return "It passes with a probability of more than 99 %.";
   if (id == "chance.low") return "It passes with a probability of less than 1 %.";
+  if (id == "chance.unseen") return "How likely it passes is not known: the log ends before the board has cooled.";
   return {};
 }
 
-constexpr const char* kPredicted[] = {"met.all",    "met.rest", "out",    "out.and_none", "out.within", "tight.one",
-                                      "tight.more", "more.out", "chance", "chance.high",  "chance.low"};
+constexpr const char* kPredicted[] = {"met.all",    "met.rest",    "out",        "out.and_none",
+                                      "out.within", "tight.one",   "tight.more", "more.out",
+                                      "chance",     "chance.high", "chance.low", "chance.unseen"};
 
 constexpr const char* kFixed[] = {"met.all",
                                   "met.rest",

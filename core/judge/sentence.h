@@ -10,6 +10,7 @@ namespace ovenwright::judge {
 struct Telling {
   bool predicted = false;
   std::optional<double> pass_probability = {};  ///< of a predicted run, 0 to 1; said last where it is given
+  bool fall_unseen = false;  ///< of a predicted run: the log ends too early to tell that probability, which is said
 };
 
 /// The verdict as one paragraph: verdict word, count, problems in order of margin, what has no value, what was not

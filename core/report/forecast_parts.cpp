@@ -55,6 +55,10 @@ std::string forecast_summary(const tune::Forecast& forecast) {
     out += *forecast.margin_uncertainty > 1 ? std::string{" ± more than 100 %"}
                                             : fmt::format(" ± {:.0f} %", 100 * *forecast.margin_uncertainty);
   if (forecast.pass_probability) out += ", passes with a probability " + probability_text(*forecast.pass_probability);
+  if (forecast.inside_probability)
+    out += ", stays inside the limits with a probability " + probability_text(*forecast.inside_probability);
+  if (!forecast.pass_probability && forecast.fall_unseen)
+    out += ", with a probability that the log, which ends hot, does not tell";
   return out;
 }
 

@@ -37,6 +37,7 @@ Json forecast_part(const tune::Forecast& forecast) {
           {"margin", number_part(judgement.margin)},
           {"margin_uncertainty", number_part(forecast.margin_uncertainty)},
           {"pass_probability", number_part(forecast.pass_probability)},
+          {"inside_probability", number_part(forecast.inside_probability)},
           {"sentence", judgement.sentence.text},
           {"results", results}};
 }

@@ -15,13 +15,12 @@ namespace {
 constexpr double kCoverage = 1.96;
 
 // Slopes are off by errors of their own, whatever the level's: a share of the slope, of its change against the measured
-// run (up to kMostByChange of the slope), and of the slope by the change of the belt (ln v/v₁). From three kinds of
-// invented ovens (docs/heat_model.md).
+// run (up to a share of the slope), and of the slope by the change of the belt (ln v/v₁). From four kinds of invented
+// ovens (docs/heat_model.md).
 struct SlopeError {
-  double own, change, belt;
+  double own, change, most_by_change, belt;
 };
-constexpr double kMostByChange = 0.07;
-constexpr SlopeError kRise{0.015, 0.14, 0.2}, kFall{0.025, 0.85, 0.2};
+constexpr SlopeError kRise{0.02, 0.14, 0.07, 0.25}, kFall{0.025, 0.85, 0.08, 0.3};
 // Peaks lie behind the last zone, where air and melting solder change within seconds: off by more than other points.
 constexpr double kPeak_C = 0.3;
 constexpr double kTimeAboveChange = 0.08;  // of the change of a time above a level, in the same way
@@ -43,35 +42,72 @@ std::optional<std::array<double, 2>> between(const judge::Outcome& outcome) {
   return std::array{*from, *to};
 }
 
-/// Whether a log ends before a trace has cooled: it then shows little of its fall.
-bool ends_hot(const std::vector<const run::Trace*>& traces) {
+/// Whether a log ends before what a result is of has cooled: it then shows little of its fall.
+bool ends_hot(const run::Run& run, const judge::Outcome& outcome) {
   constexpr double cooled = 0.7;  // of the rise
-  return std::ranges::any_of(traces, [](const run::Trace* trace) {
-    if (!trace) return false;
-    const auto T = trace->temperature_C();
+  const auto hot = [](const run::Channel& channel) {
+    if (!channel.trace) return false;
+    const auto T = channel.trace->temperature_C();
     return T.back() > std::lerp(T.front(), *std::ranges::max_element(T), cooled);
-  });
+  };
+  return outcome.channel ? hot(run.channels[*outcome.channel]) : std::ranges::any_of(run.channels, hot);
 }
 
 double normal_probability(double z) { return std::erfc(-z / std::sqrt(2.0)) / 2; }
 
-/// Errors of a board's traces are mostly one error: all read high or all read low. So the chance that every requirement
-/// holds is that the common error lies between the tightest limit above and the tightest below.
-std::optional<double> pass_probability(const judge::Judgement& judgement, const std::vector<double>& half_width) {
-  double above = std::numeric_limits<double>::infinity(), below = above;
+/// Whether a log that ends hot leaves a requirement open: it shows a part of the fall, or only a bound.
+bool is_unseen(const judge::Outcome& outcome, const run::Run& measured) {
+  const bool of_the_fall = is_fall(outcome) || (outcome.value.at_least && outcome.upper);
+  return of_the_fall && outcome.value.value && ends_hot(measured, outcome);
+}
+
+enum class Pass {
+  kByRule,
+  kInside
+};  // with the guard band of a guarded rule off the limits, or the limits as they stand
+
+double guard_band(const judge::Outcome& outcome, const judge::Judgement& judgement) {
+  const bool guarded = judgement.windows[outcome.window].decision_rule == window::DecisionRule::kGuarded;
+  return guarded ? outcome.value.expanded_uncertainty.value_or(0) : 0;
+}
+
+/// The chance that every required result passes. Errors of a board's temperatures are mostly one error: all read high
+/// or all read low, and times above a level with them. So of these the chance that all hold is that the common error
+/// lies between the tightest limit above and the tightest below. Rises and falls have errors of their own: the chances
+/// of the three kinds multiply.
+std::optional<double> pass_probability(const judge::Judgement& judgement, const std::vector<double>& half_width,
+                                       const run::Run& measured, Pass pass) {
+  constexpr double free = std::numeric_limits<double>::infinity();
+  struct Room {
+    double above = free, below = free;
+  };
+  std::array<Room, 3> rooms;  // levels, rises, falls
+  bool any = false, unseen = false;
   for (std::size_t i = 0; i < judgement.all_size(); ++i) {
     const auto& outcome = judgement.all(i);
     if (!outcome.required) continue;
-    if (!outcome.value.value)
-      return outcome.value.no_value == measure::NoValue::kNotReached ? std::optional(0.0) : std::nullopt;
+    if (!outcome.value.value) {
+      if (outcome.value.no_value == measure::NoValue::kNotReached) return 0.0;
+      unseen = true;
+      continue;
+    }
     // What the log does not show to its end may be more: unknown against an upper limit.
-    if (outcome.value.at_least && outcome.upper && *outcome.value.value < *outcome.upper) return std::nullopt;
-    const double u = std::max(half_width[i] / kCoverage, 1e-9);
-    if (outcome.upper) above = std::min(above, (*outcome.upper - *outcome.value.value) / u);
-    if (outcome.lower) below = std::min(below, (*outcome.value.value - *outcome.lower) / u);
+    const bool bound = outcome.value.at_least && outcome.upper && *outcome.value.value < *outcome.upper;
+    if (bound || is_unseen(outcome, measured)) unseen = true;
+    const double u = std::max(half_width[i] / kCoverage, 1e-9),
+                 guard = pass == Pass::kByRule ? guard_band(outcome, judgement) : 0;
+    Room& room = rooms[!is_slope(outcome) ? 0 : is_fall(outcome) ? 2 : 1];
+    if (outcome.upper) room.above = std::min(room.above, (*outcome.upper - guard - *outcome.value.value) / u);
+    if (outcome.lower) room.below = std::min(room.below, (*outcome.value.value - guard - *outcome.lower) / u);
+    any = any || outcome.upper || outcome.lower;
   }
-  if (std::isinf(above) && std::isinf(below)) return std::nullopt;  // nothing required was judged
-  return std::max(0.0, normal_probability(above) + normal_probability(below) - 1);
+  double chance = 1;
+  for (const Room& room : rooms)
+    chance *= std::max(0.0, normal_probability(room.above) + normal_probability(room.below) - 1);
+  // What is not seen can only take from the chance of the rest.
+  constexpr double none = 0.01;
+  if (!any || (unseen && chance >= none)) return std::nullopt;
+  return chance;
 }
 
 }  // namespace
@@ -106,10 +142,10 @@ double Forecaster::slope_half_width(const judge::Outcome& outcome, std::size_t i
   const heat::ModelRun& run = model_.problem.runs[subject_.model_run];
   const double slope = *outcome.value.value;
   if (run.imagined || index >= measured_.size() || !measured_[index]) return kCoverage * kSlopeAlone * slope;
-  if (is_fall(outcome) && ends_hot(subject_.traces)) return kCoverage * kFallUnseen * slope;
+  if (is_fall(outcome) && ends_hot(*subject_.run, outcome)) return kCoverage * kFallUnseen * slope;
   const SlopeError& error = is_fall(outcome) ? kFall : kRise;
   const double belt = std::log(recipe.speed_mm_per_min / run.recipe.speed_mm_per_min);
-  const double by_change = std::min(error.change * std::abs(slope - *measured_[index]), kMostByChange * slope);
+  const double by_change = std::min(error.change * std::abs(slope - *measured_[index]), error.most_by_change * slope);
   return kCoverage * std::hypot(error.own * slope, by_change, error.belt * belt * slope);
 }
 
@@ -234,15 +270,28 @@ Forecast Forecaster::forecast(const oven::Recipe& recipe, Detail detail) const {
       if (const auto m = at(v)) worst = std::min(worst, *m);
   }
   if (out.judgement.margin && std::isfinite(worst)) out.margin_uncertainty = *out.judgement.margin - worst;
-  if (!model_.report.contradicted) out.pass_probability = pass_probability(out.judgement, out.half_width);
   if (values_only) return out;
+  const bool contradicted = model_.report.contradicted;
+  if (!contradicted)
+    out.pass_probability = pass_probability(out.judgement, out.half_width, *subject_.run, Pass::kByRule);
+  if (!contradicted && std::ranges::any_of(subject_.windows, [](const window::ProcessWindow& one) {
+        return one.decision_rule == window::DecisionRule::kGuarded;
+      }))
+    out.inside_probability = pass_probability(out.judgement, out.half_width, *subject_.run, Pass::kInside);
+  for (std::size_t i = 0; i < out.judgement.all_size(); ++i)
+    out.fall_unseen =
+        out.fall_unseen || (out.judgement.all(i).required && is_unseen(out.judgement.all(i), *subject_.run));
   const auto told = with_prediction_error(out.judgement, out.half_width);
   out.judgement.sentence =
-      judge::compose(told, judge::Phrases(), {.predicted = true, .pass_probability = out.pass_probability});
-  for (std::size_t i = 0; i < told.results.size(); ++i)
-    out.judgement.results[i].conformance_probability = told.results[i].conformance_probability;
-  for (std::size_t i = 0; i < told.board_results.size(); ++i)
-    out.judgement.board_results[i].conformance_probability = told.board_results[i].conformance_probability;
+      judge::compose(told, judge::Phrases(),
+                     {.predicted = true, .pass_probability = out.pass_probability, .fall_unseen = out.fall_unseen});
+  const auto take_over = [&](std::vector<judge::Outcome>& outcomes, const std::vector<judge::Outcome>& from) {
+    for (std::size_t i = 0; i < outcomes.size(); ++i)
+      outcomes[i].conformance_probability =
+          is_unseen(outcomes[i], *subject_.run) ? std::nullopt : from[i].conformance_probability;
+  };
+  take_over(out.judgement.results, told.results);
+  take_over(out.judgement.board_results, told.board_results);
   return out;
 }
 

@@ -29,9 +29,13 @@ struct Forecast {
   judge::Judgement judgement;
   std::vector<double> half_width;  ///< by outcome (judgement.all), 95 %, of the prediction; with the band only
   std::optional<double> margin_uncertainty;  ///< half width, 95 %
-  /// That nothing is out: values inside the limits as they stand. Absent where the log does not show a result to its
-  /// end, or contradicts the belt or the entry that it is said to have.
+  /// That it passes by the rule of each window, guard bands included. Absent where the log does not show a required
+  /// result to its end, unless what is seen rules a pass out, and where it contradicts the belt or the entry that it is
+  /// said to have.
   std::optional<double> pass_probability;
+  /// Under a guarded rule: that nothing is out, so that it passes or passes on condition.
+  std::optional<double> inside_probability;
+  bool fall_unseen = false;  ///< a required result hangs on a fall that the log, which ends hot, does not show
 };
 
 /// A predicted judgement whose uncertainties, and chances of conforming, have the prediction's error in them as well as

@@ -9,8 +9,10 @@
 namespace ovenwright::tune {
 namespace {
 
-constexpr double kNoValue = -20;   // margin of a required result without value
-constexpr double kDifference = 1;  // step of the finite differences, variables' units
+constexpr double kNoValue = -20;  // margin of a required result without value
+// Steps of the finite differences, variables' units. A belt that differs samples the carried noise elsewhere, which a
+// small step would take for a change of slopes.
+constexpr double kDifference = 1, kSpeedDifference = 5;
 constexpr double kFirstRegion = 20, kLastRegion = 0.4, kMostRegion = 40;
 constexpr int kMostSteps = 18, kMostPasses = 40;
 constexpr std::size_t kTriesAPass = 5;
@@ -20,12 +22,14 @@ constexpr double kSmallMove = 3;      // least change: such a move is not worth 
 constexpr double kBandReach = 4;      // how far a half width holds, variables' units
 constexpr double kSlopeReach = 2;     // how far slopes hold
 constexpr double kWorthwhile = 1e-4;  // of the cost
+constexpr double kSureEnough = 2;     // half widths: four standard deviations
 
 /// What a fall of 1 °C from one heating zone to the next costs, beyond the falls of the present recipe.
 double fall_cost(Aim aim, const Goal& goal) {
   switch (aim) {
     case Aim::kMostMargin:
-      return goal.any_falls ? 0 : 0.002;  // of margin
+      if (goal.any_falls) return 0;
+      return goal.surest ? 0.0005 : 0.002;  // half widths; of margin
     case Aim::kLeastChange:
       return 0.5;  // °C of change
     case Aim::kFastest:
@@ -70,12 +74,14 @@ double farthest(const std::vector<double>& a, const std::vector<double>& b) {
   return out;
 }
 
-/// Margin and edge by the limits.
+/// Margin, edge and sureness by the limits.
 Point weighed(Point point) {
   point.margin = point.edge = 1;
+  point.sure = kSureEnough;
   for (const auto& limit : point.limits) {
     point.margin = std::min(point.margin, limit.margin());
     point.edge = std::min(point.edge, limit.edge());
+    point.sure = std::min(point.sure, limit.sure());
   }
   return point;
 }
@@ -105,9 +111,7 @@ Search::Search(std::vector<const Forecaster*> boards, const RecipeSpace& space, 
 }
 
 /// The uncertainty that a guarded rule keeps off a limit is worked out where the band is.
-bool Search::needs_band(Aim aim, const Goal& goal) const {
-  return aim != Aim::kMostMargin || goal.most_at_edge || guards_;
-}
+bool Search::needs_band(Aim aim, const Goal& goal) const { return aim != Aim::kMostMargin || goal.surest || guards_; }
 
 Point Search::at(const std::vector<double>& x, bool with_band) const {
   auto& known = points_[with_band ? 1 : 0];
@@ -161,7 +165,8 @@ std::shared_ptr<const Search::Linear> Search::linearise(const Point& point) cons
   for_each_index(n, [&](std::size_t k) {
     if (space_.upper()[k] - space_.lower()[k] < 1e-9) return;
     auto x = point.x;
-    const double step = x[k] + kDifference <= space_.upper()[k] ? kDifference : -kDifference;
+    const double length = k == space_.speed() ? kSpeedDifference : kDifference;
+    const double step = x[k] + length <= space_.upper()[k] ? length : -length;
     x[k] += step;
     const Point moved = predicted(x, false);
     if (moved.limits.size() != point.limits.size()) return;
@@ -174,8 +179,10 @@ std::shared_ptr<const Search::Linear> Search::linearise(const Point& point) cons
 
 double Search::cost(Aim aim, const Point& point, const std::vector<double>& now, const Goal& goal) const {
   const double plain = fall_cost(aim, goal) * falls(space_, point.x, now);
-  if (aim == Aim::kMostMargin) return plain - std::min(goal.most_at_edge ? point.edge : point.margin, 1.0);
-  double sum = plain + kShortfall * std::max({0.0, goal.edge - point.edge, goal.margin - point.margin});
+  if (aim == Aim::kMostMargin) return plain - (goal.surest ? point.sure : std::min(point.margin, 1.0));
+  double missing = std::max(0.0, goal.margin - point.margin);
+  for (const auto& limit : point.limits) missing = std::max(missing, goal.edge - limit.room(goal.half_widths));
+  double sum = plain + kShortfall * missing;
   for (std::size_t k = 0; k < point.x.size(); ++k) {
     const double move = std::abs(point.x[k] - now[k]);
     if (aim == Aim::kLeastChange) sum += move > 1e-6 ? move + kZoneMoved : 0;
@@ -202,7 +209,7 @@ LinearSolution Search::program(Aim aim, const Goal& goal, const Point& point, co
   }
   if (aim == Aim::kMostMargin) {
     lp.lower.push_back(-kFree);
-    lp.upper.push_back(1);
+    lp.upper.push_back(goal.surest ? kSureEnough : 1);
     lp.cost[m] = -1;
   } else {
     lp.lower.push_back(0);
@@ -218,10 +225,17 @@ LinearSolution Search::program(Aim aim, const Goal& goal, const Point& point, co
     LinearProgram::Row row;
     row.weights.assign(columns, 0.0);
     for (std::size_t k = 0; k < n; ++k) row.weights[k] = linear.slope[i * n + k] / limit.scale;
-    // margin: slack/scale + slope·d ≥ m; else edge and margin + slope·d + m ≥ their goals
-    row.weights[m] = aim == Aim::kMostMargin ? -1 : 1;
-    row.lower = aim == Aim::kMostMargin ? -(goal.most_at_edge ? limit.edge() : limit.margin())
-                                        : std::max(goal.edge - limit.edge(), goal.margin - limit.margin());
+    // margin: slack/scale + slope·d ≥ m, or m half widths; else room and margin + slope·d + m ≥ their goals
+    if (aim != Aim::kMostMargin) {
+      row.weights[m] = 1;
+      row.lower = std::max(goal.edge - limit.room(goal.half_widths), goal.margin - limit.margin());
+    } else if (goal.surest) {
+      row.weights[m] = -std::max(limit.half_width / limit.scale, Limit::kLeastHalfWidth);
+      row.lower = -limit.room(0);
+    } else {
+      row.weights[m] = -1;
+      row.lower = -limit.margin();
+    }
     lp.rows.push_back(std::move(row));
   }
   for (const auto& own : space_.rows()) {
@@ -325,7 +339,13 @@ Point Search::whole(Aim aim, const Goal& goal, const Point& point, const Linear&
     x[k] = now[k];
     if (!space_.allows(x)) continue;
     Point without = at(x, true);
-    if (without.edge >= std::min(0.0, out.edge) && without.margin >= goal.margin) out = std::move(without);
+    // The reserve may give a little for it, the rest of the goal nothing.
+    const auto room_of = [&](const Point& one) {
+      double room = kFree;
+      for (const auto& limit : one.limits) room = std::min(room, limit.room(goal.half_widths));
+      return room;
+    };
+    if (room_of(without) >= std::min(0.0, room_of(out)) && without.margin >= goal.margin) out = std::move(without);
   }
   return out;
 }

@@ -1,4 +1,5 @@
 #pragma once
+#include <algorithm>
 #include <functional>
 #include <map>
 #include <memory>
@@ -25,8 +26,13 @@ struct Limit {
   double half_width =
       0;  ///< of the prediction, 95 %; under a guarded rule at least U, which a pass keeps off the limit
   double margin() const { return slack / scale; }
-  /// The same at the unfavourable edge of the half width.
-  double edge() const { return (slack - half_width) / scale; }
+  /// The room that is left when so many half widths are taken off, as a margin.
+  double room(double half_widths) const { return (slack - half_widths * half_width) / scale; }
+  /// That at the unfavourable edge of the half width.
+  double edge() const { return room(1); }
+  /// How many half widths lie between the prediction and the limit.
+  double sure() const { return slack / std::max(half_width, kLeastHalfWidth * scale); }
+  static constexpr double kLeastHalfWidth = 1e-3;  // of the scale
 };
 
 /// A recipe with what it is predicted to do.
@@ -34,7 +40,8 @@ struct Point {
   std::vector<double> x;
   std::vector<Limit> limits;
   double margin = 0;  ///< smallest of the limits' margins; very negative where a required result has no value
-  double edge = 0;    ///< that at the unfavourable edge of the half widths
+  double edge = 0;    ///< smallest of their margins at the unfavourable edge
+  double sure = 0;    ///< smallest number of half widths to a limit
 };
 
 /// The multipliers at the best margin: which limits hold it down, and how hard.
@@ -43,12 +50,13 @@ struct Binding {
   double weight = 0;  ///< they sum to 1
 };
 
-/// What an aim other than the most margin must keep.
+/// What an aim must keep; for the most margin, what it is.
 struct Goal {
-  double edge = 0;            ///< room inside at the band's unfavourable edge
-  double margin = 0;          ///< margin as predicted
-  bool most_at_edge = false;  ///< kMostMargin: the most margin at the band's edge, in place of the most as predicted
-  bool any_falls = false;     ///< kMostMargin: whatever zones do to each other, as where the most is to be proven
+  double edge = 0;         ///< room inside when `half_widths` are taken off
+  double margin = 0;       ///< margin as predicted
+  bool surest = false;     ///< kMostMargin: the most half widths to the nearest limit, in place of the most margin
+  bool any_falls = false;  ///< kMostMargin: whatever zones do to each other, as where the most is to be proven
+  double half_widths = 1;
 };
 
 struct Found {
@@ -77,7 +85,8 @@ class Search {
   /// The recipe for an aim, from `start`; `goal` does not matter to kMostMargin.
   Found run(Aim aim, const std::vector<double>& start, const std::vector<double>& now, const Goal& goal) const;
   /// What the aim minimises; a missed goal costs far more than anything else. A zone set below the one before it, where
-  /// it is not now, costs a little in every aim: zones heat and do not cool, so such a recipe may not hold.
+  /// it is not now, costs a little in every aim: zones heat and do not cool, so such a recipe may not hold. Where being
+  /// sure is the aim that only tells recipes apart that are equally sure.
   double cost(Aim aim, const Point& point, const std::vector<double>& now, const Goal& goal) const;
   Point at(const std::vector<double>& x, bool with_band) const;
 

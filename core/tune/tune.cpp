@@ -1,8 +1,8 @@
 #include "core/tune/tune.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <limits>
 #include <map>
 
 #include "core/tune/conflicts.h"
@@ -14,9 +14,15 @@ namespace ovenwright::tune {
 namespace {
 
 constexpr double kReserve = 0.02;  // margin beyond the band's edge, for what rounding of a recipe costs
+// A least change would stand at the band's edge at many limits at once: it keeps as much again of a half width as the
+// data do not support, where a recipe does.
+constexpr double kLeastChangeHalfWidths = 1.25;
+constexpr double kSureChance = 0.97, kChanceApart = 0.01;  // what is sure enough to be shown first; what differs
 constexpr double kDefaultMargin = 0.2;
 // The coolest recipe would drift to the oven's lower limits on a crawling belt: it stays where predictions were tried.
 constexpr double kCoolestReach_C = 40, kCoolestReachSpeed = 0.2;
+// Starts besides the present recipe where nothing is found from there, times its speed, the nearest first.
+constexpr std::array kOtherSpeeds{0.8, 1.2, 0.6, 1.5};
 constexpr std::size_t kMostBoards = 31;  // a bit each
 constexpr double kMarginMissed = 0.005;  // whole °C and mm/min may cost so much of a margin that is to be kept
 
@@ -30,14 +36,13 @@ using Boards = std::vector<const Forecaster*>;
 
 /// By the margin at the band's edge where one of them passes there, else by how many half widths the tightest limit is
 /// away.
-bool surer(const Point& a, const Point& b) {
-  if (a.edge >= 0 || b.edge >= 0) return a.edge > b.edge;
-  const auto away = [](const Point& point) {
-    double least = std::numeric_limits<double>::infinity();
-    for (const auto& limit : point.limits) least = std::min(least, limit.slack / std::max(limit.half_width, 1e-9));
-    return least;
-  };
-  return away(a) > away(b);
+bool surer(const Point& a, const Point& b) { return a.edge >= 0 || b.edge >= 0 ? a.edge > b.edge : a.sure > b.sure; }
+
+/// That every board passes; −1 where it is not known of one.
+double chance_of(const Suggestion& suggestion) {
+  double out = 1;
+  for (const auto& forecast : suggestion.predicted) out = std::min(out, forecast.pass_probability.value_or(-1));
+  return out;
 }
 
 std::vector<Forecast> forecasts(const Boards& boards, const oven::Recipe& recipe) {
@@ -179,7 +184,7 @@ class Tuning {
       auto own = clamped(space_, space_.vector(model_.problem.runs[board->subject().model_run].recipe));
       if (own != start_ && space_.allows(own)) starts.push_back(std::move(own));
     }
-    for (const double speed : {0.8, 1.2}) {
+    for (const double speed : kOtherSpeeds) {
       auto x = start_;
       x.back() *= speed;
       starts.push_back(clamped(space_, std::move(x)));
@@ -190,7 +195,7 @@ class Tuning {
       if (other.point.margin > best.point.margin) best = std::move(other);
     }
     if (best.point.margin < 0 && !stopped_)
-      best = search.run(Aim::kMostMargin, best.point.x, x_now_, {0, 0, false, true});
+      best = search.run(Aim::kMostMargin, best.point.x, x_now_, {.any_falls = true});
     if (best.point.margin < 0 || best.point.edge >= kReserve || stopped_) return best;
     const auto keep_if_surer = [&](Found other) {
       if (!other.cut_short && other.point.margin >= 0 && surer(other.point, best.point)) best = std::move(other);
@@ -201,7 +206,7 @@ class Tuning {
     // From the surest so far, from the most margin as predicted, from here.
     const auto surest = best.point.x;
     for (const auto& from : {surest, as_predicted, start_}) {
-      keep_if_surer(search.run(Aim::kMostMargin, from, x_now_, {0, 0, true}));
+      keep_if_surer(search.run(Aim::kMostMargin, from, x_now_, {.surest = true}));
       if (best.point.edge >= kReserve || stopped_) break;
     }
     return best;
@@ -282,7 +287,8 @@ class Tuning {
       }
       if (aim == Aim::kLeastChange && now_passes_) continue;
       if (aim == Aim::kFastest && request_.freedom.keep_speed) continue;
-      const Goal goal{kReserve, aim == Aim::kLeastChange ? 0 : kept};
+      Goal goal{.edge = kReserve, .margin = kept};
+      if (aim == Aim::kLeastChange) goal.margin = 0, goal.half_widths = kLeastChangeHalfWidths;
       const Found found = aim == Aim::kCoolest ? from_ends(near_search, near, aim, goal, ends)
                                                : from_ends(search, space_, aim, goal, ends);
       if (aim == Aim::kLeastChange) ends.push_back(found.point.x);
@@ -293,6 +299,20 @@ class Tuning {
       else if (found.point.margin >= 0 && space_.allows(found.point.x))
         suggest(aim, found.point);
     }
+    surest_first();
+  }
+
+  /// What is shown first is sure to pass, or the surest: by its chance, where that is not known by its half widths.
+  void surest_first() {
+    auto& shown = report_.suggestions;
+    if (shown.empty()) return;
+    const auto rank = [](const Suggestion& one) { return std::pair{chance_of(one), one.sure}; };
+    const auto surest = std::ranges::max_element(shown, {}, rank);
+    const bool known = chance_of(*surest) >= 0;
+    const bool sure_enough = known
+                                 ? chance_of(shown.front()) >= std::min(kSureChance, chance_of(*surest) - kChanceApart)
+                                 : shown.front().sure >= std::min(kLeastChangeHalfWidths, surest->sure);
+    if (!sure_enough) std::rotate(shown.begin(), surest, surest + 1);
   }
 
   /// The best of the searches from each end; a least change that is sure from the first is not looked for elsewhere.
@@ -304,7 +324,7 @@ class Tuning {
       if (!space.allows(found.point.x)) continue;
       if (!best || search.cost(aim, found.point, x_now_, goal) < search.cost(aim, best->point, x_now_, goal))
         best = std::move(found);
-      if (stopped_ || (aim == Aim::kLeastChange && best->point.edge >= goal.edge - 1e-6)) break;
+      if (stopped_ || (aim == Aim::kLeastChange && best->point.sure >= goal.half_widths)) break;
     }
     if (best) return *std::move(best);
     Found none;
@@ -320,6 +340,7 @@ class Tuning {
   void suggest(Aim aim, const Point& point) {
     Suggestion suggestion;
     suggestion.aim = aim;
+    suggestion.sure = point.sure;
     suggestion.recipe = suggested_recipe(now_, space_.recipe(point.x), aim_name(aim));
     suggestion.changes = changes(model_.problem.oven, now_, suggestion.recipe);
     // That the recipe which ran has the most margin is an answer with its prediction; of the other aims a remark.

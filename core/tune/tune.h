@@ -22,6 +22,7 @@ struct Suggestion {
   oven::Recipe recipe;
   std::vector<Change> changes;
   std::vector<Forecast> predicted;  ///< one for each board
+  double sure = 0;                  ///< half widths between the prediction and the tightest limit
   std::string sentence, caution;
 };
 
@@ -71,8 +72,9 @@ struct Request {
 };
 
 struct Report {
-  std::vector<Suggestion> suggestions;  ///< least change first where the present recipe does not pass
-  std::vector<std::string> notes;       ///< aims without a suggestion of their own, and why
+  /// Least change first where the present recipe does not pass; where that is not sure, the surest.
+  std::vector<Suggestion> suggestions;
+  std::vector<std::string> notes;  ///< aims without a suggestion of their own, and why
   std::optional<Infeasible> infeasible;
   std::optional<NextRun> next_run;  ///< where no recipe is sure to pass, or it is not sure that none does
   std::vector<Group> groups;        ///< several boards and no recipe for all: the fewest recipes that hold them

@@ -1827,6 +1827,10 @@
         <source>The peaks of %1 and %2 are %3 apart at the best recipe, and the window leaves %4: that is more than setpoints and speed can bring together.</source>
         <translation>Die Spitzen von %1 und %2 liegen beim besten Rezept %3 auseinander, das Fenster lässt %4 zu: mehr, als Sollwerte und Geschwindigkeit zusammenbringen.</translation>
     </message>
+    <message>
+        <source>chance unknown: the log ends hot</source>
+        <translation>Chance unbekannt: das Log endet heiß</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

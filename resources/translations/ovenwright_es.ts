@@ -1827,6 +1827,10 @@
         <source>The peaks of %1 and %2 are %3 apart at the best recipe, and the window leaves %4: that is more than setpoints and speed can bring together.</source>
         <translation>Los picos de %1 y %2 distan %3 con la mejor receta, y la ventana deja %4: más de lo que consignas y velocidad pueden acercar.</translation>
     </message>
+    <message>
+        <source>chance unknown: the log ends hot</source>
+        <translation>probabilidad desconocida: el registro termina en caliente</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

@@ -1797,6 +1797,10 @@
         <source>The peaks of %1 and %2 are %3 apart at the best recipe, and the window leaves %4: that is more than setpoints and speed can bring together.</source>
         <translation>在最佳配方下，%1 與 %2 的峰值相差 %3，而窗口只容 %4：設定溫度與速度無法拉近到這個程度。</translation>
     </message>
+    <message>
+        <source>chance unknown: the log ends hot</source>
+        <translation>機率未知：記錄結束時仍熱</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

@@ -137,6 +137,9 @@ constexpr KeyWords kFixed[] = {
     {"predicted.chance", "Die Wahrscheinlichkeit zu bestehen ist {chance} %.", nullptr},
     {"predicted.chance.high", "Die Wahrscheinlichkeit zu bestehen ist über 99 %.", nullptr},
     {"predicted.chance.low", "Die Wahrscheinlichkeit zu bestehen ist unter 1 %.", nullptr},
+    {"predicted.chance.unseen",
+     "Wie wahrscheinlich es besteht, ist nicht bekannt: Das Log endet, bevor die Baugruppe abgekühlt ist.",
+     nullptr},
 };
 
 constexpr KeyWords kVerdicts[] = {

@@ -112,6 +112,7 @@ constexpr KeyWords kFixed[] = {
     {"predicted.chance", "合格的概率为 {chance} %。", nullptr},
     {"predicted.chance.high", "合格的概率超过 99 %。", nullptr},
     {"predicted.chance.low", "合格的概率不到 1 %。", nullptr},
+    {"predicted.chance.unseen", "合格的概率未知：记录在电路板冷却之前就结束了。", nullptr},
 };
 
 constexpr KeyWords kVerdicts[] = {

@@ -136,6 +136,8 @@ constexpr KeyWords kFixed[] = {
     {"predicted.chance", "La probabilidad de cumplir es del {chance} %.", nullptr},
     {"predicted.chance.high", "La probabilidad de cumplir es de más del 99 %.", nullptr},
     {"predicted.chance.low", "La probabilidad de cumplir es de menos del 1 %.", nullptr},
+    {"predicted.chance.unseen",
+     "No se sabe con qué probabilidad cumple: el registro termina antes de que la placa se haya enfriado.", nullptr},
 };
 
 constexpr KeyWords kVerdicts[] = {

@@ -112,6 +112,7 @@ constexpr KeyWords kFixed[] = {
     {"predicted.chance", "合格的機率為 {chance} %。", nullptr},
     {"predicted.chance.high", "合格的機率超過 99 %。", nullptr},
     {"predicted.chance.low", "合格的機率不到 1 %。", nullptr},
+    {"predicted.chance.unseen", "合格的機率未知：記錄在電路板冷卻之前就結束了。", nullptr},
 };
 
 constexpr KeyWords kVerdicts[] = {

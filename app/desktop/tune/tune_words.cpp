@@ -220,7 +220,8 @@ QString marginText(const judge::Judgement& judgement, const tune::Forecast& fore
 }
 
 QString chanceText(const tune::Forecast& forecast, const Format& format) {
-  if (!forecast.pass_probability) return {};
+  if (!forecast.pass_probability)
+    return forecast.fall_unseen ? Words::tr("chance unknown: the log ends hot") : QString();
   const double chance = *forecast.pass_probability;
   if (chance > 0.99) return Words::tr("chance of passing over 99 %");
   if (chance < 0.01) return Words::tr("chance of passing under 1 %");

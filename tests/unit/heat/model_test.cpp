@@ -191,5 +191,27 @@ TEST(Predict, TheSameRecipeGivesTheMeasuredRun) {
   }
 }
 
+// A heat of melting that no run has shown may be that of a ball grid: by geometry 4 to 5 K (0.5 mm balls every 1 mm,
+// 7.4 g/cm³, 60 J/g, under a part that doubles a 1.6 mm board of 1850 kg/m³ and 1100 J/(kg·K)), and little is known of
+// it.
+TEST(Priors, WhatDidNotMeltMayHoldMuchSolder) {
+  const double solder_J = M_PI / 6 * std::pow(0.5e-3, 3) * 7400 * 60e3, per_K = 2 * 1.6e-3 * 1850 * 1100 * 1e-6;
+  Problem problem;
+  problem.oven = oven_of({300, 300, 300}, 25, 1);
+  problem.placements = {{"cold", 0.0, 0}, {"hot", 0.0, 0}, {"of another board", 0.0, 1}};
+  ModelRun run;
+  run.mean_C = {{25, 150, 216, 120}, {25, 150, 225, 120}, {NAN, NAN, NAN, NAN}};
+  problem.runs.push_back(run);
+  run.board = 1;
+  run.imagined = true;
+  problem.runs.push_back(run);
+  const auto all = priors(problem);
+  const auto latent = [&](std::size_t j) { return all[problem.map().placement(j, M::kLatent)]; };
+  EXPECT_LT(latent(1).mean, latent(0).mean);
+  EXPECT_NEAR(latent(0).mean, solder_J / per_K, 0.5);
+  EXPECT_GT(latent(0).sd, latent(1).sd);
+  EXPECT_EQ(latent(2).mean, latent(1).mean);
+}
+
 }  // namespace
 }  // namespace ovenwright::heat

@@ -55,7 +55,9 @@ struct Line {
   heat::Built built;
   heat::HeatModel model;
 
-  explicit Line(std::vector<std::vector<double>> time_constants_s) : tau_s(std::move(time_constants_s)) {
+  /// `hot_C`: the log ends where all thermocouples have fallen below it; absent: after the tunnel.
+  explicit Line(std::vector<std::vector<double>> time_constants_s, std::optional<double> hot_C = {})
+      : tau_s(std::move(time_constants_s)) {
     std::mt19937_64 engine(11);
     std::normal_distribution<double> noise(0, 0.08);
     std::vector<heat::RunInput> inputs;
@@ -63,7 +65,12 @@ struct Line {
       board::Board& board = boards.emplace_back();
       board.identity.name = "Board " + std::to_string(b + 1);
       run::Run& run = runs.emplace_back();
-      const auto curves = truth(b, first_recipe());
+      auto curves = truth(b, first_recipe());
+      if (hot_C) {
+        std::size_t end = curves[0].size();
+        while (std::ranges::all_of(curves, [&](const auto& T) { return T[end - 1] < *hot_C; })) --end;
+        for (auto& T : curves) T.resize(end);
+      }
       std::vector<double> time_s;
       for (std::size_t k = 0; k < curves[0].size(); ++k) time_s.push_back(static_cast<double>(k));
       const auto clock = *run::Clock::make(time_s);
@@ -205,6 +212,89 @@ TEST(Tune, BoardsThatCanShareGetOneRecipe) {
   for (const auto& suggestion : report.suggestions) {
     ASSERT_EQ(suggestion.predicted.size(), 2u);
     for (std::size_t b = 0; b < 2; ++b) EXPECT_TRUE(line.truly_holds(b, suggestion.recipe, 230, 255));
+  }
+}
+
+window::ProcessWindow window_of(const std::string& requirements) {
+  auto window = window::parse("window.toml", "name = \"w\"\nliquidus_C = 217\n" + requirements);
+  EXPECT_TRUE(window) << window.error().text();
+  return *std::move(window);
+}
+
+double phi(double z) { return std::erfc(-z / std::sqrt(2.0)) / 2; }
+
+// Source: algebra. A pass by a guarded rule keeps U off each limit (measures.md, Verdict), so its chance is that of the
+// window drawn in by U; with one error for all peaks, that of the tightest limit above and the tightest below.
+TEST(Forecast, TheChanceIsThatOfAPassByTheRule) {
+  const Line line({kHeavy});
+  auto recipe = first_recipe();
+  for (auto* side : {&recipe.top_C, &recipe.bottom_C}) side->back() += 12, side->at(4) += 12;
+  for (const bool guarded : {false, true}) {
+    auto window = peak_window(235, 250);
+    if (guarded) window.decision_rule = window::DecisionRule::kGuarded;
+    const auto forecast = Forecaster(line.model, line.subjects({window})[0]).forecast(recipe, true);
+    double above = 1e9, below = 1e9;
+    for (std::size_t i = 0; i < forecast.judgement.all_size(); ++i) {
+      const auto& value = forecast.judgement.all(i).value;
+      const double guard = guarded ? *value.expanded_uncertainty : 0, u = forecast.half_width[i] / 1.96;
+      above = std::min(above, (250 - guard - *value.value) / u);
+      below = std::min(below, (*value.value - guard - 235) / u);
+    }
+    ASSERT_TRUE(forecast.pass_probability);
+    EXPECT_NEAR(*forecast.pass_probability, std::max(0.0, phi(above) + phi(below) - 1), 1e-9) << guarded;
+    EXPECT_GT(above + below, 0) << guarded;
+  }
+}
+
+// Source: algebra. What a rise is off by has little to do with what a peak is off by: chances of both multiply.
+TEST(Forecast, ChancesOfSlopesAndLevelsMultiply) {
+  const Line line({kHeavy});
+  const std::string rise = "[[requirement]]\nname = \"rise\"\nmeasure = \"steepest rise\"\nover = 5\nupper = 2.2\n";
+  const std::string peak = "[[requirement]]\nname = \"peak\"\nmeasure = \"peak\"\nlower = 232\nupper = 250\n";
+  const auto chance = [&](const std::string& requirements) {
+    return *Forecaster(line.model, line.subjects({window_of(requirements)})[0])
+                .forecast(first_recipe(), true)
+                .pass_probability;
+  };
+  EXPECT_NEAR(chance(rise + peak), chance(rise) * chance(peak), 1e-9);
+}
+
+// A log that ends at 215 °C shows nothing of the fall: no chance is given where a fall is required, and that is said.
+// What does not hang on the fall keeps its chance.
+TEST(Forecast, AFallThatTheLogDoesNotShowLeavesTheChanceOpen) {
+  const Line line({kHeavy}, 215.0);
+  const std::string fall = "[[requirement]]\nname = \"fall\"\nmeasure = \"steepest fall\"\nover = 5\nupper = 9\n";
+  const std::string peak = "[[requirement]]\nname = \"peak\"\nmeasure = \"peak\"\nlower = 200\nupper = 260\n";
+  const auto forecast = [&](const std::string& requirements) {
+    return Forecaster(line.model, line.subjects({window_of(requirements)})[0]).forecast(first_recipe(), true);
+  };
+  const auto open = forecast(peak + fall);
+  EXPECT_FALSE(open.pass_probability);
+  EXPECT_TRUE(open.fall_unseen);
+  EXPECT_NE(open.judgement.sentence.text.find("ends before the board has cooled"), std::string::npos)
+      << open.judgement.sentence.text;
+  for (const auto& outcome : open.judgement.results)
+    EXPECT_EQ(outcome.conformance_probability.has_value(), outcome.requirement_name == "peak");
+  const auto known = forecast(peak);
+  EXPECT_FALSE(known.fall_unseen);
+  ASSERT_TRUE(known.pass_probability);
+  EXPECT_GT(*known.pass_probability, 0.99);
+  // A limit that is missed for sure is missed whatever the fall: 300 °C is 50 °C away.
+  const auto missed =
+      forecast("[[requirement]]\nname = \"peak\"\nmeasure = \"peak\"\nlower = 300\nupper = 310\n" + fall);
+  ASSERT_TRUE(missed.pass_probability);
+  EXPECT_LT(*missed.pass_probability, 0.01);
+}
+
+// What is shown first is sure, or no other is surer: in windows that leave little room, and in none.
+TEST(Tune, TheFirstSuggestionIsSureOrTheSurest) {
+  const Line line({kHeavy});
+  for (const double upper_C : {239.0, 241.0, 244.0, 250.0}) {
+    const auto report = tune(line.model, line.subjects({peak_window(235, upper_C)}), first_recipe(), false, {});
+    if (report.suggestions.empty()) continue;
+    const double first = *report.suggestions.front().predicted[0].pass_probability;
+    for (const auto& other : report.suggestions)
+      EXPECT_GE(first + 0.011, std::min(0.97, *other.predicted[0].pass_probability)) << upper_C;
   }
 }
 

@@ -17,6 +17,7 @@ constexpr double kReserve = 0.02;  // margin beyond the band's edge, for what ro
 // A least change would stand at the band's edge at many limits at once: it keeps as much again of a half width as the
 // data do not support, where a recipe does.
 constexpr double kLeastChangeHalfWidths = 1.25;
+constexpr double kDoubtfulChance = 0.9;                    // below it is said
 constexpr double kSureChance = 0.97, kChanceApart = 0.01;  // what is sure enough to be shown first; what differs
 constexpr double kDefaultMargin = 0.2;
 // The coolest recipe would drift to the oven's lower limits on a crawling belt: it stays where predictions were tried.
@@ -219,6 +220,8 @@ class Tuning {
     const Found holder = smallest_conflict({all_, space_, start_, x_now_, go_on()}, best);
     if (stopped_) return;
     found.conflicts = conflicts_of(holder, forecasts(all_, found.best));
+    found.ruled_out =
+        std::ranges::any_of(best.point.limits, [](const Limit& one) { return one.slack + one.half_width < 0; });
     found.sentence = infeasible_sentence(found, told_apart());
     report_.infeasible = std::move(found);
   }
@@ -289,8 +292,13 @@ class Tuning {
       if (aim == Aim::kFastest && request_.freedom.keep_speed) continue;
       Goal goal{.edge = kReserve, .margin = kept};
       if (aim == Aim::kLeastChange) goal.margin = 0, goal.half_widths = kLeastChangeHalfWidths;
-      const Found found = aim == Aim::kCoolest ? from_ends(near_search, near, aim, goal, ends)
-                                               : from_ends(search, space_, aim, goal, ends);
+      Found found = aim == Aim::kCoolest ? from_ends(near_search, near, aim, goal, ends)
+                                         : from_ends(search, space_, aim, goal, ends);
+      // The reserve is for where there is one.
+      if (aim == Aim::kLeastChange && found.point.sure < goal.half_widths && best.point.edge >= kReserve) {
+        goal.half_widths = 1;
+        found = from_ends(search, space_, aim, goal, ends);
+      }
       if (aim == Aim::kLeastChange) ends.push_back(found.point.x);
       if (stopped_) return;
       done_ += 0.2;
@@ -312,7 +320,9 @@ class Tuning {
     const bool sure_enough = known
                                  ? chance_of(shown.front()) >= std::min(kSureChance, chance_of(*surest) - kChanceApart)
                                  : shown.front().sure >= std::min(kLeastChangeHalfWidths, surest->sure);
+    const bool doubtful = known && chance_of(*surest) < kDoubtfulChance;
     if (!sure_enough) std::rotate(shown.begin(), surest, surest + 1);
+    if (doubtful) shown.front().sentence += doubtful_words();
   }
 
   /// The best of the searches from each end; a least change that is sure from the first is not looked for elsewhere.

@@ -42,6 +42,7 @@ struct Infeasible {
   std::string sentence;
   std::vector<Conflict> conflicts;
   double best_margin = 0;
+  bool ruled_out = true;  ///< a pass of the best recipe lies beyond its half widths; false: the next run may show one
   oven::Recipe best;
 };
 

@@ -159,10 +159,13 @@ std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& sugges
   return out;
 }
 
+std::string doubtful_words() { return " It is not sure to pass: of those found it is the likeliest."; }
+
 std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<std::string>& names) {
   std::string out = fmt::format(
-      "No recipe of this oven holds every requirement: the best margin that the model finds is \u2212{:.0f} %.",
-      -100 * infeasible.best_margin);
+      "No recipe of this oven {} every requirement: the best margin that the model finds is \u2212{:.0f} %{}.",
+      infeasible.ruled_out ? "holds" : "is predicted to hold", -100 * infeasible.best_margin,
+      infeasible.ruled_out ? "" : ", and its error does not rule a pass out");
   if (infeasible.conflicts.empty()) return out;
   out += " What stands against each other:";
   for (std::size_t i = 0; i < infeasible.conflicts.size(); ++i) {

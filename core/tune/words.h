@@ -19,6 +19,8 @@ inline constexpr const char* kCaution =
 std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& suggestion,
                                 const std::vector<std::string>& names);
 std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<std::string>& names);
+/// Of the first suggestion, where it is not sure to pass.
+std::string doubtful_words();
 /// "A run of the best recipe itself (zones 8 and 9 up 7 °C) is expected to narrow the peak of U1 from 236 ± 3.1 °C to ±
 /// 1.2 °C.": `value`: predicted at the best recipe; `is_best`: the run is of that recipe.
 /// `fails`: even the best recipe is predicted outside.

@@ -2352,6 +2352,14 @@
         <source>These runs ran several recipes, so no zones stand here</source>
         <translation>Diese Läufe liefen mit mehreren Rezepten, daher stehen hier keine Zonen</translation>
     </message>
+    <message>
+        <source>A, margin</source>
+        <translation>A, Reserve</translation>
+    </message>
+    <message>
+        <source>B, margin</source>
+        <translation>B, Reserve</translation>
+    </message>
 </context>
 <context>
     <name>main</name>

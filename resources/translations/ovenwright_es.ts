@@ -2352,6 +2352,14 @@
         <source>These runs ran several recipes, so no zones stand here</source>
         <translation>Estas pasadas usaron varias recetas; por eso aquí no hay zonas</translation>
     </message>
+    <message>
+        <source>A, margin</source>
+        <translation>A, margen</translation>
+    </message>
+    <message>
+        <source>B, margin</source>
+        <translation>B, margen</translation>
+    </message>
 </context>
 <context>
     <name>main</name>

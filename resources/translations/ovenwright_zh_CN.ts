@@ -2314,6 +2314,14 @@
         <source>These runs ran several recipes, so no zones stand here</source>
         <translation>这些测温用了多个配方，因此此处不列温区</translation>
     </message>
+    <message>
+        <source>A, margin</source>
+        <translation>A，裕度</translation>
+    </message>
+    <message>
+        <source>B, margin</source>
+        <translation>B，裕度</translation>
+    </message>
 </context>
 <context>
     <name>main</name>

@@ -118,7 +118,7 @@ void paintNames(QPainter& painter, const Canvas& canvas, const Scene& scene, con
     const auto& look = scene.view->channels()[row.channel].look;
     painter.setOpacity(scene.strong && *scene.strong != row.channel ? 0.35 : 1);
     const QLineF line = place(look.name);
-    painter.setPen(theme.curvePen(look.style));
+    painter.setPen(scene.thin ? groupPen(theme, look.style, false) : theme.curvePen(look.style));
     painter.drawLine(line);
     widgets::paintMarker(painter, line.center(), theme.px(3.5), theme.thermocouple(look.style), true, theme.panel,
                          theme);
@@ -203,7 +203,7 @@ void paintKey(QPainter& painter, const Canvas& canvas, const Scene& scene, const
     const auto& shown = scene.view->channels()[row.channel];
     line = QRectF(line.left(), line.bottom(), line.width(), metrics.height());
     painter.setOpacity(scene.strong && *scene.strong != row.channel ? 0.35 : 1);
-    painter.setPen(theme.curvePen(shown.look.style));
+    painter.setPen(scene.thin ? groupPen(theme, shown.look.style, false) : theme.curvePen(shown.look.style));
     const QPointF middle(line.left() + sample / 2, line.center().y());
     painter.drawLine(QLineF(line.left(), middle.y(), line.left() + sample, middle.y()));
     widgets::paintMarker(painter, middle, theme.px(3.5), theme.thermocouple(shown.look.style), true, theme.panel,

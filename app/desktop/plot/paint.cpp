@@ -21,6 +21,12 @@ QColor faded(QColor color, double opacity) {
   return color;
 }
 
+/// As much of a colour over a ground.
+QColor mixed(const QColor& color, const QColor& ground, double share) {
+  const auto part = [share](int of, int under) { return int(std::lround(share * of + (1 - share) * under)); };
+  return {part(color.red(), ground.red()), part(color.green(), ground.green()), part(color.blue(), ground.blue())};
+}
+
 /// A little larger than the axes, so that a line's ends and a halo's half width are not cut inside them.
 QRectF drawn(const Canvas& canvas) {
   const double more = canvas.theme->px(2);
@@ -122,7 +128,11 @@ void paintTitle(QPainter& painter, const Canvas& canvas, const Scene& scene) {
   painter.setFont(theme.font(14, true));
   const QFontMetricsF metrics(painter.font());
   const double gap = theme.px(8);
-  const QString text = metrics.elidedText(scene.title, Qt::ElideMiddle, canvas.area.width() * 0.6);
+  // It ends before the first peak's mark.
+  double room = canvas.area.width() * 0.6;
+  for (const auto& channel : scene.view->channels())
+    if (channel.trace) room = std::min(room, canvas.mapping.x(channel.peak_s) - canvas.area.left() - 3 * gap);
+  const QString text = metrics.elidedText(scene.title, Qt::ElideMiddle, std::max(room, canvas.area.width() * 0.3));
   painter.setPen(theme.text);
   painter.drawText(canvas.area.topLeft() + QPointF(gap, metrics.ascent() + theme.px(3)), text);
   painter.restore();
@@ -218,26 +228,34 @@ void paintBehind(QPainter& painter, const Canvas& canvas, const Scene& scene, co
   painter.setClipRect(canvas.area);
   painter.setFont(theme.font(11, true));
   const QFontMetricsF metrics(painter.font());
-  for (const auto& behind : scene.behind) {
-    Canvas later = canvas;
-    later.mapping.x0 += behind.later_s * canvas.mapping.x_per_s;
-    for (const auto& shown : behind.view->channels()) {
-      const auto channel = alike(scene, shown.look.style);
-      if (!shown.trace || (channel < hidden.size() && hidden[channel])) continue;
-      painter.setOpacity(strength(scene, channel));
-      using Group = Scene::Behind::Group;
-      painter.setPen(behind.group == Group::kNone ? behindPen(theme, shown.look.style, behind.tag.isEmpty())
-                                                  : groupPen(theme, shown.look.style, behind.group == Group::kOther));
-      const auto time_s = shown.trace->time_s();
-      for (const auto& line : course(later, shown, time_s.front(), time_s.back())) painter.drawPolyline(line);
-      if (behind.tag.isEmpty() || behind.group != Group::kNone) continue;
-      const QPointF peak(later.mapping.x(shown.peak_s), canvas.mapping.y(*shown.look.peak_C));
-      const double width = metrics.horizontalAdvance(behind.tag) + theme.px(4);
-      const QRectF plate(peak.x() - width / 2, peak.y() - metrics.height() - theme.px(1), width, metrics.height());
-      painter.fillRect(plate, theme.panel);
-      painter.drawText(plate, Qt::AlignCenter, behind.tag);
+  using Group = Scene::Behind::Group;
+  // What stands back first, so that among many runs the chosen thermocouple is not covered.
+  for (const bool front : {false, true})
+    for (const auto& behind : scene.behind) {
+      Canvas later = canvas;
+      later.mapping.x0 += behind.later_s * canvas.mapping.x_per_s;
+      for (const auto& shown : behind.view->channels()) {
+        const auto channel = alike(scene, shown.look.style);
+        if (!shown.trace || (channel < hidden.size() && hidden[channel])) continue;
+        const double strong = strength(scene, channel);
+        if ((strong == 1) != front) continue;
+        const bool group = behind.group != Group::kNone;
+        QPen pen = group ? groupPen(theme, shown.look.style, behind.group == Group::kOther)
+                         : behindPen(theme, shown.look.style, behind.tag.isEmpty());
+        // Pale, not transparent: many of a group lie over one another.
+        if (group) pen.setColor(mixed(pen.color(), theme.panel, strong));
+        painter.setOpacity(group ? 1 : strong);
+        painter.setPen(pen);
+        const auto time_s = shown.trace->time_s();
+        for (const auto& line : course(later, shown, time_s.front(), time_s.back())) painter.drawPolyline(line);
+        if (behind.tag.isEmpty() || group) continue;
+        const QPointF peak(later.mapping.x(shown.peak_s), canvas.mapping.y(*shown.look.peak_C));
+        const double width = metrics.horizontalAdvance(behind.tag) + theme.px(4);
+        const QRectF plate(peak.x() - width / 2, peak.y() - metrics.height() - theme.px(1), width, metrics.height());
+        painter.fillRect(plate, theme.panel);
+        painter.drawText(plate, Qt::AlignCenter, behind.tag);
+      }
     }
-  }
   painter.restore();
 }
 

@@ -101,10 +101,15 @@ void paintPairHeader(QPainter& painter, const LaneTable& table, const Theme& the
   };
   const auto& worst = c.pair.worst;
   const bool groups = table.groups;
-  text(worst[0].signLeft, worst[0].marginRight, Qt::AlignLeft,
-       groups ? Wording::tr("A, mean margin") : Wording::tr("A, smallest margin"));
-  text(worst[1].signLeft, worst[1].marginRight, Qt::AlignLeft,
-       groups ? Wording::tr("B, mean margin") : Wording::tr("B, smallest margin"));
+  const auto fits = [&](const QString& what) {
+    return QFontMetricsF(theme.font(11)).horizontalAdvance(what) <=
+           c.pair.worst[0].marginRight - c.pair.worst[0].signLeft;
+  };
+  const QString whole[] = {groups ? Wording::tr("A, mean margin") : Wording::tr("A, smallest margin"),
+                           groups ? Wording::tr("B, mean margin") : Wording::tr("B, smallest margin")};
+  const QString brief[] = {Wording::tr("A, margin"), Wording::tr("B, margin")};
+  for (const std::size_t side : {0, 1})
+    text(worst[side].signLeft, worst[side].marginRight, Qt::AlignLeft, fits(whole[side]) ? whole[side] : brief[side]);
   const QString counts = QStringLiteral("n");
   const qreal right =
       groups ? c.pair.countsRight - QFontMetricsF(theme.font(11)).horizontalAdvance(counts) : c.pair.moreLeft;

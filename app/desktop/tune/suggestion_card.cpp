@@ -10,7 +10,6 @@
 #include "app/desktop/tune/tune_words.h"
 #include "app/desktop/widgets/verdict_sign.h"
 #include "app/desktop/widgets/wording.h"
-#include "app/desktop/window/notice.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -60,12 +59,10 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
   head->addWidget(m_show);
 
   QStringList reasons{widgets::Wording::verdictTitle(judgement.verdict)};
-  if (const QString chance = chanceText(forecast, format); !chance.isEmpty())
-    reasons.last() += QStringLiteral(", ") + chance;
+  if (const QString chance = chanceText(forecast, format); !chance.isEmpty()) reasons << chance;
   reasons << tr("Tightest: %1").arg(tightestText(judgement, format));
   if (const QString boards = throughputText(bench.measured, suggestion.recipe, format); !boards.isEmpty())
     reasons << boards;
-  for (QString& reason : reasons) reason = sentenceCase(reason);
 
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(int(m_theme.px(12)), int(m_theme.px(6)), int(m_theme.px(10)), int(m_theme.px(8)));
@@ -74,7 +71,7 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
   layout->addLayout(second);
   const QString changes = changesOnCard(bench.oven, bench.measured, suggestion.recipe, format);
   layout->addWidget(label(changes.isEmpty() ? tr("The recipe that was run stays.") : changes, 13, false, m_theme.text));
-  layout->addWidget(label(reasons.join(u' '), 12, false, m_theme.secondary));
+  layout->addWidget(label(reasons.join(QStringLiteral(" · ")), 12, false, m_theme.secondary));
   connect(m_show, &QPushButton::clicked, this, &SuggestionCard::showWanted);
   setShown(false);
 }

@@ -145,7 +145,12 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
   constexpr QChar kJoiner(0x2060);
   QString text = texts.join(gap);
   text.replace(u'/', QString(kJoiner) + u'/' + kJoiner);
-  return text.replace(u'–', QString(kJoiner) + u'–' + kJoiner);
+  text.replace(u'–', QString(kJoiner) + u'–' + kJoiner);
+  // Ideographs break anywhere.
+  constexpr QChar kFirstIdeograph(0x2E80);
+  for (qsizetype i = text.size() - 1; i > 0; --i)
+    if (text[i] >= kFirstIdeograph && text[i - 1] >= kFirstIdeograph) text.insert(i, kJoiner);
+  return text;
 }
 
 QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to, const Format& format) {

@@ -108,15 +108,21 @@ void flag_reversed_polarity(run::Run& run) {
   if (std::ranges::none_of(run.channels, gets_below_its_start)) return;  // most runs end here
   const auto rises = rises_of(run);
   const auto valid = std::ranges::count_if(run.channels, [](const run::Channel& c) { return c.trace.has_value(); });
+  // A trace alone, or every one of a board whose plugs are all the wrong way round: no other says how a run rises.
+  const auto falls = [&](std::size_t k) {
+    return !run.channels[k].trace || falls_alone(rises.of_C[k], *run.channels[k].trace);
+  };
+  std::size_t falling = 0;
+  while (falling < run.channels.size() && falls(falling)) ++falling;
+  const bool all_fall = valid > 0 && falling == run.channels.size();
   for (std::size_t k = 0; k < run.channels.size(); ++k) {
     auto& channel = run.channels[k];
     if (!channel.trace) continue;
     const auto& own = rises.of_C[k];
     std::optional<Interval> reversed;
-    if (valid == 1) {
-      if (falls_alone(own, *channel.trace))
-        reversed = Interval{channel.trace->time_s().front(), channel.trace->time_s().back()};
-    } else {
+    if (all_fall) {
+      reversed = Interval{channel.trace->time_s().front(), channel.trace->time_s().back()};
+    } else if (valid > 1) {
       const auto rest = others(rises, k);
       const auto peak = static_cast<std::size_t>(
           std::ranges::max_element(rest, [](double a, double b) { return !std::isnan(b) && !(a >= b); }) -
@@ -126,12 +132,13 @@ void flag_reversed_polarity(run::Run& run) {
         reversed = Interval{channel.trace->time_s().front(), channel.trace->time_s().back()};
     }
     if (reversed)
-      channel.faults.push_back({run::FaultKind::kReversedPolarity,
-                                reversed->from_s,
-                                reversed->to_s,
-                                run::FaultAction::kFlagged,
-                                say(Phrase::kFallsAsOthersRise),
-                                {}});
+      channel.faults.push_back(
+          {run::FaultKind::kReversedPolarity,
+           reversed->from_s,
+           reversed->to_s,
+           run::FaultAction::kFlagged,
+           all_fall ? "falls far below its start and never rises above it" : say(Phrase::kFallsAsOthersRise),
+           {}});
   }
 }
 

@@ -13,7 +13,7 @@ void flag_stuck(run::Run& run);
 
 /// Flags a trace that falls as the others rise: over the samples from the others' start to their peak its temperature
 /// goes against theirs, or for 10 s or more it lies 10 °C below its start while the others lie 30 °C above theirs.
-/// A trace alone is flagged where it only falls, by more than 40 °C and below −15 °C.
+/// A trace alone, or every trace of a log, is flagged where it only falls, by more than 40 °C and below −15 °C.
 /// Cost: O(number of traces) at no more than some thousand moments.
 void flag_reversed_polarity(run::Run& run);
 

@@ -311,7 +311,7 @@ std::string fixed_text(const std::string& id, int count) {
   if (id == "bodies") return "[board:Body limits are not judged: no board says what is a body.]";
   if (id == "sides") return "[board:Limits of one side are not judged: no board says which side a trace is on.]";
   if (id == "suspect.reversed")
-    return "[fault:{placement} falls as the others rise: is it plugged in the wrong way round?]";
+    return "[fault:{placement} falls where a run rises: is it plugged in the wrong way round?]";
   if (id == "suspect.detached") return "[fault:{placement} leads all others: has it come off?]";
   if (id == "suspect.swapped") return "[fault:{placement} may be swapped with another.]";
   if (id == "suspect.stuck") return "[fault:{placement} reads the same from {from} to {to} s on the log: is it stuck?]";

@@ -96,6 +96,7 @@ class Planner {
     units();
     scales();
     summarise();
+    doubt_stated_unit();
     voltages(cold_junction_column, cold_junction_unit);
     return std::move(plan_);
   }
@@ -313,6 +314,29 @@ class Planner {
     for (std::size_t i = 0; i < channels_.size(); ++i)
       list += fmt::format("{}{} ({})", i == 0 ? "" : ", ", channels_[i].name, plan_.channels[i].unit);
     plan_.notes.push_back(say(Phrase::kUnitsDiffer, {list}));
+  }
+
+  /// A stated unit in which the numbers are no run, while in the other one they are: it is kept and the other offered.
+  void doubt_stated_unit() {
+    const bool open = std::any_of(plan_.assumed.begin(), plan_.assumed.end(),
+                                  [](const Assumption& assumption) { return assumption.about == "unit"; });
+    const bool alike = std::all_of(plan_.channels.begin(), plan_.channels.end(),
+                                   [&](const ChannelUnit& channel) { return channel.unit == plan_.unit; });
+    if (layout_.unit || open || !alike) return;
+    Extent extent = extent_of(all());
+    if (!extent.any()) return;
+    extent.start *= plan_.scale;
+    extent.peak *= plan_.scale;
+    const auto doubt = [](const char* stated, double top_C, const char* other, double other_C) {
+      return fmt::format("The file says {}, which makes the top {:.0f} °C: no run. As {} it would be {:.0f} °C.",
+                         stated, top_C, other, other_C);
+    };
+    const double start_C = celsius(extent.start, "degF"), peak_C = celsius(extent.peak, "degF");  // read as °F
+    if (plan_.unit == "degF" && peak_C < 150 && start_C < 5 && extent.start > 5 && extent.start < 60 &&
+        extent.peak > 140 && extent.peak < 330)
+      plan_.assumed.push_back({"unit", doubt("°F", peak_C, "°C", extent.peak), "degF", "degC"});
+    if (plan_.unit == "degC" && likely_unit(extent, false) == "degF")
+      plan_.assumed.push_back({"unit", doubt("°C", extent.peak, "°F", peak_C), "degC", "degF"});
   }
 
   void voltages(int cold_junction_column, const std::optional<UnitText>& cold_junction_unit) {

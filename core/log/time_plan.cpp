@@ -272,8 +272,14 @@ class Planner {
     return low >= 0 && low + span <= 2 && profile.most_decimals >= 4 && span * kDay > 30 && span < 0.5 && step < 2e-4;
   }
 
+  /// To three digits, and never with an exponent: "0.08 s", "6.98 min", "116 h".
   static std::string minutes(double seconds) {
-    return seconds < 120 ? fmt::format("{:.3g} s", seconds) : fmt::format("{:.3g} min", seconds / 60);
+    constexpr double kMinute = 60, kHour = 3600;
+    const auto number = [](double value) {
+      return value >= 1000 || value < 0.001 ? fmt::format("{:.0f}", value) : fmt::format("{:.3g}", value);
+    };
+    if (seconds < 2 * kMinute) return number(seconds) + " s";
+    return seconds <= 2 * kHour ? number(seconds / kMinute) + " min" : number(seconds / kHour) + " h";
   }
 
   void clock(const ColumnProfile& profile) {

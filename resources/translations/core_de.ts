@@ -2454,5 +2454,17 @@
         <source>No password provided</source>
         <translation>kein Kennwort angegeben</translation>
     </message>
+    <message>
+        <source>The file says °F, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
+        <translation>Die Datei sagt °F, damit liegt der höchste Wert bei {0} °C: das ist kein Lauf. Als °C wären es {1} °C.</translation>
+    </message>
+    <message>
+        <source>The file says °C, which makes the top {0} °C: no run. As °F it would be {1} °C.</source>
+        <translation>Die Datei sagt °C, damit liegt der höchste Wert bei {0} °C: das ist kein Lauf. Als °F wären es {1} °C.</translation>
+    </message>
+    <message>
+        <source>falls far below its start and never rises above it</source>
+        <translation>fällt weit unter seinen Anfang und steigt nie darüber</translation>
+    </message>
 </context>
 </TS>

@@ -2454,5 +2454,17 @@
         <source>No password provided</source>
         <translation>未提供密码</translation>
     </message>
+    <message>
+        <source>The file says °F, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
+        <translation>文件注明 °F，最高为 {0} °C：不像过炉。若为 °C，则为 {1} °C。</translation>
+    </message>
+    <message>
+        <source>The file says °C, which makes the top {0} °C: no run. As °F it would be {1} °C.</source>
+        <translation>文件注明 °C，最高为 {0} °C：不像过炉。若为 °F，则为 {1} °C。</translation>
+    </message>
+    <message>
+        <source>falls far below its start and never rises above it</source>
+        <translation>远低于起始温度，从未升到其上</translation>
+    </message>
 </context>
 </TS>

@@ -2454,5 +2454,17 @@
         <source>No password provided</source>
         <translation>未提供密碼</translation>
     </message>
+    <message>
+        <source>The file says °F, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
+        <translation>檔案註明 °F，最高為 {0} °C：不像過爐。若為 °C，則為 {1} °C。</translation>
+    </message>
+    <message>
+        <source>The file says °C, which makes the top {0} °C: no run. As °F it would be {1} °C.</source>
+        <translation>檔案註明 °C，最高為 {0} °C：不像過爐。若為 °F，則為 {1} °C。</translation>
+    </message>
+    <message>
+        <source>falls far below its start and never rises above it</source>
+        <translation>遠低於起始溫度，從未升到其上</translation>
+    </message>
 </context>
 </TS>

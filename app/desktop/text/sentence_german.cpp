@@ -114,7 +114,7 @@ constexpr KeyWords kFixed[] = {
     {"sides",
      "[board:Grenzen für eine Seite werden nicht geprüft: keine Baugruppe sagt, auf welcher Seite gemessen wird.]",
      nullptr},
-    {"suspect.reversed", "[fault:{placement} fällt, während die anderen steigen: ist das Thermoelement verpolt?]", nullptr},
+    {"suspect.reversed", "[fault:{placement} fällt, wo ein Lauf steigt: ist das Thermoelement verpolt?]", nullptr},
     {"suspect.detached", "[fault:{placement} eilt allen anderen voraus: hat sich das Thermoelement gelöst?]", nullptr},
     {"suspect.swapped", "[fault:{placement} ist vielleicht mit einem anderen vertauscht.]", nullptr},
     {"suspect.stuck", "[fault:{placement} zeigt von {from} bis {to} s⟨ des Logs⟩ denselben Wert: hängt der Wert?]", nullptr},

@@ -96,7 +96,7 @@ constexpr KeyWords kFixed[] = {
     {"more.causes", "[more:另有 {k} 项]属于其他原因。", nullptr},
     {"bodies", "[board:元件本体的界限未判定：没有板文件说明哪个是本体。]", nullptr},
     {"sides", "[board:单面的界限未判定：没有板文件说明测点在哪一面。]", nullptr},
-    {"suspect.reversed", "[fault:{placement} 在其他测点升温时下降：是否极性接反？]", nullptr},
+    {"suspect.reversed", "[fault:{placement} 在应升温时下降：是否极性接反？]", nullptr},
     {"suspect.detached", "[fault:{placement} 领先所有测点：是否已脱落？]", nullptr},
     {"suspect.swapped", "[fault:{placement} 可能与另一测点接错。]", nullptr},
     {"suspect.stuck", "[fault:{placement} 在⟨记录的⟩第 {from} 至 {to} s 读数不变：是否卡住？]", nullptr},

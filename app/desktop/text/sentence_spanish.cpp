@@ -116,7 +116,7 @@ constexpr KeyWords kFixed[] = {
     {"more.causes", "[more:{k} más] tiene otra causa.", "[more:{k} más] tienen otras causas."},
     {"bodies", "[board:Los límites de cuerpos no se juzgan: ninguna placa dice qué es un cuerpo.]", nullptr},
     {"sides", "[board:Los límites de una cara no se juzgan: ninguna placa dice en qué cara está cada curva.]", nullptr},
-    {"suspect.reversed", "[fault:{placement} baja mientras los demás suben: ¿está conectado al revés?]", nullptr},
+    {"suspect.reversed", "[fault:{placement} baja donde una pasada sube: ¿está conectado al revés?]", nullptr},
     {"suspect.detached", "[fault:{placement} se adelanta a todos los demás: ¿se ha soltado?]", nullptr},
     {"suspect.swapped", "[fault:{placement} puede estar cambiado con otro.]", nullptr},
     {"suspect.stuck", "[fault:{placement} marca lo mismo de {from} a {to} s⟨ del registro⟩: ¿se ha quedado fijo?]",

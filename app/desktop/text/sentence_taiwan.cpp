@@ -96,7 +96,7 @@ constexpr KeyWords kFixed[] = {
     {"more.causes", "[more:另有 {k} 項]屬於其他原因。", nullptr},
     {"bodies", "[board:零件本體的界限未判定：沒有板檔說明哪個是本體。]", nullptr},
     {"sides", "[board:單面的界限未判定：沒有板檔說明測點在哪一面。]", nullptr},
-    {"suspect.reversed", "[fault:{placement} 在其他測點升溫時下降：是否極性接反？]", nullptr},
+    {"suspect.reversed", "[fault:{placement} 在應升溫時下降：是否極性接反？]", nullptr},
     {"suspect.detached", "[fault:{placement} 領先所有測點：是否已脫落？]", nullptr},
     {"suspect.swapped", "[fault:{placement} 可能與另一測點接錯。]", nullptr},
     {"suspect.stuck", "[fault:{placement} 在⟨記錄的⟩第 {from} 至 {to} s 讀數不變：是否卡住？]", nullptr},

@@ -246,6 +246,20 @@ TEST(CleanFaults, ReversedPolarityIsFlagged) {
   EXPECT_THAT(faults_of(cleaned(log)[0]), ElementsAre("TC4 reversed polarity 0.0 400.0 flagged"));
 }
 
+TEST(CleanFaults, ReversedPolarityOfAllTracesIsFlaggedOnEach) {
+  MadeLog log;
+  for (auto& T : log.temperature_C)
+    for (double& value : T) value = 50 - value;
+  const auto faults = faults_of(cleaned(log)[0]);
+  ASSERT_EQ(faults.size(), 4U);
+  for (const auto& fault : faults) EXPECT_THAT(fault, testing::HasSubstr("reversed polarity 0.0 "));
+  // One that rises says that the others are.
+  MadeLog three;
+  for (const std::size_t k : {0U, 1U, 2U})
+    for (double& value : three.temperature_C[k]) value = 50 - value;
+  EXPECT_LT(faults_of(cleaned(three)[0]).size(), 4U);
+}
+
 TEST(CleanFaults, AStepOfTheColdJunctionIsFlaggedOnEveryTrace) {
   MadeLog log;
   for (auto& T : log.temperature_C)

@@ -234,7 +234,7 @@ TEST_F(JudgeRun, AReversedThermocoupleIsSuspectedAndHasNoZones) {
   ASSERT_EQ(all.suspicions.size(), 1u);
   EXPECT_EQ(all.suspicions[0].placement, "TC2");
   EXPECT_TRUE(find(all, "peak", "TC2").zone_shares.empty());
-  EXPECT_TRUE(all.sentence.text.ends_with(" TC2 falls as the others rise: is it plugged in the wrong way round?"))
+  EXPECT_TRUE(all.sentence.text.ends_with(" TC2 falls where a run rises: is it plugged in the wrong way round?"))
       << all.sentence.text;
   EXPECT_EQ(all.sentence.parts.back().link, SentencePart::Link::kFault);
   EXPECT_FALSE(all.sentence.parts.back().outcomes.empty());

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <vector>
 
 namespace ovenwright::log {
@@ -202,6 +203,38 @@ TEST(LogRead, QuotesFarIntoALongLogArePartOfTheirRow) {
     const auto refused = read_bytes("long.csv", text);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().where.line, lines);
+  }
+}
+
+/// A hill of sixty rows 5 s apart, from a start to a top, with a unit stated.
+std::string hill(const char* unit, double start, double top) {
+  std::string text = std::string("Time (s),TC1 (") + unit + "),TC2 (" + unit + ")\n";
+  for (int i = 0; i < 60; ++i) {
+    const double share = i < 12 ? 0 : i < 40 ? (i - 12) / 28.0 : i < 50 ? 1 : (60 - i) / 10.0;
+    const double T = start + (top - start) * share;
+    text += std::to_string(5 * i) + "," + std::to_string(T) + "," + std::to_string(T - 1) + "\n";
+  }
+  return text;
+}
+
+// Source: °C = (°F - 32) / 1.8: 246 °F is 119 °C, 475 °C read as °F is 246 °C. What is stated is kept.
+TEST(StatedUnit, InWhichTheNumbersAreNoRunIsDoubted) {
+  for (const auto& [unit, start, top, text] :
+       {std::tuple{"°F", 25.0, 246.0,
+                   "The file says °F, which makes the top 119 °C: no run. As °C it would be 246 °C."},
+        std::tuple{"°C", 77.0, 475.0,
+                   "The file says °C, which makes the top 475 °C: no run. As °F it would be 246 °C."}}) {
+    const auto reading = read_bytes("a.csv", hill(unit, start, top));
+    ASSERT_TRUE(reading) << reading.error().text();
+    ASSERT_EQ(reading->read_as.assumed.size(), 1u) << unit;
+    EXPECT_EQ(reading->read_as.assumed[0].text, text);
+    EXPECT_EQ(reading->read_as.assumed[0].about, "unit");
+    EXPECT_EQ(reading->read_as.unit, reading->read_as.assumed[0].chosen);
+  }
+  for (const auto& [unit, start, top] : {std::tuple{"°F", 77.0, 475.0}, std::tuple{"°C", 25.0, 246.0}}) {
+    const auto reading = read_bytes("a.csv", hill(unit, start, top));
+    ASSERT_TRUE(reading);
+    EXPECT_TRUE(reading->read_as.assumed.empty()) << unit;
   }
 }
 

@@ -45,7 +45,8 @@ WatchWindow::WatchWindow(ArchiveLink* link, Settings* settings, QWidget* parent)
       m_about(new QLabel(tr("Each log that appears in the folder is judged and kept by the first rule that matches its "
                             "name. Files stay where they are; one that is still being written is waited for. Nothing "
                             "is watched before you say so, and watching goes on when this window is closed."))),
-      m_lines(new QTreeWidget) {
+      m_lines(new QTreeWidget),
+      m_detail(new QLabel) {
   setWindowTitle(tr("Watch a folder"));
   setModal(false);
   buildLayout();
@@ -56,6 +57,7 @@ WatchWindow::WatchWindow(ArchiveLink* link, Settings* settings, QWidget* parent)
   connect(m_close, &QPushButton::clicked, this, &WatchWindow::close);
   connect(m_folder, &QLineEdit::textChanged, this, &WatchWindow::refresh);
   connect(m_rules, &QLineEdit::textChanged, this, &WatchWindow::refresh);
+  connect(m_lines, &QTreeWidget::currentItemChanged, this, &WatchWindow::showDetail);
   connect(m_service, &WatchService::linesAdded, this, &WatchWindow::addLines);
   connect(m_service, &WatchService::stateChanged, this, &WatchWindow::refresh);
   connect(link, &ArchiveLink::statusChanged, this, &WatchWindow::refresh);
@@ -82,12 +84,16 @@ void WatchWindow::buildLayout() {
   m_rules->setPlaceholderText(tr("rules.toml: which lot, window, board, oven and recipe belong to which file names"));
   m_about->setWordWrap(true);
   m_about->setFont(theme.font(12));
+  m_detail->setWordWrap(true);
+  m_detail->setTextFormat(Qt::PlainText);
+  m_detail->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  m_detail->hide();
   m_state->setWordWrap(true);
   m_state->setTextInteractionFlags(Qt::TextSelectableByMouse);
   m_lines->setAccessibleName(tr("Logs that came"));
   m_lines->setHeaderLabels({tr("Time"), tr("File"), tr("Verdict"), tr("Margin"), tr("What became of it")});
   m_lines->setRootIsDecorated(false);
-  m_lines->setWordWrap(true);  // what is wrong with a log is read without a pointer
+  m_lines->setUniformRowHeights(true);
   m_lines->setAllColumnsShowFocus(true);
   m_lines->setTextElideMode(Qt::ElideRight);
   m_lines->setIconSize(QSize(int(theme.px(24)), int(theme.px(14))));
@@ -106,6 +112,7 @@ void WatchWindow::buildLayout() {
   layout->addWidget(m_about);
   layout->addLayout(grid);
   layout->addWidget(m_lines, 1);
+  layout->addWidget(m_detail);
   layout->addLayout(foot);
   resize(int(theme.px(kWidth_px)), int(theme.px(kHeight_px)));
 }
@@ -166,9 +173,15 @@ void WatchWindow::addLines(int count) {
     item->setTextAlignment(kMargin, Qt::AlignRight | Qt::AlignVCenter);
     item->setToolTip(kResult, item->text(kResult));
     m_lines->insertTopLevelItem(0, item);
+    if (one.error && !m_lines->currentItem()) showDetail(item);
   }
   while (m_lines->topLevelItemCount() > int(WatchService::kMostLines))
     delete m_lines->takeTopLevelItem(m_lines->topLevelItemCount() - 1);
+}
+
+void WatchWindow::showDetail(const QTreeWidgetItem* item) {
+  m_detail->setText(item ? item->text(kFile) + QStringLiteral(": ") + item->text(kResult) : QString());
+  m_detail->setVisible(item);
 }
 
 QString WatchWindow::stateText() const { return m_state->text(); }

@@ -5,6 +5,7 @@ class QLabel;
 class QLineEdit;
 class QPushButton;
 class QTreeWidget;
+class QTreeWidgetItem;
 
 namespace ovenwright::desktop {
 
@@ -33,6 +34,7 @@ class WatchWindow : public QDialog {
   void askFolder();
   void askRules();
   void addLines(int count);
+  void showDetail(const QTreeWidgetItem* item);
   void refresh();
   void style();
 
@@ -43,6 +45,7 @@ class WatchWindow : public QDialog {
   QPushButton *m_browseFolder, *m_browseRules, *m_start, *m_stop, *m_close;
   QLabel *m_state, *m_about;
   QTreeWidget* m_lines;
+  QLabel* m_detail;  // of the line that is chosen, else of the newest error: in full
 };
 
 }  // namespace ovenwright::desktop

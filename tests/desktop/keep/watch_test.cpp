@@ -1,5 +1,7 @@
+#include <QLabel>
 #include <QSignalSpy>
 #include <QTreeWidget>
+#include <algorithm>
 
 #include "app/archive/archive.h"
 #include "app/desktop/text/language.h"
@@ -105,6 +107,10 @@ TEST_F(WatchTest, AFileThatCannotBeReadIsNamedWithItsError) {
   comesIn("QM-2299_run1.csv", "Nothing but words stands in this file.\nNot a number in it.\n");
   m_watch->start();
   ASSERT_TRUE(waitForLines(1));
+  const auto labels = m_watch->findChildren<QLabel*>();
+  EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [this](const QLabel* label) {
+    return !label->isHidden() && label->text() == QStringLiteral("QM-2299_run1.csv: ") + text(0, 4);
+  })) << "in full, whatever the width of the column";
   EXPECT_EQ(text(0, 1), QStringLiteral("QM-2299_run1.csv"));
   EXPECT_EQ(text(0, 2), QStringLiteral("not judged"));
   EXPECT_FALSE(text(0, 4).isEmpty());

@@ -1729,15 +1729,15 @@
     </message>
     <message>
         <source>chance of passing over 99 %</source>
-        <translation>合格机率高于 99 %</translation>
+        <translation>合格概率高于 99 %</translation>
     </message>
     <message>
         <source>chance of passing under 1 %</source>
-        <translation>合格机率低于 1 %</translation>
+        <translation>合格概率低于 1 %</translation>
     </message>
     <message>
         <source>chance of passing %1</source>
-        <translation>合格机率 %1</translation>
+        <translation>合格概率 %1</translation>
     </message>
     <message>
         <source>A qualified person confirms it with an instrumented run before production, inside the ratings of the paste, the parts, the board and the oven.</source>
@@ -5697,7 +5697,7 @@
     </message>
     <message>
         <source>No chance of passing is stated while the log contradicts the files.</source>
-        <translation>记录与文件不符时，不给出合格机率。</translation>
+        <translation>记录与文件不符时，不给出合格概率。</translation>
     </message>
 </context>
 <context>

@@ -55,6 +55,16 @@ std::vector<ZoneChange> byZone(const std::vector<tune::Change>& changes) {
 
 constexpr QChar kHard(0x00A0);  // a change, or a number and its unit, is not broken over two lines
 
+/// Neither a unit nor a range is broken over two lines, nor a word of ideographs, which else break anywhere.
+QString unbroken(QString text) {
+  constexpr QChar kJoiner(0x2060), kFirstIdeograph(0x2E80);
+  text.replace(u'/', QString(kJoiner) + u'/' + kJoiner);
+  text.replace(u'–', QString(kJoiner) + u'–' + kJoiner);
+  for (qsizetype i = text.size() - 1; i > 0; --i)
+    if (text[i] >= kFirstIdeograph && text[i - 1] >= kFirstIdeograph) text.insert(i, kJoiner);
+  return text;
+}
+
 }  // namespace
 
 QString aimTitle(tune::Aim aim) {
@@ -112,7 +122,7 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
   if (zones.size() <= kMostEach || sides || from.cooling_C != to.cooling_C) {
     QStringList texts = changeTexts(oven, from, to, format);
     for (QString& text : texts) text.replace(u' ', kHard);
-    return texts.join(gap);
+    return unbroken(texts.join(gap));
   }
   const FieldFormat number(format);
   // Runs of neighbours that change.
@@ -141,16 +151,7 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
     texts << Words::tr("Speed  %1 %2", "from and to, unit")
                  .arg(moved(number, kSpeed, from.speed_mm_per_min, to.speed_mm_per_min), number.unit(kSpeed))
                  .replace(u' ', kHard);
-  // Neither a unit nor a range is broken over two lines.
-  constexpr QChar kJoiner(0x2060);
-  QString text = texts.join(gap);
-  text.replace(u'/', QString(kJoiner) + u'/' + kJoiner);
-  text.replace(u'–', QString(kJoiner) + u'–' + kJoiner);
-  // Ideographs break anywhere.
-  constexpr QChar kFirstIdeograph(0x2E80);
-  for (qsizetype i = text.size() - 1; i > 0; --i)
-    if (text[i] >= kFirstIdeograph && text[i - 1] >= kFirstIdeograph) text.insert(i, kJoiner);
-  return text;
+  return unbroken(texts.join(gap));
 }
 
 QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to, const Format& format) {

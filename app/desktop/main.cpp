@@ -5,6 +5,7 @@
 #include <QSettings>
 #include <QStandardPaths>
 #include <cstdio>
+#include <map>
 #include <optional>
 
 #include "app/desktop/settings/settings.h"
@@ -68,8 +69,9 @@ int main(int argc, char** argv) {
       QStringLiteral("FILE"));
   const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("With --screenshot: the window's size."),
                                 QStringLiteral("WxH"), QStringLiteral("1440x900"));
-  const QCommandLineOption theme(QStringLiteral("theme"), QStringLiteral("Light or dark, whatever the system says."),
-                                 QStringLiteral("light|dark"));
+  const QCommandLineOption theme(QStringLiteral("theme"),
+                                 QStringLiteral("Light, dark or of high contrast, whatever the system says."),
+                                 QStringLiteral("light|dark|contrast"));
   const QCommandLineOption state(
       QStringLiteral("state"),
       QStringLiteral("With --screenshot: what is shown: ") + Screenshot::states().join(QStringLiteral(", ")) + u'.',
@@ -101,9 +103,11 @@ int main(int argc, char** argv) {
     QSettings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("ovenwright"), QStringLiteral("desktop"))
         .clear();
   }
-  if (options.isSet(theme) && options.value(theme) != u"light" && options.value(theme) != u"dark") {
-    refuse("--theme expects light or dark");
-  }
+  using Kind = widgets::Theme::Kind;
+  const std::map<QString, Kind> kinds{{QStringLiteral("light"), Kind::kLight},
+                                      {QStringLiteral("dark"), Kind::kDark},
+                                      {QStringLiteral("contrast"), Kind::kHighContrast}};
+  if (options.isSet(theme) && !kinds.contains(options.value(theme))) refuse("--theme expects light, dark or contrast");
 
   Settings settings;
   if (options.isSet(language)) {
@@ -111,9 +115,10 @@ int main(int argc, char** argv) {
       refuse("--language expects one of " + codes.join(QStringLiteral(", ")).toStdString());
     settings.setLanguage(options.value(language));
   }
-  if (options.isSet(points)) {
+  if (options.isSet(points) || picture) {
+    constexpr double kDesign_pt = 10;  // what sizes are designed for, whatever this machine's font is
     QFont font = QApplication::font();
-    font.setPointSizeF(options.value(points).toDouble());
+    font.setPointSizeF(options.isSet(points) ? options.value(points).toDouble() : kDesign_pt);
     if (font.pointSizeF() <= 0) refuse("--font expects a number of points");
     QApplication::setFont(font);
   }
@@ -136,7 +141,7 @@ int main(int argc, char** argv) {
 
   Appearance::giveRoom();
   if (options.isSet(theme)) {
-    Appearance::force(options.value(theme) == u"dark" ? widgets::Theme::Kind::kDark : widgets::Theme::Kind::kLight);
+    Appearance::force(kinds.at(options.value(theme)));
   } else {
     Appearance::followSystem();
   }

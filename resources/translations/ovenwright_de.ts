@@ -2630,7 +2630,7 @@
         <translation>Jede Marke ist ein Thermoelement, das heißeste oben. Strich: ± U. Gepunktet: Schutzband.</translation>
     </message>
     <message>
-        <source>Limit &amp;lanes</source>
+        <source>&amp;Limit lanes</source>
         <translation>&amp;Grenzbahnen</translation>
     </message>
     <message>
@@ -2675,6 +2675,10 @@
     <message>
         <source>Temperature over time</source>
         <translation>Temperatur über der Zeit</translation>
+    </message>
+    <message>
+        <source>C&amp;urves</source>
+        <translation>&amp;Kurven</translation>
     </message>
 </context>
 <context>
@@ -4372,16 +4376,8 @@
         <translation>Wiederholen</translation>
     </message>
     <message>
-        <source>Drop a log anywhere in this window</source>
-        <translation>Ein Log irgendwo in diesem Fenster ablegen</translation>
-    </message>
-    <message>
         <source>Check</source>
         <translation>Prüfen</translation>
-    </message>
-    <message>
-        <source>Tasks</source>
-        <translation>Aufgaben</translation>
     </message>
     <message>
         <source>Ovenwright</source>
@@ -4571,6 +4567,22 @@
     <message>
         <source>Leave these rows out</source>
         <translation>Diese Zeilen auslassen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n assumed</source>
+        <comment>things about the reading</comment>
+        <translation>
+            <numerusform>%n Annahme</numerusform>
+            <numerusform>%n Annahmen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Guarded, w = U</source>
+        <translation>Mit Schutzband, w = U</translation>
+    </message>
+    <message>
+        <source>Simple rule</source>
+        <translation>Einfache Regel</translation>
     </message>
 </context>
 <context>
@@ -4844,10 +4856,6 @@
         <translation>Angegeben</translation>
     </message>
     <message>
-        <source>assumed</source>
-        <translation>angenommen</translation>
-    </message>
-    <message>
         <source>assumed; %1</source>
         <translation>angenommen; %1</translation>
     </message>
@@ -4920,6 +4928,17 @@
             <numerusform>Jede gezeigte Zeile hat %n Zelle.</numerusform>
             <numerusform>Jede gezeigte Zeile hat %n Zellen.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ReadingRow</name>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>assumed; %1</source>
+        <translation>angenommen; %1</translation>
     </message>
 </context>
 <context>
@@ -5769,6 +5788,17 @@
     <message>
         <source>No chance of passing is stated while the log contradicts the files.</source>
         <translation>Solange das Log den Dateien widerspricht, wird keine Chance zu bestehen genannt.</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TaskRail</name>
+    <message>
+        <source>Drop a log anywhere in this window</source>
+        <translation>Ein Log irgendwo in diesem Fenster ablegen</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Aufgaben</translation>
     </message>
 </context>
 <context>

@@ -521,6 +521,14 @@
             <numerusform>%n not judged</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n assumed</source>
+        <comment>things about the reading</comment>
+        <translation>
+            <numerusform>%n assumed</numerusform>
+            <numerusform>%n assumed</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ReadingPanel</name>

@@ -2630,7 +2630,7 @@
         <translation>Cada marca es un termopar, el más caliente arriba. Línea: ± U. Punteado: banda de guarda.</translation>
     </message>
     <message>
-        <source>Limit &amp;lanes</source>
+        <source>&amp;Limit lanes</source>
         <translation>&amp;Carriles de límites</translation>
     </message>
     <message>
@@ -2675,6 +2675,10 @@
     <message>
         <source>Temperature over time</source>
         <translation>Temperatura en el tiempo</translation>
+    </message>
+    <message>
+        <source>C&amp;urves</source>
+        <translation>C&amp;urvas</translation>
     </message>
 </context>
 <context>
@@ -4372,16 +4376,8 @@
         <translation>Rehacer</translation>
     </message>
     <message>
-        <source>Drop a log anywhere in this window</source>
-        <translation>Suelte un registro en cualquier parte de esta ventana</translation>
-    </message>
-    <message>
         <source>Check</source>
         <translation>Comprobar</translation>
-    </message>
-    <message>
-        <source>Tasks</source>
-        <translation>Tareas</translation>
     </message>
     <message>
         <source>Ovenwright</source>
@@ -4571,6 +4567,22 @@
     <message>
         <source>Leave these rows out</source>
         <translation>Omitir estas filas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n assumed</source>
+        <comment>things about the reading</comment>
+        <translation>
+            <numerusform>%n supuesto</numerusform>
+            <numerusform>%n supuestos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Guarded, w = U</source>
+        <translation>Con banda de guarda, w = U</translation>
+    </message>
+    <message>
+        <source>Simple rule</source>
+        <translation>Regla simple</translation>
     </message>
 </context>
 <context>
@@ -4844,10 +4856,6 @@
         <translation>Indicada</translation>
     </message>
     <message>
-        <source>assumed</source>
-        <translation>supuesto</translation>
-    </message>
-    <message>
         <source>assumed; %1</source>
         <translation>supuesto; %1</translation>
     </message>
@@ -4920,6 +4928,17 @@
             <numerusform>Cada fila mostrada tiene %n celda.</numerusform>
             <numerusform>Cada fila mostrada tiene %n celdas.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ReadingRow</name>
+    <message>
+        <source>assumed</source>
+        <translation>supuesto</translation>
+    </message>
+    <message>
+        <source>assumed; %1</source>
+        <translation>supuesto; %1</translation>
     </message>
 </context>
 <context>
@@ -5769,6 +5788,17 @@
     <message>
         <source>No chance of passing is stated while the log contradicts the files.</source>
         <translation>No se indica ninguna probabilidad de cumplir mientras el registro contradiga los archivos.</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TaskRail</name>
+    <message>
+        <source>Drop a log anywhere in this window</source>
+        <translation>Suelte un registro en cualquier parte de esta ventana</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Tareas</translation>
     </message>
 </context>
 <context>

@@ -2589,7 +2589,7 @@
         <translation>每个标记为一支热电偶，最热在上。横线：± U。点区：保护带。</translation>
     </message>
     <message>
-        <source>Limit &amp;lanes</source>
+        <source>&amp;Limit lanes</source>
         <translation>界限图(&amp;L)</translation>
     </message>
     <message>
@@ -2633,6 +2633,10 @@
     <message>
         <source>Temperature over time</source>
         <translation>温度对时间</translation>
+    </message>
+    <message>
+        <source>C&amp;urves</source>
+        <translation>曲线(&amp;U)</translation>
     </message>
 </context>
 <context>
@@ -4312,16 +4316,8 @@
         <translation>重做</translation>
     </message>
     <message>
-        <source>Drop a log anywhere in this window</source>
-        <translation>把记录拖放到窗口任何位置</translation>
-    </message>
-    <message>
         <source>Check</source>
         <translation>检查</translation>
-    </message>
-    <message>
-        <source>Tasks</source>
-        <translation>工作</translation>
     </message>
     <message>
         <source>Ovenwright</source>
@@ -4507,6 +4503,21 @@
     <message>
         <source>Leave these rows out</source>
         <translation>略去这些行</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n assumed</source>
+        <comment>things about the reading</comment>
+        <translation>
+            <numerusform>%n 项假定</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Guarded, w = U</source>
+        <translation>采用保护带，w = U</translation>
+    </message>
+    <message>
+        <source>Simple rule</source>
+        <translation>简单规则</translation>
     </message>
 </context>
 <context>
@@ -4779,10 +4790,6 @@
         <translation>自行指定</translation>
     </message>
     <message>
-        <source>assumed</source>
-        <translation>假定</translation>
-    </message>
-    <message>
         <source>assumed; %1</source>
         <translation>假定；%1</translation>
     </message>
@@ -4853,6 +4860,17 @@
         <translation>
             <numerusform>显示的每一行有 %n 个单元格。</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ReadingRow</name>
+    <message>
+        <source>assumed</source>
+        <translation>假定</translation>
+    </message>
+    <message>
+        <source>assumed; %1</source>
+        <translation>假定；%1</translation>
     </message>
 </context>
 <context>
@@ -5698,6 +5716,17 @@
     <message>
         <source>No chance of passing is stated while the log contradicts the files.</source>
         <translation>记录与文件不符时，不给出合格概率。</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TaskRail</name>
+    <message>
+        <source>Drop a log anywhere in this window</source>
+        <translation>把记录拖放到窗口任何位置</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>工作</translation>
     </message>
 </context>
 <context>

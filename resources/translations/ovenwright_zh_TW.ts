@@ -2589,7 +2589,7 @@
         <translation>每個標記為一支熱電偶，最熱在上。橫線：± U。點區：保護帶。</translation>
     </message>
     <message>
-        <source>Limit &amp;lanes</source>
+        <source>&amp;Limit lanes</source>
         <translation>界限圖(&amp;L)</translation>
     </message>
     <message>
@@ -2633,6 +2633,10 @@
     <message>
         <source>Temperature over time</source>
         <translation>溫度對時間</translation>
+    </message>
+    <message>
+        <source>C&amp;urves</source>
+        <translation>曲線(&amp;U)</translation>
     </message>
 </context>
 <context>
@@ -4312,16 +4316,8 @@
         <translation>取消復原</translation>
     </message>
     <message>
-        <source>Drop a log anywhere in this window</source>
-        <translation>把記錄拖放到視窗任何位置</translation>
-    </message>
-    <message>
         <source>Check</source>
         <translation>檢查</translation>
-    </message>
-    <message>
-        <source>Tasks</source>
-        <translation>工作</translation>
     </message>
     <message>
         <source>Ovenwright</source>
@@ -4507,6 +4503,21 @@
     <message>
         <source>Leave these rows out</source>
         <translation>略去這些列</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n assumed</source>
+        <comment>things about the reading</comment>
+        <translation>
+            <numerusform>%n 項假定</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Guarded, w = U</source>
+        <translation>採用保護帶，w = U</translation>
+    </message>
+    <message>
+        <source>Simple rule</source>
+        <translation>簡單規則</translation>
     </message>
 </context>
 <context>
@@ -4779,10 +4790,6 @@
         <translation>自行指定</translation>
     </message>
     <message>
-        <source>assumed</source>
-        <translation>假定</translation>
-    </message>
-    <message>
         <source>assumed; %1</source>
         <translation>假定；%1</translation>
     </message>
@@ -4853,6 +4860,17 @@
         <translation>
             <numerusform>顯示的每一列有 %n 個儲存格。</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::ReadingRow</name>
+    <message>
+        <source>assumed</source>
+        <translation>假定</translation>
+    </message>
+    <message>
+        <source>assumed; %1</source>
+        <translation>假定；%1</translation>
     </message>
 </context>
 <context>
@@ -5698,6 +5716,17 @@
     <message>
         <source>No chance of passing is stated while the log contradicts the files.</source>
         <translation>記錄與檔案不符時，不給出合格機率。</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::TaskRail</name>
+    <message>
+        <source>Drop a log anywhere in this window</source>
+        <translation>把記錄拖放到視窗任何位置</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>工作</translation>
     </message>
 </context>
 <context>

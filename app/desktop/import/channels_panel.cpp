@@ -94,6 +94,7 @@ QLayout* doneRow(QVBoxLayout* lines, const QString& words) {
   layout->setContentsMargins({});
   layout->setSpacing(QFontMetrics(row->font()).averageCharWidth() * 2);
   layout->setSplit(-1);
+  layout->setRowSpacing(0);
   layout->addWidget(new QLabel(words));
   lines->addWidget(row);
   return layout;
@@ -203,8 +204,9 @@ void ChannelsPanel::addRow(int row, const log::Layout::ChannelColumn* column, st
       places->addItem(QString::fromStdString(other.label.value_or(other.channel)));
     // A long name does not push the faults out of sight: the list that opens is as wide as it needs.
     places->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    places->setMinimumContentsLength(9);
+    places->setMinimumContentsLength(11);
     places->setCurrentIndex(placement ? int(placement - board->placements.data()) + 1 : 0);
+    places->setToolTip(places->currentText());
     connect(places, &QComboBox::activated, this, [this, c = *channel](int index) { place(c, index - 1); });
     m_grid->addWidget(places, row, 2);
   } else {

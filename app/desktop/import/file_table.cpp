@@ -1,5 +1,6 @@
 #include "app/desktop/import/file_table.h"
 
+#include <QAbstractButton>
 #include <QHeaderView>
 #include <QPainter>
 #include <QStyledItemDelegate>
@@ -160,6 +161,9 @@ FileTable::FileTable(QWidget* parent)
   setEditTriggers(NoEditTriggers);
   setWordWrap(false);
   setTabKeyNavigation(false);
+  setCornerButtonEnabled(false);
+  m_corner = findChild<QAbstractButton*>();
+  if (m_corner) m_corner->installEventFilter(this);
   horizontalHeader()->setSectionsClickable(true);
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setToolTip(tr("Press a heading to take its column for something else"));
@@ -167,6 +171,12 @@ FileTable::FileTable(QWidget* parent)
     const int x = horizontalHeader()->sectionViewportPosition(section);
     emit columnPressed(section + 1, horizontalHeader()->mapToGlobal(QPoint(x, horizontalHeader()->height())));
   });
+}
+
+bool FileTable::eventFilter(QObject* object, QEvent* event) {
+  if (object != m_corner || event->type() != QEvent::Paint) return QTableView::eventFilter(object, event);
+  QPainter(m_corner).fillRect(m_corner->rect(), palette().color(QPalette::Window));
+  return true;
 }
 
 void FileTable::fitColumns() {

@@ -56,6 +56,7 @@ class FileTable : public QTableView {
   FileModel* fileModel() { return m_model; }
   void setTheme(const widgets::Theme& theme);
   void fitColumns();  ///< to the cells of the table; comments run over all columns
+  bool eventFilter(QObject* object, QEvent* event) override;
 
  signals:
   /// A heading was pressed: what else the column (from 1) could be.
@@ -64,6 +65,7 @@ class FileTable : public QTableView {
  private:
   FileModel* m_model;
   PlainHeader *m_columns, *m_lines;
+  QWidget* m_corner = nullptr;  // between both headers: plain ground as they are
 };
 
 }  // namespace ovenwright::desktop

@@ -20,6 +20,8 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr double kPanelWidth_px = 352;
+constexpr double kNarrow_px = 760;  // here the panel stands under the rest
+constexpr double kLeastFile_px = 130, kLeastChannels_px = 150, kLeastPanel_px = 330;
 
 }  // namespace
 
@@ -75,8 +77,21 @@ ImportPage::ImportPage(Document* document, LayoutMemory* memory, Settings* setti
   connect(m_channels, &ChannelsPanel::showWanted, this, &ImportPage::showWanted);
 }
 
+void ImportPage::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  const bool narrow = width() < theme.px(kNarrow_px);
+  const auto orientation = narrow ? Qt::Vertical : Qt::Horizontal;
+  if (m_columns->orientation() == orientation) return;
+  m_columns->setOrientation(orientation);
+  m_file->setMinimumHeight(narrow ? int(theme.px(kLeastFile_px)) : 0);
+  m_channels->setMinimumHeight(narrow ? int(theme.px(kLeastChannels_px)) : 0);
+  m_reading->setMinimumHeight(narrow ? int(theme.px(kLeastPanel_px)) : 0);
+  if (!narrow) m_columns->setSizes({width() - int(theme.px(kPanelWidth_px)), int(theme.px(kPanelWidth_px))});
+}
+
 void ImportPage::saveState() {
-  if (!m_wasShown) return;  // nothing was laid out
+  if (!m_wasShown || m_columns->orientation() == Qt::Vertical) return;  // not laid out as it usually is
   m_settings->setImportRows(m_rows->saveState());
   m_settings->setImportColumns(m_columns->saveState());
 }

@@ -36,6 +36,7 @@ class ImportPage : public QWidget {
  protected:
   void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void refresh();
@@ -46,7 +47,6 @@ class ImportPage : public QWidget {
   Format m_format;
   std::optional<Document::Failure> m_failure;
   ElidedLabel *m_fileNote, *m_channelsNote;
-  std::vector<QLabel*> m_headings;
   FileTable* m_file;
   ChannelsPanel* m_channels;
   ReadingPanel* m_reading;

@@ -1,14 +1,12 @@
 #include "app/desktop/import/reading_panel.h"
 
 #include <QCheckBox>
-#include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPainter>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -18,6 +16,7 @@
 #include "app/desktop/document/layout_memory.h"
 #include "app/desktop/import/layout_edit.h"
 #include "app/desktop/import/reading_choices.h"
+#include "app/desktop/import/reading_row.h"
 #include "app/desktop/text/said.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/notice.h"
@@ -28,27 +27,6 @@ namespace {
 
 constexpr int kEntryMergeKey = 1;
 const QString kEntry = QStringLiteral("entry");
-
-/// One choice and what is said of it, with a line under it; an accent bar at the left where it was assumed.
-class RowFrame : public QWidget {
- public:
-  RowFrame() { setAutoFillBackground(true); }
-  void setAssumed(bool assumed) {
-    m_assumed = assumed;
-    update();
-  }
-
- protected:
-  void paintEvent(QPaintEvent*) override {
-    const auto theme = widgets::Theme::fromPalette(palette(), font());
-    QPainter painter(this);
-    painter.fillRect(QRect(0, height() - 1, width(), 1), theme.hairline);
-    if (m_assumed) painter.fillRect(QRectF(0, 0, theme.px(3), height()), theme.accent);
-  }
-
- private:
-  bool m_assumed = false;
-};
 
 /// The row that an assumption is about; the layout's key.
 QString rowOf(const log::Assumption& assumption) {
@@ -98,7 +76,6 @@ ReadingPanel::ReadingPanel(Document* document, LayoutMemory* memory, QWidget* pa
   m_rowsLayout = new QVBoxLayout(body);
   m_rowsLayout->setContentsMargins({});
   m_rowsLayout->setSpacing(0);
-  m_rows.reserve(12);
   addRow(QStringLiteral("encoding"), tr("Encoding"));
   addRow(QStringLiteral("delimiter"), tr("Separator"));
   addRow(QStringLiteral("decimal"), tr("Decimal sign"));
@@ -109,7 +86,7 @@ ReadingPanel::ReadingPanel(Document* document, LayoutMemory* memory, QWidget* pa
   addRow(QStringLiteral("scale"), tr("Scale"));
   addRow(QStringLiteral("thermocouple_type"), tr("Thermocouple"));
   addRow(QStringLiteral("cold_junction"), tr("Cold junction"));
-  Row& entry = addRow(kEntry, tr("Oven entry"));
+  ReadingRow* entry = addRow(kEntry, tr("Oven entry"));
   m_entry->setRange(-1e6, 1e6);
   m_entry->setDecimals(1);
   m_entry->setSuffix(tr(" s"));
@@ -118,7 +95,7 @@ ReadingPanel::ReadingPanel(Document* document, LayoutMemory* memory, QWidget* pa
   connect(m_entry, &QDoubleSpinBox::valueChanged, this, [this](double value) {
     if (!m_filling) setEntry(value, true);
   });
-  static_cast<QVBoxLayout*>(entry.frame->layout())->insertWidget(1, m_entry, 0, Qt::AlignRight);
+  entry->addField(m_entry);
   m_cells->setWordWrap(true);
   m_cells->setContentsMargins(inset, int(theme.px(10)), inset, int(theme.px(10)));
   m_rowsLayout->addWidget(m_cells);
@@ -162,48 +139,21 @@ ReadingPanel::ReadingPanel(Document* document, LayoutMemory* memory, QWidget* pa
   layout->addLayout(foot);
 }
 
-ReadingPanel::Row& ReadingPanel::addRow(const QString& about, const QString& title) {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  auto* frame = new RowFrame;
-  auto* layout = new QVBoxLayout(frame);
-  layout->setContentsMargins(int(theme.px(16)), int(theme.px(8)), int(theme.px(16)), int(theme.px(8)));
-  layout->setSpacing(int(theme.px(2)));
-  auto* line = new QHBoxLayout;
-  auto* name = new QLabel(title);
-  auto* choices = new QComboBox;
-  choices->setAccessibleName(title);
-  // As wide as the panel allows; the list that opens is as wide as it needs.
-  choices->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  choices->setMinimumContentsLength(8);
-  choices->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  name->setBuddy(choices);
-  line->addWidget(name, 2);
-  line->addWidget(choices, 3);
-  layout->addLayout(line);
-  auto* remark = new QLabel;
-  remark->setFont(theme.font(12));
-  remark->setWordWrap(true);
-  layout->addWidget(remark);
-  m_rowsLayout->addWidget(frame);
-  connect(choices, &QComboBox::activated, this,
-          [this, about, choices](int index) { choose(about, choices->itemData(index).toString()); });
-  m_rows.push_back({about, frame, name, remark, choices});
-  return m_rows.back();
+ReadingRow* ReadingPanel::addRow(const QString& about, const QString& title) {
+  auto* row = new ReadingRow(about, title);
+  m_rowsLayout->addWidget(row);
+  connect(row, &ReadingRow::chosen, this, [this, about](const QString& value) { choose(about, value); });
+  m_rows.push_back(row);
+  return row;
 }
 
-void ReadingPanel::fill(const QString& about, const std::vector<std::pair<QString, QString>>& choices,
-                        const QString& now, const QString& remark) {
-  const auto row = std::ranges::find(m_rows, about, &Row::about);
-  row->choices->clear();
-  for (const auto& [value, text] : choices) row->choices->addItem(text, value);
-  int index = row->choices->findData(now);
-  if (index < 0 && !now.isEmpty()) {
-    row->choices->insertItem(0, now, now);
-    index = 0;
-  }
-  row->choices->setCurrentIndex(index);
-  row->remark->setText(remark);
-  row->remark->setVisible(!remark.isEmpty());
+ReadingRow* ReadingPanel::row(const QString& about) const {
+  const auto found = std::ranges::find(m_rows, about, &ReadingRow::about);
+  return found == m_rows.end() ? nullptr : *found;
+}
+
+void ReadingPanel::fill(const QString& about, const Choices& choices, const QString& now, const QString& remark) {
+  row(about)->fill(choices, now, remark);
 }
 
 void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
@@ -247,34 +197,22 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
   m_entry->setValue(view->entry() ? view->entry()->at_s : m_document->setup().entry_s.value_or(0));
 
   const auto& assumptions = reading.read_as.assumed;
-  for (auto& row : m_rows) {
-    const auto assumed = std::ranges::find(assumptions, row.about, rowOf);
+  // What most logs have nothing to do with is shown where it counts.
+  const bool turned = std::ranges::any_of(layout.channels, &log::Layout::ChannelColumn::reversed);
+  const bool volts = std::ranges::any_of(layout.channels, [&](const log::Layout::ChannelColumn& channel) {
+    return channel.unit.value_or(layout.unit.value_or("")) == "mV";
+  });
+  for (ReadingRow* row : m_rows) {
+    const auto assumed = std::ranges::find(assumptions, row->about(), rowOf);
     const bool is_assumed = assumed != assumptions.end();
-    QPalette palette;
-    palette.setColor(QPalette::Window, is_assumed ? theme.accentSoft : theme.window);
-    row.frame->setPalette(palette);
-    static_cast<RowFrame*>(row.frame)->setAssumed(is_assumed);
-    QString title = row.choices->accessibleName();
-    row.title->setTextFormat(Qt::RichText);
-    row.title->setText(
-        is_assumed ? QStringLiteral("%1<br><b style=\"color:%2\">%3</b>").arg(title, theme.accent.name(), tr("assumed"))
-                   : title);
-    if (is_assumed) {
-      row.remark->setText(inWords(assumed->text, format.locale()));
-      row.remark->setVisible(true);
-    }
-    row.choices->setAccessibleDescription(is_assumed ? tr("assumed; %1").arg(row.remark->text()) : row.remark->text());
-    Appearance::ink(row.remark, theme.secondary);
-    // What most logs have nothing to do with is shown where it counts.
-    const bool turned = std::ranges::any_of(layout.channels, &log::Layout::ChannelColumn::reversed);
-    const bool volts = std::ranges::any_of(layout.channels, [&](const log::Layout::ChannelColumn& channel) {
-      return channel.unit.value_or(layout.unit.value_or("")) == "mV";
-    });
-    if (row.about == u"date_order")
-      row.frame->setVisible(layout.date_order.has_value() && layout.time.kind && *layout.time.kind == "date and time");
-    if (row.about == u"scale") row.frame->setVisible(is_assumed || layout.scale.value_or(1) != 1);
-    if (row.about == u"thermocouple_type") row.frame->setVisible(is_assumed || volts || turned);
-    if (row.about == u"cold_junction") row.frame->setVisible(is_assumed || volts || turned);
+    row->setAssumed(is_assumed ? std::optional(inWords(assumed->text, format.locale())) : std::nullopt, theme);
+    if (row->about() == u"date_order")
+      row->setVisible(layout.date_order.has_value() && layout.time.kind && *layout.time.kind == "date and time");
+    // The cells of a workbook or a page have no separator.
+    if (row->about() == u"delimiter") row->setVisible(is_assumed || !layout.delimiter.value_or("").empty());
+    if (row->about() == u"scale") row->setVisible(is_assumed || layout.scale.value_or(1) != 1);
+    if (row->about() == u"thermocouple_type" || row->about() == u"cold_junction")
+      row->setVisible(is_assumed || volts || turned);
   }
   QStringList cells;
   for (const auto& channel : reading.channels) {
@@ -283,8 +221,7 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
       cells << tr("%1: %n cell(s) without a reading", nullptr, int(none)).arg(QString::fromStdString(channel.name));
   }
   for (const auto& assumption : assumptions)
-    if (std::ranges::find(m_rows, rowOf(assumption), &Row::about) == m_rows.end())
-      cells << tr("assumed; %1").arg(inWords(assumption.text, format.locale()));
+    if (!row(rowOf(assumption))) cells << tr("assumed; %1").arg(inWords(assumption.text, format.locale()));
   for (const auto& note : reading.read_as.notes) cells << sentenceCase(inWords(note, format.locale()));
   m_cells->setText(cells.join(u'\n'));
   m_cells->setVisible(!cells.isEmpty());
@@ -303,9 +240,7 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
 void ReadingPanel::setFailing(bool failing) {
   for (QWidget* widget : std::initializer_list<QWidget*>{m_remember, m_name, m_use, m_back, m_export})
     widget->setEnabled(!failing);
-  for (auto& row : m_rows) {
-    if (row.about == kEntry) row.frame->setVisible(!failing);
-  }
+  row(kEntry)->setVisible(!failing);
 }
 
 void ReadingPanel::refreshFailure(const Document::Failure& failure, const widgets::Theme& theme) {
@@ -329,15 +264,11 @@ void ReadingPanel::refreshFailure(const Document::Failure& failure, const widget
   fill(QStringLiteral("time"), choices(timeChoices(blank)), fixed.time.kind ? timeValue(fixed) : QString(), {});
   fill(QStringLiteral("date_order"), choices(dateOrderChoices()), text(fixed.date_order), {});
   fill(QStringLiteral("unit"), choices(unitChoices()), text(fixed.unit), {});
-  for (auto& row : m_rows) {
-    QPalette palette;
-    palette.setColor(QPalette::Window, theme.window);
-    row.frame->setPalette(palette);
-    static_cast<RowFrame*>(row.frame)->setAssumed(false);
+  for (ReadingRow* row : m_rows) {
+    row->setAssumed(std::nullopt, theme);
     const bool needs_a_reading =
-        row.about == u"scale" || row.about == u"thermocouple_type" || row.about == u"cold_junction";
-    row.frame->setVisible(!needs_a_reading);
-    row.title->setText(row.choices->accessibleName());
+        row->about() == u"scale" || row->about() == u"thermocouple_type" || row->about() == u"cold_junction";
+    row->setVisible(!needs_a_reading);
   }
   setFailing(true);
   m_changed->setText(tr("not read yet"));
@@ -358,8 +289,7 @@ void ReadingPanel::choose(const QString& about, const QString& value) {
     setEntry(value == u"given" ? std::optional(m_entry->value()) : std::nullopt, false);
     return;
   }
-  const auto row = std::ranges::find(m_rows, about, &Row::about);
-  editLayout(m_document, tr("%1: %2").arg(row->choices->accessibleName(), row->choices->currentText()),
+  editLayout(m_document, tr("%1: %2").arg(row(about)->title(), row(about)->chosenText()),
              [&](log::Layout& layout) { applyChoice(layout, about, value); });
 }
 
@@ -419,8 +349,7 @@ void ReadingPanel::exportLayout() {
 void ReadingPanel::focusEntry() { focusAbout(kEntry); }
 
 void ReadingPanel::focusAbout(const QString& about) {
-  const auto row = std::ranges::find(m_rows, about, &Row::about);
-  if (row != m_rows.end()) row->choices->setFocus(Qt::OtherFocusReason);
+  if (ReadingRow* wanted = row(about)) wanted->setFocus(Qt::OtherFocusReason);
 }
 
 }  // namespace ovenwright::desktop

@@ -7,7 +7,6 @@
 #include "app/desktop/widgets/theme.h"
 
 class QCheckBox;
-class QComboBox;
 class QDoubleSpinBox;
 class QLabel;
 class QLineEdit;
@@ -17,6 +16,7 @@ class QVBoxLayout;
 namespace ovenwright::desktop {
 
 class LayoutMemory;
+class ReadingRow;
 
 /// How the log was read: each thing that was found or assumed, with what else it could be. A choice takes effect at
 /// once and can be undone.
@@ -36,13 +36,8 @@ class ReadingPanel : public QWidget {
   void troubled(const QString& title, const ovenwright::Error& error);
 
  private:
-  struct Row {
-    QString about;
-    QWidget* frame;
-    QLabel *title, *remark;
-    QComboBox* choices;
-  };
-  Row& addRow(const QString& about, const QString& title);
+  ReadingRow* addRow(const QString& about, const QString& title);
+  ReadingRow* row(const QString& about) const;  ///< null: none is about that
   void fill(const QString& about, const std::vector<std::pair<QString, QString>>& choices, const QString& now,
             const QString& remark);
   void choose(const QString& about, const QString& value);
@@ -56,7 +51,7 @@ class ReadingPanel : public QWidget {
   Document* m_document;
   LayoutMemory* m_memory;
   QVBoxLayout* m_rowsLayout;
-  std::vector<Row> m_rows;
+  std::vector<ReadingRow*> m_rows;
   QLabel *m_heading, *m_changed, *m_cells;
   QDoubleSpinBox* m_entry;
   QCheckBox* m_remember;

@@ -53,7 +53,10 @@ Range temperatureAround(const RunView& view, const judge::Outcome& outcome, Rang
       range.from = std::min(*outcome.value.value, outcome.lower.value_or(1e9)) - kUnderPeak_C;
   }
   const double more = std::max(1.0, 0.08 * (range.to - range.from));
-  return {range.from - more, range.to + more};
+  // Under an interval its length stands.
+  const bool interval = outcome.value.to_s && *outcome.value.to_s > *outcome.value.from_s;
+  constexpr double kUnderInterval = 0.26;
+  return {range.from - (interval ? kUnderInterval * (range.to - range.from) : more), range.to + more};
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPainter>
 #include <QScrollArea>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -23,6 +24,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kTermDigits = 2;
+constexpr double kHeading_px = 33, kTarget_px = 24;
 
 QString moment(const RunView& view, const judge::Outcome& outcome, const Format& format) {
   if (!outcome.value.from_s) return {};
@@ -72,7 +74,7 @@ class DerivationPanel::Builder {
     QPalette palette = line->palette();
     palette.setColor(QPalette::Window, m_theme.hairline);
     line->setPalette(palette);
-    m_layout->addSpacing(int(m_theme.px(7)));
+    m_layout->addSpacing(int(m_theme.px(8)));
     m_layout->addWidget(line);
     m_layout->addSpacing(int(m_theme.px(5)));
     add(text(words, 12, false, m_theme.secondary));
@@ -82,7 +84,8 @@ class DerivationPanel::Builder {
     layout->addWidget(text(name), 1);
     QLabel* value = text(number, 13, bold);
     value->setWordWrap(false);
-    layout->addWidget(value);
+    layout->setSpacing(int(m_theme.px(12)));
+    layout->addWidget(value, 0, Qt::AlignTop);
     add(layout);
   }
   QLabel* link(const QString& words) {
@@ -93,6 +96,7 @@ class DerivationPanel::Builder {
     label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
     label->setAccessibleName(words);
+    label->setMinimumHeight(int(m_theme.px(kTarget_px)));
     return label;
   }
 
@@ -110,7 +114,8 @@ DerivationPanel::DerivationPanel(QWidget* parent)
       m_position(new QLabel(this)),
       m_previous(new QToolButton(this)),
       m_next(new QToolButton(this)),
-      m_scroll(new QScrollArea(this)) {
+      m_scroll(new QScrollArea(this)),
+      m_head(new QHBoxLayout) {
   setAccessibleName(tr("How this number came about"));
   m_previous->setArrowType(Qt::LeftArrow);
   m_next->setArrowType(Qt::RightArrow);
@@ -126,20 +131,32 @@ DerivationPanel::DerivationPanel(QWidget* parent)
   m_scroll->setFrameShape(QFrame::NoFrame);
   m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_scroll->setAccessibleName(m_heading->text());
-  auto* head = new QHBoxLayout;
-  head->addWidget(m_heading, 1);
-  head->addWidget(m_position);
-  head->addWidget(m_previous);
-  head->addWidget(m_next);
+  m_head->addWidget(m_heading, 1);
+  m_head->addWidget(m_position);
+  m_head->addWidget(m_previous);
+  m_head->addWidget(m_next);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins({});
   layout->setSpacing(0);
-  layout->addLayout(head);
+  layout->addLayout(m_head);
   layout->addWidget(new Hairline);
   layout->addWidget(m_scroll, 1);
 }
 
 DerivationPanel::~DerivationPanel() = default;
+
+void DerivationPanel::setFloating(bool floating) {
+  m_floating = floating;
+  layout()->setContentsMargins(floating ? 1 : 0, 0, 0, 0);
+  update();
+}
+
+void DerivationPanel::paintEvent(QPaintEvent* event) {
+  QWidget::paintEvent(event);
+  if (!m_floating) return;
+  QPainter painter(this);
+  painter.fillRect(QRect(0, 0, 1, height()), widgets::Theme::fromPalette(palette(), font()).frame);
+}
 
 void DerivationPanel::showNothing(const widgets::Theme& theme) {
   Builder build(this, theme);
@@ -154,7 +171,9 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
                            const Format& format) {
   const int inset = int(theme.px(16));
   m_heading->setFont(theme.font(13, true));
-  m_heading->setContentsMargins(inset, int(theme.px(7)), 0, int(theme.px(7)));
+  m_heading->setContentsMargins(inset, 0, 0, 0);
+  m_heading->setMinimumHeight(int(theme.px(kHeading_px)));
+  m_head->setSpacing(int(theme.px(4)));
   m_position->setFont(theme.font(12));
   const bool any = scene.view && scene.view->judgement().all_size() > 0;
   m_previous->setEnabled(any);
@@ -186,6 +205,7 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
       1);
   build.add(title);
   auto* value = new QHBoxLayout;
+  value->setSpacing(int(theme.px(6)));
   const QString number =
       outcome.value.value ? wording.value(outcome) + u' ' + format.unit(quantity) : wording.value(outcome);
   QLabel* big = build.text(number, 21, true, out ? theme.signal : theme.text);
@@ -195,8 +215,12 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
   if (outcome.value.expanded_uncertainty) {
     beside = QStringLiteral("± %1 %2  ").arg(wording.uncertainty(outcome), format.unit(quantity));
   }
-  value->addWidget(build.text(beside + moment(view, outcome, format), 13, false, theme.secondary), 1, Qt::AlignBottom);
+  const QString when = moment(view, outcome, format);
+  const bool interval =
+      outcome.value.from_s && outcome.value.to_s.value_or(*outcome.value.from_s) != *outcome.value.from_s;
+  value->addWidget(build.text(interval ? beside : beside + when, 13, false, theme.secondary), 1, Qt::AlignBottom);
   build.add(value);
+  if (interval) build.add(build.text(when, 13, false, theme.secondary));
   for (const std::string& remark : {outcome.value.reason, outcome.value.note}) {
     if (!remark.empty()) build.add(build.text(sentenceCase(inWords(remark, format)), 13, false, theme.secondary));
   }
@@ -219,6 +243,7 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
     limits = tr("at most %1").arg(format.limit(*outcome.upper, quantity));
   }
   auto* limit_row = new QHBoxLayout;
+  limit_row->setSpacing(int(theme.px(12)));
   QLabel* limit_text = build.text(limits + u' ' + format.unit(quantity));
   limit_text->setWordWrap(false);
   limit_row->addWidget(limit_text);

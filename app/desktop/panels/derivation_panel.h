@@ -6,6 +6,7 @@
 #include "app/desktop/plot/scene.h"
 #include "app/desktop/widgets/theme.h"
 
+class QHBoxLayout;
 class QLabel;
 class QScrollArea;
 class QToolButton;
@@ -23,6 +24,11 @@ class DerivationPanel : public QWidget {
 
   /// @param chosen  an index into Judgement::all(); none says what would stand here
   void show(const Scene& scene, std::optional<std::size_t> chosen, const widgets::Theme& theme, const Format& format);
+  /// Over other parts: with a line at its left edge.
+  void setFloating(bool floating);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
 
  signals:
   void stepped(int by);                                            ///< to the next or previous result
@@ -36,6 +42,8 @@ class DerivationPanel : public QWidget {
   QLabel *m_heading, *m_position;
   QToolButton *m_previous, *m_next;
   QScrollArea* m_scroll;
+  QHBoxLayout* m_head;
+  bool m_floating = false;
 };
 
 /// "(232.1 − 235) ÷ (242.5 − 235)": how the margin came about; empty where there is none.

@@ -18,8 +18,8 @@ namespace {
 constexpr double kLeft_px = 58, kRight_px = 122, kNoNames_px = 24, kMostRight_px = 190, kTop_px = 8, kBottom_px = 26;
 constexpr double kYStep_C = 25, kYStep_F = 50;
 constexpr int kRest_ms = 120;
+constexpr double kMostRightShare = 0.28, kNarrow_px = 560, kTickGap_px = 14;
 constexpr double kNarrowest_s = 0.5;
-constexpr double kNear_px = 12;  // marks and curves are hit within this
 
 }  // namespace
 
@@ -113,11 +113,12 @@ void CurvePlot::buildLayers() {
     p.setFont(c.theme->font(12));
     p.setPen(c.theme->secondary);
     const double height = QFontMetricsF(p.font()).height();
-    p.drawText(QRectF(0, 0, c.area.left() - c.theme->px(8), c.theme->px(20)), Qt::AlignRight | Qt::AlignTop,
-               m_format.unit(Format::Quantity::kTemperature));
-    QString axis = m_scene.view->entry() ? tr("s from oven entry") : tr("s on the log’s clock");
-    if (m_scene.clock) axis = m_scene.bandNames ? m_scene.clock->name : tr("s", "seconds, at the time axis");
-    const double left = std::max(c.area.right() + c.theme->px(8), lastTickEnd() + c.theme->px(8));
+    // Over the temperatures; in a low plot, where the highest of them stands there, under them.
+    const bool under = highestTick() < 0.75 * height;
+    p.drawText(QRectF(0, under ? c.area.bottom() + c.theme->px(5) : 0, c.area.left() - c.theme->px(8), height),
+               Qt::AlignRight | Qt::AlignTop, m_format.unit(Format::Quantity::kTemperature));
+    const double left = std::max(c.area.right() + c.theme->px(8), lastTickEnd() + c.theme->px(kTickGap_px));
+    const QString axis = QFontMetricsF(p.font()).elidedText(timeAxisName(), Qt::ElideRight, m_plot->width() - left + 1);
     p.drawText(QRectF(left, c.area.bottom() + c.theme->px(5), m_plot->width() - left, height),
                Qt::AlignLeft | Qt::AlignTop, axis);
   });
@@ -146,9 +147,16 @@ void CurvePlot::styleAxes() {
   const QFontMetricsF metrics(theme.font(12));
   double right = std::max(theme.px(kRight_px), m_leastRight);
   if (!m_scene.bandNames) right = std::max(theme.px(kNoNames_px), m_leastRight);
+  // Large text in a narrow plot: the curves keep most of it, and long names are cut.
+  const double most = std::max(right, std::min(theme.px(kMostRight_px), kMostRightShare * width()));
   for (const auto& band : m_scene.bands) {
     if (!m_scene.bandNames) break;
-    right = std::max(right, std::min(theme.px(kMostRight_px), metrics.horizontalAdvance(band.label) + theme.px(14)));
+    right = std::max(right, std::min(most, metrics.horizontalAdvance(band.label) + theme.px(14)));
+  }
+  // The name of the time axis stands clear of a last tick whose text reaches out of the axes.
+  if (m_scene.view && m_scene.bandNames) {
+    const double reach = metrics.horizontalAdvance(QStringLiteral("000")) / 2 + theme.px(kTickGap_px);
+    right = std::max(right, std::min(most, reach + metrics.horizontalAdvance(timeAxisName()) + theme.px(4)));
   }
   m_plot->axisRect()->setMargins(QMargins(int(std::max(theme.px(kLeft_px), m_leastLeft)), int(theme.px(kTop_px)),
                                           int(right), int(theme.px(kBottom_px))));
@@ -164,6 +172,24 @@ void CurvePlot::styleAxes() {
   }
   // The zone strip stands under the axis: vertical lines are the zones' borders, where they are known.
   m_plot->xAxis->grid()->setVisible(!m_scene.view || m_scene.zoneBorders_s.empty());
+}
+
+QString CurvePlot::timeAxisName() const {
+  if (!m_scene.view) return {};
+  const QString seconds = tr("s", "seconds, at the time axis");
+  if (m_scene.clock) return m_scene.bandNames ? m_scene.clock->name : seconds;
+  if (width() < m_theme->px(kNarrow_px)) return seconds;
+  return m_scene.view->entry() ? tr("s from oven entry") : tr("s on the log’s clock");
+}
+
+double CurvePlot::highestTick() const {
+  const QCPAxis& axis = *m_plot->yAxis;
+  QVector<double> ticks;
+  axis.ticker()->generate(axis.range(), m_plot->locale(), u'f', 0, ticks, nullptr, nullptr);
+  double top = axis.axisRect()->bottom();
+  for (const double tick : ticks)
+    if (axis.range().contains(tick)) top = std::min(top, axis.coordToPixel(tick));
+  return top - QFontMetricsF(axis.tickLabelFont()).height() / 2;
 }
 
 double CurvePlot::lastTickEnd() const {
@@ -329,95 +355,8 @@ Canvas CurvePlot::canvas() const {
 
 void CurvePlot::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
+  styleAxes();                                                                     // the insets depend on the width
   QMetaObject::invokeMethod(this, &CurvePlot::viewChanged, Qt::QueuedConnection);  // once the plot is laid out
-}
-
-bool CurvePlot::eventFilter(QObject* object, QEvent* event) {
-  if (object != m_plot || !m_scene.view) return QWidget::eventFilter(object, event);
-  switch (event->type()) {
-    case QEvent::MouseButtonPress:
-      setFocus(Qt::MouseFocusReason);
-      m_pressed = static_cast<QMouseEvent*>(event)->position();
-      break;
-    case QEvent::MouseButtonRelease: {
-      const auto* mouse = static_cast<QMouseEvent*>(event);
-      const bool moved = QLineF(m_pressed, mouse->position()).length() > QApplication::startDragDistance() / 2.0;
-      if (mouse->button() == Qt::LeftButton && !moved) click(mouse->position());
-      replot();  // with smooth edges again
-      break;
-    }
-    case QEvent::MouseButtonDblClick:
-      showWhole();
-      return true;
-    case QEvent::MouseMove: {
-      if (static_cast<QMouseEvent*>(event)->buttons() & Qt::LeftButton) startMoving();
-      const QPointF at = static_cast<QMouseEvent*>(event)->position();
-      const Canvas now = canvas();
-      m_cursorByKeys = false;
-      setCursor_s(now.area.contains(at) ? std::optional(now.mapping.time_s(at.x())) : std::nullopt);
-      break;
-    }
-    case QEvent::Leave:
-      if (!m_cursorByKeys) setCursor_s(std::nullopt);
-      break;
-    case QEvent::Wheel: {
-      startMoving();
-      const bool temperature = static_cast<QWheelEvent*>(event)->modifiers().testFlag(Qt::ControlModifier);
-      m_plot->axisRect()->setRangeZoom(temperature ? Qt::Vertical : Qt::Horizontal);
-      break;
-    }
-    case QEvent::ToolTip: {
-      const auto* help = static_cast<QHelpEvent*>(event);
-      QToolTip::showText(help->globalPos(), toolTipAt(help->pos()), m_plot);
-      return true;
-    }
-    default:
-      break;
-  }
-  return QWidget::eventFilter(object, event);
-}
-
-std::optional<std::size_t> CurvePlot::channelNear(const QPointF& at) const {
-  const Canvas now = canvas();
-  if (!now.area.contains(at)) return std::nullopt;
-  std::optional<std::size_t> nearest;
-  double distance = m_theme->px(kNear_px);
-  for (std::size_t i = 0; i < m_scene.view->channels().size(); ++i) {
-    const auto& channel = m_scene.view->channels()[i];
-    if (!channel.trace || isHidden(i)) continue;
-    const double y = now.mapping.y(channel.trace->at(now.mapping.time_s(at.x())));
-    if (std::abs(y - at.y()) < distance) {
-      distance = std::abs(y - at.y());
-      nearest = i;
-    }
-  }
-  return nearest;
-}
-
-void CurvePlot::click(const QPointF& at) {
-  const double disc = m_theme->px(kDisc_px);
-  for (const auto& placed : m_callOuts) {
-    const QRectF hit(placed.disc.x() - disc / 2, placed.disc.y() - disc / 2, disc, disc);
-    if (!hit.contains(at) && !placed.text.contains(at)) continue;
-    emit outcomeClicked(placed.callOut->outcome);
-    return;
-  }
-  if (const auto channel = channelNear(at)) {
-    emit channelClicked(*channel);
-  } else {
-    emit groundClicked();
-  }
-}
-
-QString CurvePlot::toolTipAt(const QPointF& at) const {
-  const auto channel = channelNear(at);
-  if (!channel) return {};
-  const auto& shown = m_scene.view->channels()[*channel];
-  const double time_s = canvas().mapping.time_s(at.x());
-  return tr("%1: %2 %3 at %4 s (%5 s on the log’s clock)")
-      .arg(shown.look.name, m_format.temperature(shown.trace->at(time_s)),
-           m_format.unit(Format::Quantity::kTemperature), m_format.seconds(time_s - m_scene.origin_s()),
-           m_format.seconds(time_s));
 }
 
 QString CurvePlot::cursorText() const {

@@ -74,7 +74,9 @@ class CurvePlot : public QWidget {
   class Axis;
   void buildLayers();
   void styleAxes();
-  void startMoving();          ///< the view is being moved: drawn plainly until it rests
+  void startMoving();  ///< the view is being moved: drawn plainly until it rests
+  QString timeAxisName() const;
+  double highestTick() const;  ///< where the text of the highest temperature begins, px
   double lastTickEnd() const;  ///< where the text of the last time ends, px
   void replot();
   Canvas canvas() const;

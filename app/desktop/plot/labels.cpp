@@ -12,7 +12,7 @@ namespace {
 
 constexpr double kKeyLowestPlot_px = 240;
 constexpr std::size_t kKeyMostChannels = 8, kCursorMostChannels = 14;
-constexpr double kKeyPadding_px = 8, kKeySample_px = 28, kKeyGap_px = 8;
+constexpr double kKeyLine_px = 16, kKeyPadding_px = 8, kKeySample_px = 28, kKeyGap_px = 8;
 constexpr std::size_t kNamesMostChannels = 12;
 
 Key tableOf(const Canvas& canvas, const Scene& scene, const std::vector<bool>& hidden, std::optional<double> cursor_s) {
@@ -34,6 +34,11 @@ Key tableOf(const Canvas& canvas, const Scene& scene, const std::vector<bool>& h
   return key;
 }
 
+/// A line of the key: 16 to a type of 12, more in a family that is higher.
+double lineHeight(const widgets::Theme& theme, const QFontMetricsF& metrics) {
+  return std::max(metrics.height(), theme.px(kKeyLine_px));
+}
+
 QSizeF sizeOf(const Key& key, const Canvas& canvas, const Scene& scene) {
   const auto& theme = *canvas.theme;
   const QFontMetricsF heading(theme.font(11)), body(theme.font(12));
@@ -50,7 +55,8 @@ QSizeF sizeOf(const Key& key, const Canvas& canvas, const Scene& scene) {
   name = std::min(name, theme.px(180));
   const double row = theme.px(kKeySample_px + 3 * kKeyGap_px) + name + value;
   return {std::max(row, heading.horizontalAdvance(key.heading)) + 2 * theme.px(kKeyPadding_px),
-          heading.height() + double(key.rows.size() + key.behind.size() + key.errorBand) * body.height() +
+          lineHeight(theme, heading) +
+              double(key.rows.size() + key.behind.size() + key.errorBand) * lineHeight(theme, body) +
               2 * theme.px(kKeyPadding_px - 2)};
 }
 
@@ -195,13 +201,13 @@ void paintKey(QPainter& painter, const Canvas& canvas, const Scene& scene, const
   QRectF line = key.rect.adjusted(padding, theme.px(kKeyPadding_px - 2), -padding, 0);
   painter.setFont(theme.font(11));
   painter.setPen(theme.secondary);
-  line.setHeight(QFontMetricsF(painter.font()).height());
+  line.setHeight(lineHeight(theme, QFontMetricsF(painter.font())));
   painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, key.heading);
   painter.setFont(theme.font(12));
   const QFontMetricsF metrics(painter.font());
   for (const auto& row : key.rows) {
     const auto& shown = scene.view->channels()[row.channel];
-    line = QRectF(line.left(), line.bottom(), line.width(), metrics.height());
+    line = QRectF(line.left(), line.bottom(), line.width(), lineHeight(theme, metrics));
     painter.setOpacity(scene.strong && *scene.strong != row.channel ? 0.35 : 1);
     painter.setPen(scene.thin ? groupPen(theme, shown.look.style, false) : theme.curvePen(shown.look.style));
     const QPointF middle(line.left() + sample / 2, line.center().y());
@@ -217,7 +223,7 @@ void paintKey(QPainter& painter, const Canvas& canvas, const Scene& scene, const
   }
   painter.setOpacity(1);
   const auto add = [&](const QString& name) {
-    line = QRectF(line.left(), line.bottom(), line.width(), metrics.height());
+    line = QRectF(line.left(), line.bottom(), line.width(), lineHeight(theme, metrics));
     painter.setPen(theme.secondary);
     const double room = line.width() - sample - gap;
     painter.drawText(line.adjusted(sample + gap, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
@@ -256,14 +262,16 @@ std::vector<PlacedCallOut> placeCallOuts(const Canvas& canvas, const Scene& scen
     PlacedCallOut placed{&callOut, {canvas.mapping.x(callOut.time_s), canvas.mapping.y(callOut.temperature_C)}, {}, {}};
     if (!canvas.area.contains(placed.anchor)) continue;
     const QSizeF text(metrics.horizontalAdvance(callOut.text), metrics.height());
-    const auto isFree = [&](const QRectF& rect) {
+    enum class Try { kText, kDisc, kDiscOverCurves };
+    const auto isFree = [&](const QRectF& rect, Try what) {
       const QRectF room = rect.adjusted(-gap, -gap, gap, gap);
-      return canvas.area.contains(rect) && !meetsCurve(canvas, scene, room) &&
+      return canvas.area.contains(rect) && (what == Try::kDiscOverCurves || !meetsCurve(canvas, scene, room)) &&
              std::ranges::none_of(occupied, [&](const QRectF& other) { return other.intersects(room); });
     };
-    // Nearest first; of equal distance, upwards and to the right first.
+    // With its text on free ground, else the disc alone, else over the curves; never over another.
     bool found = false;
-    for (const bool with_text : {true, false}) {
+    for (const Try what : {Try::kText, Try::kDisc, Try::kDiscOverCurves}) {
+      // Nearest first; of equal distance, upwards and to the right first.
       for (double distance = 26; distance <= 170 && !found; distance += 12) {
         for (int step = 0; step < 12 && !found; ++step) {
           const double angle = M_PI / 6 * (step % 2 == 0 ? step / 2 : -(step + 1) / 2) + M_PI / 3;
@@ -273,17 +281,17 @@ std::vector<PlacedCallOut> placeCallOuts(const Canvas& canvas, const Scene& scen
           QRectF text_rect(QPointF(leftwards ? disc_rect.left() - gap - text.width() : disc_rect.right() + gap,
                                    center.y() - text.height() / 2),
                            text);
-          if (!isFree(with_text ? disc_rect.united(text_rect) : disc_rect)) continue;
+          const QRectF whole = what == Try::kText ? disc_rect.united(text_rect) : disc_rect;
+          if (!isFree(whole, what)) continue;
           placed.disc = center;
-          if (with_text) placed.text = text_rect;
-          occupied.push_back(with_text ? disc_rect.united(text_rect) : disc_rect);
+          if (what == Try::kText) placed.text = text_rect;
+          occupied.push_back(whole);
           found = true;
         }
       }
       if (found) break;
     }
-    if (!found) placed.disc = placed.anchor - QPointF(0, disc);
-    all.push_back(placed);
+    if (found) all.push_back(placed);  // no room at all: the halo and the sentence still say it
   }
   return all;
 }

@@ -106,6 +106,7 @@ ResultsTable::ResultsTable(QWidget* parent)
 
 void ResultsTable::setRun(std::shared_ptr<const RunView> view, const Format& format) {
   m_quiet = true;
+  m_marking = false;
   const bool first = m_model->rowCount() == 0;
   m_model->setRun(std::move(view), format);
   m_quiet = false;
@@ -136,6 +137,7 @@ void ResultsTable::setChosen(std::optional<std::size_t> outcome) {
       scrollTo(index);
     }
   } else {
+    m_marking = false;
     selectionModel()->clear();
   }
   m_quiet = false;
@@ -172,7 +174,27 @@ void ResultsTable::keyPressEvent(QKeyEvent* event) {
     copy();
     return;
   }
+  if (event->key() == Qt::Key_Space && event->modifiers() == Qt::NoModifier && currentIndex().isValid()) {
+    using enum QItemSelectionModel::SelectionFlag;
+    // The first one marks the row that is chosen anyway.
+    selectionModel()->select(currentIndex(), (m_marking ? Toggle : ClearAndSelect) | Rows);
+    m_marking = true;
+    return;
+  }
   QTableView::keyPressEvent(event);
+}
+
+void ResultsTable::mousePressEvent(QMouseEvent* event) {
+  m_marking = false;
+  QTableView::mousePressEvent(event);
+}
+
+QItemSelectionModel::SelectionFlags ResultsTable::selectionCommand(const QModelIndex& index,
+                                                                   const QEvent* event) const {
+  const bool key = event && event->type() == QEvent::KeyPress;
+  if (m_marking && key && static_cast<const QKeyEvent*>(event)->modifiers() == Qt::NoModifier)
+    return QItemSelectionModel::NoUpdate;
+  return QTableView::selectionCommand(index, event);
 }
 
 }  // namespace ovenwright::desktop

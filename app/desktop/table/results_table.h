@@ -12,7 +12,8 @@ namespace ovenwright::desktop {
 
 class ResultsModel;
 
-/// The results as a sortable, filterable table that a spreadsheet takes over with its headings.
+/// The results as a sortable, filterable table that a spreadsheet takes over with its headings. Space marks rows: they
+/// stay marked while the arrows go on.
 class ResultsTable : public QTableView {
   Q_OBJECT
  public:
@@ -36,11 +37,14 @@ class ResultsTable : public QTableView {
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  QItemSelectionModel::SelectionFlags selectionCommand(const QModelIndex& index, const QEvent* event) const override;
 
  private:
   ResultsModel* m_model;
   QSortFilterProxyModel* m_sorted;
   bool m_quiet = false;
+  bool m_marking = false;   // since Space was pressed
   bool m_restored = false;  // columns are as they were left, not as wide as their texts
 };
 

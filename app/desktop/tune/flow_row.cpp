@@ -52,6 +52,7 @@ int FlowRow::place(const QRect& rect, bool apply) const {
     row.height = std::max(row.height, size.height());
     row.items << i;
   }
+  const int between = m_between < 0 ? spacing() : m_between;
   int y = inner.top();
   for (const Row& row : rows) {
     int x = inner.left();
@@ -61,9 +62,9 @@ int FlowRow::place(const QRect& rect, bool apply) const {
       if (apply) m_items[i]->setGeometry(QRect(QPoint(x, y + (row.height - size.height()) / 2), size));
       x += size.width() + spacing();
     }
-    y += row.height + spacing();
+    y += row.height + between;
   }
-  return y - spacing() - rect.top() + contentsMargins().bottom();
+  return y - between - rect.top() + contentsMargins().bottom();
 }
 
 }  // namespace ovenwright::desktop

@@ -13,6 +13,7 @@ class FlowRow : public QLayout {
 
   void setSplit(int split) { m_split = split; }
   void setHint(std::optional<int> index);
+  void setRowSpacing(int px) { m_between = px; }  ///< else as between the widgets
   void addItem(QLayoutItem* item) override { m_items.append(item); }
   int count() const override { return int(m_items.size()); }
   QLayoutItem* itemAt(int index) const override { return m_items.value(index); }
@@ -28,7 +29,7 @@ class FlowRow : public QLayout {
   int place(const QRect& rect, bool apply) const;
 
   QList<QLayoutItem*> m_items;
-  int m_split = 0;
+  int m_split = 0, m_between = -1;
   std::optional<int> m_hint;
 };
 

@@ -196,4 +196,20 @@ void paintVerdictSign(QPainter& painter, const QRectF& box, std::optional<judge:
   painter.restore();
 }
 
+void paintBarredSign(QPainter& painter, const QRectF& box, const Theme& theme) {
+  const qreal height = box.height(), width = kSignAspect * height;
+  const qreal line = std::max(theme.line(1.2), 0.075 * height);
+  const auto x = [&](qreal share) { return box.left() + share * width; };
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  QPen limit = solid(theme.secondary, line);
+  limit.setDashPattern({1, 1});
+  painter.setPen(limit);
+  for (const qreal at : {0.25, 0.75})
+    painter.drawLine(QPointF(x(at), box.top() + 0.1 * height), QPointF(x(at), box.bottom() - 0.1 * height));
+  painter.setPen(solid(theme.text, line));
+  painter.drawLine(QPointF(x(0.36), box.center().y()), QPointF(x(0.64), box.center().y()));
+  painter.restore();
+}
+
 }  // namespace ovenwright::widgets

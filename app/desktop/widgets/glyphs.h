@@ -37,5 +37,7 @@ void paintFocusFrame(QPainter& painter, const QRectF& rect, const Theme& theme);
 void paintVerdictSign(QPainter& painter, const QRectF& box, std::optional<judge::Verdict> verdict, const Theme& theme,
                       bool informative = false);
 constexpr qreal kSignAspect = 1.7;
+/// In its place where a log was not read or nothing was judged: dashed limits and one bar.
+void paintBarredSign(QPainter& painter, const QRectF& box, const Theme& theme);
 
 }  // namespace ovenwright::widgets

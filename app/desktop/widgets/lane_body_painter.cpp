@@ -30,7 +30,10 @@ void LaneBodyPainter::paint(std::size_t lane) {
   paintGuardBands(lane);
   paintLimits(lane);
   m_painter.save();
-  m_painter.setClipRect(m_layout.body(lane).adjusted(0, -m_theme.px(4), 0, m_theme.px(4)), Qt::IntersectClip);
+  // The ring of a mark at the edge reaches into the gap before the limits.
+  const qreal around = m_theme.px(7);
+  m_painter.setClipRect(m_layout.body(lane).adjusted(-around, -m_theme.px(4), around, m_theme.px(4)),
+                        Qt::IntersectClip);
   if (m_layout.grouped(lane)) {
     paintGroup(lane);
   } else {

@@ -35,7 +35,8 @@ LanesLayout::LanesLayout(const LaneTable& table, const Theme& theme, qreal width
 
 /// @param squeeze  0: as designed, 1: as low as it goes
 qreal LanesLayout::rowHeight(std::size_t lane, qreal squeeze) const {
-  const qreal least = QFontMetricsF(m_theme.bodyFont(true)).height();
+  // Letters do not fill the line of their font: rows of one mark may be a little lower than that.
+  const qreal least = 0.92 * QFontMetricsF(m_theme.bodyFont(true)).height();
   if (m_table.pair) {
     const bool board = m_table.lanes[lane].board;
     const qreal natural = board ? kPairBoard : kPair, lowest = board ? kLowestPairBoard : kLowestPair;
@@ -107,7 +108,7 @@ void LanesLayout::placeColumns(qreal width) {
   qreal fixedSummary = signWidth + px(4) + px(14) + px(6) + px(10) + margins + px(12);
   const qreal valueWidth = px(8) + values + px(6) + std::max(units, px(22));
   const qreal inset = px(16);
-  const qreal leastBody = px(240);
+  qreal leastBody = px(240);
 
   LaneColumns& c = m_columns;
   c.left = 0;
@@ -130,7 +131,8 @@ void LanesLayout::placeColumns(qreal width) {
     fixedSummary += std::max(0.0, noMargins - margins);  // there "not reached" stands in the margin's place
     give(title, std::min(natural, px(110)));
     give(name, std::min(names, px(60)));
-    give(name, 0);  // the marker still says which
+    give(name, 0);        // the marker still says which
+    leastBody = px(170);  // large text in a narrow window: a name that can be read first
     give(title, px(80));
   }
 

@@ -87,7 +87,11 @@ class LanesPainter {
     m_painter.setPen(ink);
     text(titleFont, QRectF(c.titleLeft, row.top(), room, row.height()), Qt::AlignLeft, title);
     const qreal noteLeft = c.titleLeft + titleMetrics.horizontalAdvance(title) + m_theme.px(8);
-    if (!lane.note.isEmpty() && c.titleRight - noteLeft > m_theme.px(30)) {
+    // A note of which little more than its ends is left says nothing: the tool tip has it.
+    constexpr qreal kLeastShare = 0.6;
+    const qreal noteRoom = c.titleRight - noteLeft;
+    const qreal noteWidth = QFontMetricsF(m_theme.font(11)).horizontalAdvance(lane.note);
+    if (!lane.note.isEmpty() && noteRoom > m_theme.px(30) && noteRoom > kLeastShare * noteWidth) {
       m_painter.setPen(m_theme.secondary);
       text(m_theme.font(11), QRectF(noteLeft, row.top(), c.titleRight - noteLeft, row.height()), Qt::AlignLeft,
            lane.note);

@@ -32,7 +32,8 @@ Sentence::Sentence(QWidget* parent) : QWidget(parent), m_theme(Theme::fromPalett
 Sentence::~Sentence() = default;
 
 void Sentence::setContent(SentenceContent content) {
-  const bool verdictChanged = content.signKind == SentenceContent::Sign::kVerdict &&
+  using enum SentenceContent::Sign;
+  const bool verdictChanged = (content.signKind == kVerdict || content.signKind == kBarred) &&
                               (m_content.signKind != content.signKind || m_content.verdict != content.verdict);
   m_content = std::move(content);
   m_focusedLink = -1;
@@ -45,6 +46,12 @@ void Sentence::setContent(SentenceContent content) {
   m_announceLater.start(int(std::max<qint64>(0, kBetweenAnnouncements_ms - since)));
 }
 
+void Sentence::setMostHeight(qreal height) {
+  if (m_mostHeight == height) return;
+  m_mostHeight = height;
+  relayout();
+}
+
 void Sentence::announce() {
   m_announced.start();
   if (!QAccessible::isActive()) return;
@@ -54,7 +61,7 @@ void Sentence::announce() {
 
 const SentenceLayout& Sentence::layoutFor(int width) const {
   auto& layout = m_layouts[width];
-  if (!layout) layout = std::make_unique<SentenceLayout>(m_content, m_theme, width);
+  if (!layout) layout = std::make_unique<SentenceLayout>(m_content, m_theme, width, m_mostHeight);
   return *layout;
 }
 

@@ -20,6 +20,8 @@ class Sentence : public QWidget {
 
   /// Announced to screen readers where the verdict changed, at most once in 2 s.
   void setContent(SentenceContent content);
+  /// Where the window is low: see SentenceLayout. 0: as high as the text needs.
+  void setMostHeight(qreal height);
   const SentenceContent& content() const { return m_content; }
   const SentenceLayout& layoutNow() const;
 
@@ -59,6 +61,7 @@ class Sentence : public QWidget {
   Theme m_theme;
   /// By width: a window that is laid out asks for several.
   mutable std::map<int, std::unique_ptr<SentenceLayout>> m_layouts;
+  qreal m_mostHeight = 0;
   int m_focusedLink = -1;
   bool m_focusShown = false;  ///< once the keyboard is used: a window that just opened frames nothing
   int m_pressedLink = -1;

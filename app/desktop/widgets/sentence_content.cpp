@@ -79,11 +79,14 @@ class SecondLine {
 
   void addCount(judge::Verdict verdict) {
     auto results = resultsOf(m_judgement, verdict);
-    SentenceRun run = textRun(countText(verdict, int(results.size())));
+    // A count is one piece where a line ends.
+    SentenceRun run = textRun(countText(verdict, int(results.size())).replace(u' ', QChar(QChar::Nbsp)));
     const bool any = !results.empty();
     if (any && verdict != judge::Verdict::kPass) run.link = addTarget(std::move(results));
     if (any) {
-      m_content.secondShort.append(textRun(kGap));
+      SentenceRun gap = textRun(kGap);
+      gap.dispensable = run.dispensable = verdict == judge::Verdict::kPass;
+      m_content.secondShort.append(gap);
       m_content.secondShort.append(run);
     }
     run.sign = verdict;
@@ -98,7 +101,10 @@ class SecondLine {
                                                       : Wording::tr("%n informative results over their limits", "",
                                                                     int(m_summary.informative_out.size())));
     run.link = addTarget(m_summary.informative_out);
-    both(textRun(kGap));
+    run.dispensable = true;
+    SentenceRun gap = textRun(kGap);
+    gap.dispensable = true;
+    both(gap);
     both(run);
   }
 

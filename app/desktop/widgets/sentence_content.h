@@ -28,12 +28,14 @@ struct SentenceRun {
   std::optional<int> link;             ///< index into SentenceContent::links
   std::optional<judge::Verdict> sign;  ///< verdict sign before it
   std::optional<double> progress;      ///< a bar filled to this fraction, in place of text
+  bool dispensable = false;            ///< goes first where a low window has no room: it can be seen elsewhere
 };
 
 /// The sentence with its second line, and what its parts lead to. Also carries the states without a verdict: nothing
 /// open, reading, a log that cannot be read, not judged.
 struct SentenceContent {
-  enum class Sign { kVerdict, kPale, kNone } signKind = Sign::kNone;  ///< pale: the limits alone, while reading
+  /// Pale: the limits alone, while reading; barred: what was asked for did not come about.
+  enum class Sign { kVerdict, kPale, kBarred, kNone } signKind = Sign::kNone;
   judge::Verdict verdict = judge::Verdict::kUndetermined;
   bool muted = false;  ///< in secondary text: nothing is open
   QList<SentenceRun> first;

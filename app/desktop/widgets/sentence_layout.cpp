@@ -2,12 +2,14 @@
 
 #include <QAbstractTextDocumentLayout>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QTextBlock>
 #include <QTextCursor>
 #include <QTextDocument>
 #include <QTextLayout>
 #include <QTextObjectInterface>
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "app/desktop/widgets/glyphs.h"
@@ -18,12 +20,18 @@ namespace {
 enum ObjectKind { kDisc = QTextFormat::UserObject + 1, kSign, kProgress };
 enum Property { kNumber = QTextFormat::UserProperty + 1, kLink };
 
-constexpr qreal kBlockInset = 16;  // above and below the text
 constexpr qreal kSignHeight = 30;  // its limits stand 24 high
-constexpr qreal kSignLeft = 15;
-constexpr qreal kTextLeft = 81;
 constexpr qreal kRightInset = 16;
 constexpr qreal kLeastTarget = 24;  // height of what can be clicked
+
+/// Type of the first line, and what is left free around it; smaller where the window is low.
+struct Size {
+  int type_px;
+  qreal line;
+  qreal inset;  ///< above and below the text
+  qreal signLeft, textLeft;
+};
+constexpr std::array kSizes{Size{17, 24, 13, 15, 81}, Size{15, 20, 5, 15, 75}, Size{13, 18, 5, 8, 66}};
 
 /// Draws what stands in the text but is no letter.
 class Objects : public QObject, public QTextObjectInterface {
@@ -96,7 +104,15 @@ QTextCharFormat formatOf(const SentenceRun& run, const Theme& theme, int design_
   return format;
 }
 
-void insert(QTextCursor& cursor, const SentenceRun& run, const QTextCharFormat& format) {
+/// "°C/s" and "8–10" in one piece where a line ends; on paper as they are, to be found by a search.
+QString unbroken(QString text, const Theme& theme) {
+  if (theme.kind == Theme::Kind::kPrint) return text;
+  static const QRegularExpression range(QStringLiteral("(?<=[0-9])–(?=[0-9])"));
+  text.replace(QStringLiteral("/s"), QStringLiteral("/\u2060s"));
+  return text.replace(range, QStringLiteral("\u2060–\u2060"));
+}
+
+void insert(QTextCursor& cursor, const SentenceRun& run, const QTextCharFormat& format, const Theme& theme) {
   const auto object = [&](int kind, const QVariant& value) {
     QTextCharFormat f = format;
     f.setObjectType(kind);
@@ -108,7 +124,7 @@ void insert(QTextCursor& cursor, const SentenceRun& run, const QTextCharFormat& 
   if (run.disc > 0) object(kDisc, run.disc);
   if (run.sign) object(kSign, int(*run.sign));
   if (run.progress) object(kProgress, *run.progress);
-  cursor.insertText(run.text, format);
+  cursor.insertText(unbroken(run.text, theme), format);
 }
 
 void setLine(QTextCursor& cursor, const QList<SentenceRun>& runs, const Theme& theme, int design_px, qreal lineHeight,
@@ -121,11 +137,11 @@ void setLine(QTextCursor& cursor, const QList<SentenceRun>& runs, const Theme& t
   } else {
     cursor.setBlockFormat(block);
   }
-  for (const SentenceRun& run : runs) insert(cursor, run, formatOf(run, theme, design_px, ink));
+  for (const SentenceRun& run : runs) insert(cursor, run, formatOf(run, theme, design_px, ink), theme);
 }
 
 std::unique_ptr<QTextDocument> documentOf(const SentenceContent& content, const QList<SentenceRun>& second,
-                                          const Theme& theme, qreal width) {
+                                          const Theme& theme, qreal width, const Size& size) {
   auto document = std::make_unique<QTextDocument>();
   document->setDocumentMargin(0);
   document->setUndoRedoEnabled(false);
@@ -134,41 +150,63 @@ std::unique_ptr<QTextDocument> documentOf(const SentenceContent& content, const 
     document->documentLayout()->registerHandler(kind, objects);
   document->setTextWidth(width);
   QTextCursor cursor(document.get());
-  setLine(cursor, content.first, theme, 17, 24, content.muted ? theme.secondary : theme.text, false);
+  setLine(cursor, content.first, theme, size.type_px, size.line, content.muted ? theme.secondary : theme.text, false);
   if (!second.isEmpty()) setLine(cursor, second, theme, 13, 18, theme.secondary, true);
   return document;
 }
 
 int lineCount(const QTextBlock& block) { return block.layout() ? block.layout()->lineCount() : 0; }
 
+QList<SentenceRun> withoutDispensable(const QList<SentenceRun>& line) {
+  QList<SentenceRun> kept;
+  for (const SentenceRun& run : line)
+    if (!run.dispensable) kept << run;
+  return kept;
+}
+
 }  // namespace
 
-SentenceLayout::SentenceLayout(const SentenceContent& content, const Theme& theme, qreal width)
+SentenceLayout::SentenceLayout(const SentenceContent& content, const Theme& theme, qreal width, qreal mostHeight)
     : m_content(content), m_theme(theme) {
-  place(width);
+  place(width, mostHeight);
 }
 
 SentenceLayout::~SentenceLayout() = default;
 SentenceLayout::SentenceLayout(SentenceLayout&&) noexcept = default;
 SentenceLayout& SentenceLayout::operator=(SentenceLayout&&) noexcept = default;
 
-void SentenceLayout::place(qreal width) {
-  const bool sign = m_content.signKind != SentenceContent::Sign::kNone;
-  m_textAt = QPointF(m_theme.px(sign ? kTextLeft : kRightInset), m_theme.px(kBlockInset) - m_theme.px(3));
-  const qreal textWidth = std::max(m_theme.px(60), width - m_textAt.x() - m_theme.px(kRightInset));
-  m_document = documentOf(m_content, m_content.second, m_theme, textWidth);
-  m_document->size();  // lays it out
-  if (!m_content.secondShort.isEmpty() && lineCount(m_document->lastBlock()) > 1) {
-    m_document = documentOf(m_content, m_content.secondShort, m_theme, textWidth);
-    m_document->size();
+void SentenceLayout::place(qreal width, qreal mostHeight) {
+  for (std::size_t size = 0; size < kSizes.size(); ++size) {
+    setText(width, size);
+    if (mostHeight <= 0 || m_height <= mostHeight) break;
   }
-  m_height = std::ceil(m_textAt.y() + m_document->size().height() + m_theme.px(kBlockInset) - m_theme.px(3));
-  const QTextLayout* first = m_document->firstBlock().layout();
-  const qreal lineHeight = first->lineCount() > 0 ? first->lineAt(0).height() : m_theme.px(24);
-  const qreal height = m_theme.px(kSignHeight);
-  m_signRect = QRectF(m_theme.px(kSignLeft), m_textAt.y() + lineHeight / 2 - height / 2 + m_theme.px(2),
-                      kSignAspect * height, height);
+  placeLinks();
+}
 
+void SentenceLayout::setText(qreal width, std::size_t index) {
+  const Size& size = kSizes[index];
+  const bool sign = m_content.signKind != SentenceContent::Sign::kNone;
+  m_textAt = QPointF(m_theme.px(sign ? size.textLeft : kRightInset), m_theme.px(size.inset));
+  const qreal textWidth = std::max(m_theme.px(60), width - m_textAt.x() - m_theme.px(kRightInset));
+  const auto set = [&](const QList<SentenceRun>& second) {
+    m_document = documentOf(m_content, second, m_theme, textWidth, size);
+    m_document->size();  // lays it out
+  };
+  set(m_content.second);
+  if (!m_content.secondShort.isEmpty() && lineCount(m_document->lastBlock()) > 1) {
+    set(m_content.secondShort);
+    if (index > 0 && lineCount(m_document->lastBlock()) > 1) set(withoutDispensable(m_content.secondShort));
+  }
+  m_height = std::ceil(m_textAt.y() + m_document->size().height() + m_theme.px(size.inset));
+  const QTextLayout* first = m_document->firstBlock().layout();
+  const qreal lineHeight = first->lineCount() > 0 ? first->lineAt(0).height() : m_theme.px(size.line);
+  const qreal height = m_theme.px(kSignHeight);
+  m_signRect = QRectF(m_theme.px(size.signLeft),
+                      std::max(m_theme.px(2), m_textAt.y() + lineHeight / 2 - height / 2 + m_theme.px(2)),
+                      kSignAspect * height, height);
+}
+
+void SentenceLayout::placeLinks() {
   m_linkRects.assign(std::size_t(m_content.links.size()), {});
   for (QTextBlock block = m_document->begin(); block.isValid(); block = block.next()) {
     const QPointF at = m_document->documentLayout()->blockBoundingRect(block).topLeft() + m_textAt;
@@ -208,6 +246,8 @@ void SentenceLayout::paint(QPainter& painter, const QPointF& topLeft, int focuse
     paintVerdictSign(painter, m_signRect, m_content.verdict, m_theme);
   else if (m_content.signKind == SentenceContent::Sign::kPale)
     paintVerdictSign(painter, m_signRect, std::nullopt, m_theme);
+  else if (m_content.signKind == SentenceContent::Sign::kBarred)
+    paintBarredSign(painter, m_signRect, m_theme);
   painter.save();
   painter.translate(m_textAt);
   QAbstractTextDocumentLayout::PaintContext context;

@@ -14,7 +14,9 @@ namespace ovenwright::widgets {
 /// A sentence set for one width: its verdict sign at the left, the text as a QTextDocument beside it.
 class SentenceLayout {
  public:
-  SentenceLayout(const SentenceContent& content, const Theme& theme, qreal width);
+  /// @param mostHeight  where the sentence would be higher, its type falls by steps to that of the body and its second
+  ///                    line to what cannot be seen elsewhere; what is higher still stays so. 0: as high as it needs
+  SentenceLayout(const SentenceContent& content, const Theme& theme, qreal width, qreal mostHeight = 0);
   ~SentenceLayout();
   SentenceLayout(SentenceLayout&&) noexcept;
   SentenceLayout& operator=(SentenceLayout&&) noexcept;
@@ -29,7 +31,9 @@ class SentenceLayout {
   void paint(QPainter& painter, const QPointF& topLeft, int focusedLink = -1) const;
 
  private:
-  void place(qreal width);
+  void place(qreal width, qreal mostHeight);
+  void setText(qreal width, std::size_t size);
+  void placeLinks();
 
   SentenceContent m_content;
   Theme m_theme;

@@ -26,9 +26,9 @@ ZoneStrip::ZoneStrip(QWidget* parent) : QWidget(parent), m_theme(Theme::fromPale
 ZoneStrip::~ZoneStrip() = default;
 
 void ZoneStrip::setTable(ZoneTable table) {
-  const int rows = ZoneStripLayout::rows(m_table);
+  const QSize before = sizeHint();
   m_table = std::move(table);
-  if (rows != ZoneStripLayout::rows(m_table)) updateGeometry();
+  if (before != sizeHint()) updateGeometry();
   m_state.hovered.reset();
   if (m_state.current && *m_state.current >= m_table.cells.size()) m_state.current.reset();
   update();
@@ -48,7 +48,10 @@ qreal ZoneStrip::leastLeftInset() const { return ZoneStripLayout::leastLeftInset
 qreal ZoneStrip::leastRightInset() const { return ZoneStripLayout::leastRightInset(m_theme, m_table); }
 
 QSize ZoneStrip::sizeHint() const {
-  return {int(m_theme.px(600)), int(std::ceil(ZoneStripLayout::height(m_theme, m_table)))};
+  constexpr qreal kOneLine = 26;  // what is missing, as a link
+  const bool zones = m_table.state == ZoneTable::State::kZones;
+  return {int(m_theme.px(600)),
+          int(std::ceil(zones ? ZoneStripLayout::height(m_theme, m_table) : m_theme.px(kOneLine)))};
 }
 
 QSize ZoneStrip::minimumSizeHint() const { return {int(m_theme.px(240)), sizeHint().height()}; }

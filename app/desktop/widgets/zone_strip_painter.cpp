@@ -175,15 +175,18 @@ class StripPainter {
     const auto widthIn = [&](const QFont& in) { return QFontMetricsF(in).horizontalAdvance(number); };
     const qreal room = rect.width() - m_theme.px(2);
     QFont font = m_theme.font(12, changed);
-    // Of two strips beside each other small figures say more than none.
+    // Small figures say more than none; of two strips beside each other still smaller ones.
     for (const int px : {11, 10, 9, 8})
-      if (m_table.against && widthIn(font) > room) font = m_theme.font(px);
+      if (widthIn(font) > room && (px > 8 || m_table.against)) font = m_theme.font(px, changed);
     const qreal width = widthIn(font);
     if (width > room) return;  // the tool tip has it
     if (hatched) {
       const qreal half = std::min(width / 2 + m_theme.px(4), rect.width() / 2 - line);
-      m_painter.fillRect(QRectF(rect.center().x() - half, rect.top() + line, 2 * half, rect.height() - 2 * line),
-                         m_theme.panel);
+      // In a narrow cell the hatching shows above and below the number.
+      constexpr qreal kWide = 0.8;
+      const bool narrow = 2 * half > kWide * rect.width();
+      const qreal high = narrow ? QFontMetricsF(font).capHeight() + m_theme.px(2) : rect.height() - 2 * line;
+      m_painter.fillRect(QRectF(rect.center().x() - half, rect.center().y() - high / 2, 2 * half, high), m_theme.panel);
     }
     m_painter.setPen(m_theme.text);
     text(rect, Qt::AlignHCenter, number, font);

@@ -1,6 +1,7 @@
 #include "app/desktop/window/appearance.h"
 
 #include <QApplication>
+#include <QPainter>
 #include <QProxyStyle>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -10,7 +11,8 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kButton_px = 28, kField_px = 26, kTarget_px = 24;
+constexpr double kButton_px = 28, kField_px = 26, kTarget_px = 24, kTab_px = 30;
+constexpr double kBesideText_px = 8;  // on both sides of a button's text
 
 std::optional<widgets::Theme::Kind>& forced() {
   static std::optional<widgets::Theme::Kind> kind;
@@ -23,14 +25,24 @@ class RoomyStyle : public QProxyStyle {
                          const QWidget* widget) const override {
     QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
     if (!option) return size;
-    const auto least = [&](double px) {
+    const auto scaled = [option](double px) {
       constexpr double kDesignLine_px = 16;  // of a 13 px font
-      size.setHeight(std::max(size.height(), qRound(px * option->fontMetrics.height() / kDesignLine_px)));
+      return qRound(px * option->fontMetrics.height() / kDesignLine_px);
     };
+    const auto least = [&](double px) { size.setHeight(std::max({size.height(), scaled(px), int(kTarget_px)})); };
     switch (type) {
-      case CT_PushButton:
+      case CT_PushButton: {
         least(kButton_px);
+        const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
+        const bool chooser = button && button->features.testFlag(QStyleOptionButton::HasMenu);
+        if (!chooser) size.setWidth(std::max(size.width(), contents.width() + 2 * scaled(kBesideText_px)));
         break;
+      }
+      case CT_TabBarTab:
+        least(kTab_px);
+        break;
+      case CT_MenuBarItem:
+      case CT_MenuItem:
       case CT_ComboBox:
       case CT_LineEdit:
       case CT_SpinBox:
@@ -40,13 +52,72 @@ class RoomyStyle : public QProxyStyle {
       case CT_RadioButton:
       case CT_ToolButton:
         least(kTarget_px);
+        size.setWidth(std::max(size.width(), int(kTarget_px)));
         break;
       default:
         break;
     }
     return size;
   }
+
+  /// Nothing moves by itself: the toolkit cannot ask the system whether somebody wants less motion.
+  int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                QStyleHintReturn* data) const override {
+    return hint == SH_Widget_Animation_Duration ? 0 : QProxyStyle::styleHint(hint, option, widget, data);
+  }
+
+  /// In high contrast controls have the ground of the window: only their outline says where they are.
+  void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                     const QWidget* widget) const override {
+    QProxyStyle::drawPrimitive(element, option, painter, widget);
+    if (element == PE_PanelButtonCommand || element == PE_PanelLineEdit || element == PE_IndicatorCheckBox)
+      outline(option, painter);
+  }
+  void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
+                          const QWidget* widget) const override {
+    QProxyStyle::drawComplexControl(control, option, painter, widget);
+    if (control == CC_ComboBox || control == CC_SpinBox) outline(option, painter);
+  }
+
+  /// A text that is too long for its box is cut in the middle, as everywhere.
+  void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                   const QWidget* widget) const override {
+    const auto* combo = qstyleoption_cast<const QStyleOptionComboBox*>(option);
+    if (element != CE_ComboBoxLabel || !combo || combo->editable)
+      return QProxyStyle::drawControl(element, option, painter, widget);
+    QStyleOptionComboBox cut = *combo;
+    constexpr int kInset_px = 6;
+    const int room = subControlRect(CC_ComboBox, combo, SC_ComboBoxEditField, widget).width() - kInset_px;
+    cut.currentText = combo->fontMetrics.elidedText(combo->currentText, Qt::ElideMiddle, room);
+    QProxyStyle::drawControl(element, &cut, painter, widget);
+  }
+
+ private:
+  static void outline(const QStyleOption* option, QPainter* painter) {
+    const auto& palette = option->palette;
+    if (widgets::Theme::fromPalette(palette, QApplication::font()).kind != widgets::Theme::Kind::kHighContrast) return;
+    const bool enabled = option->state.testFlag(State_Enabled);
+    painter->save();
+    painter->setPen(QPen(palette.color(enabled ? QPalette::Active : QPalette::Disabled, QPalette::Text), 1));
+    painter->setBrush(Qt::NoBrush);
+    painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
+    painter->restore();
+  }
 };
+
+/// As a system gives it to those who need it: white on black, what is chosen in yellow.
+QPalette highContrast() {
+  QPalette palette(Qt::white, Qt::black, Qt::white, Qt::black, Qt::white, Qt::white, Qt::white, Qt::black, Qt::black);
+  for (const auto role : {QPalette::Text, QPalette::WindowText, QPalette::ButtonText})
+    palette.setColor(QPalette::Disabled, role, Qt::gray);
+  palette.setColor(QPalette::Highlight, Qt::yellow);
+  palette.setColor(QPalette::HighlightedText, Qt::black);
+  palette.setColor(QPalette::PlaceholderText, Qt::white);
+  palette.setColor(QPalette::Link, Qt::yellow);
+  palette.setColor(QPalette::ToolTipBase, Qt::black);
+  palette.setColor(QPalette::ToolTipText, Qt::white);
+  return palette;
+}
 
 void apply(const widgets::Theme& theme) {
   if (theme.kind == widgets::Theme::Kind::kHighContrast) return;  // the system's palette wins
@@ -62,7 +133,12 @@ void Appearance::followSystem() {
   apply(widgets::Theme::fromPalette(QApplication::palette(), QApplication::font()));
 }
 
-void Appearance::giveRoom() { QApplication::setStyle(new RoomyStyle); }
+void Appearance::giveRoom() {
+  QApplication::setStyle(new RoomyStyle);
+  for (const auto effect : {Qt::UI_AnimateMenu, Qt::UI_FadeMenu, Qt::UI_AnimateCombo, Qt::UI_AnimateTooltip,
+                            Qt::UI_FadeTooltip, Qt::UI_AnimateToolBox})
+    QApplication::setEffectEnabled(effect, false);
+}
 
 void Appearance::shrinkHiddenPages(QStackedWidget* pages, const QWidget* shown) {
   for (int i = 0; i < pages->count(); ++i) {
@@ -74,6 +150,11 @@ void Appearance::shrinkHiddenPages(QStackedWidget* pages, const QWidget* shown) 
 void Appearance::force(widgets::Theme::Kind kind) {
   forced() = kind;
   const QFont font = QApplication::font();
+  if (kind == widgets::Theme::Kind::kHighContrast) {
+    QApplication::setPalette(highContrast());
+    QToolTip::setPalette(highContrast());
+    return;
+  }
   apply(kind == widgets::Theme::Kind::kDark ? widgets::Theme::dark(font) : widgets::Theme::light(font));
 }
 

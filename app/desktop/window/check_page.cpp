@@ -38,6 +38,7 @@ CheckPage::CheckPage(Document* document, Settings* settings, QWidget* parent)
       m_lanesNote(new ElidedLabel),
       m_filter(new QLineEdit),
       m_panelLink(new QToolButton),
+      m_upper(new QWidget),
       m_lower(new QWidget),
       m_columns(new HairlineSplitter(Qt::Horizontal, this)),
       m_rows(new HairlineSplitter(Qt::Vertical)),
@@ -104,11 +105,7 @@ void CheckPage::connectParts() {
   connect(m_panel, &DerivationPanel::stepped, this, &CheckPage::stepResult);
   connect(m_panel, &DerivationPanel::windowWanted, this, &CheckPage::windowWanted);
   connect(m_panel, &DerivationPanel::tuneWanted, this, &CheckPage::tuneWanted);
-  connect(m_tabs, &QTabBar::currentChanged, this, [this](int index) {
-    Appearance::shrinkHiddenPages(m_pages, m_pages->widget(index));
-    m_pages->setCurrentIndex(index);
-    showCorner();
-  });
+  connect(m_tabs, &QTabBar::currentChanged, this, &CheckPage::showPage);
   connect(m_panelLink, &QToolButton::clicked, this, [this] { setPanelShown(!isPanelShown()); });
 }
 
@@ -217,13 +214,20 @@ void CheckPage::syncStrip() {
 }
 
 QList<QWidget*> CheckPage::parts() const {
-  QList<QWidget*> parts{m_plot, m_strip, m_pages->currentWidget()};
+  QList<QWidget*> parts;
+  if (m_stacked) parts << m_tabs;  // the only way to what it hides
+  if (!m_stacked || tab() == kCurves) parts << m_plot << m_strip;
+  if (tab() != kCurves) parts << m_pages->currentWidget();
   if (isPanelShown()) parts << m_panel;
   return parts;
 }
 
-void CheckPage::showTab(Tab tab) { m_tabs->setCurrentIndex(tab); }
-CheckPage::Tab CheckPage::tab() const { return Tab(m_tabs->currentIndex()); }
+void CheckPage::showTab(Tab tab) {
+  for (int index = 0; index < m_tabs->count(); ++index)
+    if (m_tabs->tabData(index).toInt() == tab) m_tabs->setCurrentIndex(index);
+}
+
+CheckPage::Tab CheckPage::tab() const { return Tab(m_tabs->tabData(m_tabs->currentIndex()).toInt()); }
 
 void CheckPage::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);

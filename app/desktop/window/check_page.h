@@ -29,11 +29,12 @@ class ResultsTable;
 class Settings;
 
 /// The result of one run: curves and zone strip above; limit lanes, table and board below; the derivation of the
-/// chosen result at the right. Draws the document and tells it what was chosen.
+/// chosen result at the right. Where the page is too low for curves above lanes, the curves are a tab of their own.
+/// Draws the document and tells it what was chosen.
 class CheckPage : public QWidget {
   Q_OBJECT
  public:
-  enum Tab { kLanes, kTable, kBoard };
+  enum Tab { kLanes, kTable, kBoard, kCurves };
 
   CheckPage(Document* document, Settings* settings, QWidget* parent = nullptr);
   ~CheckPage() override;
@@ -57,6 +58,8 @@ class CheckPage : public QWidget {
   QString copyText() const;  ///< of the tab that is shown
   QPixmap picture() const;   ///< of what has the focus: the plot, or the tab that is shown
   void saveState();
+  bool isStacked() const { return m_stacked; }  ///< the curves are a tab
+  QSize minimumSizeHint() const override;
 
  signals:
   void ovenWanted();
@@ -80,6 +83,8 @@ class CheckPage : public QWidget {
   void fillBoardLanes();
   void showBoardLane();
   void showCorner();
+  void showPage();  // of the tab that was pressed
+  void setStacked(bool stacked);
   void placePanel();
   void shareHeight();
   void style();
@@ -101,7 +106,7 @@ class CheckPage : public QWidget {
   ElidedLabel* m_lanesNote;
   QLineEdit* m_filter;
   QToolButton* m_panelLink;
-  QWidget* m_lower;
+  QWidget *m_upper, *m_lower;
   QSplitter *m_columns, *m_rows;
   struct Shown {
     std::shared_ptr<const RunView> view;
@@ -112,6 +117,8 @@ class CheckPage : public QWidget {
   std::optional<std::size_t> m_hovered;
   bool m_panelWanted = true;   // in a wide window
   bool m_overlayOpen = false;  // in a narrow one
+  bool m_stacked = false;
+  Tab m_lowerTab = kLanes;  // what is shown under the curves
 };
 
 }  // namespace ovenwright::desktop

@@ -2,11 +2,13 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <array>
 
 #include "app/desktop/panels/derivation_panel.h"
 #include "app/desktop/plot/curve_plot.h"
@@ -27,30 +29,32 @@ namespace {
 constexpr double kNarrow_px = 1280, kRail_px = 104;
 constexpr double kPanelLeast_px = 300, kPanelMost_px = 520;
 constexpr int kUpperShare = 55, kLowerShare = 45;
-constexpr double kCurvesKeep_px = 200;
+constexpr double kCurvesKeep_px = 200, kStrip_px = 54, kUnderStrip_px = 4;
+constexpr double kLanesKeep_px = 92;  // header and four lanes
+constexpr double kLeastCurves_px = 84, kLeastLanes_px = 84;
 
 }  // namespace
 
 void CheckPage::build() {
-  auto* upper = new QWidget;
-  upper->setAutoFillBackground(true);
-  upper->setBackgroundRole(QPalette::Base);
-  auto* upper_layout = new QVBoxLayout(upper);
-  upper_layout->setContentsMargins({});
+  m_upper->setAutoFillBackground(true);
+  m_upper->setBackgroundRole(QPalette::Base);
+  auto* upper_layout = new QVBoxLayout(m_upper);
   upper_layout->setSpacing(0);
   upper_layout->addWidget(m_plot, 1);
   upper_layout->addWidget(m_strip);
 
-  m_tabs->addTab(tr("Limit &lanes"));
-  m_tabs->addTab(tr("&Table"));
-  m_tabs->addTab(tr("&Board"));
+  for (const auto& [tab, name] :
+       {std::pair(kLanes, tr("&Limit lanes")), std::pair(kTable, tr("&Table")), std::pair(kBoard, tr("&Board"))}) {
+    m_tabs->setTabData(m_tabs->addTab(name), int(tab));
+  }
   m_tabs->setDrawBase(true);
   m_tabs->setExpanding(false);
+  m_tabs->setUsesScrollButtons(false);
+  m_tabs->setElideMode(Qt::ElideMiddle);
   m_tabs->setAccessibleName(tr("Limit lanes, table, board"));
   m_filter->setPlaceholderText(tr("Filter"));
   m_filter->setAccessibleName(tr("Filter the table"));
   m_filter->setClearButtonEnabled(true);
-  m_panelLink->setText(tr("How this number came about"));
   m_panelLink->setAutoRaise(true);
   m_corner->addWidget(m_lanesNote);
   auto* filter_place = new QWidget;
@@ -87,7 +91,7 @@ void CheckPage::build() {
   lower_layout->addLayout(tab_row);
   lower_layout->addWidget(m_pages, 1);
 
-  m_rows->addWidget(upper);
+  m_rows->addWidget(m_upper);
   m_rows->addWidget(m_lower);
   m_rows->setStretchFactor(0, kUpperShare);
   m_rows->setStretchFactor(1, kLowerShare);
@@ -104,8 +108,46 @@ void CheckPage::build() {
   connect(m_rows, &QSplitter::splitterMoved, this, [this] { m_rowsMoved = true; });
   m_table->restoreColumns(m_settings->tableColumns());
   m_tabs->setCurrentIndex(std::clamp(m_settings->checkTab(), 0, m_tabs->count() - 1));
-  Appearance::shrinkHiddenPages(m_pages, m_pages->widget(m_tabs->currentIndex()));
-  m_pages->setCurrentIndex(m_tabs->currentIndex());
+  showPage();
+}
+
+void CheckPage::showPage() {
+  const std::array<QWidget*, 4> pages{m_lanes, m_table, m_board, m_upper};
+  if (tab() != kCurves) m_lowerTab = tab();
+  QWidget* page = pages[std::size_t(tab())];
+  Appearance::shrinkHiddenPages(m_pages, page);
+  m_pages->setCurrentWidget(page);
+  showCorner();
+}
+
+/// Large text in a small window: curves and lanes above one another would both be too low to be read.
+void CheckPage::setStacked(bool stacked) {
+  if (m_stacked == stacked) return;
+  m_stacked = stacked;
+  const QSignalBlocker quiet(m_tabs);
+  if (stacked) {
+    m_pages->addWidget(m_upper);
+    m_tabs->insertTab(0, tr("C&urves"));
+    m_tabs->setTabData(0, int(kCurves));
+    m_tabs->setCurrentIndex(0);
+  } else {
+    m_pages->removeWidget(m_upper);
+    m_rows->insertWidget(0, m_upper);
+    m_rows->setStretchFactor(0, kUpperShare);
+    m_upper->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+    m_upper->show();
+    m_tabs->removeTab(0);
+    showTab(m_lowerTab);
+  }
+  showPage();
+}
+
+QSize CheckPage::minimumSizeHint() const {
+  // As low as it can be with the curves in a tab.
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  const double curves = theme.px(kLeastCurves_px) + m_strip->sizeHint().height() + theme.px(kUnderStrip_px);
+  const int page = int(std::max(curves, theme.px(kLeastLanes_px)));
+  return {int(theme.px(kPanelLeast_px)), m_tabs->sizeHint().height() + page};
 }
 
 bool CheckPage::isNarrow() const {
@@ -133,12 +175,21 @@ void CheckPage::placePanel() {
   m_panel->setMinimumWidth(int(theme.px(kPanelLeast_px)));
   m_panel->setMaximumWidth(int(theme.px(kPanelMost_px)));
   m_panel->setAutoFillBackground(true);
+  m_panel->setFloating(narrow);
   m_panelLink->setVisible(narrow || !m_panelWanted);
+  // Cut before a tab is.
+  const QString link = tr("How this number came about");
+  const int room = width() - m_tabs->sizeHint().width() - int(theme.px(48));
+  const QString shown = m_panelLink->fontMetrics().elidedText(link, Qt::ElideRight, room);
+  m_panelLink->setText(shown);
+  m_panelLink->setToolTip(shown == link ? QString() : link);
+  m_panelLink->setAccessibleName(link);
   if (narrow) {
     // Over the lanes, under the tab bar, so that the curves stay in sight.
     if (m_panel->parentWidget() != this) m_panel->setParent(this);
-    const QPoint corner = m_pages->mapTo(this, QPoint(m_pages->width() - wanted, 0));
-    m_panel->setGeometry(corner.x(), corner.y(), wanted, m_pages->height());
+    const int width = std::min(wanted, m_pages->width());
+    const QPoint corner = m_pages->mapTo(this, QPoint(m_pages->width() - width, 0));
+    m_panel->setGeometry(corner.x(), corner.y(), width, m_pages->height());
     m_panel->setVisible(m_overlayOpen);
     if (m_overlayOpen) m_panel->raise();
     return;
@@ -154,11 +205,11 @@ void CheckPage::placePanel() {
 
 /// 55 : 45, but where the lanes would have to scroll they get what they need first, as long as the curves keep enough.
 void CheckPage::shareHeight() {
-  if (m_rowsMoved || m_rows->height() < 1) return;
+  if (m_stacked || m_rowsMoved || m_rows->height() < 1) return;
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const int all = m_rows->height() - m_rows->handleWidth();
   const int needed = m_tabs->sizeHint().height() + m_lanes->leastHeight();
-  const int most = all - m_strip->sizeHint().height() - int(theme.px(kCurvesKeep_px));
+  const int most = all - m_strip->sizeHint().height() - int(theme.px(kCurvesKeep_px + kUnderStrip_px));
   const int usual = all * kLowerShare / (kUpperShare + kLowerShare);
   const int lower = std::max(usual, std::min(needed, most));
   m_rows->setSizes({all - lower, lower});
@@ -166,20 +217,32 @@ void CheckPage::shareHeight() {
 
 void CheckPage::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  setStacked(height() < m_tabs->sizeHint().height() + theme.px(kCurvesKeep_px + kStrip_px + kLanesKeep_px));
   placePanel();
   shareHeight();
-  QMetaObject::invokeMethod(this, &CheckPage::placePanel, Qt::QueuedConnection);  // once the tabs are laid out
+  // Once the tabs are laid out.
+  QMetaObject::invokeMethod(
+      this,
+      [this] {
+        placePanel();
+        shareHeight();
+      },
+      Qt::QueuedConnection);
 }
 
 void CheckPage::showCorner() {
-  Appearance::shrinkHiddenPages(m_corner, m_corner->widget(tab()));
-  m_corner->setCurrentIndex(tab());
+  const int corner = tab() == kCurves ? int(kLanes) : int(tab());
+  Appearance::shrinkHiddenPages(m_corner, m_corner->widget(corner));
+  m_corner->setCurrentIndex(corner);
   m_lanesNote->setVisible(tab() == kLanes);
 }
 
 void CheckPage::style() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   m_plot->setTheme(theme);
+  m_plot->setMinimumHeight(int(theme.px(kLeastCurves_px)));
+  m_upper->layout()->setContentsMargins(0, 0, 0, int(theme.px(kUnderStrip_px)));
   m_table->setTheme(theme);
   m_lanesNote->setFont(theme.font(12));
   Appearance::ink(m_lanesNote, theme.secondary);
@@ -191,8 +254,8 @@ void CheckPage::style() {
 }
 
 void CheckPage::saveState() {
-  if (m_rowsMoved) m_settings->setCheckSplitter(m_rows->saveState());
-  m_settings->setCheckTab(m_tabs->currentIndex());
+  if (m_rowsMoved && !m_stacked) m_settings->setCheckSplitter(m_rows->saveState());
+  m_settings->setCheckTab(m_lowerTab);
   m_settings->setTableColumns(m_table->columns());
   if (!isNarrow() && m_panelWanted) {
     const auto theme = widgets::Theme::fromPalette(palette(), font());

@@ -45,7 +45,7 @@ QSize ChooserRow::minimumSizeHint() const {
   QSize least(margins.left() + margins.right(), 0);
   for (const ChooserButton* chooser : m_choosers) {
     const QSize size = chooser->minimumSizeHint();
-    least = QSize(least.width() + size.width() + 4 * m_layout->spacing(), std::max(least.height(), size.height()));
+    least = QSize(least.width() + size.width() + 3 * m_layout->spacing(), std::max(least.height(), size.height()));
   }
   return least + QSize(0, margins.top() + margins.bottom());
 }

@@ -3,6 +3,7 @@
 #include "app/desktop/archive/archive_link.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/text/language.h"
+#include "app/desktop/window/focus_marker.h"
 #include "app/desktop/window/main_window.h"
 
 namespace ovenwright::desktop {
@@ -10,6 +11,7 @@ namespace ovenwright::desktop {
 Desktop::Desktop(Document* document, Settings* settings, const QString& archive)
     : m_document(document), m_settings(settings), m_archive(std::make_unique<ArchiveLink>(archive)) {
   useLanguage(settings->language());
+  new FocusMarker(this);
   make();
 }
 

@@ -22,7 +22,7 @@ void ElidedLabel::setTip(const QString& tip) {
 
 QSize ElidedLabel::sizeHint() const {
   const QMargins margins = contentsMargins();
-  return {fontMetrics().horizontalAdvance(m_words) + margins.left() + margins.right() + 2 * margin() + 2,
+  return {fontMetrics().horizontalAdvance(m_words) + margins.left() + margins.right() + 2 * margin() + 4,
           QLabel::sizeHint().height()};
 }
 

@@ -9,12 +9,15 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "app/desktop/tune/flow_row.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/chooser_button.h"
 
 namespace ovenwright::desktop {
 namespace {
+
+constexpr double kSketch_px = 820, kTight_px = 790, kLow_px = 620;
 
 /// A frame of dashes that says: drop it here.
 class DashedBox : public QWidget {
@@ -144,10 +147,9 @@ EmptyPage::EmptyPage(Document* document, ProfileMenus* menus, QWidget* parent)
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   setAutoFillBackground(true);
   setBackgroundRole(QPalette::Base);
-  auto* left = new QVBoxLayout;
-  left->setSpacing(int(theme.px(16)));
-  left->addWidget(dropBox());
-  left->addWidget(judgedAgainst(menus));
+  auto* left = m_left = new QVBoxLayout;
+  left->addWidget(m_drop = dropBox());
+  left->addWidget(m_against = judgedAgainst(menus));
   QLabel* caution = label(
       tr("The verdict rests on the thermocouples, the window and the placement you give it: a qualified person "
          "confirms "
@@ -158,7 +160,6 @@ EmptyPage::EmptyPage(Document* document, ProfileMenus* menus, QWidget* parent)
   left->addWidget(caution);
   left->addStretch(1);
   auto* layout = new QHBoxLayout(this);
-  layout->setContentsMargins(int(theme.px(40)), int(theme.px(40)), int(theme.px(16)), int(theme.px(16)));
   layout->setSpacing(int(theme.px(48)));
   layout->addLayout(left, 10);
   layout->addWidget(m_preview, 15);
@@ -167,21 +168,36 @@ EmptyPage::EmptyPage(Document* document, ProfileMenus* menus, QWidget* parent)
   refresh();
 }
 
+void EmptyPage::setRoom(double width_px, double height_px) {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  m_preview->setVisible(width_px > kSketch_px);
+  m_against->setVisible(height_px >= kLow_px);
+  m_any->setVisible(height_px >= kLow_px);
+  const bool tight = height_px < kTight_px;
+  const int left = int(theme.px(tight ? 16 : 40)), inset = int(theme.px(tight ? 10 : 26));
+  layout()->setContentsMargins(left, int(theme.px(tight ? 8 : 40)), int(theme.px(16)), int(theme.px(tight ? 2 : 16)));
+  m_left->setSpacing(int(theme.px(tight ? 8 : 16)));
+  m_drop->layout()->setContentsMargins(inset, inset, inset, inset);
+}
+
 QWidget* EmptyPage::dropBox() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   auto* box = new DashedBox(this);
   auto* layout = new QVBoxLayout(box);
-  const int inset = int(theme.px(26));
-  layout->setContentsMargins(inset, inset, inset, inset);
   layout->addWidget(label(tr("Drop a thermocouple log here"), theme.font(21, true), box));
-  QLabel* any = label(tr("Any text log, workbook or HTML table: comma, semicolon, tab or fixed columns; °C or °F; "
-                         "decimal point or comma. "
-                         "The file is read as it is and never changed."),
-                      theme.font(13), box);
+  QLabel* any = m_any =
+      label(tr("Any text log, workbook or HTML table: comma, semicolon, tab or fixed columns; °C or °F; "
+               "decimal point or comma. "
+               "The file is read as it is and never changed."),
+            theme.font(13), box);
   m_quiet.push_back(any);
   layout->addWidget(any);
   layout->addSpacing(int(theme.px(10)));
-  auto* buttons = new QHBoxLayout;
+  auto* row = new QWidget(box);
+  auto* buttons = new FlowRow(row);
+  buttons->setContentsMargins({});
+  buttons->setSpacing(int(theme.px(8)));
+  buttons->setSplit(-1);
   m_open = new QPushButton(tr("Open a log…"), box);
   auto* paste = new QPushButton(tr("Paste a log"), box);
   auto* demo = new QPushButton(tr("Look at the demo run"), box);
@@ -189,8 +205,7 @@ QWidget* EmptyPage::dropBox() {
     button->setAutoDefault(false);
     buttons->addWidget(button);
   }
-  buttons->addStretch(1);
-  layout->addLayout(buttons);
+  layout->addWidget(row);
   connect(m_open, &QPushButton::clicked, this, &EmptyPage::openWanted);
   connect(paste, &QPushButton::clicked, this, &EmptyPage::pasteWanted);
   connect(demo, &QPushButton::clicked, this, &EmptyPage::demoWanted);
@@ -250,12 +265,6 @@ void EmptyPage::style() {
 void EmptyPage::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) style();
-}
-
-void EmptyPage::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  m_preview->setVisible(width() > theme.px(820));  // the sketch is the first to go
 }
 
 }  // namespace ovenwright::desktop

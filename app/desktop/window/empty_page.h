@@ -6,6 +6,7 @@
 
 class QLabel;
 class QPushButton;
+class QVBoxLayout;
 
 namespace ovenwright::desktop {
 
@@ -17,6 +18,9 @@ class EmptyPage : public QWidget {
   Q_OBJECT
  public:
   EmptyPage(Document* document, ProfileMenus* menus, QWidget* parent = nullptr);
+  /// What the window has for the page, in px of the design: the sketch is the first to go, then what is free around the
+  /// parts, then the choosers, which stand in the bar too, and the list of forms.
+  void setRoom(double width_px, double height_px);
 
  signals:
   void openWanted();
@@ -25,7 +29,6 @@ class EmptyPage : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
-  void resizeEvent(QResizeEvent* event) override;
 
  private:
   class Preview;
@@ -37,6 +40,8 @@ class EmptyPage : public QWidget {
   Document* m_document;
   QPushButton* m_open = nullptr;
   ChooserButton *m_window, *m_oven, *m_board;
+  QWidget *m_drop, *m_any, *m_against;
+  QVBoxLayout* m_left;
   Preview* m_preview;
   std::vector<QLabel*> m_quiet;
 };

@@ -2,18 +2,11 @@
 
 #include <QApplication>
 #include <QCloseEvent>
-#include <QDragEnterEvent>
-#include <QFileInfo>
 #include <QHBoxLayout>
-#include <QLabel>
-#include <QListWidget>
-#include <QMimeData>
-#include <QPainter>
 #include <QScreen>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QStyle>
-#include <QStyledItemDelegate>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -27,7 +20,6 @@
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/tune/tune_page.h"
-#include "app/desktop/widgets/glyphs.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/check_page.h"
@@ -38,46 +30,15 @@
 #include "app/desktop/window/hairline.h"
 #include "app/desktop/window/profile_menus.h"
 #include "app/desktop/window/roomy_area.h"
+#include "app/desktop/window/task_rail.h"
 
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kTwoLines_px = 88;
+constexpr double kOneLine_px = 72, kTwoLines_px = 88, kStatus_px = 24;
+constexpr double kRoomy_px = 760, kLow_px = 620;  // heights of the window at which its head is smaller
 constexpr int kSlow_ms = 200, kNote_ms = 5000;
-constexpr double kRailWidth_px = 104, kRailInset_px = 36;
 constexpr int kFirstWidth_px = 1440, kFirstHeight_px = 900, kLeastWidth_px = 1024, kLeastHeight_px = 700;
-
-/// A task of the rail: on the panel's ground with an accent bar where it is the one that is shown.
-class RailDelegate : public QStyledItemDelegate {
- public:
-  using QStyledItemDelegate::QStyledItemDelegate;
-  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-    const auto theme = widgets::Theme::fromPalette(option.palette, QApplication::font());
-    return {QStyledItemDelegate::sizeHint(option, index).width(), int(theme.px(38))};
-  }
-  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-    const auto theme = widgets::Theme::fromPalette(QApplication::palette(), QApplication::font());
-    const bool shown = option.state.testFlag(QStyle::State_Selected);
-    painter->save();
-    if (shown) {
-      painter->fillRect(option.rect, theme.panel);
-      painter->fillRect(QRectF(option.rect.left(), option.rect.top(), theme.px(3), option.rect.height()), theme.accent);
-    }
-    painter->setPen(shown ? theme.text : theme.secondary);
-    painter->setFont(theme.font(15, shown));
-    painter->drawText(QRectF(option.rect).adjusted(theme.px(20), 0, 0, 0), Qt::AlignVCenter, index.data().toString());
-    if (option.state.testFlag(QStyle::State_HasFocus)) widgets::paintFocusFrame(*painter, option.rect, theme);
-    painter->restore();
-  }
-};
-
-QStringList localFiles(const QMimeData& data) {
-  QStringList files;
-  for (const QUrl& url : data.urls()) {
-    if (url.isLocalFile()) files << url.toLocalFile();
-  }
-  return files;
-}
 
 }  // namespace
 
@@ -90,8 +51,7 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
       m_redo(document->undoStack()->createRedoAction(this, tr("Redo"))),
       m_keep(new QAction(tr("&Keep in the record…"), this)),
       m_sentence(new widgets::Sentence),
-      m_rail(new QListWidget),
-      m_railNote(new QLabel(tr("Drop a log anywhere in this window"))),
+      m_rail(new TaskRail({tr("Check"), tr("Tune"), tr("Compare"), tr("Lots")})),
       m_status(new ElidedLabel),
       m_readAs(new ElidedLabel),
       m_rule(new ElidedLabel),
@@ -164,9 +124,7 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connectCompare();
   connectLots();
   connect(m_tune, &TunePage::undone, this, [this] { showTask(Task::kTune); });
-  connect(m_rail, &QListWidget::currentRowChanged, this, [this](int row) {
-    if (row >= 0) showTask(Task(row));
-  });
+  connect(m_rail, &TaskRail::taskPressed, this, [this](int task) { showTask(Task(task)); });
   connect(m_profiles, &ProfileMenus::editWindowWanted, this, [this] { showWindowEditor(); });
   connect(m_editor, &WindowPage::done, this, &MainWindow::showResult);
   connect(m_editor, &WindowPage::noted, this, &MainWindow::note);
@@ -204,7 +162,6 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
     }
   });
   setFormat();
-  style();
   refreshPage();
   refreshSentence();
   refreshStatus();
@@ -229,30 +186,6 @@ void MainWindow::placeOnScreen() {
 
 void MainWindow::buildLayout() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  m_rail->addItems({tr("Check"), tr("Tune"), tr("Compare"), tr("Lots")});
-  m_rail->setCurrentRow(0);
-  m_rail->setItemDelegate(new RailDelegate(m_rail));
-  m_rail->setAccessibleName(tr("Tasks"));
-  m_rail->setFrameShape(QFrame::NoFrame);
-  m_rail->setFont(theme.font(15));
-  m_rail->setFocusPolicy(Qt::StrongFocus);
-  m_railNote->setWordWrap(true);
-  m_railNote->setFont(theme.font(12));
-  m_railNote->setContentsMargins(int(theme.px(16)), 0, int(theme.px(8)), int(theme.px(12)));
-  auto* rail = new QWidget;
-  rail->setObjectName(QStringLiteral("rail"));
-  rail->setAutoFillBackground(true);
-  // As wide as the longest name of a task needs.
-  double widest = theme.px(kRailWidth_px);
-  const QFontMetricsF names(theme.font(15, true));
-  for (int task = 0; task < m_rail->count(); ++task)
-    widest = std::max(widest, names.horizontalAdvance(m_rail->item(task)->text()) + theme.px(kRailInset_px));
-  rail->setFixedWidth(int(widest));
-  auto* rail_layout = new QVBoxLayout(rail);
-  rail_layout->setContentsMargins(0, int(theme.px(8)), 0, 0);
-  rail_layout->addWidget(m_rail, 1);
-  rail_layout->addWidget(m_railNote);
-
   m_pages->addWidget(m_empty);
   m_pages->addWidget(m_check);
   m_pages->addWidget(m_tune);
@@ -287,12 +220,13 @@ void MainWindow::buildLayout() {
   auto* layout = new QHBoxLayout(central);
   layout->setContentsMargins({});
   layout->setSpacing(0);
-  layout->addWidget(rail);
+  layout->addWidget(m_rail);
   layout->addWidget(new RoomyArea(content), 1);
   setCentralWidget(central);
 
   m_readAs->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
   statusBar()->setContentsMargins(int(theme.px(10)), 0, int(theme.px(10)), 0);
+  statusBar()->setMinimumHeight(int(theme.px(kStatus_px)));
   statusBar()->addWidget(m_status);
   statusBar()->addWidget(m_readAs);
   statusBar()->addPermanentWidget(m_rule);
@@ -364,13 +298,11 @@ void MainWindow::showResult() {
 }
 
 void MainWindow::showTask(Task task) {
-  m_rail->setCurrentRow(int(task));
+  m_rail->setTask(int(task));
   if (m_task == task && !m_shown) return;
   m_task = task;
   m_shown = nullptr;
-  // Room for two lines, so that the strip stays under the mouse while the sentence changes.
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  m_sentence->setMinimumHeight(task == Task::kTune ? int(theme.px(kTwoLines_px)) : 0);
+  fitHead();
   refreshPage();
   refreshSentence();
   refreshStatus();
@@ -390,31 +322,6 @@ void MainWindow::showPage(Page page) {
 void MainWindow::showDropFrame(int logs) { m_dropFrame->showFor(logs); }
 
 void MainWindow::note(const QString& text) { statusBar()->showMessage(text, kNote_ms); }
-
-void MainWindow::openMime(const QMimeData& dropped) {
-  const QStringList files = localFiles(dropped);
-  if (isCompareShown()) m_compare->session()->takeOpened();
-  if (!files.isEmpty()) {
-    m_document->openFiles(files);
-  } else if (dropped.hasText()) {
-    m_document->openPasted(dropped.text().toUtf8());
-  }
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-  const QStringList files = localFiles(*event->mimeData());
-  if (files.isEmpty() && !event->mimeData()->hasText()) return;
-  m_dropFrame->showFor(files.isEmpty() ? 1 : int(files.size()));
-  event->acceptProposedAction();
-}
-
-void MainWindow::dragLeaveEvent(QDragLeaveEvent*) { m_dropFrame->hide(); }
-
-void MainWindow::dropEvent(QDropEvent* event) {
-  m_dropFrame->hide();
-  openMime(*event->mimeData());
-  event->acceptProposedAction();
-}
 
 void MainWindow::saveState() {
   m_settings->setWindowGeometry(saveGeometry());
@@ -437,19 +344,23 @@ bool MainWindow::event(QEvent* event) {
 
 void MainWindow::changeEvent(QEvent* event) {
   QMainWindow::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) style();
+  if (event->type() == QEvent::FontChange) fitHead();
 }
 
-void MainWindow::style() {
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  QMainWindow::resizeEvent(event);
+  fitHead();
+  fitStatus();
+}
+
+void MainWindow::fitHead() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  if (auto* rail = findChild<QWidget*>(QStringLiteral("rail"))) {
-    QPalette ground = rail->palette();
-    ground.setColor(QPalette::Window, theme.rail);
-    ground.setColor(QPalette::Base, theme.rail);
-    ground.setColor(QPalette::WindowText, theme.secondary);
-    rail->setPalette(ground);
-    m_rail->setPalette(ground);
-  }
+  const bool roomy = height() >= theme.px(kRoomy_px), low = height() < theme.px(kLow_px);
+  m_sentence->setMostHeight(roomy ? 0 : theme.px(kOneLine_px));
+  // In Tune room for two lines, so that the strip stays under the mouse while the sentence changes.
+  m_sentence->setMinimumHeight(m_task == Task::kTune && roomy ? int(theme.px(kTwoLines_px)) : 0);
+  m_rail->setLow(low);
+  m_empty->setRoom((width() - m_rail->width()) / theme.px(1), height() / theme.px(1));
 }
 
 }  // namespace ovenwright::desktop

@@ -10,7 +10,6 @@
 #include "app/desktop/window/notice.h"
 
 class QLabel;
-class QListWidget;
 class QMimeData;
 class QStackedWidget;
 class QTimer;
@@ -40,6 +39,7 @@ class LotsPage;
 class ProfileMenus;
 class Settings;
 class SettingsWindow;
+class TaskRail;
 class TunePage;
 class WatchWindow;
 class WindowPage;
@@ -90,6 +90,7 @@ class MainWindow : public QMainWindow {
   void dropEvent(QDropEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   bool event(QEvent* event) override;
 
  private:
@@ -119,17 +120,18 @@ class MainWindow : public QMainWindow {
   void fillRecent();
   void openLogs();
   void paste();
-  void openMime(const QMimeData& dropped);
-  CurvePlot* plot();  // of the task that is shown
+  void openMime(const QMimeData& dropped);  // main_window_drop.cpp
+  CurvePlot* plot();                        // of the task that is shown
   void copyText();
   void copyPicture();
   void stepPart(int by);
   void setFormat();
-  void style();
+  void fitHead();    ///< in a low window sentence and rail are smaller
+  void fitStatus();  // main_window_status.cpp: what can be found elsewhere goes first
   void refreshSentence();
   void refreshStatus();
   void showRule(const RunView& view);
-  static QString ruleText(bool guarded);
+  void setRule(bool guarded);
   void refreshPage();
   void followLink(const widgets::SentenceLink& link);
   void showFailure();
@@ -148,9 +150,9 @@ class MainWindow : public QMainWindow {
   ChooserBar* m_choosers;
   QWidget *m_chooserBlock, *m_sentenceBlock;
   widgets::Sentence* m_sentence;
-  QListWidget* m_rail;
-  QLabel* m_railNote;
+  TaskRail* m_rail;
   ElidedLabel *m_status, *m_readAs, *m_rule, *m_watching, *m_where;
+  QString m_statusLong, m_statusShort, m_ruleLong, m_ruleShort;
   QStackedWidget* m_pages;
   EmptyPage* m_empty;
   CheckPage* m_check;

@@ -66,6 +66,7 @@ void MainWindow::refreshWhere() {
   QString text = tr("Watching %1: %n kept", nullptr, service->kept()).arg(QDir(service->folder()).dirName());
   if (service->failed() > 0) text += QStringLiteral(", ") + tr("%n not judged", nullptr, service->failed());
   link(m_watching, text);
+  fitStatus();
 }
 
 SettingsWindow* MainWindow::settingsWindow() {

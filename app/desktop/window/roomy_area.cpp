@@ -6,6 +6,24 @@
 #include <algorithm>
 
 namespace ovenwright::desktop {
+namespace {
+
+/// Of parts one under the other. A layout takes the height for a width of stacked pages from all of them, also from
+/// those that are hidden: the pages are asked themselves.
+int leastHeight(const QLayout& layout, int width) {
+  int sum = layout.contentsMargins().top() + layout.contentsMargins().bottom();
+  for (int i = 0; i < layout.count(); ++i) {
+    QLayoutItem* item = layout.itemAt(i);
+    if (item->isEmpty()) continue;
+    if (const auto* pages = dynamic_cast<const RoomyPages*>(item->widget()))
+      sum += pages->heightForWidth(width);
+    else
+      sum += item->hasHeightForWidth() ? item->minimumHeightForWidth(width) : item->minimumSize().height();
+  }
+  return sum;
+}
+
+}  // namespace
 
 RoomyArea::RoomyArea(QWidget* content, QWidget* parent) : QScrollArea(parent) {
   setFrameShape(QFrame::NoFrame);
@@ -17,9 +35,7 @@ RoomyArea::RoomyArea(QWidget* content, QWidget* parent) : QScrollArea(parent) {
 void RoomyArea::fit() {
   const QLayout* layout = widget()->layout();
   const int width = std::max(maximumViewportSize().width(), layout->totalMinimumSize().width());
-  const auto least = [layout](int w) {
-    return layout->hasHeightForWidth() ? layout->totalMinimumHeightForWidth(w) : layout->totalMinimumSize().height();
-  };
+  const auto least = [layout](int w) { return leastHeight(*layout, w); };
   // A bar at the side takes from the width, and lines that wrap then take more of the height.
   const bool scrolls = least(width) > maximumViewportSize().height();
   const int shown = std::max(maximumViewportSize().width() - (scrolls ? verticalScrollBar()->sizeHint().width() : 0),
@@ -44,7 +60,10 @@ bool RoomyPages::hasHeightForWidth() const { return currentWidget() && currentWi
 
 int RoomyPages::heightForWidth(int width) const {
   const QLayout* page = currentWidget()->layout();
-  return page ? page->totalMinimumHeightForWidth(width) : currentWidget()->heightForWidth(width);
+  if (!page) return currentWidget()->heightForWidth(width);
+  // A page that can be lower than its layout says so itself.
+  return page->hasHeightForWidth() ? page->totalMinimumHeightForWidth(width)
+                                   : currentWidget()->minimumSizeHint().height();
 }
 
 }  // namespace ovenwright::desktop

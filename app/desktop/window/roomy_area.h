@@ -4,8 +4,9 @@
 
 namespace ovenwright::desktop {
 
-/// Shows a widget as large as itself, and scrolls it where the widget's least size does not fit: large text in a small
-/// window. Unlike QScrollArea, it leaves lines that wrap their least height, not their wanted one.
+/// Shows a widget, whose layout has its parts one under the other, as large as itself, and scrolls it where the
+/// widget's least size does not fit: large text in a small window. Unlike QScrollArea, it leaves lines that wrap their
+/// least height, not their wanted one.
 class RoomyArea : public QScrollArea {
  public:
   explicit RoomyArea(QWidget* content, QWidget* parent = nullptr);

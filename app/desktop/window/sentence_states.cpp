@@ -54,6 +54,7 @@ SentenceContent emptySentence() {
       QCoreApplication::translate("SentenceStates", "No run is open. The result will stand here as one sentence."));
   content.second << plain(QCoreApplication::translate(
       "SentenceStates", "Each part of it leads to the place on the curve, the limit and the oven zones it came from."));
+  content.second[0].dispensable = true;
   content.secondShort = content.second;
   content.spoken = content.first[0].text + u' ' + content.second[0].text;
   return content;
@@ -109,7 +110,7 @@ void addReading(SentenceContent& content, const RunView& view, const Format& for
 
 SentenceContent noticeSentence(const Notice& notice) {
   SentenceContent content;
-  content.signKind = SentenceContent::Sign::kVerdict;
+  content.signKind = SentenceContent::Sign::kBarred;
   content.first << plain(notice.title, true) << plain(u' ' + notice.text);
   content.spoken = notice.title + u' ' + notice.text;
   for (std::size_t i = 0; i < notice.cures.size(); ++i) {

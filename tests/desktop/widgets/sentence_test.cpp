@@ -8,6 +8,7 @@
 #include <QSignalSpy>
 #include <QTest>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/desktop/text/language.h"
 #include "tests/desktop/widgets/longer_text.h"
@@ -194,6 +195,36 @@ TEST(SentenceLayout, HasTheHeightOfTheDesign) {
   const Theme theme = Theme::light(QFont(QStringLiteral("DejaVu Sans"), 10));
   EXPECT_NEAR(SentenceLayout(content, theme, 2000).height(), 72, 3);
   EXPECT_NEAR(SentenceLayout(content, theme, 984).height(), 96, 3);
+}
+
+// Plate check_small: two lines and the second one in the height of one, in a window 1024 wide.
+TEST(SentenceLayout, InALowWindowItsTypeFallsUntilItFits) {
+  const SentenceContent content = sentenceOf(samples::tern());
+  const Theme theme = Theme::light(QFont(QStringLiteral("DejaVu Sans"), 10));
+  const SentenceLayout low(content, theme, 920, theme.px(72));
+  EXPECT_LE(low.height(), theme.px(73));
+  EXPECT_EQ(low.linkOrder().size(), SentenceLayout(content, theme, 920).linkOrder().size());
+  // Where even that is not enough it is as low as it gets, and every problem is still a link.
+  const SentenceLayout narrow(content, theme, 500, theme.px(72));
+  EXPECT_LT(narrow.height(), SentenceLayout(content, theme, 500).height());
+  const auto& order = narrow.linkOrder();
+  for (int link = 0; link < content.links.size(); ++link) {
+    const bool informative = content.linkText(link).contains(QStringLiteral("informative"));
+    EXPECT_EQ(std::ranges::count(order, link), informative ? 0 : 1) << content.linkText(link).toStdString();
+  }
+}
+
+TEST(SentenceLayout, InALowWindowItFitsItsWidthToo) {
+  const SentenceContent content = sentenceOf(samples::tern());
+  for (const int points : {8, 14, 20}) {
+    const Theme theme = Theme::light(QFont(QStringLiteral("DejaVu Sans"), points));
+    const SentenceLayout layout(content, theme, 1000, theme.px(72));
+    for (int link = 0; link < layout.linkCount(); ++link)
+      for (const QRectF& rect : layout.linkRects(link)) {
+        EXPECT_LE(rect.right(), 1000) << points;
+        EXPECT_LE(rect.bottom(), layout.height()) << points;
+      }
+  }
 }
 
 }  // namespace

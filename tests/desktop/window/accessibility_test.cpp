@@ -5,13 +5,19 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QMenuBar>
+#include <QRegularExpression>
 #include <QSpinBox>
+#include <QTabBar>
 
 #include "app/desktop/compare/compare_page.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/tune/tune_page.h"
+#include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/sentence.h"
+#include "app/desktop/widgets/zone_strip.h"
+#include "app/desktop/window/appearance.h"
 #include "app/desktop/window/check_page.h"
+#include "app/desktop/window/focus_marker.h"
 #include "tests/desktop/window/window_fixture.h"
 
 namespace ovenwright::desktop {
@@ -135,6 +141,111 @@ TEST_F(WindowTest, F8GoesToWhatIsNotAPass) {
   EXPECT_NE(m_document->view()->judgement().all(*m_document->chosen()).verdict, judge::Verdict::kPass);
   QTest::keyClick(m_window.get(), Qt::Key_Escape);
   EXPECT_FALSE(m_document->chosen());
+}
+
+/// Whatever can be pressed and is lower than the design's least target.
+QStringList smallTargets(QWidget* window) {
+  constexpr int kLeast_px = 24;  // design: targets at least 24 px at 10 pt
+  QStringList small;
+  for (QWidget* widget : window->findChildren<QWidget*>()) {
+    if (!widget->isVisible() || widget->objectName().startsWith(QStringLiteral("qt_"))) continue;
+    // The button that clears a line stands in the line, arrows in their box; the corner of a table does nothing.
+    if (qobject_cast<QLineEdit*>(widget->parentWidget()) || qobject_cast<QAbstractSpinBox*>(widget->parentWidget()) ||
+        qobject_cast<QComboBox*>(widget->parentWidget()) || qobject_cast<QAbstractItemView*>(widget->parentWidget()))
+      continue;
+    QSize size = widget->size();
+    if (const auto* tabs = qobject_cast<QTabBar*>(widget)) {
+      if (tabs->count() > 0) size = tabs->tabRect(0).size();
+    } else if (!qobject_cast<QAbstractButton*>(widget) && !qobject_cast<QComboBox*>(widget) &&
+               !qobject_cast<QLineEdit*>(widget) && !qobject_cast<QAbstractSpinBox*>(widget)) {
+      continue;
+    }
+    if (size.height() >= kLeast_px && size.width() >= kLeast_px) continue;
+    small << QStringLiteral("%1 %2: %3x%4")
+                 .arg(QLatin1String(widget->metaObject()->className()), widget->accessibleName())
+                 .arg(size.width())
+                 .arg(size.height());
+  }
+  return small;
+}
+
+TEST_F(WindowTest, EveryTargetIsLargeEnough) {
+  Appearance::giveRoom();
+  m_window = std::make_unique<MainWindow>(m_document.get(), m_settings.get(), m_archive.get());
+  m_window->resize(1440, 900);
+  m_window->show();
+  QApplication::processEvents();
+  EXPECT_EQ(smallTargets(m_window.get()).join(u'\n').toStdString(), "") << "empty";
+  openDemo();
+  auto* page = m_window->checkPage();
+  for (const auto tab : {CheckPage::kLanes, CheckPage::kTable, CheckPage::kBoard}) {
+    page->showTab(tab);
+    QApplication::processEvents();
+    EXPECT_EQ(smallTargets(m_window.get()).join(u'\n').toStdString(), "") << "tab " << int(tab);
+  }
+  m_window->showImport();
+  QApplication::processEvents();
+  EXPECT_EQ(smallTargets(m_window.get()).join(u'\n').toStdString(), "") << "import";
+  m_window->showWindowEditor();
+  QApplication::processEvents();
+  EXPECT_EQ(smallTargets(m_window.get()).join(u'\n').toStdString(), "") << "window editor";
+  for (const QAction* menu : m_window->menuBar()->actions())
+    EXPECT_GE(m_window->menuBar()->actionGeometry(const_cast<QAction*>(menu)).height(), 24);
+}
+
+TEST_F(WindowTest, WhatTheKeyboardWentToIsFramed) {
+  const FocusMarker marker;
+  openDemo();
+  auto* page = m_window->checkPage();
+  page->showTab(CheckPage::kTable);
+  page->find();  // by a shortcut
+  auto* filter = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+  ASSERT_NE(filter, nullptr);
+  EXPECT_EQ(marker.framed(), filter);
+  QApplication::processEvents();
+  const QColor accent = widgets::Theme::fromPalette(QApplication::palette(), QApplication::font()).accent;
+  const QImage picture = filter->grab().toImage();
+  // Two pixels of the accent all around; the corners are blended.
+  for (const QPoint& at :
+       {QPoint(picture.width() / 2, 0), QPoint(picture.width() / 2, 1), QPoint(0, picture.height() / 2),
+        QPoint(1, picture.height() / 2), QPoint(picture.width() / 2, picture.height() - 1)})
+    EXPECT_EQ(QColor(picture.pixel(at)).name(), accent.name()) << at.x() << ' ' << at.y();
+  // The mouse needs no frame, and what paints its own gets none.
+  filter->clearFocus();
+  filter->setFocus(Qt::MouseFocusReason);
+  EXPECT_EQ(marker.framed(), nullptr);
+  page->showTab(CheckPage::kLanes);
+  page->lanes()->setFocus(Qt::TabFocusReason);
+  EXPECT_EQ(marker.framed(), nullptr);
+}
+
+TEST_F(WindowTest, LanesAndStripAreTables) {
+  openDemo();
+  auto* page = m_window->checkPage();
+  auto* lanes = QAccessible::queryAccessibleInterface(page->lanes());
+  ASSERT_NE(lanes->tableInterface(), nullptr);
+  EXPECT_EQ(lanes->tableInterface()->rowCount(), int(page->lanes()->table().lanes.size()));
+  EXPECT_EQ(lanes->tableInterface()->columnCount(), 7);  // six thermocouples and the board
+  const auto cell = [](QAccessibleInterface* table, int row, int column) {
+    return table->tableInterface()->cellAt(row, column)->text(QAccessible::Name);
+  };
+  // The design's own form of a cell.
+  bool found = false;
+  for (int row = 0; row < lanes->tableInterface()->rowCount(); ++row)
+    for (int column = 0; column < 7; ++column) {
+      auto* at = lanes->tableInterface()->cellAt(row, column);
+      if (at)
+        found |= at->text(QAccessible::Name)
+                     .contains(QRegularExpression(QStringLiteral(
+                         "^Peak, U12 centre, 2[0-9.]+ plus or minus 2\\.1 °C, limits 235 to 250, margin minus "
+                         "[0-9]+ percent, fail$")));
+    }
+  EXPECT_TRUE(found);
+  auto* strip = QAccessible::queryAccessibleInterface(page->strip());
+  ASSERT_NE(strip->tableInterface(), nullptr);
+  EXPECT_EQ(strip->tableInterface()->rowCount(), 2);
+  EXPECT_EQ(strip->tableInterface()->columnCount(), 12);
+  EXPECT_EQ(cell(strip, 0, 8), QString::fromUtf8("Zone 9, top, 252 °C, result 1 traces here"));
 }
 
 }  // namespace

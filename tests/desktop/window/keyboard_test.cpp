@@ -1,9 +1,11 @@
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
+#include <QFile>
 #include <QLineEdit>
 #include <QMimeData>
 #include <QTabBar>
+#include <algorithm>
 
 #include "app/desktop/panels/derivation_panel.h"
 #include "app/desktop/plot/curve_plot.h"
@@ -68,8 +70,32 @@ TEST_F(KeyboardTest, TasksByNumber) {
   openDemo();
   press(Qt::Key_2, Qt::ControlModifier);
   EXPECT_EQ(m_window->task(), MainWindow::Task::kTune);
+  press(Qt::Key_3, Qt::ControlModifier);
+  EXPECT_EQ(m_window->task(), MainWindow::Task::kCompare);
+  press(Qt::Key_4, Qt::ControlModifier);
+  EXPECT_EQ(m_window->task(), MainWindow::Task::kLots);
   press(Qt::Key_1, Qt::ControlModifier);
   EXPECT_EQ(m_window->task(), MainWindow::Task::kCheck);
+}
+
+TEST_F(KeyboardTest, ALogIsPasted) {
+  QFile file(demo("tern_run2.csv"));
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << "the demo is not there";
+  QApplication::clipboard()->setText(QString::fromUtf8(file.readAll()));
+  press(Qt::Key_V, Qt::ControlModifier | Qt::ShiftModifier);
+  settle();
+  ASSERT_NE(m_document->view(), nullptr);
+  EXPECT_EQ(m_document->view()->channels().size(), 6u);
+}
+
+TEST_F(KeyboardTest, TheTabsAreReachedByTheirLetters) {
+  openDemo();
+  press(Qt::Key_T, Qt::AltModifier);
+  EXPECT_EQ(page()->tab(), CheckPage::kTable);
+  press(Qt::Key_B, Qt::AltModifier);
+  EXPECT_EQ(page()->tab(), CheckPage::kBoard);
+  press(Qt::Key_L, Qt::AltModifier);
+  EXPECT_EQ(page()->tab(), CheckPage::kLanes);
 }
 
 TEST_F(KeyboardTest, UndoAndRedo) {
@@ -215,7 +241,12 @@ TEST_F(KeyboardTest, CurvesByArrowsZoomAndNumbers) {
   press(Qt::Key_Left);
   EXPECT_NEAR(*plot->cursor_s(), on_sample, 1e-6);
   press(Qt::Key_Right, Qt::ControlModifier);
-  EXPECT_GT(*plot->cursor_s(), on_sample + interval_s);  // a border of zones
+  const double border = *plot->cursor_s();
+  EXPECT_GT(border, on_sample + interval_s);
+  EXPECT_TRUE(std::ranges::count(plot->scene().zoneBorders_s, border));
+  press(Qt::Key_Left, Qt::ControlModifier);
+  EXPECT_LT(*plot->cursor_s(), border);
+  EXPECT_TRUE(std::ranges::count(plot->scene().zoneBorders_s, *plot->cursor_s()));
   const double whole_s = plot->viewTo_s() - plot->viewFrom_s();
   press(Qt::Key_Plus);
   EXPECT_LT(plot->viewTo_s() - plot->viewFrom_s(), whole_s);
@@ -227,6 +258,8 @@ TEST_F(KeyboardTest, CurvesByArrowsZoomAndNumbers) {
   const auto channel = *m_document->chosenChannel();
   press(Qt::Key_Down);
   EXPECT_NE(*m_document->chosenChannel(), channel);
+  press(Qt::Key_Up);
+  EXPECT_EQ(*m_document->chosenChannel(), channel);
   const auto hottest = m_document->view()->hottestFirst().front();
   plot->setFocus();
   press(Qt::Key_1, Qt::AltModifier);
@@ -248,15 +281,78 @@ TEST_F(KeyboardTest, TheTableIsFoundFilteredMarkedAndCopied) {
   press(Qt::Key_C, Qt::ControlModifier);
   const auto lines = [] { return int(QApplication::clipboard()->text().trimmed().count(u'\n')); };
   EXPECT_EQ(lines(), rows);  // and a heading
-  // Two rows that do not stand together, marked with Space.
+  // Two rows that do not stand together, marked with Space: the arrows leave them marked.
   table->clearSelection();
   table->setCurrentIndex(table->QTableView::model()->index(0, 0));
-  press(Qt::Key_Down, Qt::ControlModifier);
-  press(Qt::Key_Down, Qt::ControlModifier);
-  press(Qt::Key_Space, Qt::ControlModifier);
-  EXPECT_EQ(table->selectionModel()->selectedRows().size(), 2);
+  press(Qt::Key_Space);
+  press(Qt::Key_Down);
+  press(Qt::Key_Down);
+  press(Qt::Key_Space);
+  const auto marked = [&] {
+    QList<int> found;
+    for (const QModelIndex& index : table->selectionModel()->selectedRows()) found << index.row();
+    std::ranges::sort(found);
+    return found;
+  };
+  EXPECT_EQ(marked(), (QList<int>{0, 2}));
   press(Qt::Key_C, Qt::ControlModifier);
   EXPECT_EQ(lines(), 2);
+  press(Qt::Key_Space);
+  EXPECT_EQ(marked(), QList<int>{0});
+  // Without marks the arrows choose, as anywhere.
+  press(Qt::Key_Escape);
+  press(Qt::Key_Down);
+  EXPECT_EQ(table->selectionModel()->selectedRows().size(), 1);
+}
+
+TEST_F(KeyboardTest, TypingFindsARowOfTheTable) {
+  openDemo();
+  page()->showTab(CheckPage::kTable);
+  auto* table = page()->table();
+  table->setFocus();
+  const auto* rows = table->QTableView::model();
+  table->setCurrentIndex(rows->index(0, 1));  // the names of the requirements
+  QTest::keyClicks(table, QStringLiteral("spr"));
+  EXPECT_TRUE(table->currentIndex().data().toString().startsWith(QStringLiteral("Spread at 217")))
+      << table->currentIndex().data().toString().toStdString();
+}
+
+TEST_F(KeyboardTest, TheStripIsGoneThroughByArrows) {
+  openDemo();
+  auto* strip = page()->strip();
+  strip->setFocus();
+  press(Qt::Key_Right);
+  const auto first = strip->state().current;
+  ASSERT_TRUE(first);
+  press(Qt::Key_Right);
+  EXPECT_EQ(*strip->state().current, *first + 1);
+  press(Qt::Key_Left);
+  EXPECT_EQ(*strip->state().current, *first);
+}
+
+TEST_F(KeyboardTest, InALowWindowEveryTabIsReachedByF6) {
+  m_window->resize(1280, 800);
+  QFont large = QApplication::font();
+  const QFont usual = large;
+  large.setPointSize(20);
+  QApplication::setFont(large);
+  m_window = std::make_unique<MainWindow>(m_document.get(), m_settings.get(), m_archive.get());
+  m_window->resize(1280, 800);
+  m_window->show();
+  openDemo();
+  QApplication::processEvents();
+  ASSERT_TRUE(page()->isStacked());
+  m_window->sentence()->setFocus();
+  press(Qt::Key_F6);
+  auto* tabs = qobject_cast<QTabBar*>(QApplication::focusWidget());
+  ASSERT_NE(tabs, nullptr);
+  press(Qt::Key_Right);
+  EXPECT_EQ(page()->tab(), CheckPage::kLanes);
+  press(Qt::Key_F6);
+  EXPECT_EQ(QApplication::focusWidget(), page()->lanes());
+  press(Qt::Key_Down);
+  EXPECT_TRUE(m_document->chosen());
+  QApplication::setFont(usual);
 }
 
 }  // namespace

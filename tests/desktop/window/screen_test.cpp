@@ -2,7 +2,10 @@
 #include <QScreen>
 #include <QScrollBar>
 
+#include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/text/language.h"
+#include "app/desktop/widgets/limit_lanes.h"
+#include "app/desktop/window/check_page.h"
 #include "app/desktop/window/desktop.h"
 #include "app/desktop/window/roomy_area.h"
 #include "tests/desktop/window/window_fixture.h"
@@ -74,11 +77,69 @@ TEST_F(ScreenTest, WhatDoesNotFitScrollsAndWhatFitsDoesNot) {
   ASSERT_NE(area, nullptr);
   EXPECT_EQ(area->verticalScrollBar()->maximum(), 0);
   EXPECT_EQ(area->horizontalScrollBar()->maximum(), 0);
+  // How the log was read is a form: at twice the size it is longer than the window.
   showWith(20, QStringLiteral("de"));
   m_window->resize(1024, 700);
+  m_window->showImport();
   QApplication::processEvents();
   area = m_window->findChild<RoomyArea*>();
   EXPECT_GT(area->verticalScrollBar()->maximum(), 0);
+}
+
+TEST_F(ScreenTest, LargeTextInASmallWindowFits) {
+  struct Case {
+    int points;
+    QSize size;
+  };
+  for (const auto& [points, size] : {Case{8, {1024, 700}}, Case{10, {1024, 700}}, Case{14, {1024, 700}},
+                                     Case{14, {1280, 800}}, Case{20, {1280, 800}}, Case{20, {1920, 1080}}}) {
+    for (const char* language : {"en", "de", "es", "zh_CN"}) {
+      SCOPED_TRACE(testing::Message() << points << " pt, " << size.width() << ", " << language);
+      m_document->setCurrent(nullptr);
+      showWith(points, QLatin1String(language));
+      m_window->resize(size);
+      QApplication::processEvents();
+      const auto* area = m_window->findChild<RoomyArea*>();
+      EXPECT_EQ(area->horizontalScrollBar()->maximum(), 0) << "empty";
+      EXPECT_EQ(area->verticalScrollBar()->maximum(), 0) << "empty";
+      openDemo();
+      QApplication::processEvents();
+      EXPECT_EQ(area->horizontalScrollBar()->maximum(), 0) << "check";
+      EXPECT_EQ(area->verticalScrollBar()->maximum(), 0) << "check";
+      m_window->showImport();
+      QApplication::processEvents();
+      EXPECT_EQ(area->horizontalScrollBar()->maximum(), 0) << "import";
+      m_window->showResult();
+    }
+  }
+}
+
+TEST_F(ScreenTest, WhereCurvesAndLanesHaveNoRoomAboveEachOtherTheCurvesAreATab) {
+  showWith(10, QStringLiteral("en"));
+  m_window->resize(1024, 700);
+  openDemo();
+  EXPECT_FALSE(m_window->checkPage()->isStacked());
+  // The design's least height of the curves.
+  EXPECT_GE(m_window->checkPage()->plot()->height(), 190);
+  showWith(20, QStringLiteral("en"));
+  m_window->resize(1280, 800);
+  QApplication::processEvents();
+  CheckPage* page = m_window->checkPage();
+  ASSERT_TRUE(page->isStacked());
+  EXPECT_EQ(page->tab(), CheckPage::kCurves);
+  EXPECT_TRUE(page->plot()->isVisible());
+  EXPECT_FALSE(page->lanes()->isVisible());
+  page->showTab(CheckPage::kLanes);
+  EXPECT_FALSE(page->plot()->isVisible());
+  EXPECT_TRUE(page->lanes()->isVisible());
+  EXPECT_TRUE(page->parts().contains(page->lanes()));
+  // Back in a larger window both stand there again.
+  m_window->resize(2400, 1600);
+  QApplication::processEvents();
+  EXPECT_FALSE(page->isStacked());
+  EXPECT_TRUE(page->plot()->isVisible());
+  EXPECT_TRUE(page->lanes()->isVisible());
+  EXPECT_EQ(page->tab(), CheckPage::kLanes);
 }
 
 }  // namespace

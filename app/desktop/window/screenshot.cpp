@@ -39,6 +39,7 @@ constexpr int kNotWritten = 4;
 
 QStringList Screenshot::states() {
   return {QStringLiteral("chosen"),
+          QStringLiteral("lanes"),
           QStringLiteral("table"),
           QStringLiteral("board"),
           QStringLiteral("import"),
@@ -120,6 +121,7 @@ void Screenshot::enterState() {
   const auto view = m_document->view();
   if (state == u"chosen" || state == u"panel") page->stepProblem(1);
   if (state == u"panel") page->setPanelShown(true);
+  if (state == u"lanes") page->showTab(CheckPage::kLanes);
   if (state == u"table") page->showTab(CheckPage::kTable);
   if (state == u"board") page->showTab(CheckPage::kBoard);
   if (state == u"import") m_window->showImport();

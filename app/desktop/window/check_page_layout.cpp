@@ -51,6 +51,7 @@ void CheckPage::build() {
   m_tabs->setExpanding(false);
   m_tabs->setUsesScrollButtons(false);
   m_tabs->setElideMode(Qt::ElideMiddle);
+  m_tabs->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed);  // what stands beside them is cut first
   m_tabs->setAccessibleName(tr("Limit lanes, table, board"));
   m_filter->setPlaceholderText(tr("Filter"));
   m_filter->setAccessibleName(tr("Filter the table"));

@@ -17,7 +17,7 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kSketch_px = 820, kTight_px = 790, kLow_px = 620;
+constexpr double kSketch_px = 1000, kTight_px = 790, kLow_px = 620;
 
 /// A frame of dashes that says: drop it here.
 class DashedBox : public QWidget {
@@ -185,11 +185,11 @@ QWidget* EmptyPage::dropBox() {
   auto* box = new DashedBox(this);
   auto* layout = new QVBoxLayout(box);
   layout->addWidget(label(tr("Drop a thermocouple log here"), theme.font(21, true), box));
-  QLabel* any = m_any =
-      label(tr("Any text log, workbook or HTML table: comma, semicolon, tab or fixed columns; °C or °F; "
-               "decimal point or comma. "
-               "The file is read as it is and never changed."),
-            theme.font(13), box);
+  QLabel* any = label(tr("Any text log, workbook or HTML table: comma, semicolon, tab or fixed columns; °C or °F; "
+                         "decimal point or comma. "
+                         "The file is read as it is and never changed."),
+                      theme.font(13), box);
+  m_any = any;
   m_quiet.push_back(any);
   layout->addWidget(any);
   layout->addSpacing(int(theme.px(10)));

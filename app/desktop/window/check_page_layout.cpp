@@ -51,7 +51,6 @@ void CheckPage::build() {
   m_tabs->setExpanding(false);
   m_tabs->setUsesScrollButtons(false);
   m_tabs->setElideMode(Qt::ElideMiddle);
-  m_tabs->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed);  // what stands beside them is cut first
   m_tabs->setAccessibleName(tr("Limit lanes, table, board"));
   m_filter->setPlaceholderText(tr("Filter"));
   m_filter->setAccessibleName(tr("Filter the table"));
@@ -178,7 +177,8 @@ void CheckPage::placePanel() {
   m_panel->setAutoFillBackground(true);
   m_panel->setFloating(narrow);
   m_panelLink->setVisible(narrow || !m_panelWanted);
-  // Cut before a tab is.
+  // What stands beside the tabs is cut before a tab is.
+  m_tabs->setMinimumWidth(std::min(m_tabs->sizeHint().width(), width()));
   const QString link = tr("How this number came about");
   const int room = width() - m_tabs->sizeHint().width() - int(theme.px(48));
   const QString shown = m_panelLink->fontMetrics().elidedText(link, Qt::ElideRight, room);

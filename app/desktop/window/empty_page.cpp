@@ -17,7 +17,7 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kSketch_px = 1000, kTight_px = 790, kLow_px = 620;
+constexpr double kSketch_px = 1000;
 
 /// A frame of dashes that says: drop it here.
 class DashedBox : public QWidget {
@@ -168,16 +168,28 @@ EmptyPage::EmptyPage(Document* document, ProfileMenus* menus, QWidget* parent)
   refresh();
 }
 
-void EmptyPage::setRoom(double width_px, double height_px) {
+void EmptyPage::setRoom(const QSize& room) {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  m_preview->setVisible(width_px > kSketch_px);
-  m_against->setVisible(height_px >= kLow_px);
-  m_any->setVisible(height_px >= kLow_px);
-  const bool tight = height_px < kTight_px;
-  const int left = int(theme.px(tight ? 16 : 40)), inset = int(theme.px(tight ? 10 : 26));
-  layout()->setContentsMargins(left, int(theme.px(tight ? 8 : 40)), int(theme.px(16)), int(theme.px(tight ? 2 : 16)));
-  m_left->setSpacing(int(theme.px(tight ? 8 : 16)));
-  m_drop->layout()->setContentsMargins(inset, inset, inset, inset);
+  m_preview->setVisible(room.width() > theme.px(kSketch_px));
+  constexpr int kLevels = 3;
+  for (int level = 0; level < kLevels; ++level) {
+    leaveOut(level);
+    if (layout()->totalMinimumHeightForWidth(room.width()) <= room.height()) return;
+  }
+}
+
+/// @param level  0: all; 1: little is free around the parts; 2: what stands elsewhere is left out
+void EmptyPage::leaveOut(int level) {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  const auto px = [&](int roomy, int tight) { return int(theme.px(level == 0 ? roomy : tight)); };
+  m_against->setVisible(level < 2);
+  m_any->setVisible(level < 2);
+  layout()->setContentsMargins(px(40, 16), px(40, 8), px(16, 16), px(16, 2));
+  m_left->setSpacing(px(16, 8));
+  m_drop->layout()->setContentsMargins(px(26, 10), px(26, 10), px(26, 10), px(26, 10));
+  m_drop->updateGeometry();
+  m_left->invalidate();
+  layout()->invalidate();
 }
 
 QWidget* EmptyPage::dropBox() {

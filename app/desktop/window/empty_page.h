@@ -18,9 +18,9 @@ class EmptyPage : public QWidget {
   Q_OBJECT
  public:
   EmptyPage(Document* document, ProfileMenus* menus, QWidget* parent = nullptr);
-  /// What the window has for the page, in px of the design: the sketch is the first to go, then what is free around the
-  /// parts, then the choosers, which stand in the bar too, and the list of forms.
-  void setRoom(double width_px, double height_px);
+  /// What the window has for the page: the sketch is the first to go, then what is free around the parts, then the
+  /// choosers, which stand in the bar too, and the list of forms.
+  void setRoom(const QSize& room);
 
  signals:
   void openWanted();
@@ -36,6 +36,7 @@ class EmptyPage : public QWidget {
   QWidget* judgedAgainst(ProfileMenus* menus);
   void refresh();
   void style();
+  void leaveOut(int level);
 
   Document* m_document;
   QPushButton* m_open = nullptr;

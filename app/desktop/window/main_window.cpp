@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QHBoxLayout>
+#include <QMenuBar>
 #include <QScreen>
 #include <QStackedWidget>
 #include <QStatusBar>
@@ -252,6 +253,7 @@ void MainWindow::refreshPage() {
   if (m_task == Task::kLots) page = m_lots;
   if (m_shown) page = m_shown;
   placeHead();
+  if (page == m_empty) fitHead();
   Appearance::shrinkHiddenPages(m_pages, page);
   // What had the focus is going away: the verdict has it then, without a frame until the keyboard is used.
   const QWidget* going = m_pages->currentWidget();
@@ -360,7 +362,12 @@ void MainWindow::fitHead() {
   // In Tune room for two lines, so that the strip stays under the mouse while the sentence changes.
   m_sentence->setMinimumHeight(m_task == Task::kTune && roomy ? int(theme.px(kTwoLines_px)) : 0);
   m_rail->setLow(low);
-  m_empty->setRoom((width() - m_rail->width()) / theme.px(1), height() / theme.px(1));
+  if (m_document->current()) return;
+  const int page = width() - m_rail->width();
+  const int head = menuBar()->sizeHint().height() + statusBar()->sizeHint().height() +
+                   m_chooserBlock->sizeHint().height() + m_sentence->heightForWidth(page);
+  constexpr int kLines = 4;  // between them
+  m_empty->setRoom({page, height() - head - kLines});
 }
 
 }  // namespace ovenwright::desktop

@@ -7,6 +7,7 @@
 #include "app/archive/archive_data.h"
 #include "app/archive/body.h"
 #include "app/archive/pack.h"
+#include "app/archive/repeated.h"
 #include "app/archive/store.h"
 #include "core/files/digest.h"
 
@@ -118,6 +119,8 @@ class Appender {
     if (!written) return written.error();
     written->digest = chainDigest(m_chain.head, parcel.body);
     if (auto error = insertRecord(m_database, *written, packedParcel(parcel))) return *error;
+    std::vector<Repeated> none;  // such a run is not added
+    if (auto error = placeInRun(m_database, *written, none)) return *error;
     m_chain.count = record.number;
     m_chain.head = written->digest;
     return record.summary.id;
@@ -136,6 +139,10 @@ Result<std::vector<Added>> Archive::add(std::span<const NewRun> runs) {
   auto& data = *m_data;
   if (!data.file || data.options.access == Access::kReadOnly)
     return Error{ErrorCode::kBadArgument, "the archive is open for reading only", {data.where, 0, 0}, {}, {}};
+  if (data.isServer) {
+    if (auto error = data.connect()) return *error;
+    if (data.server && !data.mayAdd) return data.awayError();
+  }
   std::vector<Added> added(runs.size());
   std::vector<std::string> origins(runs.size());
   std::vector<const NewRun*> fresh;
@@ -182,7 +189,7 @@ Result<std::vector<Added>> Archive::add(std::span<const NewRun> runs) {
     for (const auto& [sha256, content] : contents) data.known.insert(sha256);
   } else {
     // On disk for good already; what the server refuses now stays in the outbox, and state() says why.
-    if (const auto sent = sendWaiting(); !sent) data.message = sent.error().message;
+    (void)sendWaiting();
   }
   return added;
 }

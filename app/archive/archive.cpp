@@ -4,6 +4,7 @@
 #include <QFileInfo>
 #include <QStandardPaths>
 #include <QSysInfo>
+#include <algorithm>
 #include <utility>
 
 #include "app/archive/archive_data.h"
@@ -78,68 +79,16 @@ Archive::Archive(Archive&&) noexcept = default;
 Archive& Archive::operator=(Archive&&) noexcept = default;
 Archive::~Archive() = default;
 
-Result<Database*> Archive::Data::reading() {
-  if (!isServer) return file.get();
-  if (!server) {
-    if (auto error = connect()) return *error;
-  }
-  if (!server) return Error{ErrorCode::kIo, message, {where, 0, 0}, {}, {}};
-  return server.get();
-}
-
-Result<Database*> Archive::Data::listing() {
-  auto database = reading();
-  if (!database && isServer && !server && file) return file.get();
-  return database;
-}
-
-std::optional<Error> Archive::Data::connect() {
-  if (!isServer || server) return std::nullopt;
-  auto trouble = Trouble::kNone;
-  auto opened = Database::openServer(where, options.connectTimeout_s, trouble);
-  if (!opened) {
-    message = opened.error().message;
-    if (trouble == Trouble::kAway) return std::nullopt;
-    return opened.error();
-  }
-  const auto version = schemaVersion(**opened);
-  if (!version) return version.error();
-  if (*version < newestSchema()) {
-    if (options.access == Access::kReadOnly && *version == 0)
-      return (*opened)->error("there is no archive in the database yet");
-    if (auto error = bringForward(**opened)) return error;
-  }
-  if (options.access == Access::kReadWrite) {
-    const auto adds =
-        (*opened)->value(QStringLiteral("select has_table_privilege('ovenwright.record', 'insert') or "
-                                        "has_table_privilege('ovenwright.released_window', 'insert')"));
-    if (!adds) return adds.error();
-    if (!adds->toBool()) return (*opened)->error("the server refuses: this user may only read the archive");
-  }
-  server = *std::move(opened);
-  message.clear();
-  if (!file || options.access == Access::kReadOnly) return std::nullopt;
-  auto error = noteKeptLogs(*file, *server);
-  if (error && server->trouble() == Trouble::kAway) {
-    noteServer();
-    return std::nullopt;
-  }
-  return error;
-}
-
-std::vector<Database*> Archive::Data::places() {
-  std::vector<Database*> all;
-  for (Database* one : {server.get(), file.get()}) {
-    if (one) all.push_back(one);
-  }
-  return all;
-}
-
 Result<Archive::Data::Found> Archive::Data::parcel(const std::string& id) {
   const auto key = parseRecordId(id);
+  if (auto error = connect()) return *error;
   for (Database* database : key ? places() : std::vector<Database*>{}) {
     const auto stored = storedRecord(*database, key->chain, key->number);
-    if (!stored) return stored.error();
+    if (!stored) {
+      auto error = stored.error();
+      noteServer();
+      return error;
+    }
     if (!*stored) continue;
     auto parcel = unpackedParcel((*stored)->parcel);
     if (!parcel) return database->error(id + " is damaged");
@@ -149,16 +98,18 @@ Result<Archive::Data::Found> Archive::Data::parcel(const std::string& id) {
       if (!before) return before.error();
       previous = *before ? (*before)->digest : std::string{};
     }
-    return Found{*std::move(parcel), (*stored)->digest, previous};
+    std::string repeats;
+    auto failed = database->run(
+        QStringLiteral("select of_chain, of_number from repeated where chain = ? and number = ?"),
+        {storable(key->chain), QVariant::fromValue(static_cast<qlonglong>(key->number))}, [&](const QSqlQuery& row) {
+          repeats = recordId(row.value(0).toString().toStdString(), row.value(1).toULongLong());
+          return false;
+        });
+    if (failed) return *failed;
+    return Found{*std::move(parcel), (*stored)->digest, previous, repeats};
   }
-  if (isServer && !server) return Error{ErrorCode::kIo, message, {where, 0, 0}, {}, {}};
+  if (isServer && !server) return awayError();
   return Error{ErrorCode::kBadArgument, "there is no record " + id, {where, 0, 0}, id, "an id of the archive"};
-}
-
-void Archive::Data::noteServer() {
-  if (!server || server->trouble() != Trouble::kAway) return;
-  message = "the server does not answer";
-  server.reset();
 }
 
 Result<Archive> Archive::open(const std::string& where, const Options& options) {
@@ -169,6 +120,7 @@ Result<Archive> Archive::open(const std::string& where, const Options& options) 
   if (!data->isServer) data->options.outbox.clear();
   if (data->options.machine.empty()) data->options.machine = thisMachine();
   if (data->isServer && data->options.outbox.empty()) data->options.outbox = defaultOutbox(where);
+  if (!data->options.patience) data->options.patience = std::make_shared<Patience>();
   const bool reads = options.access == Access::kReadOnly;
   if (!data->isServer || !reads) {
     auto file = openArchiveFile(data->isServer ? data->options.outbox : where, data->options);
@@ -176,16 +128,13 @@ Result<Archive> Archive::open(const std::string& where, const Options& options) 
     data->file = *std::move(file);
   }
   if (auto error = data->connect()) return *error;
-  if (reads && data->isServer && !data->server) {  // what waits here can be read at least
-    if (!QFile::exists(QFile::decodeName(data->options.outbox.c_str()))) return data->reading().error();
-    auto file = openArchiveFile(data->options.outbox, data->options);
-    if (!file) return file.error();
-    data->file = *std::move(file);
+  if (reads && data->isServer && QFile::exists(QFile::decodeName(data->options.outbox.c_str()))) {
+    auto file = openArchiveFile(data->options.outbox, data->options);  // what waits here can be read too
+    if (file) data->file = *std::move(file);
   }
   Archive archive{std::move(data)};
-  if (archive.m_data->server && !reads) {
-    if (const auto sent = archive.sendWaiting(); !sent) return sent.error();
-  }
+  // What the server refuses now stays in the outbox, and state() says why.
+  if (archive.m_data->server && !reads) (void)archive.sendWaiting();
   return archive;
 }
 
@@ -196,67 +145,12 @@ State Archive::state() const {
                : m_data->server  ? State::Kind::kServer
                                  : State::Kind::kServerAway;
   state.message = m_data->message;
+  state.refused = m_data->refused;
   if (m_data->isServer && m_data->file) {
     if (const auto waiting = m_data->file->value(QStringLiteral("select count(*) from record")))
       state.waiting = waiting->toULongLong();
   }
   return state;
-}
-
-Result<std::size_t> Archive::sendWaiting() {
-  auto& data = *m_data;
-  if (!data.isServer || !data.file || data.options.access == Access::kReadOnly) return std::size_t{0};
-  if (auto error = data.connect()) return *error;
-  if (!data.server) return std::size_t{0};
-  const auto all = chains(*data.file);
-  if (!all) return all.error();
-  std::size_t sent = 0;
-  for (const auto& chain : *all) {
-    if (chain.count == chain.moved) continue;
-    auto error = copyChain(*data.file, *data.server, chain.id, [&](std::uint64_t copied) {
-      sent += copied;
-      return true;
-    });
-    if (!error) error = removeMoved(*data.file, *data.server, chain.id);
-    if (!error) continue;
-    const bool away = data.server->trouble() == Trouble::kAway;
-    data.noteServer();
-    if (!away) {
-      data.message = error->message;
-      return *error;
-    }
-    return sent;
-  }
-  auto error = copyNotes(*data.file, *data.server);
-  if (!error) error = removeMovedNotes(*data.file, *data.server);
-  if (!error) return sent;
-  const bool away = data.server->trouble() == Trouble::kAway;
-  data.noteServer();
-  if (away) return sent;
-  data.message = error->message;
-  return *error;
-}
-
-Result<std::size_t> Archive::moveTo(Archive& other, const std::function<bool(double)>& progress) {
-  const auto from = m_data->reading();
-  if (!from) return from.error();
-  const auto to = other.m_data->reading();
-  if (!to) return to.error();
-  const auto all = chains(**from);
-  if (!all) return all.error();
-  std::uint64_t records = 0, done = 0;
-  for (const auto& chain : *all) records += chain.count;
-  for (const auto& chain : *all) {
-    auto error = copyChain(**from, **to, chain.id, [&](std::uint64_t copied) {
-      done += copied;
-      return !progress || progress(static_cast<double>(done) / static_cast<double>(records));
-    });
-    if (error) return *error;
-  }
-  auto error = copyNotes(**from, **to);
-  if (!error) error = copyReleases(**from, **to);
-  if (error) return *error;
-  return static_cast<std::size_t>(done);
 }
 
 Result<Record> Archive::load(const std::string& id) {
@@ -266,6 +160,7 @@ Result<Record> Archive::load(const std::string& id) {
   if (!record) return record.error();
   record->digest = parcel->digest;
   record->previous = parcel->previous;
+  record->repeats = parcel->repeats;
   return record;
 }
 

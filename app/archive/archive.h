@@ -13,6 +13,7 @@
 
 namespace ovenwright::archive {
 
+class Patience;
 enum class Access { kReadOnly, kReadWrite };
 
 /// How an archive is opened.
@@ -22,12 +23,22 @@ struct Options {
   std::string machine;          ///< whose chain is added to; empty: this machine's own id and name
   int busyTimeout_ms = 30'000;  ///< how long another process may hold a file before that is an error
   int connectTimeout_s = 5;     ///< after which a server counts as away
+  int answerTimeout_s = 30;     ///< likewise, for each of its answers
+  int retryAfter_ms = 5'000;    ///< a server that was away is not tried again earlier: see tryAgain()
+  std::shared_ptr<Patience> patience;  ///< for one who may have to leave a silent server from another thread; or none
 };
 
 /// What became of a run given to add().
 struct Added {
   std::string id;
   bool already = false;  ///< this pass of this very log was there before: `id` is that record, nothing was added
+};
+
+/// A record that came to a server, or into another archive, after the same run was kept there by somebody who could not
+/// know of it: judged from the same files with the same result. It stays in its chain, and lists show the first alone.
+struct Repeated {
+  std::string id;
+  std::string of, lot, station;  ///< the record that was there first, its lot, and the machine that made it
 };
 
 /// Where records go at the moment.
@@ -39,13 +50,15 @@ struct State {
   } kind = Kind::kFile;
   std::string where;        ///< path, or URL
   std::size_t waiting = 0;  ///< records in the outbox that the server does not have yet
-  std::string message;      ///< why it is away, or why it refuses what waits; else empty
+  std::string message;      ///< why it is away, or why it refuses this user or what waits; else empty
+  bool refused = false;     ///< it answers, and refuses
 };
 
 /// What verify() found.
 struct Verification {
   std::size_t records = 0;
-  std::size_t notes = 0;  ///< of printed sheets
+  std::size_t notes = 0;     ///< of printed sheets
+  std::size_t repeated = 0;  ///< of the records: of runs that others among them keep, see Repeated
   std::vector<Head> heads;
   std::string firstBad;  ///< id of the first record that does not hold; empty: all hold
   std::string reason;    ///< one English sentence on it
@@ -61,7 +74,8 @@ class Archive {
   ///               serve). A missing file is made, with Access::kReadOnly it is an error. A schema of an older version
   ///               is brought forward either way, after a backup.
   /// Errors: kIo: no archive, damaged, of a newer version, cannot be opened or written, in use for longer than the
-  /// timeout, refused by the server. A server that is away is no error where there is an outbox: see state().
+  /// timeout. A server that is away is no error: see state(). One that refuses is, unless this machine has added to it
+  /// before: then what is kept waits in the outbox, and state() says why.
   static Result<Archive> open(const std::string& where, const Options& options = {});
   Archive(Archive&&) noexcept;
   Archive& operator=(Archive&&) noexcept;
@@ -109,7 +123,7 @@ class Archive {
   /// All records into another archive, ids and chains kept, then the notes of printed sheets and of released windows;
   /// those it has already are left. This archive stays as it is. May be stopped and started again at any moment.
   /// Returns how many records were moved. Errors: kIo; kBadArgument where the other archive has another record of the
-  /// same id, or another note.
+  /// same id, or another note. What waits in an outbox for this archive is moved too.
   Result<std::size_t> moveTo(Archive& other, const std::function<bool(double done)>& progress = {});
 
   /// Notes beside these records that their sheets were printed, by whom and now, in one transaction; with a server
@@ -127,6 +141,11 @@ class Archive {
   Result<std::vector<ReleasedWindow>> releasedWindows();
 
   State state() const;
+  /// Those of the records sent, added or moved here through this object that turned out to be of runs which were kept
+  /// already, since the last call.
+  std::vector<Repeated> takeRepeated();
+  /// The next call tries a server again, however short ago it was found away.
+  void tryAgain();
   /// Sends what waits in the outbox, in order, connecting again where the server was away; to be called now and then
   /// by a program that stays open. Returns how many records were sent, 0 where the server is away or is no server.
   /// Errors: kIo where the server refuses them: they stay in the outbox.

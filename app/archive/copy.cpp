@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/archive/body.h"
+#include "app/archive/repeated.h"
 
 namespace ovenwright::archive {
 namespace {
@@ -21,11 +22,13 @@ std::optional<Error> copyContent(Database& from, Database& to, const std::string
 }
 
 /// The record's contents that `to` lacks, then the record.
-std::optional<Error> copyRecord(Database& from, Database& to, const Record& record, const QByteArray& parcel) {
+std::optional<Error> copyRecord(Database& from, Database& to, const Record& record, const QByteArray& parcel,
+                                std::vector<Repeated>& repeated) {
   for (const auto& sha256 : contentsOf(record)) {
     if (auto error = copyContent(from, to, sha256, record.summary.id)) return error;
   }
-  return insertRecord(to, record, parcel);
+  if (auto error = insertRecord(to, record, parcel)) return error;
+  return placeInRun(to, record, repeated);
 }
 
 /// Whether both archives have the same record at the end of the shorter chain.
@@ -55,7 +58,7 @@ std::optional<Error> checkCommon(Database& from, const Chain& source, Database& 
 }
 
 /// One transaction of up to kAtOnce records; 0: there are no more.
-Result<std::uint64_t> copySome(Database& from, Database& to, const Chain& source) {
+Result<std::uint64_t> copySome(Database& from, Database& to, const Chain& source, std::vector<Repeated>& repeated) {
   auto transaction = Transaction::begin(to);
   if (!transaction) return transaction.error();
   Chain begun = source;
@@ -70,6 +73,7 @@ Result<std::uint64_t> copySome(Database& from, Database& to, const Chain& source
   if (auto error = checkCommon(from, source, to, target)) return *error;
   const auto records = recordsAfter(from, source.id, target.count, kAtOnce);
   if (!records) return records.error();
+  std::vector<Repeated> found;
   for (const auto& stored : *records) {
     const std::string id = recordId(source.id, stored.number);
     const auto parcel = unpackedParcel(stored.parcel);
@@ -80,7 +84,7 @@ Result<std::uint64_t> copySome(Database& from, Database& to, const Chain& source
       return from.error(id + " does not hold: verify the archive");
     }
     record->digest = stored.digest;
-    if (auto error = copyRecord(from, to, *record, stored.parcel)) return *error;
+    if (auto error = copyRecord(from, to, *record, stored.parcel, found)) return *error;
     target.count = stored.number;
     target.head = stored.digest;
   }
@@ -88,19 +92,20 @@ Result<std::uint64_t> copySome(Database& from, Database& to, const Chain& source
     if (auto error = setChainEnd(to, target)) return *error;
   }
   if (auto error = transaction->commit()) return *error;
+  repeated.insert(repeated.end(), found.begin(), found.end());
   return records->size();
 }
 
 }  // namespace
 
-std::optional<Error> copyChain(Database& from, Database& to, const std::string& chain,
+std::optional<Error> copyChain(Database& from, Database& to, const std::string& chain, std::vector<Repeated>& repeated,
                                const std::function<bool(std::uint64_t)>& copied) {
   for (;;) {
     const auto all = chains(from);
     if (!all) return all.error();
     const auto source = std::find_if(all->begin(), all->end(), [&](const Chain& one) { return one.id == chain; });
     if (source == all->end()) return std::nullopt;
-    const auto some = copySome(from, to, *source);
+    const auto some = copySome(from, to, *source, repeated);
     if (!some && to.trouble() == Trouble::kClash) continue;
     if (!some) return some.error();
     if (*some == 0) return std::nullopt;
@@ -125,7 +130,7 @@ std::optional<Error> removeMoved(Database& outbox, Database& to, const std::stri
   for (const char* sql :
        {"delete from search where chain = ? and number <= ?", "delete from run where chain = ? and number <= ?",
         "delete from superseded where chain = ? and number <= ?",
-        "delete from record where chain = ? and number <= ?"}) {
+        "delete from repeated where chain = ? and number <= ?", "delete from record where chain = ? and number <= ?"}) {
     if (auto error = outbox.run(QLatin1String(sql), moved)) return error;
   }
   // An outbox holds what waits and no more: bytes that no waiting record may need go when it is empty.

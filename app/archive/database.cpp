@@ -1,8 +1,11 @@
 #include "app/archive/database.h"
 
+#include <libpq-fe.h>
+
 #include <QDeadlineTimer>
 #include <QFile>
 #include <QFileInfo>
+#include <QSqlDriver>
 #include <QThread>
 #include <QUrl>
 #include <QUrlQuery>
@@ -10,6 +13,7 @@
 #include <atomic>
 #include <utility>
 
+#include "app/archive/trouble.h"
 #include "core/files/digest.h"
 
 namespace ovenwright::archive {
@@ -20,71 +24,35 @@ QString newConnectionName() {
   return QStringLiteral("ovenwright-archive-%1").arg(number++);
 }
 
-Trouble fileTrouble(int code) {
-  switch (code & 0xff) {  // https://www.sqlite.org/rescode.html
-    case 5:               // SQLITE_BUSY
-    case 6:               // SQLITE_LOCKED
-      return Trouble::kBusy;
-    case 8:  // SQLITE_READONLY
-      return Trouble::kReadOnly;
-    case 13:  // SQLITE_FULL
-      return Trouble::kFull;
-    case 11:  // SQLITE_CORRUPT
-    case 26:  // SQLITE_NOTADB
-      return Trouble::kDamaged;
-    default:
-      return Trouble::kOther;
-  }
-}
-
-Trouble serverTrouble(const QString& state, const QString& text) {
-  // https://www.postgresql.org/docs/15/errcodes-appendix.html; a connection that broke has no state
-  if (state.isEmpty()) {
-    const bool answered = text.contains(QLatin1String("FATAL"));
-    const bool passing = text.contains(QLatin1String("starting up")) || text.contains(QLatin1String("shutting down")) ||
-                         text.contains(QLatin1String("recovery")) || text.contains(QLatin1String("too many clients"));
-    const bool password = text.contains(QLatin1String("no password supplied"));
-    return (answered && !passing) || password ? Trouble::kRefused : Trouble::kAway;
-  }
-  if (state.startsWith(QLatin1String("08")) || state.startsWith(QLatin1String("57P")) ||
-      state == QLatin1String("53300")) {
-    return Trouble::kAway;
-  }
-  if (state.startsWith(QLatin1String("28")) || state == QLatin1String("42501") || state == QLatin1String("25006"))
-    return Trouble::kRefused;
-  if (state == QLatin1String("40001") || state == QLatin1String("40P01")) return Trouble::kClash;
-  if (state.startsWith(QLatin1String("53"))) return Trouble::kFull;
-  return Trouble::kOther;
-}
-
-std::string words(Trouble trouble) {
-  switch (trouble) {
-    case Trouble::kAway:
-      return "the server does not answer";
-    case Trouble::kRefused:
-      return "the server refuses";
-    case Trouble::kClash:
-      return "another transaction was in the way";
-    case Trouble::kBusy:
-      return "another program holds the archive";
-    case Trouble::kFull:
-      return "the disk is full";
-    case Trouble::kReadOnly:
-      return "it cannot be written";
-    case Trouble::kDamaged:
-      return "it is damaged, or no database";
-    case Trouble::kNone:
-    case Trouble::kOther:
-      break;
-  }
-  return "the database reports an error";
-}
-
 Error refusedUrl(const std::string& url, const std::string& why) {
   return {ErrorCode::kBadArgument, why, {url, 0, 0}, {}, "postgresql://user@host:port/database"};
 }
 
 }  // namespace
+
+/// While an answer of a server is waited for.
+class Database::Waiting {
+ public:
+  explicit Waiting(const Database& database) : m_database(database) { again(); }
+  Waiting(const Waiting&) = delete;
+  Waiting& operator=(const Waiting&) = delete;
+  ~Waiting() {
+    if (m_database.m_patience) m_database.m_patience->stop();
+  }
+  /// A part of it has come, the next one is waited for.
+  void again() {
+    if (!m_database.m_patience) return;
+    // The server itself gives up first, and says so.
+    constexpr auto kAny = std::chrono::hours{24};
+    const auto most = m_database.m_waitsLong
+                          ? std::chrono::milliseconds{kAny}
+                          : std::chrono::milliseconds{std::chrono::seconds{m_database.m_answer_s + 2}};
+    m_database.m_patience->wait(m_database.m_socket, most);
+  }
+
+ private:
+  const Database& m_database;
+};
 
 Database::Database(QString connection, std::string where, bool isServer)
     : m_connection(std::move(connection)), m_where(std::move(where)), m_isServer(isServer) {
@@ -92,6 +60,7 @@ Database::Database(QString connection, std::string where, bool isServer)
 }
 
 Database::~Database() {
+  const Waiting waiting(*this);  // the driver tells the server of each statement that it is no longer needed
   m_prepared.clear();
   m_database.close();
   m_database = {};
@@ -133,7 +102,7 @@ Result<std::unique_ptr<Database>> Database::openFile(const std::string& path, Mo
   return database;
 }
 
-Result<std::unique_ptr<Database>> Database::openServer(const std::string& address, int connectTimeout_s,
+Result<std::unique_ptr<Database>> Database::openServer(const std::string& address, const Waits& waits,
                                                        Trouble& trouble) {
   const QUrl url(QString::fromStdString(address), QUrl::StrictMode);
   if (!url.isValid()) return refusedUrl(address, "found no URL, expected postgresql://user@host:port/database");
@@ -142,10 +111,16 @@ Result<std::unique_ptr<Database>> Database::openServer(const std::string& addres
     return refusedUrl(shown, "a password does not belong into the URL: put it into the server library's password file");
   }
   std::unique_ptr<Database> database{new Database(newConnectionName(), address, true)};
+  database->m_patience = waits.patience;
+  database->m_answer_s = waits.answer_s;
+  if (waits.patience->hasLeft()) {
+    trouble = Trouble::kAway;
+    return database->error("the server was left");
+  }
   auto& connection = database->m_database;
   if (!connection.isValid()) return database->error("the PostgreSQL driver of Qt is not installed");
   QString options =
-      QStringLiteral("connect_timeout=%1;tcp_user_timeout=20000;application_name=ovenwright").arg(connectTimeout_s);
+      QStringLiteral("connect_timeout=%1;tcp_user_timeout=20000;application_name=ovenwright").arg(waits.connect_s);
   const QUrlQuery query(url);
   QString host = url.host();
   int port = url.port();
@@ -174,10 +149,17 @@ Result<std::unique_ptr<Database>> Database::openServer(const std::string& addres
     trouble = database->m_trouble;
     return error;
   }
-  const char* settings[] = {"set client_min_messages=warning", "set search_path=ovenwright",
-                            "set statement_timeout='120s'", "set lock_timeout='60s'", "set timezone='UTC'"};
-  for (const char* setting : settings) {
-    if (auto error = database->execute(QLatin1String(setting))) {
+  // Qt 6 names the type by its struct, Qt 5 by its typedef.
+  if (const QVariant handle = connection.driver()->handle();
+      handle.isValid() && (!qstrcmp(handle.typeName(), "pg_conn*") || !qstrcmp(handle.typeName(), "PGconn*")))
+    database->m_socket = PQsocket(*static_cast<PGconn* const*>(handle.constData()));
+  const QString settings[] = {QStringLiteral("set client_min_messages=warning"),
+                              QStringLiteral("set search_path=ovenwright"),
+                              QStringLiteral("set statement_timeout='%1s'").arg(waits.answer_s),
+                              QStringLiteral("set lock_timeout='%1s'").arg(std::max(1, waits.answer_s / 2)),
+                              QStringLiteral("set timezone='UTC'")};
+  for (const auto& setting : settings) {
+    if (auto error = database->execute(setting)) {
       trouble = database->m_trouble;
       return *error;
     }
@@ -189,18 +171,26 @@ Error Database::error(const std::string& message) const { return {ErrorCode::kIo
 
 Error Database::failed(const QSqlError& failure) {
   const QString code = failure.nativeErrorCode();
-  m_trouble = m_isServer ? serverTrouble(code, failure.text()) : fileTrouble(code.toInt());
-  // 14: the file cannot be opened. 10: the disk refuses to read or write.
-  std::string what = words(m_trouble);
-  if (!m_isServer && (code.toInt() & 0xff) == 14) what = "the file cannot be opened";
-  if (!m_isServer && (code.toInt() & 0xff) == 10) what = "the disk does not read or write";
-  QString detail = m_isServer ? failure.databaseText() : failure.databaseText() + QStringLiteral(" [%1]").arg(code);
-  detail.replace(QLatin1Char('\n'), QLatin1Char(' '));
-  return error(what + " (" + detail.simplified().toStdString() + ")");
+  NamedTrouble named =
+      m_isServer ? serverTrouble(code, failure.databaseText()) : fileTrouble(code.toInt(), failure.databaseText());
+  if (m_patience && m_patience->takeBrokenOff()) named = {Trouble::kAway, "the server takes too long to answer"};
+  m_trouble = named.trouble;
+  m_reason = named.what;
+  Error error = this->error(m_reason);
+  error.found = failure.databaseText().simplified().toStdString();
+  if (!m_isServer) error.found += " [" + code.toStdString() + "]";
+  return error;
+}
+
+std::optional<Error> Database::waitLong(bool any) {
+  m_waitsLong = any;
+  if (!m_isServer) return std::nullopt;
+  return execute(QStringLiteral("set statement_timeout='%1s'").arg(any ? 0 : m_answer_s));
 }
 
 std::optional<Error> Database::execute(const QString& sql) {
   m_trouble = Trouble::kNone;
+  const Waiting waiting(*this);
   QSqlQuery query(m_database);
   query.setForwardOnly(true);
   if (query.exec(sql)) return std::nullopt;
@@ -209,6 +199,7 @@ std::optional<Error> Database::execute(const QString& sql) {
 
 std::optional<Error> Database::run(const QString& sql, const QVariantList& values, const Row& row) {
   m_trouble = Trouble::kNone;
+  Waiting waiting(*this);
   auto& query = m_prepared[sql];
   if (!query) {
     auto fresh = std::make_shared<QSqlQuery>(m_database);
@@ -228,8 +219,7 @@ std::optional<Error> Database::run(const QString& sql, const QVariantList& value
     return error;
   }
   if (row) {
-    while (held->next() && row(*held)) {
-    }
+    while (held->next() && row(*held)) waiting.again();
     if (held->lastError().isValid()) {
       auto error = failed(held->lastError());
       m_prepared.remove(sql);

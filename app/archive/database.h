@@ -10,22 +10,11 @@
 #include <optional>
 #include <string>
 
+#include "app/archive/patience.h"
+#include "app/archive/trouble.h"
 #include "core/units/result.h"
 
 namespace ovenwright::archive {
-
-/// What kind of trouble the last call met; the message of its Error says it in words.
-enum class Trouble {
-  kNone,
-  kAway,      ///< the server does not answer, or went away
-  kRefused,   ///< it does not let this user in, or not do this
-  kClash,     ///< another transaction was in the way: worth another try
-  kBusy,      ///< the file is in use by another process
-  kFull,      ///< no room on the disk
-  kReadOnly,  ///< the file or its disk cannot be written
-  kDamaged,   ///< no database, or a broken one
-  kOther
-};
 
 /// One connection to an SQLite file or a PostgreSQL server, and its prepared statements. Texts and numbers reach it as
 /// parameters only. Belongs to the thread that opened it.
@@ -34,9 +23,15 @@ class Database {
   enum class Mode { kReadOnly, kReadWrite, kCreate };
   /// WAL, full synchronisation, foreign keys. Errors: kIo.
   static Result<std::unique_ptr<Database>> openFile(const std::string& path, Mode mode, int busyTimeout_ms);
+  /// How long a server may take: to let this program in, and for each answer, after which it counts as away.
+  struct Waits {
+    int connect_s = 5;
+    int answer_s = 30;
+    std::shared_ptr<Patience> patience = std::make_shared<Patience>();
+  };
   /// Errors: kIo; with `trouble` kAway where the server does not answer; kBadArgument where the URL is none, or holds a
   /// password.
-  static Result<std::unique_ptr<Database>> openServer(const std::string& url, int connectTimeout_s, Trouble& trouble);
+  static Result<std::unique_ptr<Database>> openServer(const std::string& url, const Waits& waits, Trouble& trouble);
   Database(const Database&) = delete;
   Database& operator=(const Database&) = delete;
   ~Database();
@@ -60,18 +55,27 @@ class Database {
   std::optional<Error> commit();
   void rollback();
 
+  /// Answers of this server may take any time from now on, or no longer than usual: work on all records at once.
+  std::optional<Error> waitLong(bool any);
+
   Trouble trouble() const { return m_trouble; }
-  Error error(const std::string& message) const;  ///< with the place
+  const std::string& reason() const { return m_reason; }  ///< the message of the last error
+  Error error(const std::string& message) const;          ///< with the place
 
  private:
   Database(QString connection, std::string where, bool isServer);
   Error failed(const QSqlError& error);
+  class Waiting;
 
   QString m_connection;
   std::string m_where;
   bool m_isServer;
   int m_busyTimeout_ms = 0;
   Trouble m_trouble = Trouble::kNone;
+  std::string m_reason;
+  std::shared_ptr<Patience> m_patience;  // of a server
+  int m_answer_s = 0, m_socket = -1;
+  bool m_waitsLong = false;
   QSqlDatabase m_database;
   QHash<QString, std::shared_ptr<QSqlQuery>> m_prepared;
 };

@@ -48,7 +48,8 @@ struct Cursor {
 
 struct Page {
   std::vector<Summary> runs;
-  std::optional<Cursor> next;  ///< absent: this was the last page
+  std::optional<Cursor> next;        ///< absent: this was the last page
+  std::optional<std::size_t> total;  ///< where the first page is the last: what count() would say
 };
 
 /// A lot as it stands in a list of lots.

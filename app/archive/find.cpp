@@ -1,6 +1,7 @@
 #include <QRegularExpression>
 
 #include "app/archive/archive_data.h"
+#include "app/archive/repeated.h"
 #include "app/archive/rows.h"
 #include "app/archive/store.h"
 
@@ -51,8 +52,9 @@ QVariantList valuesOf(const QStringList& words) { return {words.begin(), words.e
 /// Which of the two is walked, and which looked up, for a search by words.
 enum class Walk { kWords, kRuns };
 
-Conditions conditions(const Filter& filter, bool server, Walk walk = Walk::kWords) {
+Result<Conditions> conditions(const Filter& filter, Database& database, Walk walk = Walk::kWords) {
   Conditions result;
+  const bool server = database.isServer();
   const auto words = wordsOf(filter);
   if (!words.isEmpty() && walk == Walk::kWords) {
     // In this order: SQLite takes a cross join as it stands, and the words are many times smaller than the runs.
@@ -89,7 +91,11 @@ Conditions conditions(const Filter& filter, bool server, Walk walk = Walk::kWord
                               "superseded.number = %1.number)")
                    .arg(result.order),
                {});
+    return result;
   }
+  const auto repeated = hasRepeated(database);  // mostly there are none, and nothing need be asked for each row
+  if (!repeated) return repeated.error();
+  if (*repeated) result.add(isNoRepetition(result.order), {});
   return result;
 }
 
@@ -184,7 +190,12 @@ Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::o
     m_data->noteServer();
     return walk.error();
   }
-  auto wanted = conditions(filter, (*database)->isServer(), *walk);
+  auto made = conditions(filter, **database, *walk);
+  if (!made) {
+    m_data->noteServer();
+    return made.error();
+  }
+  auto& wanted = *made;
   const std::size_t asked = std::min<std::size_t>(limit, INT32_MAX - 1) + 1;  // one more tells whether there are more
   const QString sql = order.key == Order::Key::kTime ? timeOrdered(wanted, after, order.descending)
                                                      : keyOrdered(wanted, after, order, (*database)->isServer());
@@ -204,6 +215,7 @@ Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::o
       page.next = Cursor{page.runs.back().runAt, key->chain, key->number};
     }
   }
+  if (!after && !page.next) page.total = page.runs.size();
   for (auto& summary : page.runs) {
     if (auto failed = fillShortened(**database, summary)) return *failed;
   }
@@ -213,7 +225,12 @@ Result<Page> Archive::find(const Filter& filter, std::size_t limit, const std::o
 Result<std::size_t> Archive::count(const Filter& filter) {
   const auto database = m_data->listing();
   if (!database) return database.error();
-  auto wanted = conditions(filter, (*database)->isServer());
+  auto made = conditions(filter, **database);
+  if (!made) {
+    m_data->noteServer();
+    return made.error();
+  }
+  auto& wanted = *made;
   if (!wanted.joining.isEmpty() && !wanted.needRun) {  // the words tell enough: the runs need not be looked at
     wanted.from = QStringLiteral(" from search");
     wanted.joining.clear();
@@ -227,7 +244,12 @@ Result<std::size_t> Archive::count(const Filter& filter) {
 Result<std::vector<LotSummary>> Archive::lots(const Filter& filter) {
   const auto database = m_data->listing();
   if (!database) return database.error();
-  auto wanted = conditions(filter, (*database)->isServer());
+  auto made = conditions(filter, **database);
+  if (!made) {
+    m_data->noteServer();
+    return made.error();
+  }
+  auto& wanted = *made;
   wanted.addOfRun(QStringLiteral("run.lot <> ''"), {});
   QString sql = QStringLiteral("select run.lot, count(*), min(run.run_at), max(run.run_at)");
   for (const auto verdict : {judge::Verdict::kPass, judge::Verdict::kConditionalPass, judge::Verdict::kUndetermined,

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "app/archive/archive_data.h"
+#include "app/archive/repeated.h"
 #include "app/archive/typed_digest.h"
 
 namespace ovenwright::archive {
@@ -38,8 +39,9 @@ Result<std::vector<std::string>> Archive::idsOf(const std::string& name) {
     auto error = database->run(QStringLiteral("select run.chain, run.number from run join record on record.chain = "
                                               "run.chain and record.number = run.number where ") +
                                    hex +
-                                   QStringLiteral(" like ? or record.digest like ? order by run.added_at, "
-                                                  "run.chain, run.number"),
+                                   QStringLiteral(" like ? and %1 or record.digest like ? order by run.added_at, "
+                                                  "run.chain, run.number")
+                                       .arg(isNoRepetition(QStringLiteral("run"))),
                                {like, like}, [&](const QSqlQuery& row) {
                                  const auto id =
                                      recordId(row.value(0).toString().toStdString(), row.value(1).toULongLong());
@@ -52,7 +54,7 @@ Result<std::vector<std::string>> Archive::idsOf(const std::string& name) {
     }
   }
   if (!ids.empty()) return ids;
-  if (m_data->isServer && !m_data->server) return Error{ErrorCode::kIo, m_data->message, {m_data->where, 0, 0}, {}, {}};
+  if (m_data->isServer && !m_data->server) return m_data->awayError();
   return Error{ErrorCode::kBadArgument,
                digest ? "there is no record of the log or record " + name
                       : "there is no record " + name +

@@ -33,7 +33,7 @@ Result<Moment> Archive::notePrinted(std::span<const std::string> ids, const std:
       data.noteServer();
       return kept.error();
     }
-    if (!*kept && data.isServer && !data.server) return Error{ErrorCode::kIo, data.message, {data.where, 0, 0}, {}, {}};
+    if (!*kept && data.isServer && !data.server) return data.awayError();
     if (!*kept)
       return Error{ErrorCode::kBadArgument, "there is no record " + id, {data.where, 0, 0}, id, "an id of the archive"};
     if (std::ranges::none_of(records,
@@ -61,7 +61,7 @@ Result<Moment> Archive::notePrinted(std::span<const std::string> ids, const std:
   }
   if (auto error = transaction->commit()) return *error;
   if (data.isServer) {  // on disk for good already, as in add()
-    if (const auto sent = sendWaiting(); !sent) data.message = sent.error().message;
+    (void)sendWaiting();
   }
   return note.at;
 }

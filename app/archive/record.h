@@ -110,6 +110,7 @@ struct Record {
   std::uint64_t number = 0;    ///< in its chain, from 1
   std::string previous;        ///< digest of the record before it; 64 zeros for the first
   std::string digest;          ///< SHA-256 of `previous`, a line feed, and the record's body
+  std::string repeats;  ///< id of the record of the same run and judgement that lists show in its place; or empty
 };
 
 /// A window that lots may be judged by.

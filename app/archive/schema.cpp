@@ -8,6 +8,8 @@
 #include <string>
 
 #include "app/archive/body.h"
+#include "app/archive/repeated.h"
+#include "app/archive/roles.h"
 #include "app/archive/store.h"
 #include "core/files/text_file.h"
 
@@ -58,7 +60,7 @@ constexpr const char* kVersion3[] = {
         revision text not null, released_at {integer} not null, released_by text not null,
         primary key(sha256, released_at)))",
     // The last judgement of each run without looking at its row.
-    R"(drop index run_by_origin)",
+    R"(drop index if exists run_by_origin)",
     R"(create index run_by_origin on run(origin, added_at, chain, number))",
 };
 
@@ -81,6 +83,16 @@ constexpr const char* kVersion4[] = {
     R"(create table kept_by_server(log {blob} not null, part {integer} not null, chain text not null,
         number {integer} not null, primary key(log, part)))",
     R"(create index kept_by_server_in_order on kept_by_server(chain, number))",
+};
+
+// A run is a pass of a log, whoever kept it: the last judgement is found by that. Records that came when the same
+// judgement of their run was kept already, see Repeated.
+constexpr const char* kVersion5[] = {
+    R"(create table repeated(chain text not null, number {integer} not null, of_chain text not null,
+        of_number {integer} not null, primary key(chain, number)){clustered})",
+    R"(drop index if exists run_by_origin)",
+    R"(drop index if exists run_by_log)",
+    R"(create index run_by_log on run(log, part, added_at, chain, number))",
 };
 
 QString typed(const char* sql, bool server) {
@@ -139,8 +151,8 @@ std::optional<Error> toVersion3(Database& database) { return execute(database, k
 
 /// What a server forbids by its grants a file forbids by itself, to whatever program opens it. An outbox gives away
 /// what it has sent.
-std::optional<Error> forbidChanges(Database& file) {
-  for (const char* table : {"content", "record", "run", "search", "superseded", "released_window", "note", "chain"}) {
+std::optional<Error> forbidChanges(Database& file, std::span<const char* const> tables) {
+  for (const char* table : tables) {
     const QString name = QLatin1String(table);
     const bool grows = name == QLatin1String("chain");
     const QString update = QStringLiteral(
@@ -171,11 +183,20 @@ std::optional<Error> toVersion4(Database& database) {
                    QVariant::fromValue(static_cast<qlonglong>(record.number))});
   };
   if (auto error = forEveryRecord(database, note)) return error;
-  return database.isServer() ? std::nullopt : forbidChanges(database);
+  constexpr const char* kKept[] = {"content",    "record",          "run",  "search",
+                                   "superseded", "released_window", "note", "chain"};
+  return database.isServer() ? std::nullopt : forbidChanges(database, kKept);
+}
+
+std::optional<Error> toVersion5(Database& database) {
+  if (auto error = execute(database, kVersion5)) return error;
+  if (auto error = placeAllInRuns(database)) return error;
+  constexpr const char* kKept[] = {"repeated"};
+  return database.isServer() ? std::nullopt : forbidChanges(database, kKept);
 }
 
 using Step = std::optional<Error> (*)(Database& database);
-constexpr Step kSteps[] = {toVersion1, toVersion2, toVersion3, toVersion4};
+constexpr Step kSteps[] = {toVersion1, toVersion2, toVersion3, toVersion4, toVersion5};
 
 Error foreign(const Database& database) { return database.error("it is a database of another program, no archive"); }
 
@@ -235,13 +256,22 @@ Result<int> schemaVersion(Database& database) {
   return 0;
 }
 
-std::optional<Error> bringForward(Database& database, int to) {
-  const auto before = schemaVersion(database);
-  if (!before) return before.error();
-  if (*before >= to) return std::nullopt;
-  if (*before > 0 && !database.isServer()) {  // VACUUM cannot run inside a transaction
-    if (auto error = backUp(database, *before)) return error;
-  }
+namespace {
+
+/// Whether the roles of resources/archive/roles.sql may use this archive: they are given what newer tables need.
+Result<bool> hasRoles(Database& server) {
+  const auto role =
+      server.value(QStringLiteral("select count(*) from pg_roles where rolname in ('ovenwright_read', "
+                                  "'ovenwright_add', 'ovenwright_release')"));
+  if (!role) return role.error();
+  if (role->toInt() < 3) return false;
+  const auto granted =
+      server.value(QStringLiteral("select has_table_privilege('ovenwright_read', 'ovenwright.record', 'select')"));
+  if (!granted) return granted.error();
+  return granted->toBool();
+}
+
+std::optional<Error> bringTablesForward(Database& database, int to) {
   auto transaction = Transaction::begin(database);
   if (!transaction) return transaction.error();
   if (database.isServer()) {
@@ -251,8 +281,12 @@ std::optional<Error> bringForward(Database& database, int to) {
   const auto version = schemaVersion(database);  // another process may have been faster
   if (!version) return version.error();
   if (*version >= to) return std::nullopt;
+  bool grants = false;
   if (database.isServer()) {
     if (*version > 0) {
+      const auto roles = hasRoles(database);
+      if (!roles) return roles.error();
+      grants = *roles;
       if (auto error = backUp(database, *version)) return error;
     } else if (auto error = database.execute(QStringLiteral("create schema if not exists ovenwright"))) {
       return error;
@@ -266,7 +300,30 @@ std::optional<Error> bringForward(Database& database, int to) {
   const auto upsert = QStringLiteral(
       "insert into archive(name, value) values('schema', ?) on conflict(name) do update set value = excluded.value");
   if (auto error = database.run(upsert, {QString::number(to)})) return error;
+  if (grants) {
+    if (auto error = database.execute(QLatin1String(rolesSql()))) return error;
+  }
   return transaction->commit();
+}
+
+}  // namespace
+
+std::optional<Error> bringForward(Database& database, int to) {
+  const auto before = schemaVersion(database);
+  if (!before) return before.error();
+  if (*before >= to) return std::nullopt;
+  if (*before > 0 && !database.isServer()) {  // VACUUM cannot run inside a transaction
+    if (auto error = backUp(database, *before)) return error;
+  }
+  if (auto error = database.waitLong(true)) return error;
+  auto error = bringTablesForward(database, to);
+  if (error && database.isServer() && *before > 0 && database.trouble() == Trouble::kRefused) {
+    error->message = "the server's archive has version " + std::to_string(*before) + ", this program needs version " +
+                     std::to_string(to) +
+                     ": the owner of its tables brings it forward with the command ovenwright archive list";
+  }
+  if (error) return error;
+  return database.waitLong(false);
 }
 
 }  // namespace ovenwright::archive

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/archive/body.h"
+#include "app/archive/repeated.h"
 
 namespace ovenwright::archive {
 namespace {
@@ -115,7 +116,7 @@ std::optional<Error> insertRecord(Database& database, const Record& record, cons
                             {text(record.chain), number(record.number), text(record.digest), parcel});
   if (!error) error = insertWords(database, record);
   if (error) return error;
-  error = database.run(
+  return database.run(
       QStringLiteral("insert into run(chain, number, run_at, added_at, lot, serial, board, oven, recipe, window_name, "
                      "window_revision, verdict, margin, log, log_name, part, parts, operator, judged_from, origin, "
                      "run_at_given) "
@@ -141,20 +142,6 @@ std::optional<Error> insertRecord(Database& database, const Record& record, cons
        text(summary.judgedFrom),
        text(summary.origin),
        static_cast<int>(summary.runAtFrom)});
-  return error ? error : noteSuperseded(database, summary.origin);
-}
-
-std::optional<Error> noteSuperseded(Database& database, const std::string& origin) {
-  // The judgements of a run one at a time: each must see the others.
-  if (database.isServer()) {
-    if (auto error = database.run(QStringLiteral("select pg_advisory_xact_lock(hashtext(?))"), {text(origin)}))
-      return error;
-  }
-  return database.run(
-      QStringLiteral("insert into superseded(chain, number) select chain, number from run where origin = ? and exists "
-                     "(select 1 from run later where later.origin = run.origin and (later.added_at, later.chain, "
-                     "later.number) > (run.added_at, run.chain, run.number)) on conflict(chain, number) do nothing"),
-      {text(origin)});
 }
 
 std::optional<Error> insertWords(Database& database, const Record& record) {
@@ -189,7 +176,9 @@ std::optional<Error> insertContent(Database& database, const std::string& sha256
 Result<std::optional<std::string>> existingRun(Database& database, const std::string& logSha256, int part) {
   std::optional<std::string> id;
   auto error = database.run(QStringLiteral("select chain, number from run where log = ? and part = ? and "
-                                           "judged_from = '' order by added_at, chain, number limit 1"),
+                                           "judged_from = '' and ") +
+                                isNoRepetition(QStringLiteral("run")) +
+                                QStringLiteral(" order by added_at, chain, number limit 1"),
                             {digestBytes(logSha256), part}, [&](const QSqlQuery& row) {
                               id = recordId(row.value(0).toString().toStdString(), row.value(1).toULongLong());
                               return false;

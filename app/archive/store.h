@@ -44,11 +44,8 @@ std::optional<Error> setChainEnd(Database& database, const Chain& chain);  ///< 
 Result<std::vector<StoredRecord>> recordsAfter(Database& database, const std::string& chain, std::uint64_t after,
                                                int limit);
 Result<std::optional<StoredRecord>> storedRecord(Database& database, const std::string& chain, std::uint64_t number);
-/// Writes the record and the rows that lists and searches use.
+/// Writes the record and the rows that lists and searches use; placeInRun() follows.
 std::optional<Error> insertRecord(Database& database, const Record& record, const QByteArray& parcel);
-
-/// Notes of the records of one run which are no longer its last judgement, whatever the order they came in.
-std::optional<Error> noteSuperseded(Database& database, const std::string& origin);
 
 std::optional<Error> insertWords(Database& database, const Record& record);
 
@@ -60,7 +57,7 @@ struct PackedContent {
 Result<std::optional<PackedContent>> packedContent(Database& database, const std::string& sha256);
 std::optional<Error> insertContent(Database& database, const std::string& sha256, const PackedContent& content);
 
-/// The record that keeps this pass of this log already, by its first judgement.
+/// The record that keeps this pass of this log already, by its first judgement that is no repetition.
 Result<std::optional<std::string>> existingRun(Database& database, const std::string& logSha256, int part);
 
 /// Digests of all bytes that a record names, in an order that is the same everywhere, so that two stations never wait

@@ -4,6 +4,7 @@
 #include "app/archive/body.h"
 #include "app/archive/notes.h"
 #include "app/archive/pack.h"
+#include "app/archive/repeated.h"
 #include "app/archive/rows.h"
 #include "app/archive/store.h"
 #include "app/archive/typed_digest.h"
@@ -30,6 +31,10 @@ class Verifier {
       found.heads.push_back({chain.id, chain.station, chain.count, chain.head});
     }
     if (auto error = strangers(found)) return error;
+    if (!found.holds()) return std::nullopt;
+    const auto repeated = verifyRepeated(m_database, found.firstBad, found.reason);
+    if (!repeated) return repeated.error();
+    found.repeated = *repeated;
     if (!found.holds()) return std::nullopt;
     const auto notes = verifyNotes(m_database, m_isOutbox, found.firstBad, found.reason);
     if (!notes) return notes.error();
@@ -157,18 +162,15 @@ class Verifier {
 
   /// Rows of lists that no record stands behind, and judgements that lists take for the last or not by mistake.
   std::optional<Error> strangers(Verification& found) {
-    const QString isLater = QStringLiteral(
-        "exists (select 1 from run later where later.origin = run.origin and (later.added_at, later.chain, "
-        "later.number) > (run.added_at, run.chain, run.number))");
     const QString isNoted = QStringLiteral(
         "exists (select 1 from superseded where superseded.chain = run.chain and superseded.number = run.number)");
-    auto error =
-        m_database.run(QStringLiteral("select chain, number from run where (%1) <> (%2) limit 1").arg(isLater, isNoted),
-                       {}, [&](const QSqlQuery& row) {
-                         found.firstBad = recordId(row.value(0).toString().toStdString(), row.value(1).toULongLong());
-                         found.reason = "the lists say something else of it: which judgement is the last";
-                         return false;
-                       });
+    auto error = m_database.run(
+        QStringLiteral("select chain, number from run where (%1) <> (%2) limit 1").arg(isSuperseded(), isNoted), {},
+        [&](const QSqlQuery& row) {
+          found.firstBad = recordId(row.value(0).toString().toStdString(), row.value(1).toULongLong());
+          found.reason = "the lists say something else of it: which judgement is the last";
+          return false;
+        });
     if (error || !found.holds()) return error;
     return m_database.run(QStringLiteral("select run.chain, run.number from run left join record on record.chain = "
                                          "run.chain and record.number = run.number where record.chain is null or "
@@ -209,6 +211,7 @@ Result<Verification> Archive::verify(const std::optional<std::string>& head,
     if (auto error = verifier.walk(part)) return *error;
     headSeen = headSeen || verifier.headSeen();
     found.records += part.records;
+    found.repeated += part.repeated;
     if (!isOutbox) found.notes += part.notes;  // the newest of an outbox are on the server as well
     found.firstBad = part.firstBad;
     found.reason = part.reason;

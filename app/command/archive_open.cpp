@@ -2,7 +2,9 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <chrono>
 #include <clocale>
+#include <cstdio>
 
 #include "app/command/output.h"
 
@@ -44,8 +46,16 @@ Result<std::string> one_id(archive::Archive& archive, const std::string& id_or_d
                "an id"};
 }
 
-void report_waiting(const archive::Archive& archive) {
+void report_waiting(archive::Archive& archive) {
   const auto state = archive.state();
+  for (const auto& one : archive.takeRepeated()) {
+    report_error({ErrorCode::kIo,
+                  one.id + " is of a log that " + one.station + " had kept already with the same judgement, as " +
+                      one.of + " in lot " + one.lot + ": lists show that record",
+                  {state.where, 0, 0},
+                  "",
+                  ""});
+  }
   if (state.waiting == 0) return;
   report_error({ErrorCode::kIo,
                 std::to_string(state.waiting) + (state.waiting == 1 ? " record waits" : " records wait") +
@@ -53,6 +63,18 @@ void report_waiting(const archive::Archive& archive) {
                 {state.where, 0, 0},
                 "",
                 ""});
+}
+
+std::function<bool(double)> told_progress(const Common& common, const std::string& what) {
+  if (common.quiet) return {};
+  using Clock = std::chrono::steady_clock;
+  return [what, last = Clock::now()](double done) mutable {
+    if (Clock::now() - last < std::chrono::seconds{1}) return true;
+    last = Clock::now();
+    const std::string line = what + " " + std::to_string(static_cast<int>(100 * done)) + " %\n";
+    std::fwrite(line.data(), 1, line.size(), stderr);
+    return true;
+  };
 }
 
 }  // namespace ovenwright::command

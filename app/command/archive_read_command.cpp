@@ -174,7 +174,7 @@ ExitStatus run(const ArchiveExportOptions& options) {
 ExitStatus run(const ArchiveVerifyOptions& options) {
   auto archive = open_archive(options.archive, archive::Access::kReadOnly);
   if (!archive) return fail(archive.error(), ExitStatus::kUnreadable);
-  const auto found = archive->verify(options.head);
+  const auto found = archive->verify(options.head, told_progress(options.common, "verified"));
   if (!found)
     return fail(found.error(),
                 found.error().code == ErrorCode::kBadArgument ? ExitStatus::kUsage : ExitStatus::kUnreadable);
@@ -187,6 +187,7 @@ ExitStatus run(const ArchiveVerifyOptions& options) {
         options.common,
         "{\"schema\": \"ovenwright.archive/1\",\n\"holds\": " + std::string{found->holds() ? "true" : "false"} +
             ",\n\"records\": " + std::to_string(found->records) + ",\n\"notes\": " + std::to_string(found->notes) +
+            ",\n\"repeated\": " + std::to_string(found->repeated) +
             ",\n\"first_bad\": " + json_text(or_none(found->firstBad)) +
             ",\n\"reason\": " + json_text(or_none(found->reason)) + ",\n\"heads\": " + heads_json(found->heads) + "}\n",
         status);
@@ -199,6 +200,10 @@ ExitStatus run(const ArchiveVerifyOptions& options) {
   }
   std::string text = "The archive holds: " + std::to_string(found->records) +
                      (found->records == 1 ? " record" : " records") + " with their evidence, in unbroken chains.\n";
+  if (found->repeated > 0) {
+    text += std::to_string(found->repeated) + (found->repeated == 1 ? " of them is" : " of them are") +
+            " of a log that another station had kept already: lists show that one's record.\n";
+  }
   if (!options.common.quiet && !found->heads.empty()) text += "\n" + heads_text(found->heads);
   return write_output(options.common, text, status);
 }
@@ -210,8 +215,9 @@ ExitStatus run(const ArchiveMoveOptions& options) {
   if (!to) return fail(to.error(), ExitStatus::kUnwritable);
   if (to->state().kind == archive::State::Kind::kServerAway)
     return fail({ErrorCode::kIo, to->state().message, {options.to, 0, 0}, "", ""}, ExitStatus::kUnwritable);
-  const auto moved = from->moveTo(*to);
+  const auto moved = from->moveTo(*to, told_progress(options.common, "moved"));
   if (!moved) return fail(moved.error(), ExitStatus::kUnwritable);
+  report_waiting(*to);
   const auto heads = to->heads();
   if (!heads) return fail(heads.error(), ExitStatus::kUnwritable);
   if (options.common.format == Format::kJson) {

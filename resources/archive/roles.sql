@@ -1,6 +1,6 @@
 -- Roles for an archive on a PostgreSQL server: who may read, who may add records, who may release windows. To be run by
--- the owner of the archive's tables once the archive was made (any `ovenwright archive` command that writes makes it),
--- and again after a newer version has brought it forward:
+-- the owner of the archive's tables once the archive was made (any `ovenwright archive` command that writes makes it);
+-- a newer version that brings it forward runs this again by itself:
 --   psql -v ON_ERROR_STOP=1 -f roles.sql "postgresql://owner@host/database"
 -- Then give people and stations a role of their own, for instance:
 --   create role line2 login password null in role ovenwright_add;
@@ -25,7 +25,7 @@ grant select on all tables in schema ovenwright to ovenwright_read;
 -- Records are added and never changed: no update and no delete, but of where a chain ends.
 grant ovenwright_read to ovenwright_add;
 grant insert on ovenwright.content, ovenwright.chain, ovenwright.record, ovenwright.run, ovenwright.search, ovenwright.note,
-  ovenwright.superseded to ovenwright_add;
+  ovenwright.superseded, ovenwright.repeated to ovenwright_add;
 grant update (count, head, moved) on ovenwright.chain to ovenwright_add;
 
 grant ovenwright_read to ovenwright_release;

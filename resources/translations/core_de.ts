@@ -1019,44 +1019,12 @@
         <translation>der Server antwortet nicht</translation>
     </message>
     <message>
-        <source>the server does not answer ({0})</source>
-        <translation>der Server antwortet nicht ({0})</translation>
-    </message>
-    <message>
         <source>the server refuses ({0})</source>
         <translation>der Server lehnt ab ({0})</translation>
     </message>
     <message>
-        <source>another transaction was in the way ({0})</source>
-        <translation>eine andere Transaktion war im Weg ({0})</translation>
-    </message>
-    <message>
-        <source>another program holds the archive ({0})</source>
-        <translation>ein anderes Programm hält das Archiv ({0})</translation>
-    </message>
-    <message>
-        <source>the disk is full ({0})</source>
-        <translation>der Datenträger ist voll ({0})</translation>
-    </message>
-    <message>
-        <source>it cannot be written ({0})</source>
-        <translation>es lässt sich nicht schreiben ({0})</translation>
-    </message>
-    <message>
-        <source>it is damaged, or no database ({0})</source>
-        <translation>es ist beschädigt oder keine Datenbank ({0})</translation>
-    </message>
-    <message>
         <source>the database reports an error ({0})</source>
         <translation>die Datenbank meldet einen Fehler ({0})</translation>
-    </message>
-    <message>
-        <source>the file cannot be opened ({0})</source>
-        <translation>die Datei lässt sich nicht öffnen ({0})</translation>
-    </message>
-    <message>
-        <source>the disk does not read or write ({0})</source>
-        <translation>der Datenträger liest oder schreibt nicht ({0})</translation>
     </message>
     <message>
         <source>the file&apos;s disk does not serve a write-ahead log</source>
@@ -2368,7 +2336,7 @@
     </message>
     <message>
         <source>the record&apos;s body is damaged</source>
-        <translation>der Inhalt des Eintrags ist beschädigt</translation>
+        <translation>der Inhalt des Datensatzes ist beschädigt</translation>
     </message>
     <message>
         <source>packed bytes are damaged</source>
@@ -2465,6 +2433,122 @@
     <message>
         <source>falls far below its start and never rises above it</source>
         <translation>fällt weit unter seinen Anfang und steigt nie darüber</translation>
+    </message>
+    <message>
+        <source>the server does not answer: none runs there</source>
+        <translation>der Server antwortet nicht: Dort läuft keiner</translation>
+    </message>
+    <message>
+        <source>the server&apos;s name is not known in the network</source>
+        <translation>der Name des Servers ist im Netz nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the server is starting or stopping</source>
+        <translation>der Server startet gerade oder wird beendet</translation>
+    </message>
+    <message>
+        <source>the server has no connection free</source>
+        <translation>der Server hat keine Verbindung frei</translation>
+    </message>
+    <message>
+        <source>the server takes too long to answer</source>
+        <translation>der Server braucht zu lange für eine Antwort</translation>
+    </message>
+    <message>
+        <source>the server has no room left on its disk</source>
+        <translation>der Server hat keinen Platz mehr auf seinem Datenträger</translation>
+    </message>
+    <message>
+        <source>the server was left</source>
+        <translation>der Server wurde verlassen</translation>
+    </message>
+    <message>
+        <source>the server refuses: it wants a password, and the password file has none for it</source>
+        <translation>der Server lehnt ab: Er verlangt ein Passwort, und in der Passwortdatei steht keines für ihn</translation>
+    </message>
+    <message>
+        <source>the server refuses: the password of {0} is wrong</source>
+        <translation>der Server lehnt ab: Das Passwort von {0} ist falsch</translation>
+    </message>
+    <message>
+        <source>the server refuses: it knows no user {0}</source>
+        <translation>der Server lehnt ab: Er kennt keinen Benutzer {0}</translation>
+    </message>
+    <message>
+        <source>the server refuses: it has no database {0}</source>
+        <translation>der Server lehnt ab: Er hat keine Datenbank {0}</translation>
+    </message>
+    <message>
+        <source>the server refuses: {0} may not connect from this computer</source>
+        <translation>der Server lehnt ab: {0} darf sich von diesem Computer aus nicht verbinden</translation>
+    </message>
+    <message>
+        <source>the server refuses: it can only be read at present</source>
+        <translation>der Server lehnt ab: Er kann zurzeit nur gelesen werden</translation>
+    </message>
+    <message>
+        <source>the server refuses: this user may not do this ({0})</source>
+        <translation>der Server lehnt ab: Dieser Benutzer darf das nicht ({0})</translation>
+    </message>
+    <message>
+        <source>another transaction was in the way</source>
+        <translation>eine andere Transaktion war im Weg</translation>
+    </message>
+    <message>
+        <source>another program holds the archive</source>
+        <translation>ein anderes Programm hält das Archiv fest</translation>
+    </message>
+    <message>
+        <source>the disk does not read or write</source>
+        <translation>der Datenträger liest oder schreibt nicht</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation>die Datei kann nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>the server&apos;s archive has version {0}, this program needs version {1}: the owner of its tables brings it forward with the command ovenwright archive list</source>
+        <translation>das Archiv auf dem Server hat Version {0}, dieses Programm braucht Version {1}: Der Eigentümer seiner Tabellen bringt es mit dem Befehl ovenwright archive list auf den Stand</translation>
+    </message>
+    <message>
+        <source>the backup {0} cannot be named</source>
+        <translation>die Sicherung {0} kann nicht benannt werden</translation>
+    </message>
+    <message>
+        <source>there are no bytes {0}</source>
+        <translation>es gibt keine Bytes {0}</translation>
+    </message>
+    <message>
+        <source>{0} does not hold: verify the archive</source>
+        <translation>{0} hält der Prüfung nicht stand: Das Archiv ist mit archive verify zu prüfen</translation>
+    </message>
+    <message>
+        <source>{0} names bytes that are missing: {1}</source>
+        <translation>{0} nennt Bytes, die fehlen: {1}</translation>
+    </message>
+    <message>
+        <source>it has {0} records of the chain {1}, but {2} were moved to it: it has lost records</source>
+        <translation>es hat {0} Datensätze der Kette {1}, aber {2} wurden dorthin gebracht: Es hat Datensätze verloren</translation>
+    </message>
+    <message>
+        <source>it has another record {0} than {1}: one of the two was changed or continued from a copy</source>
+        <translation>es hat einen anderen Datensatz {0} als {1}: Eines der beiden wurde geändert oder aus einer Kopie fortgesetzt</translation>
+    </message>
+    <message>
+        <source>it has another note of the printed sheet of {0} than {1}: one of the two was changed or continued from a copy</source>
+        <translation>es hat einen anderen Vermerk zum gedruckten Blatt von {0} als {1}: Eines der beiden wurde geändert oder aus einer Kopie fortgesetzt</translation>
+    </message>
+    <message>
+        <source>it has lost notes of printed sheets that were moved to it, of the chain {0}</source>
+        <translation>es hat Vermerke zu gedruckten Blättern der Kette {0} verloren, die dorthin gebracht wurden</translation>
+    </message>
+    <message>
+        <source>an id of the archive</source>
+        <translation>eine Kennung des Archivs</translation>
+    </message>
+    <message>
+        <source>an id of the archive, or the digest of a log or a record from a sheet</source>
+        <translation>eine Kennung des Archivs oder die Prüfsumme eines Logs oder Datensatzes von einem Blatt</translation>
     </message>
 </context>
 </TS>

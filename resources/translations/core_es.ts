@@ -1019,44 +1019,12 @@
         <translation>el servidor no responde</translation>
     </message>
     <message>
-        <source>the server does not answer ({0})</source>
-        <translation>el servidor no responde ({0})</translation>
-    </message>
-    <message>
         <source>the server refuses ({0})</source>
         <translation>el servidor lo rechaza ({0})</translation>
     </message>
     <message>
-        <source>another transaction was in the way ({0})</source>
-        <translation>otra transacción lo impidió ({0})</translation>
-    </message>
-    <message>
-        <source>another program holds the archive ({0})</source>
-        <translation>otro programa retiene el archivo ({0})</translation>
-    </message>
-    <message>
-        <source>the disk is full ({0})</source>
-        <translation>el disco está lleno ({0})</translation>
-    </message>
-    <message>
-        <source>it cannot be written ({0})</source>
-        <translation>no se puede escribir ({0})</translation>
-    </message>
-    <message>
-        <source>it is damaged, or no database ({0})</source>
-        <translation>está dañado o no es una base de datos ({0})</translation>
-    </message>
-    <message>
         <source>the database reports an error ({0})</source>
         <translation>la base de datos comunica un error ({0})</translation>
-    </message>
-    <message>
-        <source>the file cannot be opened ({0})</source>
-        <translation>el fichero no se puede abrir ({0})</translation>
-    </message>
-    <message>
-        <source>the disk does not read or write ({0})</source>
-        <translation>el disco no lee o no escribe ({0})</translation>
     </message>
     <message>
         <source>the file&apos;s disk does not serve a write-ahead log</source>
@@ -2465,6 +2433,122 @@
     <message>
         <source>falls far below its start and never rises above it</source>
         <translation>baja muy por debajo de su comienzo y nunca lo supera</translation>
+    </message>
+    <message>
+        <source>the server does not answer: none runs there</source>
+        <translation>el servidor no responde: allí no hay ninguno en marcha</translation>
+    </message>
+    <message>
+        <source>the server&apos;s name is not known in the network</source>
+        <translation>la red no conoce el nombre del servidor</translation>
+    </message>
+    <message>
+        <source>the server is starting or stopping</source>
+        <translation>el servidor está arrancando o parando</translation>
+    </message>
+    <message>
+        <source>the server has no connection free</source>
+        <translation>el servidor no tiene ninguna conexión libre</translation>
+    </message>
+    <message>
+        <source>the server takes too long to answer</source>
+        <translation>el servidor tarda demasiado en responder</translation>
+    </message>
+    <message>
+        <source>the server has no room left on its disk</source>
+        <translation>al servidor no le queda espacio en el disco</translation>
+    </message>
+    <message>
+        <source>the server was left</source>
+        <translation>se dejó el servidor</translation>
+    </message>
+    <message>
+        <source>the server refuses: it wants a password, and the password file has none for it</source>
+        <translation>el servidor rechaza la conexión: pide una contraseña y el archivo de contraseñas no tiene ninguna para él</translation>
+    </message>
+    <message>
+        <source>the server refuses: the password of {0} is wrong</source>
+        <translation>el servidor rechaza la conexión: la contraseña de {0} no es correcta</translation>
+    </message>
+    <message>
+        <source>the server refuses: it knows no user {0}</source>
+        <translation>el servidor rechaza la conexión: no conoce al usuario {0}</translation>
+    </message>
+    <message>
+        <source>the server refuses: it has no database {0}</source>
+        <translation>el servidor rechaza la conexión: no tiene la base de datos {0}</translation>
+    </message>
+    <message>
+        <source>the server refuses: {0} may not connect from this computer</source>
+        <translation>el servidor rechaza la conexión: {0} no puede conectarse desde este ordenador</translation>
+    </message>
+    <message>
+        <source>the server refuses: it can only be read at present</source>
+        <translation>el servidor lo rechaza: por ahora solo se puede leer</translation>
+    </message>
+    <message>
+        <source>the server refuses: this user may not do this ({0})</source>
+        <translation>el servidor lo rechaza: este usuario no puede hacerlo ({0})</translation>
+    </message>
+    <message>
+        <source>another transaction was in the way</source>
+        <translation>otra transacción lo impidió</translation>
+    </message>
+    <message>
+        <source>another program holds the archive</source>
+        <translation>otro programa tiene ocupado el archivo</translation>
+    </message>
+    <message>
+        <source>the disk does not read or write</source>
+        <translation>el disco no lee o no escribe</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation>no se puede abrir el archivo</translation>
+    </message>
+    <message>
+        <source>the server&apos;s archive has version {0}, this program needs version {1}: the owner of its tables brings it forward with the command ovenwright archive list</source>
+        <translation>el archivo del servidor tiene la versión {0} y este programa necesita la {1}: el propietario de sus tablas lo actualiza con la orden ovenwright archive list</translation>
+    </message>
+    <message>
+        <source>the backup {0} cannot be named</source>
+        <translation>no se puede dar nombre a la copia de seguridad {0}</translation>
+    </message>
+    <message>
+        <source>there are no bytes {0}</source>
+        <translation>no hay bytes {0}</translation>
+    </message>
+    <message>
+        <source>{0} does not hold: verify the archive</source>
+        <translation>{0} no es íntegro: hay que comprobar el archivo con archive verify</translation>
+    </message>
+    <message>
+        <source>{0} names bytes that are missing: {1}</source>
+        <translation>{0} nombra bytes que faltan: {1}</translation>
+    </message>
+    <message>
+        <source>it has {0} records of the chain {1}, but {2} were moved to it: it has lost records</source>
+        <translation>tiene {0} registros de la cadena {1}, pero se le llevaron {2}: ha perdido registros</translation>
+    </message>
+    <message>
+        <source>it has another record {0} than {1}: one of the two was changed or continued from a copy</source>
+        <translation>tiene un registro {0} distinto del de {1}: uno de los dos se cambió o se continuó desde una copia</translation>
+    </message>
+    <message>
+        <source>it has another note of the printed sheet of {0} than {1}: one of the two was changed or continued from a copy</source>
+        <translation>tiene una nota de la hoja impresa de {0} distinta de la de {1}: una de las dos se cambió o se continuó desde una copia</translation>
+    </message>
+    <message>
+        <source>it has lost notes of printed sheets that were moved to it, of the chain {0}</source>
+        <translation>ha perdido notas de hojas impresas de la cadena {0} que se le llevaron</translation>
+    </message>
+    <message>
+        <source>an id of the archive</source>
+        <translation>un identificador del archivo</translation>
+    </message>
+    <message>
+        <source>an id of the archive, or the digest of a log or a record from a sheet</source>
+        <translation>un identificador del archivo, o el resumen de un registro o de una medición que está en una hoja</translation>
     </message>
 </context>
 </TS>

@@ -1019,44 +1019,12 @@
         <translation>服务器没有响应</translation>
     </message>
     <message>
-        <source>the server does not answer ({0})</source>
-        <translation>服务器没有响应（{0}）</translation>
-    </message>
-    <message>
         <source>the server refuses ({0})</source>
         <translation>服务器拒绝（{0}）</translation>
     </message>
     <message>
-        <source>another transaction was in the way ({0})</source>
-        <translation>另一个事务挡住了（{0}）</translation>
-    </message>
-    <message>
-        <source>another program holds the archive ({0})</source>
-        <translation>另一个程序占用存档（{0}）</translation>
-    </message>
-    <message>
-        <source>the disk is full ({0})</source>
-        <translation>磁盘已满（{0}）</translation>
-    </message>
-    <message>
-        <source>it cannot be written ({0})</source>
-        <translation>无法写入（{0}）</translation>
-    </message>
-    <message>
-        <source>it is damaged, or no database ({0})</source>
-        <translation>已损坏，或不是数据库（{0}）</translation>
-    </message>
-    <message>
         <source>the database reports an error ({0})</source>
         <translation>数据库报告错误（{0}）</translation>
-    </message>
-    <message>
-        <source>the file cannot be opened ({0})</source>
-        <translation>无法打开文件（{0}）</translation>
-    </message>
-    <message>
-        <source>the disk does not read or write ({0})</source>
-        <translation>磁盘无法读取或写入（{0}）</translation>
     </message>
     <message>
         <source>the file&apos;s disk does not serve a write-ahead log</source>
@@ -2465,6 +2433,122 @@
     <message>
         <source>falls far below its start and never rises above it</source>
         <translation>远低于起始温度，从未升到其上</translation>
+    </message>
+    <message>
+        <source>the server does not answer: none runs there</source>
+        <translation>服务器没有回应：该处没有运行中的服务器</translation>
+    </message>
+    <message>
+        <source>the server&apos;s name is not known in the network</source>
+        <translation>网络中没有这个服务器名称</translation>
+    </message>
+    <message>
+        <source>the server is starting or stopping</source>
+        <translation>服务器正在启动或停止</translation>
+    </message>
+    <message>
+        <source>the server has no connection free</source>
+        <translation>服务器没有空闲的连接</translation>
+    </message>
+    <message>
+        <source>the server takes too long to answer</source>
+        <translation>服务器响应太慢</translation>
+    </message>
+    <message>
+        <source>the server has no room left on its disk</source>
+        <translation>服务器的磁盘没有空间了</translation>
+    </message>
+    <message>
+        <source>the server was left</source>
+        <translation>已离开服务器</translation>
+    </message>
+    <message>
+        <source>the server refuses: it wants a password, and the password file has none for it</source>
+        <translation>服务器拒绝：它需要密码，而密码文件里没有它的密码</translation>
+    </message>
+    <message>
+        <source>the server refuses: the password of {0} is wrong</source>
+        <translation>服务器拒绝：{0} 的密码不正确</translation>
+    </message>
+    <message>
+        <source>the server refuses: it knows no user {0}</source>
+        <translation>服务器拒绝：没有用户 {0}</translation>
+    </message>
+    <message>
+        <source>the server refuses: it has no database {0}</source>
+        <translation>服务器拒绝：没有数据库 {0}</translation>
+    </message>
+    <message>
+        <source>the server refuses: {0} may not connect from this computer</source>
+        <translation>服务器拒绝：{0} 不可从这台计算机连接</translation>
+    </message>
+    <message>
+        <source>the server refuses: it can only be read at present</source>
+        <translation>服务器拒绝：目前只能读取</translation>
+    </message>
+    <message>
+        <source>the server refuses: this user may not do this ({0})</source>
+        <translation>服务器拒绝：这个用户不可这样做（{0}）</translation>
+    </message>
+    <message>
+        <source>another transaction was in the way</source>
+        <translation>另一笔事务占用中</translation>
+    </message>
+    <message>
+        <source>another program holds the archive</source>
+        <translation>存档正被另一个程序占用</translation>
+    </message>
+    <message>
+        <source>the disk does not read or write</source>
+        <translation>磁盘无法读写</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation>无法打开文件</translation>
+    </message>
+    <message>
+        <source>the server&apos;s archive has version {0}, this program needs version {1}: the owner of its tables brings it forward with the command ovenwright archive list</source>
+        <translation>服务器上的存档是第 {0} 版，这个程序需要第 {1} 版：由数据表的所有者用命令 ovenwright archive list 升级</translation>
+    </message>
+    <message>
+        <source>the backup {0} cannot be named</source>
+        <translation>无法为备份 {0} 命名</translation>
+    </message>
+    <message>
+        <source>there are no bytes {0}</source>
+        <translation>没有字节 {0}</translation>
+    </message>
+    <message>
+        <source>{0} does not hold: verify the archive</source>
+        <translation>{0} 不完整：请用 archive verify 检查存档</translation>
+    </message>
+    <message>
+        <source>{0} names bytes that are missing: {1}</source>
+        <translation>{0} 所指的字节不存在：{1}</translation>
+    </message>
+    <message>
+        <source>it has {0} records of the chain {1}, but {2} were moved to it: it has lost records</source>
+        <translation>它有链 {1} 的 {0} 条记录，但曾移入 {2} 条：它丢失了记录</translation>
+    </message>
+    <message>
+        <source>it has another record {0} than {1}: one of the two was changed or continued from a copy</source>
+        <translation>它的记录 {0} 与 {1} 的不同：其中一个被更改过，或由副本继续写入</translation>
+    </message>
+    <message>
+        <source>it has another note of the printed sheet of {0} than {1}: one of the two was changed or continued from a copy</source>
+        <translation>它对 {0} 打印表单的注记与 {1} 的不同：其中一个被更改过，或由副本继续写入</translation>
+    </message>
+    <message>
+        <source>it has lost notes of printed sheets that were moved to it, of the chain {0}</source>
+        <translation>它丢失了曾移入的打印注记，属于链 {0}</translation>
+    </message>
+    <message>
+        <source>an id of the archive</source>
+        <translation>存档的标识</translation>
+    </message>
+    <message>
+        <source>an id of the archive, or the digest of a log or a record from a sheet</source>
+        <translation>存档的标识，或表单上的日志或记录摘要</translation>
     </message>
 </context>
 </TS>

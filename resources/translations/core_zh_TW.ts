@@ -1019,44 +1019,12 @@
         <translation>伺服器沒有回應</translation>
     </message>
     <message>
-        <source>the server does not answer ({0})</source>
-        <translation>伺服器沒有回應（{0}）</translation>
-    </message>
-    <message>
         <source>the server refuses ({0})</source>
         <translation>伺服器拒絕（{0}）</translation>
     </message>
     <message>
-        <source>another transaction was in the way ({0})</source>
-        <translation>另一個交易擋住了（{0}）</translation>
-    </message>
-    <message>
-        <source>another program holds the archive ({0})</source>
-        <translation>另一個程式佔用存檔（{0}）</translation>
-    </message>
-    <message>
-        <source>the disk is full ({0})</source>
-        <translation>磁碟已滿（{0}）</translation>
-    </message>
-    <message>
-        <source>it cannot be written ({0})</source>
-        <translation>無法寫入（{0}）</translation>
-    </message>
-    <message>
-        <source>it is damaged, or no database ({0})</source>
-        <translation>已損壞，或不是資料庫（{0}）</translation>
-    </message>
-    <message>
         <source>the database reports an error ({0})</source>
         <translation>資料庫回報錯誤（{0}）</translation>
-    </message>
-    <message>
-        <source>the file cannot be opened ({0})</source>
-        <translation>無法開啟檔案（{0}）</translation>
-    </message>
-    <message>
-        <source>the disk does not read or write ({0})</source>
-        <translation>磁碟無法讀取或寫入（{0}）</translation>
     </message>
     <message>
         <source>the file&apos;s disk does not serve a write-ahead log</source>
@@ -2465,6 +2433,122 @@
     <message>
         <source>falls far below its start and never rises above it</source>
         <translation>遠低於起始溫度，從未升到其上</translation>
+    </message>
+    <message>
+        <source>the server does not answer: none runs there</source>
+        <translation>伺服器沒有回應：該處沒有執行中的伺服器</translation>
+    </message>
+    <message>
+        <source>the server&apos;s name is not known in the network</source>
+        <translation>網路中沒有這個伺服器名稱</translation>
+    </message>
+    <message>
+        <source>the server is starting or stopping</source>
+        <translation>伺服器正在啟動或停止</translation>
+    </message>
+    <message>
+        <source>the server has no connection free</source>
+        <translation>伺服器沒有可用的連線</translation>
+    </message>
+    <message>
+        <source>the server takes too long to answer</source>
+        <translation>伺服器回應太慢</translation>
+    </message>
+    <message>
+        <source>the server has no room left on its disk</source>
+        <translation>伺服器的磁碟沒有空間了</translation>
+    </message>
+    <message>
+        <source>the server was left</source>
+        <translation>已離開伺服器</translation>
+    </message>
+    <message>
+        <source>the server refuses: it wants a password, and the password file has none for it</source>
+        <translation>伺服器拒絕：它需要密碼，而密碼檔裡沒有它的密碼</translation>
+    </message>
+    <message>
+        <source>the server refuses: the password of {0} is wrong</source>
+        <translation>伺服器拒絕：{0} 的密碼不正確</translation>
+    </message>
+    <message>
+        <source>the server refuses: it knows no user {0}</source>
+        <translation>伺服器拒絕：沒有使用者 {0}</translation>
+    </message>
+    <message>
+        <source>the server refuses: it has no database {0}</source>
+        <translation>伺服器拒絕：沒有資料庫 {0}</translation>
+    </message>
+    <message>
+        <source>the server refuses: {0} may not connect from this computer</source>
+        <translation>伺服器拒絕：{0} 不可從這台電腦連線</translation>
+    </message>
+    <message>
+        <source>the server refuses: it can only be read at present</source>
+        <translation>伺服器拒絕：目前只能讀取</translation>
+    </message>
+    <message>
+        <source>the server refuses: this user may not do this ({0})</source>
+        <translation>伺服器拒絕：這個使用者不可這樣做（{0}）</translation>
+    </message>
+    <message>
+        <source>another transaction was in the way</source>
+        <translation>另一筆交易佔用中</translation>
+    </message>
+    <message>
+        <source>another program holds the archive</source>
+        <translation>存檔正被另一個程式佔用</translation>
+    </message>
+    <message>
+        <source>the disk does not read or write</source>
+        <translation>磁碟無法讀寫</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation>無法開啟檔案</translation>
+    </message>
+    <message>
+        <source>the server&apos;s archive has version {0}, this program needs version {1}: the owner of its tables brings it forward with the command ovenwright archive list</source>
+        <translation>伺服器上的存檔是第 {0} 版，這個程式需要第 {1} 版：由資料表的擁有者以指令 ovenwright archive list 升級</translation>
+    </message>
+    <message>
+        <source>the backup {0} cannot be named</source>
+        <translation>無法為備份 {0} 命名</translation>
+    </message>
+    <message>
+        <source>there are no bytes {0}</source>
+        <translation>沒有位元組 {0}</translation>
+    </message>
+    <message>
+        <source>{0} does not hold: verify the archive</source>
+        <translation>{0} 不完整：請以 archive verify 檢查存檔</translation>
+    </message>
+    <message>
+        <source>{0} names bytes that are missing: {1}</source>
+        <translation>{0} 所指的位元組不存在：{1}</translation>
+    </message>
+    <message>
+        <source>it has {0} records of the chain {1}, but {2} were moved to it: it has lost records</source>
+        <translation>它有鏈 {1} 的 {0} 筆紀錄，但曾移入 {2} 筆：它遺失了紀錄</translation>
+    </message>
+    <message>
+        <source>it has another record {0} than {1}: one of the two was changed or continued from a copy</source>
+        <translation>它的紀錄 {0} 與 {1} 的不同：其中一個被更改過，或由副本繼續寫入</translation>
+    </message>
+    <message>
+        <source>it has another note of the printed sheet of {0} than {1}: one of the two was changed or continued from a copy</source>
+        <translation>它對 {0} 列印表單的註記與 {1} 的不同：其中一個被更改過，或由副本繼續寫入</translation>
+    </message>
+    <message>
+        <source>it has lost notes of printed sheets that were moved to it, of the chain {0}</source>
+        <translation>它遺失了曾移入的列印註記，屬於鏈 {0}</translation>
+    </message>
+    <message>
+        <source>an id of the archive</source>
+        <translation>存檔的識別碼</translation>
+    </message>
+    <message>
+        <source>an id of the archive, or the digest of a log or a record from a sheet</source>
+        <translation>存檔的識別碼，或表單上日誌或紀錄的摘要</translation>
     </message>
 </context>
 </TS>

@@ -79,6 +79,44 @@
             <numerusform>Archiv: %1 nicht erreichbar, %n Datensätze warten hier</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The archive&apos;s server is slow to answer.</source>
+        <translation>Der Server des Archivs antwortet langsam.</translation>
+    </message>
+    <message>
+        <source>The list comes as soon as it does; the other pages work meanwhile.</source>
+        <translation>Die Liste kommt, sobald er antwortet; die anderen Seiten arbeiten inzwischen weiter.</translation>
+    </message>
+    <message>
+        <source>Archive: %1 is slow to answer</source>
+        <translation>Archiv: %1 antwortet langsam</translation>
+    </message>
+    <message>
+        <source>Archive: %1 refuses</source>
+        <translation>Archiv: %1 lehnt ab</translation>
+    </message>
+    <message numerus="yes">
+        <source>Archive: %1 refuses, %n record(s) wait here</source>
+        <translation>
+            <numerusform>Archiv: %1 lehnt ab, %n Datensatz wartet hier</numerusform>
+            <numerusform>Archiv: %1 lehnt ab, %n Datensätze warten hier</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Archive: %1 cannot be read</source>
+        <translation>Archiv: %1 kann nicht gelesen werden</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n refused by the server and kept here</source>
+        <translation>
+            <numerusform>%n vom Server abgelehnt und hier aufbewahrt</numerusform>
+            <numerusform>%n vom Server abgelehnt und hier aufbewahrt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is of a log that %2 had kept already, as %3 in lot %4: the lists show that one.</source>
+        <translation>%1 gehört zu einem Log, das %2 schon aufbewahrt hatte, als %3 in Los %4: Die Listen zeigen jenes.</translation>
+    </message>
 </context>
 <context>
     <name>ChangeNote</name>
@@ -3946,6 +3984,14 @@
     <message>
         <source>Nothing was kept: %1</source>
         <translation>Nichts wurde aufbewahrt: %1</translation>
+    </message>
+    <message>
+        <source>Keeping… The archive’s server is slow to answer.</source>
+        <translation>Wird aufbewahrt… Der Server des Archivs antwortet langsam.</translation>
+    </message>
+    <message>
+        <source>The server does not have it yet: it waits on this computer.</source>
+        <translation>Der Server hat es noch nicht: Es wartet auf diesem Computer.</translation>
     </message>
 </context>
 <context>

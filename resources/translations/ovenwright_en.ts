@@ -31,6 +31,20 @@
             <numerusform>Archive: %1 away, %n records wait here</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Archive: %1 refuses, %n record(s) wait here</source>
+        <translation>
+            <numerusform>Archive: %1 refuses, %n record waits here</numerusform>
+            <numerusform>Archive: %1 refuses, %n records wait here</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n refused by the server and kept here</source>
+        <translation>
+            <numerusform>%n refused by the server and kept here</numerusform>
+            <numerusform>%n refused by the server and kept here</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>

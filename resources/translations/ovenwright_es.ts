@@ -79,6 +79,44 @@
             <numerusform>Archivo: %1 no responde, %n registros esperan aquí</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The archive&apos;s server is slow to answer.</source>
+        <translation>El servidor del archivo tarda en responder.</translation>
+    </message>
+    <message>
+        <source>The list comes as soon as it does; the other pages work meanwhile.</source>
+        <translation>La lista aparecerá en cuanto responda; las demás páginas siguen funcionando.</translation>
+    </message>
+    <message>
+        <source>Archive: %1 is slow to answer</source>
+        <translation>Archivo: %1 tarda en responder</translation>
+    </message>
+    <message>
+        <source>Archive: %1 refuses</source>
+        <translation>Archivo: %1 rechaza la conexión</translation>
+    </message>
+    <message numerus="yes">
+        <source>Archive: %1 refuses, %n record(s) wait here</source>
+        <translation>
+            <numerusform>Archivo: %1 rechaza la conexión, %n registro espera aquí</numerusform>
+            <numerusform>Archivo: %1 rechaza la conexión, %n registros esperan aquí</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Archive: %1 cannot be read</source>
+        <translation>Archivo: %1 no se puede leer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n refused by the server and kept here</source>
+        <translation>
+            <numerusform>%n rechazado por el servidor y guardado aquí</numerusform>
+            <numerusform>%n rechazados por el servidor y guardados aquí</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is of a log that %2 had kept already, as %3 in lot %4: the lists show that one.</source>
+        <translation>%1 es de un registro que %2 ya había guardado, como %3 en el lote %4: las listas muestran ese.</translation>
+    </message>
 </context>
 <context>
     <name>ChangeNote</name>
@@ -3946,6 +3984,14 @@
     <message>
         <source>Nothing was kept: %1</source>
         <translation>No se ha guardado nada: %1</translation>
+    </message>
+    <message>
+        <source>Keeping… The archive’s server is slow to answer.</source>
+        <translation>Guardando… El servidor del archivo tarda en responder.</translation>
+    </message>
+    <message>
+        <source>The server does not have it yet: it waits on this computer.</source>
+        <translation>El servidor aún no lo tiene: espera en este ordenador.</translation>
     </message>
 </context>
 <context>

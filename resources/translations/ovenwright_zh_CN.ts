@@ -75,6 +75,42 @@
             <numerusform>存档：%1 无响应，%n 条在此等候</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The archive&apos;s server is slow to answer.</source>
+        <translation>存档的服务器响应缓慢。</translation>
+    </message>
+    <message>
+        <source>The list comes as soon as it does; the other pages work meanwhile.</source>
+        <translation>一有响应就会显示列表；其他页面仍可使用。</translation>
+    </message>
+    <message>
+        <source>Archive: %1 is slow to answer</source>
+        <translation>存档：%1 响应缓慢</translation>
+    </message>
+    <message>
+        <source>Archive: %1 refuses</source>
+        <translation>存档：%1 拒绝</translation>
+    </message>
+    <message numerus="yes">
+        <source>Archive: %1 refuses, %n record(s) wait here</source>
+        <translation>
+            <numerusform>存档：%1 拒绝，%n 条在此等候</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Archive: %1 cannot be read</source>
+        <translation>存档：无法读取 %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n refused by the server and kept here</source>
+        <translation>
+            <numerusform>%n 条被服务器拒绝，保存在此</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is of a log that %2 had kept already, as %3 in lot %4: the lists show that one.</source>
+        <translation>%1 的日志已由 %2 保存为 %3（批次 %4）：列表显示该条。</translation>
+    </message>
 </context>
 <context>
     <name>ChangeNote</name>
@@ -3892,6 +3928,14 @@
     <message>
         <source>Nothing was kept: %1</source>
         <translation>没有存档：%1</translation>
+    </message>
+    <message>
+        <source>Keeping… The archive’s server is slow to answer.</source>
+        <translation>保存中… 存档的服务器响应缓慢。</translation>
+    </message>
+    <message>
+        <source>The server does not have it yet: it waits on this computer.</source>
+        <translation>服务器尚未收到：正在这台计算机上等候。</translation>
     </message>
 </context>
 <context>

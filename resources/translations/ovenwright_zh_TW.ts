@@ -75,6 +75,42 @@
             <numerusform>存檔：%1 無回應，%n 筆在此等候</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The archive&apos;s server is slow to answer.</source>
+        <translation>存檔的伺服器回應緩慢。</translation>
+    </message>
+    <message>
+        <source>The list comes as soon as it does; the other pages work meanwhile.</source>
+        <translation>一有回應就會顯示清單；其他頁面仍可使用。</translation>
+    </message>
+    <message>
+        <source>Archive: %1 is slow to answer</source>
+        <translation>存檔：%1 回應緩慢</translation>
+    </message>
+    <message>
+        <source>Archive: %1 refuses</source>
+        <translation>存檔：%1 拒絕</translation>
+    </message>
+    <message numerus="yes">
+        <source>Archive: %1 refuses, %n record(s) wait here</source>
+        <translation>
+            <numerusform>存檔：%1 拒絕，%n 筆在此等候</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Archive: %1 cannot be read</source>
+        <translation>存檔：無法讀取 %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n refused by the server and kept here</source>
+        <translation>
+            <numerusform>%n 筆被伺服器拒絕，保存在此</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is of a log that %2 had kept already, as %3 in lot %4: the lists show that one.</source>
+        <translation>%1 的日誌已由 %2 保存為 %3（批次 %4）：清單顯示該筆。</translation>
+    </message>
 </context>
 <context>
     <name>ChangeNote</name>
@@ -3892,6 +3928,14 @@
     <message>
         <source>Nothing was kept: %1</source>
         <translation>沒有存檔：%1</translation>
+    </message>
+    <message>
+        <source>Keeping… The archive’s server is slow to answer.</source>
+        <translation>保存中… 存檔的伺服器回應緩慢。</translation>
+    </message>
+    <message>
+        <source>The server does not have it yet: it waits on this computer.</source>
+        <translation>伺服器尚未收到：正在這台電腦上等候。</translation>
     </message>
 </context>
 <context>

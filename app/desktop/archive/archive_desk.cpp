@@ -9,9 +9,26 @@ bool exists(const std::string& path) { return QFile::exists(QFile::decodeName(pa
 
 }  // namespace
 
-void ArchiveDesk::setWhere(std::string where) {
+void ArchiveDesk::setWhere(std::string where, std::shared_ptr<archive::Patience> patience, int answer_s) {
   close();
   m_where = std::move(where);
+  m_patience = std::move(patience);
+  m_answer_s = answer_s;
+}
+
+archive::Options ArchiveDesk::options() const {
+  archive::Options options;
+  options.answerTimeout_s = m_answer_s;
+  options.patience = m_patience;
+  return options;
+}
+
+std::vector<archive::Repeated> ArchiveDesk::takeRepeated() {
+  return m_archive ? m_archive->takeRepeated() : std::vector<archive::Repeated>{};
+}
+
+void ArchiveDesk::tryAgain() {
+  if (m_archive) m_archive->tryAgain();
 }
 
 void ArchiveDesk::close() {
@@ -41,9 +58,9 @@ Result<archive::Archive*> ArchiveDesk::open(ArchiveLink::Need need) {
   const bool writes = need == ArchiveLink::Need::kWrite;
   if (m_archive && (m_writes || !writes)) return &*m_archive;
   m_missing = false;
-  archive::Options options;
+  archive::Options how = options();
   if (writes) {
-    auto opened = archive::Archive::open(m_where, options);
+    auto opened = archive::Archive::open(m_where, how);
     if (!opened && m_archive) return opened.error();  // it can still be read
     m_writes = bool(opened);
     return kept(std::move(opened));
@@ -52,7 +69,7 @@ Result<archive::Archive*> ArchiveDesk::open(ArchiveLink::Need need) {
   // server that is away is no error. Else nothing is made only for looking.
   const std::string outbox = isServer() ? archive::defaultOutbox(m_where) : std::string{};
   if (!outbox.empty() && exists(outbox)) {
-    if (auto opened = archive::Archive::open(m_where, options)) {
+    if (auto opened = archive::Archive::open(m_where, how)) {
       m_writes = true;
       return kept(std::move(opened));
     }
@@ -61,14 +78,15 @@ Result<archive::Archive*> ArchiveDesk::open(ArchiveLink::Need need) {
     m_trouble.reset();
     return Error{ErrorCode::kIo, "there is no archive", {m_where, 0, 0}, {}, {}};
   }
-  options.access = archive::Access::kReadOnly;
-  return kept(archive::Archive::open(m_where, options));
+  how.access = archive::Access::kReadOnly;
+  return kept(archive::Archive::open(m_where, how));
 }
 
 void ArchiveDesk::look() {
   const auto archive = open(ArchiveLink::Need::kRead);
   if (!archive) return;
-  if (const auto sent = (*archive)->sendWaiting(); !sent) m_trouble = sent.error();
+  const auto sent = (*archive)->sendWaiting();
+  m_trouble = sent ? std::nullopt : std::optional(sent.error());
   if (const auto records = (*archive)->count({})) m_records = *records;
 }
 
@@ -81,7 +99,8 @@ ArchiveStatus ArchiveDesk::status() {
     status.state = m_archive->state();
     const bool away = status.state.kind == archive::State::Kind::kServerAway;
     status.reach = away ? Reach::kAway : Reach::kOpen;
-    if (away) status.error = Error{ErrorCode::kIo, status.state.message, {m_where, 0, 0}, {}, {}};
+    if (away || (!status.error && status.state.refused))
+      status.error = Error{ErrorCode::kIo, status.state.message, {m_where, 0, 0}, {}, {}};
     return status;
   }
   status.state.where = m_where;

@@ -2,19 +2,26 @@
 
 #include <QFileInfo>
 #include <QTimer>
+#include <chrono>
 
+#include "app/archive/patience.h"
 #include "app/desktop/archive/archive_desk.h"
 
 namespace ovenwright::desktop {
 namespace {
 
-constexpr int kAgain_ms = 30'000;
+constexpr int kSlowness_ms = 250;
+
+qint64 now_ms() {
+  return std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now().time_since_epoch())
+      .count();
+}
 
 bool same(const ArchiveStatus& a, const ArchiveStatus& b) {
   const auto text = [](const ArchiveStatus& status) { return status.error ? status.error->text() : std::string{}; };
-  return a.reach == b.reach && a.records == b.records && a.state.kind == b.state.kind &&
-         a.state.where == b.state.where && a.state.waiting == b.state.waiting && a.state.message == b.state.message &&
-         text(a) == text(b);
+  return a.reach == b.reach && a.slow == b.slow && a.state.refused == b.state.refused && a.records == b.records &&
+         a.state.kind == b.state.kind && a.state.where == b.state.where && a.state.waiting == b.state.waiting &&
+         a.state.message == b.state.message && text(a) == text(b);
 }
 
 bool isServerUrl(const QString& where) {
@@ -30,13 +37,18 @@ QString placeOf(const QString& where) {
 }  // namespace
 
 ArchiveLink::ArchiveLink(const QString& where, QObject* parent)
-    : QObject(parent), m_where(placeOf(where)), m_desk(new ArchiveDesk), m_again(new QTimer(this)) {
+    : QObject(parent),
+      m_busySince(std::make_shared<std::atomic<qint64>>(0)),
+      m_slowness(new QTimer(this)),
+      m_desk(new ArchiveDesk),
+      m_again(new QTimer(this)) {
   m_desk->moveToThread(&m_thread);
-  m_desk->setWhere(m_where.toStdString());
   connect(&m_thread, &QThread::finished, m_desk, &QObject::deleteLater);
   m_thread.setObjectName(QStringLiteral("archive"));
-  m_again->setInterval(kAgain_ms);
   connect(m_again, &QTimer::timeout, this, &ArchiveLink::look);
+  m_slowness->setInterval(kSlowness_ms);
+  connect(m_slowness, &QTimer::timeout, this, &ArchiveLink::watchPatience);
+  setPlace(placeOf(where));
   m_thread.start();
 }
 
@@ -50,7 +62,37 @@ ArchiveLink::~ArchiveLink() {
         m_thread.quit();
       },
       Qt::QueuedConnection);
+  if (m_thread.wait(m_pace.close_ms)) return;
+  m_patience->leave();
   m_thread.wait();
+}
+
+void ArchiveLink::setPace(const Pace& pace) { m_pace = pace; }
+
+void ArchiveLink::setPlace(const QString& place) {
+  m_where = place;
+  // Of an archive that is no longer asked, one who waits is not let wait for long.
+  if (m_patience) QTimer::singleShot(m_pace.close_ms, [left = m_patience] { left->leave(); });
+  m_patience = std::make_shared<archive::Patience>();
+  QMetaObject::invokeMethod(
+      m_desk,
+      [desk = m_desk, where = place.toStdString(), patience = m_patience, answer_s = m_pace.answer_s] {
+        desk->setWhere(where, patience, answer_s);
+      },
+      Qt::QueuedConnection);
+  if (isServer()) {
+    m_slowness->start();
+  } else {
+    m_slowness->stop();
+  }
+}
+
+void ArchiveLink::watchPatience() {
+  const qint64 since = *m_busySince;
+  const bool slow = since != 0 && now_ms() - since > m_pace.slow_ms;
+  if (slow == m_status.slow) return;
+  m_status.slow = slow;
+  emit statusChanged();
 }
 
 bool ArchiveLink::isServer() const { return isServerUrl(m_where); }
@@ -67,10 +109,8 @@ void ArchiveLink::setWhere(const QString& where) {
   m_asked.clear();
   ++m_era;
   m_again->stop();
-  m_where = place;
   m_status = {};
-  QMetaObject::invokeMethod(
-      m_desk, [this, place] { m_desk->setWhere(place.toStdString()); }, Qt::QueuedConnection);
+  setPlace(place);
   emit statusChanged();
   emit changed();
 }
@@ -84,8 +124,8 @@ void ArchiveLink::post(QObject* context, const QString& kind, Need need, Work wo
     m_asked.emplace(asked, stop);
   }
   const auto done = [this, writes, stop, asked, era = m_era, guard = QPointer<QObject>(context),
-                     then = std::move(then)](const ArchiveStatus& status) {
-    if (era == m_era) take(status);
+                     then = std::move(then)](const Told& told) {
+    if (era == m_era) take(told);
     const auto mine = m_asked.find(asked);
     if (mine != m_asked.end() && mine->second.m_stopped == stop.m_stopped) m_asked.erase(mine);
     if (stop.isWanted() && guard) then();
@@ -97,9 +137,11 @@ void ArchiveLink::post(QObject* context, const QString& kind, Need need, Work wo
       m_desk,
       [this, need, stop, work = std::move(work), done] {
         if (!stop.isWanted()) return;
+        *m_busySince = now_ms();
         work(m_desk->open(need), stop);
         QMetaObject::invokeMethod(
-            this, [done, status = m_desk->status()] { done(status); }, Qt::QueuedConnection);
+            this, [done, told = told()] { done(told); }, Qt::QueuedConnection);
+        *m_busySince = 0;
       },
       Qt::QueuedConnection);
 }
@@ -111,6 +153,13 @@ void ArchiveLink::drop(QObject* context, const QString& kind) {
   m_asked.erase(asked);
 }
 
+ArchiveLink::Told ArchiveLink::told() { return {m_desk->status(), m_desk->takeRepeated()}; }
+
+void ArchiveLink::take(const Told& told) {
+  take(told.status);
+  if (!told.repeated.empty()) emit repeated(told.repeated);
+}
+
 void ArchiveLink::take(const ArchiveStatus& status) {
   if (same(status, m_status)) return;
   using Reach = ArchiveStatus::Reach;
@@ -118,24 +167,34 @@ void ArchiveLink::take(const ArchiveStatus& status) {
   const bool is_back = was_away && status.reach == Reach::kOpen;
   m_status = status;
   const bool waits = isServer() || status.state.waiting > 0;
-  if (waits && !m_again->isActive()) m_again->start();
+  const bool soon = status.reach != Reach::kOpen || status.state.waiting > 0;
+  const int every_ms = soon ? m_pace.againAway_ms : m_pace.again_ms;
+  if (waits && (!m_again->isActive() || m_again->interval() != every_ms)) m_again->start(every_ms);
   if (!waits) m_again->stop();
   emit statusChanged();
   if (is_back) emit changed();
 }
 
 void ArchiveLink::look() {
-  const auto done = [this, era = m_era](const ArchiveStatus& status) {
-    if (era == m_era) take(status);
+  const auto done = [this, era = m_era](const Told& told) {
+    if (era == m_era) take(told);
   };
   QMetaObject::invokeMethod(
       m_desk,
       [this, done] {
+        *m_busySince = now_ms();
         m_desk->look();
         QMetaObject::invokeMethod(
-            this, [done, status = m_desk->status()] { done(status); }, Qt::QueuedConnection);
+            this, [done, told = told()] { done(told); }, Qt::QueuedConnection);
+        *m_busySince = 0;
       },
       Qt::QueuedConnection);
+}
+
+void ArchiveLink::tryAgain() {
+  QMetaObject::invokeMethod(
+      m_desk, [desk = m_desk] { desk->tryAgain(); }, Qt::QueuedConnection);
+  look();
 }
 
 void ArchiveLink::find(QObject* context, archive::Filter filter, std::size_t limit,

@@ -15,6 +15,10 @@
 
 class QTimer;
 
+namespace ovenwright::archive {
+class Patience;
+}
+
 namespace ovenwright::desktop {
 
 class ArchiveDesk;
@@ -25,12 +29,13 @@ struct ArchiveStatus {
     kNotLooked,  ///< nothing was asked yet
     kNone,       ///< the file does not exist: no run was kept yet, and looking makes none
     kOpen,       ///< a file, or a server that answers
-    kAway,       ///< the server does not answer; what is kept waits in the outbox
+    kAway,       ///< the server does not answer, or refuses; what is kept waits in the outbox
     kTrouble,    ///< damaged, refused, of a newer version: `error` says it
   } reach = Reach::kNotLooked;
   archive::State state;        ///< where it is, and how many records wait
-  std::optional<Error> error;  ///< with kTrouble and kAway
+  std::optional<Error> error;  ///< with kTrouble and kAway, and where what waits is refused
   std::size_t records = 0;     ///< all there are, as of the last look
+  bool slow = false;           ///< the server has been asked for a while and has not answered yet
 };
 
 /// The archive of the settings, off the GUI thread: a thread with its own connection. Requests are done in their order;
@@ -52,10 +57,21 @@ class ArchiveLink : public QObject {
     std::shared_ptr<std::atomic<bool>> m_stopped = std::make_shared<std::atomic<bool>>(false);
   };
 
+  struct Pace {
+    int again_ms = 30'000;     ///< how often a server that answers is looked at
+    int againAway_ms = 7'000;  ///< likewise one that is away, or that records wait for
+    int slow_ms = 2'000;       ///< a server that takes longer is said to be slow
+    int answer_s = 10;         ///< after which a silent server counts as away
+    int close_ms = 3'000;      ///< how long a server is waited for when the program closes; then records wait here
+  };
+
   /// @param where  path or URL; empty: archive::defaultArchive()
   explicit ArchiveLink(const QString& where = {}, QObject* parent = nullptr);
-  /// Stops what waits, then waits for what runs.
+  /// Stops what waits, then waits for what runs; a server that does not answer by then is left, and what was given to
+  /// be kept waits in the outbox.
   ~ArchiveLink() override;
+  void setPace(const Pace& pace);  ///< from the next setWhere() on
+  const Pace& pace() const { return m_pace; }
 
   QString where() const { return m_where; }  ///< whole path or URL, never empty
   bool isAt(const QString& where) const;     ///< as the constructor takes it
@@ -95,17 +111,33 @@ class ArchiveLink : public QObject {
   void drop(QObject* context, const QString& kind);
   /// Looks whether the archive is there and how many records it has, and sends what waits.
   void look();
+  /// The same, however short ago a server was found away: somebody asks for it.
+  void tryAgain();
 
  signals:
   void statusChanged();
+  /// Records were sent that turned out to be of runs which another station had kept already with the same judgement.
+  void repeated(const std::vector<ovenwright::archive::Repeated>& records);
   void changed();  ///< records or notes were added from here, or another archive was chosen
 
  private:
   using Work = std::function<void(Result<archive::Archive*>, const Stop&)>;
   void post(QObject* context, const QString& kind, Need need, Work work, std::function<void()> then);
+  struct Told {
+    ArchiveStatus status;
+    std::vector<archive::Repeated> repeated;
+  };
+  Told told();  // on the archive's thread
+  void take(const Told& told);
   void take(const ArchiveStatus& status);
+  void watchPatience();
+  void setPlace(const QString& place);
 
   QString m_where;
+  Pace m_pace;
+  std::shared_ptr<archive::Patience> m_patience;
+  std::shared_ptr<std::atomic<qint64>> m_busySince;  // 0: the archive's thread waits for work
+  QTimer* m_slowness;
   ArchiveStatus m_status;
   QThread m_thread;
   ArchiveDesk* m_desk;  // lives on m_thread

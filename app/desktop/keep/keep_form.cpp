@@ -232,6 +232,8 @@ void KeepForm::refreshTime() {
 void KeepForm::refresh() {
   const bool known = !logs().empty();
   m_keep->setEnabled(known && !m_job->isRunning());
+  if (m_job->isRunning())
+    say(m_link->status().slow ? tr("Keeping… The archive’s server is slow to answer.") : tr("Keeping…"));
   m_keep->setToolTip(known ? tr("Into %1").arg(place()) : tr("There is no result for the present setup"));
 }
 
@@ -259,7 +261,6 @@ void KeepForm::keep() {
   if (what() == What::kRun && m_timeTyped)
     wish.labels.runAt = archive::Moment{std::chrono::milliseconds{m_time->dateTime().toMSecsSinceEpoch()}};
   m_settings->setOperatorName(m_operator->text().trimmed());
-  say(tr("Keeping…"));
   m_job->start(std::move(wish));
   refresh();
 }
@@ -284,6 +285,8 @@ void KeepForm::tell(const std::vector<KeepJob::Kept>& runs) {
     said << tr("%n runs are kept in lot %1, as %2 to %3.", nullptr, int(added.size()))
                 .arg(lot, added.first(), added.last());
   }
+  if (!added.isEmpty() && m_link->status().state.waiting > 0)
+    said << tr("The server does not have it yet: it waits on this computer.");
   constexpr qsizetype kMost = 3;
   said << already.mid(0, kMost);
   if (already.size() > kMost) said << tr("%n more are kept already.", nullptr, int(already.size() - kMost));

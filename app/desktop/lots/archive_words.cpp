@@ -34,7 +34,11 @@ std::optional<Notice> archiveNotice(const ArchiveStatus& status, const std::func
   const Notice::Cure retry{text(QT_TRANSLATE_NOOP("Archive", "Try again")), again};
   switch (status.reach) {
     case Reach::kNotLooked:
-      return std::nullopt;
+      if (!status.slow) return std::nullopt;
+      return Notice{
+          text(QT_TRANSLATE_NOOP("Archive", "The archive's server is slow to answer.")),
+          text(QT_TRANSLATE_NOOP("Archive", "The list comes as soon as it does; the other pages work meanwhile.")),
+          {}};
     case Reach::kNone:
       return Notice{text(QT_TRANSLATE_NOOP("Archive", "No run is kept yet.")), how, {}};
     case Reach::kOpen:
@@ -42,7 +46,8 @@ std::optional<Notice> archiveNotice(const ArchiveStatus& status, const std::func
       return Notice{text(QT_TRANSLATE_NOOP("Archive", "No run is kept yet.")), how, {}};
     case Reach::kAway:
       return Notice{
-          text(QT_TRANSLATE_NOOP("Archive", "The archive's server does not answer.")),
+          status.error ? errorText(*status.error)
+                       : text(QT_TRANSLATE_NOOP("Archive", "The archive's server does not answer.")),
           status.state.waiting > 0
               ? QCoreApplication::translate("Archive", "%n run(s) wait on this computer and are sent when it is back.",
                                             nullptr, int(status.state.waiting))
@@ -70,7 +75,16 @@ Notice nothingFoundNotice(const std::function<void()>& clear) {
 }
 
 QString archiveText(const ArchiveStatus& status, const Format& format) {
+  if (status.slow)
+    return QCoreApplication::translate("Archive", "Archive: %1 is slow to answer").arg(shortName(status));
   if (status.reach == Reach::kNotLooked) return {};
+  if (status.reach == Reach::kAway && status.state.refused) {
+    if (status.state.waiting == 0)
+      return QCoreApplication::translate("Archive", "Archive: %1 refuses").arg(shortName(status));
+    return QCoreApplication::translate("Archive", "Archive: %1 refuses, %n record(s) wait here", nullptr,
+                                       int(status.state.waiting))
+        .arg(shortName(status));
+  }
   if (status.reach == Reach::kAway) {
     if (status.state.waiting == 0)
       return QCoreApplication::translate("Archive", "Archive: %1 away").arg(shortName(status));
@@ -78,14 +92,33 @@ QString archiveText(const ArchiveStatus& status, const Format& format) {
                                        int(status.state.waiting))
         .arg(shortName(status));
   }
+  if (status.reach == Reach::kTrouble)
+    return QCoreApplication::translate("Archive", "Archive: %1 cannot be read").arg(shortName(status));
   if (status.reach != Reach::kOpen) return QCoreApplication::translate("Archive", "Archive: %1").arg(shortName(status));
   const QString runs = QCoreApplication::translate("Archive", "%n run(s)", nullptr, int(status.records))
                            .replace(QString::number(status.records), format.count(status.records));
   QString text = QCoreApplication::translate("Archive", "Archive: %1, %2").arg(shortName(status), runs);
-  if (status.state.waiting > 0)
+  if (status.state.waiting > 0 && status.state.refused)
+    text += QStringLiteral(", ") + QCoreApplication::translate("Archive", "%n refused by the server and kept here",
+                                                               nullptr, int(status.state.waiting));
+  else if (status.state.waiting > 0)
     text += QStringLiteral(", ") +
             QCoreApplication::translate("Archive", "%n waiting to be sent", nullptr, int(status.state.waiting));
   return text;
+}
+
+QString repeatedText(const std::vector<archive::Repeated>& records) {
+  if (records.empty()) return {};
+  const auto& one = records.front();
+  const auto text = [](const std::string& words) { return QString::fromStdString(words); };
+  QString said = QCoreApplication::translate("Archive",
+                                             "%1 is of a log that %2 had kept already, as %3 in lot %4: the "
+                                             "lists show that one.")
+                     .arg(text(one.id), text(one.station), text(one.of), text(one.lot));
+  if (records.size() > 1)
+    said += QStringLiteral(" ") +
+            QCoreApplication::translate("Archive", "So are %n more.", nullptr, int(records.size()) - 1);
+  return said;
 }
 
 }  // namespace ovenwright::desktop

@@ -21,4 +21,7 @@ Notice nothingFoundNotice(const std::function<void()>& clear);
 /// Which archive it is, for the status line: "Archive: this computer, 1 212 runs".
 QString archiveText(const ArchiveStatus& status, const Format& format);
 
+/// That records turned out to be of runs which another station had kept already.
+QString repeatedText(const std::vector<archive::Repeated>& records);
+
 }  // namespace ovenwright::desktop

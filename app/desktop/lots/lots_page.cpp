@@ -194,7 +194,10 @@ void LotsPage::refreshMarks() {
 }
 
 void LotsPage::refreshNotice() {
-  const auto again = [this] { reload(); };
+  const auto again = [this] {
+    m_archive->tryAgain();
+    reload();
+  };
   m_notice = archiveNotice(m_archive->status(), again);
   if (!m_notice && m_failure) m_notice = failureNotice(*m_failure, again);
   if (!m_notice && !m_busy && m_model->rowCount() == 0 && m_archive->status().records > 0)

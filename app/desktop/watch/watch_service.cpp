@@ -5,12 +5,14 @@
 #include <QTimer>
 #include <memory>
 
+#include "app/archive/patience.h"
 #include "app/desktop/archive/archive_link.h"
 
 namespace ovenwright::desktop {
 namespace {
 
 constexpr int kLook_ms = 500;
+constexpr int kClose_ms = 3'000;  // how long a server is waited for when the program closes
 
 }  // namespace
 
@@ -22,10 +24,13 @@ class WatchWorker : public QObject {
     connect(&m_timer, &QTimer::timeout, this, &WatchWorker::look);
   }
 
-  void begin(const std::string& where, const std::string& folder, const std::string& rules) {
+  void begin(const std::string& where, const std::string& folder, const std::string& rules,
+             std::shared_ptr<archive::Patience> patience) {
     auto read = archive::loadWatchRules(rules);
     if (!read) return fail(read.error());
-    auto opened = archive::Archive::open(where);
+    archive::Options options;
+    options.patience = std::move(patience);
+    auto opened = archive::Archive::open(where, options);
     if (!opened) return fail(opened.error());
     m_archive = std::make_unique<archive::Archive>(*std::move(opened));
     m_watch = std::make_unique<archive::FolderWatch>(folder, *std::move(read), *m_archive);
@@ -45,6 +50,7 @@ class WatchWorker : public QObject {
       seen.trouble = watched.error();
     }
     if (const auto sent = m_archive->sendWaiting(); !sent && !seen.trouble) seen.trouble = sent.error();
+    seen.repeated = m_archive->takeRepeated();
     seen.waiting = m_watch->isWaiting();
     seen.refused = m_watch->isRefused();
     const bool more = !seen.watched.empty();
@@ -78,7 +84,8 @@ WatchService* WatchService::of(ArchiveLink* link) {
   return new WatchService(link);
 }
 
-WatchService::WatchService(ArchiveLink* link) : QObject(link), m_link(link) {
+WatchService::WatchService(ArchiveLink* link)
+    : QObject(link), m_link(link), m_patience(std::make_shared<archive::Patience>()) {
   connect(link, &ArchiveLink::changed, this, [this] {  // another archive: go on into that one
     if (m_running && m_link->where() != m_where) start(m_folder, m_rules);
   });
@@ -90,7 +97,10 @@ WatchService::~WatchService() {
     QObject::disconnect(thread, &QThread::finished, thread, nullptr);
     thread->requestInterruption();
     thread->quit();
-    thread->wait();
+    if (!thread->wait(kClose_ms)) {
+      m_patience->leave();
+      thread->wait();
+    }
     delete thread;
   }
 }
@@ -109,8 +119,8 @@ void WatchService::start(const QString& folder, const QString& rules) {
   auto* worker = new WatchWorker(this, m_turn);
   worker->moveToThread(thread);
   connect(thread, &QThread::started, worker,
-          [worker, where = m_where.toStdString(), folder = path(folder), rules = path(rules)] {
-            worker->begin(where, folder, rules);
+          [worker, where = m_where.toStdString(), folder = path(folder), rules = path(rules), patience = m_patience] {
+            worker->begin(where, folder, rules, patience);
           });
   connect(thread, &QThread::finished, worker, &QObject::deleteLater);
   m_threads.removeAll(QPointer<QThread>());
@@ -154,6 +164,7 @@ void WatchService::take(const Look& look) {
   m_waiting = look.waiting;
   m_refused = look.refused;
   m_trouble = look.trouble;
+  if (!look.repeated.empty()) emit m_link->repeated(look.repeated);
   if (!look.watched.empty()) emit linesAdded(int(look.watched.size()));
   if (other || !look.watched.empty()) emit stateChanged();
   if (!added) return;

@@ -2,9 +2,11 @@
 #include <QDateTime>
 #include <QObject>
 #include <QPointer>
+#include <memory>
 #include <optional>
 #include <vector>
 
+#include "app/archive/archive.h"
 #include "app/archive/watch.h"
 
 class QThread;
@@ -54,6 +56,7 @@ class WatchService : public QObject {
   friend class WatchWorker;
   struct Look {
     std::vector<archive::Watched> watched;
+    std::vector<archive::Repeated> repeated;
     bool waiting = false, refused = false;
     std::optional<Error> trouble;
   };
@@ -61,6 +64,7 @@ class WatchService : public QObject {
   void stopped(const Error& error);
 
   ArchiveLink* m_link;
+  std::shared_ptr<archive::Patience> m_patience;  // of all that watched
   QList<QPointer<QThread>> m_threads;  // the one that watches last; those before it end with the log they judge
   QString m_folder, m_rules, m_where;
   std::vector<Line> m_lines;

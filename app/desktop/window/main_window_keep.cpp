@@ -47,6 +47,8 @@ void MainWindow::buildKeep() {
   connect(m_where, &QLabel::linkActivated, this, [this] { settingsWindow()->showArchive(); });
   connect(m_watching, &QLabel::linkActivated, this, [this] { watchWindow()->show(); });
   connect(m_archive, &ArchiveLink::statusChanged, this, &MainWindow::refreshWhere);
+  connect(m_archive, &ArchiveLink::repeated, this,
+          [this](const std::vector<archive::Repeated>& records) { note(repeatedText(records)); });
   connect(WatchService::of(m_archive), &WatchService::stateChanged, this, &MainWindow::refreshWhere);
   refreshWhere();
   m_archive->look();
@@ -60,7 +62,9 @@ void MainWindow::refreshWhere() {
   const QString where = desktop::archiveText(m_archive->status(), m_format);
   m_where->setVisible(!where.isEmpty());
   link(m_where, where);
-  m_where->setTip(tr("%1: choose where runs are kept").arg(m_archive->where()));
+  const auto& error = m_archive->status().error;
+  m_where->setTip(tr("%1: choose where runs are kept").arg(m_archive->where()) +
+                  (error ? QStringLiteral("\n") + errorText(*error) : QString()));
   const auto* service = WatchService::of(m_archive);
   m_watching->setVisible(service->isRunning());
   QString text = tr("Watching %1: %n kept", nullptr, service->kept()).arg(QDir(service->folder()).dirName());

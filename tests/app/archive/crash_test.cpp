@@ -94,7 +94,7 @@ TEST_P(Crash, WhileMigratingLeavesTheOldOrTheNew) {
   const int turns = std::max(3, crashes() / 3);
   for (int turn = 0; turn < turns; ++turn) {
     place.unlock();
-    for (const char* table : {"search", "released_window", "note", "superseded", "kept_by_server"})
+    for (const char* table : {"search", "released_window", "note", "superseded", "kept_by_server", "repeated"})
       place.execute(std::string{"drop table if exists "} + table);
     place.execute("alter table run drop column run_at_given");
     place.execute("update archive set value = '1'");

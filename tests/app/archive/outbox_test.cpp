@@ -4,11 +4,10 @@
 
 #include <atomic>
 #include <cstdlib>
-#include <fstream>
 #include <thread>
 
 #include "app/archive/archive.h"
-#include "tests/app/archive/child.h"
+#include "tests/app/archive/own_server.h"
 #include "tests/app/archive/place.h"
 #include "tests/app/archive/runs.h"
 
@@ -54,7 +53,13 @@ TEST_F(Outbox, KeepsWhatAServerThatIsAwayCannotTake) {
 TEST_F(Outbox, IsListedByAReaderWhileTheServerIsAway) {
   auto options = place.options();
   options.access = Access::kReadOnly;
-  EXPECT_EQ(Archive::open(kNowhere, options).error().code, ErrorCode::kIo);  // there is none yet
+  {  // nothing waits yet
+    auto none = Archive::open(kNowhere, options);
+    ASSERT_TRUE(none) << none.error().text();
+    EXPECT_EQ(none->state().kind, Kind::kServerAway);
+    EXPECT_FALSE(none->state().message.empty());
+    EXPECT_EQ(none->find({}, 10).error().code, ErrorCode::kIo);
+  }
   ASSERT_TRUE(openAway().add(madeUpRuns(1, 3)));
   auto reader = Archive::open(kNowhere, options);
   ASSERT_TRUE(reader) << reader.error().text();
@@ -157,30 +162,6 @@ TEST_F(Outbox, OfTwoProcessesIsSentOnce) {
   EXPECT_TRUE(archive.verify()->holds());
 }
 
-/// A server of its own, that can be stopped under a station's feet.
-class OwnServer {
- public:
-  OwnServer() {
-    do_("start");
-    std::ifstream file(m_file);
-    std::string socket, port;
-    file >> socket >> port;
-    m_url = "postgresql://ow@/postgres?host=" + socket + "&port=" + port;
-  }
-  ~OwnServer() { do_("stop"); }
-  void restart() { do_("restart"); }
-  const std::string& url() const { return m_url; }
-  std::string outbox(int station) const { return m_folder.folder() + "/outbox" + std::to_string(station); }
-
- private:
-  void do_(const std::string& what) {
-    Child child({OVENWRIGHT_TEST_SERVER_SCRIPT, what, m_file});
-    EXPECT_EQ(child.wait(), 0) << what;
-  }
-  TestPlace m_folder{TestPlace::Kind::kFile};
-  std::string m_file = m_folder.folder() + "/server", m_url;
-};
-
 TEST(Stations, AddAtOnceThroughARestartWithoutLossOrDoubles) {
   // In full 1000 records each; here fewer, so that the whole suite stays quick.
   const char* const asked = std::getenv("OVENWRIGHT_STATION_RUNS");
@@ -191,6 +172,7 @@ TEST(Stations, AddAtOnceThroughARestartWithoutLossOrDoubles) {
     Options options;
     options.outbox = server.outbox(station);
     options.machine = "station " + std::to_string(station);
+    options.retryAfter_ms = 0;
     auto archive = Archive::open(server.url(), options);
     ASSERT_TRUE(archive) << archive.error().text();
     for (int i = 0; i < each; ++i, ++done) {

@@ -72,6 +72,8 @@ const std::vector<const char*> kTampering{"update record set digest = 'x'",
                                           "update content set size = 1",
                                           "delete from content",
                                           "delete from superseded",
+                                          "update repeated set of_number = 1",
+                                          "delete from repeated",
                                           "update search set words = ''",
                                           "delete from search",
                                           "update released_window set released_by = 'x'",
@@ -90,6 +92,10 @@ void fill(Archive& archive) {
   ASSERT_TRUE(archive.add({&again, 1}));
   ASSERT_TRUE(archive.notePrinted(std::vector{added->front().id}, "R. Quill"));
   ASSERT_TRUE(archive.release(window(), "R. Quill"));
+  const TestPlace other{TestPlace::Kind::kFile};
+  auto second = other.open("station B");
+  ASSERT_TRUE(second.add(madeUpRuns(1, 1)));  // the same log once more
+  ASSERT_TRUE(second.moveTo(archive));
 }
 
 TEST(Roles, OfNobodyChangeWhatAFileKeeps) {
@@ -119,7 +125,7 @@ TEST(Roles, ThatAddChangeNothingThatAServerKeeps) {
     std::string url = place.where();
     url.replace(url.find("ow@"), 3, user + "@");
     auto trouble = Trouble::kNone;
-    const auto other = Database::openServer(url, 5, trouble);
+    const auto other = Database::openServer(url, {}, trouble);
     ASSERT_TRUE(other) << other.error().text();
     for (const char* sql : kTampering) {
       EXPECT_TRUE((*other)->execute(QLatin1String(sql))) << role << ": " << sql;

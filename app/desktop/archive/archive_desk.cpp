@@ -44,8 +44,9 @@ bool ArchiveDesk::isServer() const {
 
 Result<archive::Archive*> ArchiveDesk::kept(Result<archive::Archive> opened) {
   m_looked = true;
+  m_missing = !opened && ArchiveLink::isMissing(opened.error());
   if (!opened) {
-    m_trouble = opened.error();
+    m_trouble = m_missing ? std::nullopt : std::optional(opened.error());
     return opened.error();
   }
   m_trouble.reset();

@@ -99,7 +99,8 @@ bool ArchiveLink::isServer() const { return isServerUrl(m_where); }
 bool ArchiveLink::isAt(const QString& where) const { return placeOf(where) == m_where; }
 
 bool ArchiveLink::isMissing(const Error& error) {
-  return error.code == ErrorCode::kIo && error.message == "there is no archive";
+  return error.code == ErrorCode::kIo &&
+         (error.message == "there is no archive" || error.message == "there is no archive in the database yet");
 }
 
 void ArchiveLink::setWhere(const QString& where) {

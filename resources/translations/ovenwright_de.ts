@@ -1869,6 +1869,10 @@
         <source>chance unknown: the log ends hot</source>
         <translation>Chance unbekannt: das Log endet heiß</translation>
     </message>
+    <message>
+        <source>No recipe of this oven is predicted to hold every requirement: the best margin that the model finds is %1, and its error does not rule a pass out.</source>
+        <translation>Für kein Rezept dieses Ofens wird vorhergesagt, dass es alle Anforderungen hält: Die beste Reserve, die das Modell findet, ist %1, und ihr Fehler schließt ein Bestehen nicht aus.</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

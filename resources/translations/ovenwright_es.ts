@@ -1869,6 +1869,10 @@
         <source>chance unknown: the log ends hot</source>
         <translation>probabilidad desconocida: el registro termina en caliente</translation>
     </message>
+    <message>
+        <source>No recipe of this oven is predicted to hold every requirement: the best margin that the model finds is %1, and its error does not rule a pass out.</source>
+        <translation>De ninguna receta de este horno se predice que cumpla todos los requisitos: el mejor margen que halla el modelo es %1, y su error no excluye que cumpla.</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

@@ -1837,6 +1837,10 @@
         <source>chance unknown: the log ends hot</source>
         <translation>概率未知：记录结束时仍热</translation>
     </message>
+    <message>
+        <source>No recipe of this oven is predicted to hold every requirement: the best margin that the model finds is %1, and its error does not rule a pass out.</source>
+        <translation>预测此炉没有配方能满足全部要求：模型找到的最佳裕量为 %1，但其误差不排除合格的可能。</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

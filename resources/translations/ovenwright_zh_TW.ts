@@ -1837,6 +1837,10 @@
         <source>chance unknown: the log ends hot</source>
         <translation>機率未知：記錄結束時仍熱</translation>
     </message>
+    <message>
+        <source>No recipe of this oven is predicted to hold every requirement: the best margin that the model finds is %1, and its error does not rule a pass out.</source>
+        <translation>預測此爐沒有配方能滿足全部要求：模型找到的最佳裕度為 %1，但其誤差不排除合格的可能。</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

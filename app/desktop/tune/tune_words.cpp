@@ -252,7 +252,10 @@ QStringList cautionsInFull() {
 
 QString infeasibleText(const tune::Infeasible& infeasible, const Format& format) {
   const QString text =
-      Words::tr("No recipe of this oven holds every requirement: the best margin that the model finds is %1.")
+      (infeasible.ruled_out
+           ? Words::tr("No recipe of this oven holds every requirement: the best margin that the model finds is %1.")
+           : Words::tr("No recipe of this oven is predicted to hold every requirement: the best margin that the model "
+                       "finds is %1, and its error does not rule a pass out."))
           .arg(format.percent(infeasible.best_margin));
   // Two placements whose peaks lie further apart than the window leaves room.
   const auto& conflicts = infeasible.conflicts;

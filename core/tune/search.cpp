@@ -9,10 +9,8 @@
 namespace ovenwright::tune {
 namespace {
 
-constexpr double kNoValue = -20;  // margin of a required result without value
-// Steps of the finite differences, variables' units. A belt that differs samples the carried noise elsewhere, which a
-// small step would take for a change of slopes.
-constexpr double kDifference = 1, kSpeedDifference = 5;
+constexpr double kNoValue = -20;   // margin of a required result without value
+constexpr double kDifference = 1;  // step of the finite differences, variables' units
 constexpr double kFirstRegion = 20, kLastRegion = 0.4, kMostRegion = 40;
 constexpr int kMostSteps = 18, kMostPasses = 40;
 constexpr std::size_t kTriesAPass = 5;
@@ -165,8 +163,7 @@ std::shared_ptr<const Search::Linear> Search::linearise(const Point& point) cons
   for_each_index(n, [&](std::size_t k) {
     if (space_.upper()[k] - space_.lower()[k] < 1e-9) return;
     auto x = point.x;
-    const double length = k == space_.speed() ? kSpeedDifference : kDifference;
-    const double step = x[k] + length <= space_.upper()[k] ? length : -length;
+    const double step = x[k] + kDifference <= space_.upper()[k] ? kDifference : -kDifference;
     x[k] += step;
     const Point moved = predicted(x, false);
     if (moved.limits.size() != point.limits.size()) return;

@@ -163,7 +163,7 @@ TEST_P(ArchivedLot, GroupsAreCompared) {
   const auto unknown = program({"compare", "--a", arguments[2], "--b", "00000000deadbeef"});
   EXPECT_EQ(unknown.status, 3);
   EXPECT_EQ(std::ranges::count(unknown.err, '\n'), 1) << unknown.err;
-  EXPECT_NE(unknown.err.find("there is no record 00000000deadbeef"), std::string::npos) << unknown.err;
+  EXPECT_NE(unknown.err.find("there is no record"), std::string::npos) << unknown.err;
   EXPECT_EQ(program({"compare", "--a", "none-1", "--b", "none-2"}).status, 3);
   EXPECT_EQ(program({"compare", "--a", "none-1"}).status, 2);
   EXPECT_EQ(ovenwright_program({"compare"}).status, 2);

@@ -3,7 +3,6 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <sys/resource.h>
-#include <unistd.h>
 
 #include <QAction>
 #include <QLabel>
@@ -324,49 +323,6 @@ TEST_F(FaultsTest, ADiskThatIsFullIsNamedAndNothingIsHalfKept) {
   EXPECT_TRUE(comesTrue([this] { return status().records == 3; }));
   auto archive = archive::Archive::open(m_archive->where().toStdString(), {});
   EXPECT_TRUE(archive->verify()->holds());
-}
-
-/// Lets the rights of files hold, also where the test runs as root.
-class WithoutPrivileges {
- public:
-  WithoutPrivileges() {
-    if (m_user == 0) {
-      EXPECT_EQ(::seteuid(65534), 0);
-    }
-  }
-  ~WithoutPrivileges() {
-    if (m_user == 0) {
-      EXPECT_EQ(::seteuid(0), 0);
-    }
-  }
-
- private:
-  uid_t m_user = ::geteuid();
-};
-
-TEST_F(FaultsTest, ADiskThatCannotBeWrittenIsNamedAndItsRunsAreShown) {
-  const std::string folder = m_folder.filePath(QStringLiteral("kept")).toStdString();
-  ASSERT_TRUE(QDir().mkpath(QString::fromStdString(folder)));
-  const std::string path = folder + "/archive.sqlite";
-  { ASSERT_TRUE(archive::Archive::open(path, {})->add(madeUpRuns(1, 3))); }
-  openDemo();
-  for (const auto& each : {m_folder.path(), QString::fromStdString(folder)})
-    QFile::setPermissions(each, QFile::ReadOwner | QFile::ExeOwner | QFile::ReadOther | QFile::ExeOther);
-  QFile::setPermissions(QString::fromStdString(path), QFile::ReadOwner | QFile::ReadOther);
-  {
-    const WithoutPrivileges bound;
-    use(path);
-    showLots();
-    EXPECT_TRUE(comesTrue([this] { return page()->model()->rowCount() == 3; }));
-    const QString said = keep();
-    EXPECT_THAT(said.toStdString(), HasSubstr("Nothing was kept: " + path));
-    EXPECT_THAT(said.toStdString(), HasSubstr("It cannot be written."));
-    showLots();
-    EXPECT_EQ(page()->model()->rowCount(), 3);
-    m_archive->setWhere(m_folder.filePath(QStringLiteral("none.sqlite")));
-  }
-  for (const auto& each : {m_folder.path(), QString::fromStdString(folder)})
-    QFile::setPermissions(each, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
 }
 
 struct File {

@@ -75,7 +75,7 @@ class Archive {
   ///               is brought forward either way, after a backup.
   /// Errors: kIo: no archive, damaged, of a newer version, cannot be opened or written, in use for longer than the
   /// timeout. A server that is away is no error: see state(). One that refuses is, unless this machine has added to it
-  /// before: then what is kept waits in the outbox, and state() says why.
+  /// before: then what is kept waits in the outbox (but add() fails where the right to add is gone); state() says why.
   static Result<Archive> open(const std::string& where, const Options& options = {});
   Archive(Archive&&) noexcept;
   Archive& operator=(Archive&&) noexcept;

@@ -12,6 +12,9 @@
 
 namespace ovenwright::archive {
 
+/// For how long a connection that nobody uses is trusted.
+constexpr int kMayBeGone_ms = 3'000;
+
 /// What an open archive holds: the file, or the outbox and, while it answers, the server.
 struct Archive::Data {
   std::string where;

@@ -21,7 +21,6 @@ Result<Database*> Archive::Data::listing() {
 /// A connection that nobody used for a while may have gone without a word: a server that was restarted, a network that
 /// forgot it. Then a new one is made, and nobody hears of it.
 void Archive::Data::freshen() {
-  constexpr int kMayBeGone_ms = 3'000;
   if (server && used.isValid() && used.hasExpired(kMayBeGone_ms)) {
     if (!server->value(QStringLiteral("select 1"))) noteServer();
   }

@@ -22,7 +22,7 @@ struct AddedLine {
   archive::RunTime time;
 };
 std::string added_json(const AddedLine& line);
-/// "kept 7kq2mv9x-12: a.csv, pass, margin 31 %, run at 2026-03-11T09:14:22Z (by the clock in the log)", or "already
+/// "kept 7kq2mv9x-12: a.csv, pass, margin 31 %, run at 2026-03-11T09:14:22Z (by the log's own clock)", or "already
 /// 7kq2mv9x-12: a.csv".
 std::string added_text(const AddedLine& line);
 

@@ -13,6 +13,9 @@ namespace ovenwright::command {
 
 /// --format, -o, --quiet, --version and --help.
 void add_common(CLI::App& app, Common& common);
+/// --leave-empty.
+void add_leave_empty(CLI::App& app, bool& leave_empty);
+
 /// --board, --oven, --recipe, --layout, --leave-empty and --entry.
 void add_setting(CLI::App& app, LogOptions& log);
 /// The same and --run.

@@ -142,6 +142,7 @@ void add_learn(CLI::App& app, LearnOptions& learn) {
   repeatable(app.add_option("--window", learn.windows, "Process window; may be repeated")->option_text("WINDOW"));
   app.add_option("--layout", learn.layout, "How to read the logs, where finding out by itself fails")
       ->option_text("LAYOUT");
+  add_leave_empty(app, learn.leave_empty);
   app.add_option("--run", learn.run, "Of a log with several passes, only this one, from 1")
       ->check(CLI::PositiveNumber.description(""))
       ->option_text("N");
@@ -351,6 +352,7 @@ class Parser {
                       ->option_text("LEVEL");
     auto* different = compare_command_->add_flag("--different-thermocouples", compare_.different_thermocouples,
                                                  "Though channels and board have the same names");
+    add_leave_empty(*compare_command_, compare_.leave_empty);
     // Groups were judged when they were archived, and keep what they were judged with.
     for (auto* option : {window, board, oven, recipe, layout, run, entry, align, different}) option->excludes(ids_a);
     add_common(*compare_command_, compare_.common);

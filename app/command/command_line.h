@@ -51,6 +51,7 @@ struct ListOptions {
 struct LearnOptions {
   std::vector<std::string> logs, recipes, windows;
   std::optional<std::string> board, oven, layout, runs;
+  bool leave_empty = false;
   std::optional<int> run;
   std::optional<double> entry_s;
 };
@@ -85,6 +86,7 @@ struct CompareOptions {
   std::vector<double> entries_s;
   std::optional<double> align_C;
   bool different_thermocouples = false;
+  bool leave_empty = false;
 };
 
 struct LotOptions {

@@ -36,6 +36,7 @@ Result<Judged> judged(const CompareOptions& options, std::size_t side) {
                  options.layout,
                  own_of(options.runs, side),
                  own_of(options.entries_s, side)};
+  log.leave_empty = options.leave_empty;
   if (auto error = read_inputs(log, judged.request)) return *error;
   const auto& file = options.logs[side];
   auto checked = check::check(file, judged.request);

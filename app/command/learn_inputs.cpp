@@ -49,6 +49,10 @@ Result<tune::RunList> read_runs(const LearnOptions& options) {
     if (!found) return found.error();
     layout = *std::move(found);
   }
+  if (options.leave_empty) {
+    if (!layout) layout.emplace();
+    layout->leave_empty = true;
+  }
   for (auto& run : list->runs) {
     if (!windows.empty()) run.windows = windows;
     if (options.entry_s) run.entry_s = options.entry_s;

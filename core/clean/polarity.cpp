@@ -43,14 +43,14 @@ Rises rises_of(const run::Run& run) {
   return rises;
 }
 
-/// The median of the other traces at each moment.
-std::vector<double> others(const Rises& rises, std::size_t channel) {
+/// The median of the other traces at each moment, without those that fall as no board does.
+std::vector<double> others(const Rises& rises, const std::vector<bool>& falling, std::size_t channel) {
   std::vector<double> middle(rises.time_s.size(), std::numeric_limits<double>::quiet_NaN());
   std::vector<double> now;
   for (std::size_t i = 0; i < middle.size(); ++i) {
     now.clear();
     for (std::size_t k = 0; k < rises.of_C.size(); ++k)
-      if (k != channel && !std::isnan(rises.of_C[k][i])) now.push_back(rises.of_C[k][i]);
+      if (k != channel && !falling[k] && !std::isnan(rises.of_C[k][i])) now.push_back(rises.of_C[k][i]);
     if (!now.empty()) middle[i] = run::median(now);
   }
   return middle;
@@ -108,22 +108,22 @@ void flag_reversed_polarity(run::Run& run) {
   if (std::ranges::none_of(run.channels, gets_below_its_start)) return;  // most runs end here
   const auto rises = rises_of(run);
   const auto valid = std::ranges::count_if(run.channels, [](const run::Channel& c) { return c.trace.has_value(); });
-  // A trace alone, or every one of a board whose plugs are all the wrong way round: no other says how a run rises.
-  const auto falls = [&](std::size_t k) {
-    return !run.channels[k].trace || falls_alone(rises.of_C[k], *run.channels[k].trace);
-  };
-  std::size_t falling = 0;
-  while (falling < run.channels.size() && falls(falling)) ++falling;
-  const bool all_fall = valid > 0 && falling == run.channels.size();
+  // What falls far below its start and the room is reversed whatever the others do: alone, all of them, or most.
+  std::vector<bool> falling;
+  for (std::size_t k = 0; k < run.channels.size(); ++k) {
+    const auto& trace = run.channels[k].trace;
+    falling.push_back(trace && falls_alone(rises.of_C[k], *trace));
+  }
+  const bool all_fall = std::ranges::count(falling, true) == valid;
   for (std::size_t k = 0; k < run.channels.size(); ++k) {
     auto& channel = run.channels[k];
     if (!channel.trace) continue;
     const auto& own = rises.of_C[k];
     std::optional<Interval> reversed;
-    if (all_fall) {
+    if (falling[k]) {
       reversed = Interval{channel.trace->time_s().front(), channel.trace->time_s().back()};
     } else if (valid > 1) {
-      const auto rest = others(rises, k);
+      const auto rest = others(rises, falling, k);
       const auto peak = static_cast<std::size_t>(
           std::ranges::max_element(rest, [](double a, double b) { return !std::isnan(b) && !(a >= b); }) -
           rest.begin());

@@ -21,7 +21,7 @@ struct Stretch {
 /// What one pass over the values of a channel finds.
 struct Overview {
   bool all_finite = true;
-  double lowest = 0, highest = 0;  ///< among numbers
+  double lowest = 0, highest = 0;  ///< of no meaning unless all_finite
   double largest_step = 0;         ///< between neighbouring numbers
 };
 

@@ -116,9 +116,9 @@ class Composer {
     const auto one = [&](Side side) {
       const std::size_t out = side == Side::kA ? comparison_.out_a : comparison_.out_b;
       if (out == 0) return say({.clause = {"runs.none", {letter(side)}}});
-      say({.clause = {"runs.some",
-                      {letter(side), counted("k", out),
-                       counted("n", side == Side::kA ? comparison_.runs_a : comparison_.runs_b)}},
+      const std::size_t runs = side == Side::kA ? comparison_.runs_a : comparison_.runs_b;
+      if (runs == 1) return say({.clause = {"runs.one", {letter(side)}}});
+      say({.clause = {"runs.some", {letter(side), counted("k", out), counted("n", runs)}},
            .count = static_cast<int>(out)});
     };
     const bool b_first = comparison_.margins.more == Side::kB;

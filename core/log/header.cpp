@@ -241,6 +241,32 @@ std::size_t names_row(const std::vector<HeaderRow>& rows) {
 
 bool tells_time(const HeaderText& text) { return (text.words & (kTimeWord | kDateWord | kIndexWord)) != 0; }
 
+struct Group {
+  std::size_t from = 0, to = 0, columns = 0;
+};
+
+/// The columns under each name of a row of groups, where there are several and all have the same columns below them: a
+/// line of notes ("Lot", "QM-2") that happens to stand there does not.
+template <class Measured>
+std::vector<Group> groups_over(const std::vector<HeaderText>& groups, const std::vector<HeaderText>& own,
+                               const Measured& measured) {
+  std::vector<Group> list;
+  for (std::size_t from = 0, to = 0; from < groups.size(); from = to) {
+    to = from + 1;
+    if (groups[from].whole.empty() || (from == 0 && tells_time(groups[0]))) continue;
+    while (to < groups.size() && groups[to].whole.empty()) ++to;
+    std::size_t columns = 0;
+    for (std::size_t i = from; i < to; ++i) columns += measured(i) ? 1 : 0;
+    if (columns > 0) list.push_back({from, to, columns});
+  }
+  const auto at = [&own](std::size_t i) { return own.begin() + static_cast<std::ptrdiff_t>(i); };
+  const bool alike = std::all_of(list.begin(), list.end(), [&](const Group& group) {
+    return std::equal(at(group.from), at(group.to), at(list.front().from), at(list.front().to),
+                      [](const HeaderText& a, const HeaderText& b) { return a.name == b.name; });
+  });
+  return list.size() > 1 && alike ? list : std::vector<Group>{};
+}
+
 /// Names that stand once over several columns ("R118" over "Time" and "Temp", or over "Top" and "Bottom") and those
 /// below them, which repeat, make one name: "R118", or "R118 Top" where a group has several columns that tell no time.
 void name_by_groups(TableHeader& header, const std::vector<HeaderRow>& rows, std::size_t names) {
@@ -257,20 +283,22 @@ void name_by_groups(TableHeader& header, const std::vector<HeaderRow>& rows, std
   if (names > 0 && may_name(rows[names - 1]) && leaves_open(rows[names - 1], rows[names])) upper = names - 1;
   if (names + 1 < rows.size() && may_name(rows[names + 1]) && leaves_open(rows[names], rows[names + 1])) upper = names;
   if (upper == rows.size()) return;
-  const std::vector<HeaderText>&groups = rows[upper].cells, &own = rows[upper + 1].cells;
+  const std::vector<HeaderText>& own = rows[upper + 1].cells;
+  std::vector<HeaderText> groups = rows[upper].cells;
+  const bool times_first = tells_time(groups[0]);
   const auto measured = [&](std::size_t i) {
-    return !own[i].whole.empty() && !tells_time(own[i]) && !(i == 0 && tells_time(groups[0]));
+    return !own[i].whole.empty() && !tells_time(own[i]) && !(i == 0 && times_first);
   };
   std::set<std::string> seen;
   bool repeated = false;
   for (std::size_t i = 0; i < own.size(); ++i) repeated = (measured(i) && !seen.insert(own[i].name).second) || repeated;
   if (!repeated) return;
-  for (std::size_t from = 0, to = 0; from < groups.size(); from = to) {
-    to = from + 1;
-    if (groups[from].whole.empty() || (from == 0 && tells_time(groups[0]))) continue;
-    while (to < groups.size() && groups[to].whole.empty()) ++to;
-    std::size_t columns = 0;
-    for (std::size_t i = from; i < to; ++i) columns += measured(i) ? 1 : 0;
+  auto list = groups_over(groups, own, measured);
+  if (list.empty() && groups[0].whole.empty()) {  // a row without its last comma was taken for one without its first
+    std::rotate(groups.begin(), groups.begin() + 1, groups.end());
+    list = groups_over(groups, own, measured);
+  }
+  for (const auto& [from, to, columns] : list) {
     for (std::size_t i = from; i < to; ++i) {
       if (!measured(i)) continue;
       const bool alone = columns == 1 || own[i].name.empty();

@@ -142,6 +142,7 @@ void RowReader::note_rows(std::size_t first_line, std::size_t last_line, std::si
   if (account.first_data_line == 0) account.first_data_line = first_line;
   account.last_data_line = last_line;
   account.last_skipped.clear();
+  account.timeless_behind = 0;
   other_table_ = 0;
 }
 
@@ -297,6 +298,7 @@ bool RowReader::take(const Row& row, std::size_t at) {
         ++account.statistics;
       } else {
         ++account.timeless_count;
+        ++account.timeless_behind;
         keep(account.timeless,
              {row.line, time_column, std::string{cell_at(row, std::max(0, time_column - 1))}, "a time"});
       }

@@ -32,7 +32,8 @@ class RowReader {
     std::vector<Problem> short_rows;
     std::vector<Problem> odd_rows;  ///< too many cells, a header or a decimal sign of their own; the first few
     std::size_t short_count = 0;
-    std::size_t unreadable_count = 0, timeless_count = 0;
+    std::size_t unreadable_count = 0;
+    std::size_t timeless_count = 0, timeless_behind = 0;  ///< all, and those since the last row of data
     bool unreadable_alike = true;     ///< the same text in all of them
     std::vector<std::size_t> breaks;  ///< places of rows of data that a blank or other line stands before; the last few
     std::size_t repeated_headers = 0, statistics = 0, comments = 0;

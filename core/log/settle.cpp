@@ -62,14 +62,18 @@ void warn_of_cut(WideResult& result, const std::string& file, std::size_t line) 
 void note_left_empty(const std::vector<RowReader::Account>& accounts, bool by_word, std::size_t last_data,
                      const WidePlan& plan, const std::string& file, WideResult& result) {
   std::size_t cells = 0, rows = 0;
+  bool behind = false;
   const Problem* first_cell = nullptr;
   const Problem* first_row = nullptr;
   for (const auto& account : accounts) {
     if (!by_word) cells += account.unreadable_count;
     if (first_cell == nullptr && !by_word && !account.unreadable.empty()) first_cell = &account.unreadable.front();
-    rows += account.timeless_count;
+    if (!behind) rows += account.timeless_count;
+    if (account.last_data_line == last_data) {  // behind it stand sums and the like
+      rows -= account.timeless_behind;
+      behind = true;
+    }
     for (const Problem& problem : account.timeless) {
-      if (problem.line > last_data) --rows;  // sums and the like
       if (first_row == nullptr && problem.line < last_data) first_row = &problem;
     }
   }

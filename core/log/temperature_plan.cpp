@@ -327,6 +327,11 @@ class Planner {
     if (!extent.any()) return;
     extent.start *= plan_.scale;
     extent.peak *= plan_.scale;
+    double top = -std::numeric_limits<double>::infinity();
+    for (const ChannelEvidence& channel : channels_) {
+      for (const double value : without_sentinels(*channel.values))
+        if (std::isfinite(value)) top = std::max(top, value * plan_.scale);
+    }
     const auto doubt = [](const char* stated, double top_C, const char* other, double other_C) {
       return fmt::format("The file says {}, which makes the top {:.0f} °C: no run. As {} it would be {:.0f} °C.",
                          stated, top_C, other, other_C);
@@ -334,9 +339,9 @@ class Planner {
     const double start_C = celsius(extent.start, "degF"), peak_C = celsius(extent.peak, "degF");  // read as °F
     if (plan_.unit == "degF" && peak_C < 150 && start_C < 5 && extent.start > 5 && extent.start < 60 &&
         extent.peak > 140 && extent.peak < 330)
-      plan_.assumed.push_back({"unit", doubt("°F", peak_C, "°C", extent.peak), "degF", "degC"});
+      plan_.assumed.push_back({"unit", doubt("°F", celsius(top, "degF"), "°C", top), "degF", "degC"});
     if (plan_.unit == "degC" && likely_unit(extent, false) == "degF")
-      plan_.assumed.push_back({"unit", doubt("°C", extent.peak, "°F", peak_C), "degC", "degF"});
+      plan_.assumed.push_back({"unit", doubt("°C", top, "°F", celsius(top, "degF")), "degC", "degF"});
   }
 
   void voltages(int cold_junction_column, const std::optional<UnitText>& cold_junction_unit) {

@@ -276,7 +276,7 @@ class Planner {
   static std::string minutes(double seconds) {
     constexpr double kMinute = 60, kHour = 3600;
     const auto number = [](double value) {
-      return value >= 1000 || value < 0.001 ? fmt::format("{:.0f}", value) : fmt::format("{:.3g}", value);
+      return value >= 99.95 ? fmt::format("{:.0f}", value) : fmt::format("{:.3g}", value);
     };
     if (seconds < 2 * kMinute) return number(seconds) + " s";
     return seconds <= 2 * kHour ? number(seconds / kMinute) + " min" : number(seconds / kHour) + " h";

@@ -1,5 +1,6 @@
 #include <nlohmann/json.hpp>
 
+#include "core/compare/sentence.h"
 #include "core/report/compare_report.h"
 #include "core/report/json_parts.h"
 #include "core/units/version.h"
@@ -103,6 +104,7 @@ std::string compare_json(const compare::Comparison& comparison, const ComparedSi
   json["faster"] = name_of(comparison.faster);
   json["margin"] = margin_part(comparison);
   json["sentence"] = comparison.sentence;
+  if (comparison.several_a || comparison.several_b) json["note"] = compare::compose_note(comparison).text;
   return dumped(json) + "\n";
 }
 

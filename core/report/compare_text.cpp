@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/compare/sentence.h"
 #include "core/judge/decide.h"
 #include "core/report/compare_report.h"
 #include "core/report/table.h"
@@ -107,7 +108,9 @@ std::string meaning(const compare::Comparison& comparison) {
 }  // namespace
 
 std::string compare_text(const compare::Comparison& comparison, const ComparedSide& a, const ComparedSide& b) {
-  std::string text = wrapped(comparison.sentence) + "\n" + side_text("A", a, comparison.verdict_a) +
+  std::string text = wrapped(comparison.sentence) + "\n";
+  if (comparison.several_a || comparison.several_b) text += wrapped(compare::compose_note(comparison).text) + "\n";
+  text += side_text("A", a, comparison.verdict_a) +
                      side_text("B", b, comparison.verdict_b) + windows_text(comparison);
   if (!comparison.of_groups)
     text += comparison.alignment ? fmt::format("Lined up at {}: {} s on A's log, {} s on B's.\n",

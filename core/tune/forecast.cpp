@@ -16,7 +16,7 @@ constexpr double kCoverage = 1.96;
 
 // Slopes are off by errors of their own, whatever the level's: a share of the slope, of its change against the measured
 // run (up to a share of the slope), and of the slope by the change of the belt (ln v/v₁). From four kinds of invented
-// ovens (docs/heat_model.md).
+// ovens; docs/heat_model.md has shares of three of them.
 struct SlopeError {
   double own, change, most_by_change, belt;
 };

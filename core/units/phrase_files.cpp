@@ -6,7 +6,7 @@ namespace ovenwright {
 namespace {
 
 /// What is said of files: of those that people edit, of logs that are refused, of faults and of how a log was read.
-constexpr std::array<std::string_view, 242> kWords{
+constexpr std::array<std::string_view, 236> kWords{
     "found {0} for \"{1}\", expected {2}",
     "missing \"{0}\", expected {1}",
     "missing \"{0}\" in {1}, expected {2}",
@@ -232,14 +232,8 @@ constexpr std::array<std::string_view, 242> kWords{
     "has {0} × {1} points: no logo is that large",
     "is a damaged picture: {0}",
     "is larger than 4 MB: no logo is",
-    "the record's body is damaged",
-    "packed bytes are damaged",
-    "stopped",
     "was stopped",
     "found \"{0}\", expected a regular expression ({1})",
-    "the disk is full",
-    "it cannot be written",
-    "it is damaged, or no database",
     "the database reports an error",
     "the zip archive",
     "Not a zip archive",

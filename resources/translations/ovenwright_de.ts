@@ -117,6 +117,17 @@
         <source>%1 is of a log that %2 had kept already, as %3 in lot %4: the lists show that one.</source>
         <translation>%1 gehört zu einem Log, das %2 schon aufbewahrt hatte, als %3 in Los %4: Die Listen zeigen jenes.</translation>
     </message>
+    <message>
+        <source>%1 is of a log that %2 had kept already, as %3: the lists show that one.</source>
+        <translation>%1 gehört zu einem Log, das %2 schon aufbewahrt hatte, als %3: Die Listen zeigen jenes.</translation>
+    </message>
+    <message numerus="yes">
+        <source>So are %n more.</source>
+        <translation>
+            <numerusform>Das gilt auch für %n weiteren.</numerusform>
+            <numerusform>Das gilt auch für %n weitere.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ChangeNote</name>
@@ -318,6 +329,11 @@
             <numerusform>%n gemeinsames Thermoelement</numerusform>
             <numerusform>%n gemeinsame Thermoelemente</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>runs, thermocouples in common</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -1587,7 +1603,7 @@
     </message>
     <message>
         <source>of the means of the runs. ± is the half width of the 95 % interval of two samples (Welch), from the scatter of the runs; n says how many values stand behind each side. Errors that all runs of a group share, such as those of its thermocouples, are not in it. In the lanes a mark is a mean, a thin tick a run, a longer one a run that is out.</source>
-        <translation>der Mittel der Läufe. ± ist die halbe Breite des 95-%-Intervalls zweier Stichproben (Welch), aus der Streuung der Läufe; n sagt, wie viele Werte hinter jeder Seite stehen. Fehler, die alle Läufe einer Gruppe teilen, etwa die ihrer Thermoelemente, sind nicht darin. In den Bahnen ist eine Marke ein Mittel, ein dünner Strich ein Lauf, ein längerer ein Lauf, der verletzt ist.</translation>
+        <translation>der Mittel der Läufe. ± ist die halbe Breite des 95-%-Intervalls zweier Stichproben (Welch), aus der Streuung der Läufe; n sagt, wie viele Werte hinter jeder Seite stehen. Fehler, die alle Läufe einer Gruppe teilen, etwa die ihrer Thermoelemente, sind nicht darin. In den Bahnen ist eine Marke ein Mittel, ein dünner Strich ein Lauf, ein längerer ein Lauf außerhalb der Grenzen.</translation>
     </message>
     <message>
         <source>Runs of A</source>
@@ -2380,7 +2396,7 @@
     </message>
     <message>
         <source>%1 of %2 out</source>
-        <translation>%1 von %2 verletzt</translation>
+        <translation>%1 von %2 außerhalb</translation>
     </message>
     <message>
         <source>A, mean margin</source>
@@ -3695,6 +3711,11 @@
     <message>
         <source>An interval for the differences needs two on each side.</source>
         <translation>Ein Intervall der Unterschiede braucht zwei auf jeder Seite.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what A has, what B has</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -5128,10 +5149,6 @@
 <context>
     <name>ovenwright::desktop::RunsModel</name>
     <message>
-        <source>The result that decides the margin of the run, as it was judged when it was kept</source>
-        <translation>Das Ergebnis, das die Reserve des Laufs bestimmt, so wie es beim Aufbewahren beurteilt war</translation>
-    </message>
-    <message>
         <source>Mark</source>
         <translation>Markieren</translation>
     </message>
@@ -5236,6 +5253,10 @@
         <source>%1, of the chosen zone</source>
         <comment>time of a run</comment>
         <translation>%1, zur gewählten Zone</translation>
+    </message>
+    <message>
+        <source>The result that decides the margin of the run, as it was judged when it was kept.</source>
+        <translation>Das Ergebnis, das die Reserve des Laufs bestimmt, so wie es beim Aufbewahren beurteilt war.</translation>
     </message>
 </context>
 <context>

@@ -45,6 +45,13 @@
             <numerusform>%n refused by the server and kept here</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>So are %n more.</source>
+        <translation>
+            <numerusform>So is %n more.</numerusform>
+            <numerusform>So are %n more.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>

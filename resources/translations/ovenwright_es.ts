@@ -117,6 +117,17 @@
         <source>%1 is of a log that %2 had kept already, as %3 in lot %4: the lists show that one.</source>
         <translation>%1 es de un registro que %2 ya había guardado, como %3 en el lote %4: las listas muestran ese.</translation>
     </message>
+    <message>
+        <source>%1 is of a log that %2 had kept already, as %3: the lists show that one.</source>
+        <translation>%1 es de un registro que %2 ya había guardado, como %3: las listas muestran ese.</translation>
+    </message>
+    <message numerus="yes">
+        <source>So are %n more.</source>
+        <translation>
+            <numerusform>Lo mismo vale para %n más.</numerusform>
+            <numerusform>Lo mismo vale para %n más.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ChangeNote</name>
@@ -318,6 +329,11 @@
             <numerusform>%n termopar en común</numerusform>
             <numerusform>%n termopares en común</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>runs, thermocouples in common</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -3696,6 +3712,11 @@
         <source>An interval for the differences needs two on each side.</source>
         <translation>Un intervalo de las diferencias necesita dos en cada lado.</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what A has, what B has</comment>
+        <translation>%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::HelpWindow</name>
@@ -5128,10 +5149,6 @@
 <context>
     <name>ovenwright::desktop::RunsModel</name>
     <message>
-        <source>The result that decides the margin of the run, as it was judged when it was kept</source>
-        <translation>El resultado que decide el margen de la pasada, tal como se juzgó al guardarla</translation>
-    </message>
-    <message>
         <source>Mark</source>
         <translation>Marca</translation>
     </message>
@@ -5236,6 +5253,10 @@
         <source>%1, of the chosen zone</source>
         <comment>time of a run</comment>
         <translation>%1, de la zona elegida</translation>
+    </message>
+    <message>
+        <source>The result that decides the margin of the run, as it was judged when it was kept.</source>
+        <translation>El resultado que decide el margen de la pasada, tal como se juzgó al guardarla.</translation>
     </message>
 </context>
 <context>

@@ -109,7 +109,17 @@
     </message>
     <message>
         <source>%1 is of a log that %2 had kept already, as %3 in lot %4: the lists show that one.</source>
-        <translation>%1 的日志已由 %2 保存为 %3（批次 %4）：列表显示该条。</translation>
+        <translation>%1 的记录已由 %2 保存为 %3（批次 %4）：列表显示该条。</translation>
+    </message>
+    <message>
+        <source>%1 is of a log that %2 had kept already, as %3: the lists show that one.</source>
+        <translation>%1 的记录已由 %2 保存为 %3：列表显示该条。</translation>
+    </message>
+    <message numerus="yes">
+        <source>So are %n more.</source>
+        <translation>
+            <numerusform>另有 %n 条亦同。</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -310,6 +320,11 @@
         <translation>
             <numerusform>%n 个共同的热电偶</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>runs, thermocouples in common</comment>
+        <translation>%1，%2</translation>
     </message>
 </context>
 <context>
@@ -1576,7 +1591,7 @@
     </message>
     <message>
         <source>by the means of the runs’ smallest margins; neither, where they differ by less than their interval.</source>
-        <translation>依各次最小裕度的平均；相差小于其区间者，不分高下。</translation>
+        <translation>依各次最小裕量的平均；相差小于其区间者，不分高下。</translation>
     </message>
     <message>
         <source>%1 run %2</source>
@@ -1594,7 +1609,7 @@
     <message>
         <source>margin, %1</source>
         <comment>of a run</comment>
-        <translation>裕度，%1</translation>
+        <translation>裕量，%1</translation>
     </message>
     <message>
         <source>run %1</source>
@@ -2344,11 +2359,11 @@
     </message>
     <message>
         <source>A, mean margin</source>
-        <translation>A，平均裕度</translation>
+        <translation>A，平均裕量</translation>
     </message>
     <message>
         <source>B, mean margin</source>
-        <translation>B，平均裕度</translation>
+        <translation>B，平均裕量</translation>
     </message>
     <message>
         <source>These runs ran several recipes, so no zones stand here</source>
@@ -2356,11 +2371,11 @@
     </message>
     <message>
         <source>A, margin</source>
-        <translation>A，裕度</translation>
+        <translation>A，裕量</translation>
     </message>
     <message>
         <source>B, margin</source>
-        <translation>B，裕度</translation>
+        <translation>B，裕量</translation>
     </message>
 </context>
 <context>
@@ -3643,6 +3658,11 @@
     <message>
         <source>An interval for the differences needs two on each side.</source>
         <translation>差异的区间需要每边至少两次。</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what A has, what B has</comment>
+        <translation>%1，%2</translation>
     </message>
 </context>
 <context>
@@ -5058,10 +5078,6 @@
 <context>
     <name>ovenwright::desktop::RunsModel</name>
     <message>
-        <source>The result that decides the margin of the run, as it was judged when it was kept</source>
-        <translation>决定该次测温裕量的结果，以保存时的判定为准</translation>
-    </message>
-    <message>
         <source>Mark</source>
         <translation>标记</translation>
     </message>
@@ -5166,6 +5182,10 @@
         <source>%1, of the chosen zone</source>
         <comment>time of a run</comment>
         <translation>%1，属于所选温区</translation>
+    </message>
+    <message>
+        <source>The result that decides the margin of the run, as it was judged when it was kept.</source>
+        <translation>决定该次测温裕量的结果，以保存时的判定为准。</translation>
     </message>
 </context>
 <context>

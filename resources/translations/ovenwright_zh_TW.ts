@@ -109,7 +109,17 @@
     </message>
     <message>
         <source>%1 is of a log that %2 had kept already, as %3 in lot %4: the lists show that one.</source>
-        <translation>%1 的日誌已由 %2 保存為 %3（批次 %4）：清單顯示該筆。</translation>
+        <translation>%1 的記錄已由 %2 保存為 %3（批次 %4）：清單顯示該筆。</translation>
+    </message>
+    <message>
+        <source>%1 is of a log that %2 had kept already, as %3: the lists show that one.</source>
+        <translation>%1 的記錄已由 %2 保存為 %3：清單顯示該筆。</translation>
+    </message>
+    <message numerus="yes">
+        <source>So are %n more.</source>
+        <translation>
+            <numerusform>另有 %n 筆亦同。</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -249,7 +259,7 @@
     <message>
         <source>%1, rev %2</source>
         <comment>a run and its recipe</comment>
-        <translation>%1，版本 %2</translation>
+        <translation>%1，版次 %2</translation>
     </message>
     <message>
         <source>A solid, B dashed</source>
@@ -310,6 +320,11 @@
         <translation>
             <numerusform>%n 個共同的熱電偶</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>runs, thermocouples in common</comment>
+        <translation>%1，%2</translation>
     </message>
 </context>
 <context>
@@ -2872,7 +2887,7 @@
     <message>
         <source>%1, rev %2</source>
         <comment>a run and its recipe</comment>
-        <translation>%1，版本 %2</translation>
+        <translation>%1，版次 %2</translation>
     </message>
 </context>
 <context>
@@ -3643,6 +3658,11 @@
     <message>
         <source>An interval for the differences needs two on each side.</source>
         <translation>差異的區間需要每邊至少兩次。</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what A has, what B has</comment>
+        <translation>%1，%2</translation>
     </message>
 </context>
 <context>
@@ -5058,10 +5078,6 @@
 <context>
     <name>ovenwright::desktop::RunsModel</name>
     <message>
-        <source>The result that decides the margin of the run, as it was judged when it was kept</source>
-        <translation>決定該次測溫裕度的結果，以保存時的判定為準</translation>
-    </message>
-    <message>
         <source>Mark</source>
         <translation>標記</translation>
     </message>
@@ -5166,6 +5182,10 @@
         <source>%1, of the chosen zone</source>
         <comment>time of a run</comment>
         <translation>%1，屬於所選溫區</translation>
+    </message>
+    <message>
+        <source>The result that decides the margin of the run, as it was judged when it was kept.</source>
+        <translation>決定該次測溫裕度的結果，以保存時的判定為準。</translation>
     </message>
 </context>
 <context>

@@ -135,7 +135,7 @@ TEST_F(ArchivedSheet, OfTwoGroupsSaysWhatCompareSays) {
     for (const double share : {0.0, 0.003}) {
       // The demo's log with its temperatures further from 25 °C: another run.
       const std::string log = "run" + side.substr(2);
-      std::istringstream from(contents("profiles/demo/tern_run2.csv"));
+      std::istringstream from(contents(OVENWRIGHT_SOURCE "/profiles/demo/tern_run2.csv"));
       std::string all, line;
       while (std::getline(from, line)) {
         std::istringstream cells(line);

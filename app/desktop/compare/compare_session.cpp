@@ -227,7 +227,8 @@ void CompareSession::finishGroups() {
       if (log != m_document->logs().end() && (*log)->checked) groups[side].push_back({*log, 0});
     }
   // What could not be read is said by the document; of what is left there may be nothing to compare.
-  if (!groups[0].empty() && !groups[1].empty()) chooseGroups(std::move(groups[0]), std::move(groups[1]));
+  if (!groups[0].empty() && !groups[1].empty()) return chooseGroups(std::move(groups[0]), std::move(groups[1]));
+  refresh();
 }
 
 }  // namespace ovenwright::desktop

@@ -52,7 +52,8 @@ SentenceContent compareSentence(const CompareSession& session, const Format& for
 QString compareStatus(const Compared& compared) {
   const auto both = std::ranges::count_if(compared.pairs, [](const auto& pair) { return pair.a && pair.b; });
   const QString common = Words::tr("%n thermocouple(s) in common", nullptr, int(both));
-  return Words::tr("%n runs", nullptr, int(compared.runs())) + QStringLiteral(", ") + common;
+  return Words::tr("%1, %2", "runs, thermocouples in common")
+      .arg(Words::tr("%n runs", nullptr, int(compared.runs())), common);
 }
 
 }  // namespace ovenwright::desktop

@@ -95,8 +95,13 @@ void GroupPicker::ask(std::vector<GroupMember> members, const std::vector<std::o
   const bool said = std::ranges::any_of(sides, [](const auto& side) { return side.has_value(); });
   if (said) m_by->setCurrentIndex(m_by->count() - 1);
   fillValues();
+  const std::size_t half = (m_members.size() + 1) / 2;
+  for (std::size_t row = 0; row < m_members.size(); ++row) {
+    std::optional<std::size_t> side = row < half ? 0 : 1;
+    if (said) side = row < sides.size() ? sides[row] : std::nullopt;
+    setSide(int(row), side);
+  }
   if (!said) divide();
-  for (std::size_t row = 0; said && row < sides.size(); ++row) setSide(int(row), sides[row]);
   refresh();
   open();
 }
@@ -162,15 +167,11 @@ void GroupPicker::fillValues() {
 
 void GroupPicker::divide() {
   const int at = m_by->currentData().toInt();
-  const std::size_t half = (m_members.size() + 1) / 2;
+  if (at < 0) return;  // the marks stay as they are
   for (std::size_t row = 0; row < m_members.size(); ++row) {
     std::optional<std::size_t> side;
-    if (at < 0) {
-      side = row < half ? 0 : 1;
-    } else {
-      for (const std::size_t which : {1, 0})
-        if (m_values[which]->currentData().toString() == m_members[row].*kProperties[at]) side = which;
-    }
+    for (const std::size_t which : {1, 0})
+      if (m_values[which]->currentData().toString() == m_members[row].*kProperties[at]) side = which;
     setSide(int(row), side);
   }
   refresh();
@@ -200,7 +201,8 @@ QStringList GroupPicker::group(std::size_t side) const {
 
 void GroupPicker::refresh() {
   const auto a = group(0).size(), b = group(1).size();
-  QString text = tr("A has %n runs", nullptr, int(a)) + QStringLiteral(", ") + tr("B has %n runs.", nullptr, int(b));
+  QString text = tr("%1, %2", "what A has, what B has")
+                     .arg(tr("A has %n runs", nullptr, int(a)), tr("B has %n runs.", nullptr, int(b)));
   if (a == 0 || b == 0)
     text += u' ' + tr("Each needs one at least.");
   else if (a == 1 || b == 1)

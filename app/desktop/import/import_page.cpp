@@ -133,7 +133,11 @@ void ImportPage::refresh() {
     m_reading->refreshFailure(*m_failure, theme);
     return;
   }
-  m_file->fileModel()->setRun(view, view ? faultLines(m_document->current()->source, *view) : FaultLines{});
+  if (m_linesOf != view) {  // the log is read again for them: once for each judgement of it
+    m_lines = view ? faultLines(m_document->current()->source, *view) : FaultLines{};
+    m_linesOf = view;
+  }
+  m_file->fileModel()->setRun(view, m_lines);
   m_file->setTheme(theme);
   m_file->fitColumns();
   m_channels->refresh(theme, m_format);

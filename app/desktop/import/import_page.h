@@ -2,6 +2,7 @@
 #include <QWidget>
 
 #include "app/desktop/document/document.h"
+#include "app/desktop/import/fault_lines.h"
 #include "app/desktop/text/format.h"
 
 class QLabel;
@@ -51,6 +52,8 @@ class ImportPage : public QWidget {
   ChannelsPanel* m_channels;
   ReadingPanel* m_reading;
   QSplitter *m_rows, *m_columns;
+  std::shared_ptr<const RunView> m_linesOf;  ///< whose lines those are
+  FaultLines m_lines;
   bool m_wasShown = false;
 };
 

@@ -2,6 +2,7 @@
 
 #include <QtConcurrent>
 #include <algorithm>
+#include <utility>
 
 #include "app/archive/keep.h"
 #include "app/desktop/archive/archive_link.h"
@@ -44,8 +45,9 @@ KeepJob::KeepJob(ArchiveLink* link, QObject* parent) : QObject(parent), m_link(l
   connect(&m_watcher, &QFutureWatcherBase::finished, this, [this] {
     m_making = false;
     auto records = m_watcher.result();
+    const auto logs = std::exchange(m_wish, {}).logs;
     if (records) return add(*std::move(records));
-    lookForKept(records.error());
+    lookForKept(logs, records.error());
   });
 }
 
@@ -62,11 +64,11 @@ void KeepJob::start(Wish wish) {
   m_watcher.setFuture(QtConcurrent::run([wish = std::move(wish)] { return work(wish); }));
 }
 
-void KeepJob::lookForKept(const Error& error) {
+void KeepJob::lookForKept(const std::vector<Log>& logs, const Error& error) {
   using All = std::vector<Kept>;
   m_link->ask<All>(
       this, QStringLiteral("kept"),
-      [logs = m_wish.logs, error](archive::Archive& archive, const ArchiveLink::Stop&) -> Result<All> {
+      [logs, error](archive::Archive& archive, const ArchiveLink::Stop&) -> Result<All> {
         All all;
         for (const auto& log : logs) {
           archive::Filter filter;
@@ -85,12 +87,12 @@ void KeepJob::lookForKept(const Error& error) {
         }
         return all;
       },
-      [this](Result<All> all) {
+      [this, error](Result<All> all) {  // the error of the records, also where the archive could not be asked
         m_running = false;
         if (all) {
           emit kept(*all);
         } else {
-          emit failed(all.error());
+          emit failed(error);
         }
       });
 }

@@ -53,12 +53,12 @@ class KeepJob : public QObject {
   void add(std::vector<archive::NewRun> runs);
   /// Where no records can be made of runs that are kept already, as of a run that was opened from the archive: tells
   /// of these. Else fails with the error.
-  void lookForKept(const Error& error);
+  void lookForKept(const std::vector<Log>& logs, const Error& error);
 
   ArchiveLink* m_link;
   bool m_running = false;
   bool m_making = false;  // records that are not given to the archive yet
-  Wish m_wish;
+  Wish m_wish;            // while its records are made
   QFutureWatcher<Records> m_watcher;
 };
 

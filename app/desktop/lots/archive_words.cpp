@@ -111,13 +111,16 @@ QString repeatedText(const std::vector<archive::Repeated>& records) {
   if (records.empty()) return {};
   const auto& one = records.front();
   const auto text = [](const std::string& words) { return QString::fromStdString(words); };
-  QString said = QCoreApplication::translate("Archive",
-                                             "%1 is of a log that %2 had kept already, as %3 in lot %4: the "
-                                             "lists show that one.")
-                     .arg(text(one.id), text(one.station), text(one.of), text(one.lot));
-  if (records.size() > 1)
-    said += QStringLiteral(" ") +
-            QCoreApplication::translate("Archive", "So are %n more.", nullptr, int(records.size()) - 1);
+  QString said =
+      (one.lot.empty() ? QCoreApplication::translate(
+                             "Archive", "%1 is of a log that %2 had kept already, as %3: the lists show that one.")
+                             .arg(text(one.id), text(one.station), text(one.of))
+                       : QCoreApplication::translate("Archive",
+                                                     "%1 is of a log that %2 had kept already, as %3 in lot %4: the "
+                                                     "lists show that one.")
+                             .arg(text(one.id), text(one.station), text(one.of), text(one.lot)));
+  const int more = int(records.size()) - 1;  // not inside the call, where lupdate would miss the text
+  if (more > 0) said += QStringLiteral(" ") + QCoreApplication::translate("Archive", "So are %n more.", nullptr, more);
   return said;
 }
 

@@ -239,8 +239,8 @@ QVariant RunsModel::headerData(int section, Qt::Orientation orientation, int rol
   if (role == Qt::ToolTipRole) {
     const QString unsorted = tr("The list cannot be sorted by this: it is read from each record once its row is seen.");
     if (section == kSmallest)
-      return QString(tr("The result that decides the margin of the run, as it was judged when it was kept") +
-                     QStringLiteral(".\n") + unsorted);
+      return QString(tr("The result that decides the margin of the run, as it was judged when it was kept.") + u'\n' +
+                     unsorted);
     if (section == kRun || section == kRecipe) return unsorted;
     if (section == kSheet) return tr("The list cannot be sorted by this.");
   }

@@ -10,7 +10,8 @@ namespace ovenwright::desktop {
 /// Vector, A4, text stays text, in the language of the screen. Errors: kIo.
 Result<bool> writeChangeNotePdf(const report::ChangeNote& note, const Format& format, const QString& path);
 
-/// The same as plain text of at most 96 columns, where names and digests allow.
+/// The same as plain text of at most 96 columns, where names and digests allow. Lines break at blanks alone, so those
+/// of Chinese, which has few, can be longer.
 QString changeNoteText(const report::ChangeNote& note, const Format& format);
 
 }  // namespace ovenwright::desktop

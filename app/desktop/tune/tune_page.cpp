@@ -171,7 +171,7 @@ void TunePage::refreshScene() {
     for (const std::size_t channel : fewChannels()) wanted[channel] = true;
     for (const auto& callOut : shown.callOuts) wanted[callOut.channel] = true;
     for (const auto& channel : {m_hovered, m_document->chosenChannel()})
-      if (channel) wanted[*channel] = true;
+      if (channel && *channel < wanted.size()) wanted[*channel] = true;  // hovered on a run with more of them
     if (std::ranges::find(wanted, true) == wanted.end()) wanted.assign(wanted.size(), true);
     std::erase_if(shown.stretches, [&](const auto& stretch) { return !wanted[stretch.channel]; });
   }

@@ -214,8 +214,10 @@ void TuneSession::apply(const std::shared_ptr<TuneBench>& bench, const TuneEdit&
   const bool recipe = !sameNumbers(bench->edit.recipe, edit.recipe);
   const bool others = bench->edit.learnedWith != edit.learnedWith;
   bench->edit = edit;
-  if (bench != m_bench) {
-    const auto log = bench->log.lock();
+  const auto log = bench->log.lock();
+  const auto* current = m_document->current();
+  const bool shown = current != nullptr && log.get() == current && current->run == bench->run;
+  if (bench != m_bench || !shown) {  // while Tune is hidden another run may be the current one
     const auto& logs = m_document->logs();
     if (log && std::ranges::find(logs, log) != logs.end()) m_document->setCurrent(log, bench->run);
     return;

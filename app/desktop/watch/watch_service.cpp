@@ -84,21 +84,20 @@ WatchService* WatchService::of(ArchiveLink* link) {
   return new WatchService(link);
 }
 
-WatchService::WatchService(ArchiveLink* link)
-    : QObject(link), m_link(link), m_patience(std::make_shared<archive::Patience>()) {
+WatchService::WatchService(ArchiveLink* link) : QObject(link), m_link(link) {
   connect(link, &ArchiveLink::changed, this, [this] {  // another archive: go on into that one
     if (m_running && m_link->where() != m_where) start(m_folder, m_rules);
   });
 }
 
 WatchService::~WatchService() {
-  for (const auto& thread : m_threads) {
+  for (const auto& [thread, patience] : m_threads) {
     if (!thread) continue;
     QObject::disconnect(thread, &QThread::finished, thread, nullptr);
     thread->requestInterruption();
     thread->quit();
     if (!thread->wait(kClose_ms)) {
-      m_patience->leave();
+      patience->leave();
       thread->wait();
     }
     delete thread;
@@ -118,13 +117,14 @@ void WatchService::start(const QString& folder, const QString& rules) {
   const auto path = [](const QString& text) { return QFile::encodeName(text).toStdString(); };
   auto* worker = new WatchWorker(this, m_turn);
   worker->moveToThread(thread);
+  const auto patience = std::make_shared<archive::Patience>();
   connect(thread, &QThread::started, worker,
-          [worker, where = m_where.toStdString(), folder = path(folder), rules = path(rules), patience = m_patience] {
+          [worker, where = m_where.toStdString(), folder = path(folder), rules = path(rules), patience] {
             worker->begin(where, folder, rules, patience);
           });
   connect(thread, &QThread::finished, worker, &QObject::deleteLater);
-  m_threads.removeAll(QPointer<QThread>());
-  m_threads << thread;
+  std::erase_if(m_threads, [](const Watching& one) { return !one.thread; });
+  m_threads.push_back({thread, patience});
   thread->start();
   emit stateChanged();
 }
@@ -133,7 +133,7 @@ void WatchService::stop() {
   ++m_turn;
   if (!m_running) return;
   m_running = m_waiting = m_refused = false;
-  if (QThread* thread = m_threads.last()) {
+  if (QThread* thread = m_threads.back().thread) {
     connect(thread, &QThread::finished, thread, &QObject::deleteLater);
     thread->requestInterruption();
     thread->quit();

@@ -63,9 +63,14 @@ class WatchService : public QObject {
   void take(const Look& look);
   void stopped(const Error& error);
 
+  /// A thread that watches, and the patience of its connection.
+  struct Watching {
+    QPointer<QThread> thread;
+    std::shared_ptr<archive::Patience> patience;
+  };
+
   ArchiveLink* m_link;
-  std::shared_ptr<archive::Patience> m_patience;  // of all that watched
-  QList<QPointer<QThread>> m_threads;  // the one that watches last; those before it end with the log they judge
+  std::vector<Watching> m_threads;  // the one that watches last; those before it end with the log they judge
   QString m_folder, m_rules, m_where;
   std::vector<Line> m_lines;
   int m_kept = 0, m_failed = 0;

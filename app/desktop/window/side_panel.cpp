@@ -45,8 +45,9 @@ void SidePanel::place() {
   m_panel->setMaximumWidth(int(theme.px(kMost_px)));
   if (isNarrow()) {
     if (m_panel->parentWidget() != m_page) m_panel->setParent(m_page);
-    const QPoint corner = m_over->mapTo(m_page, QPoint(m_over->width() - wanted, 0));
-    m_panel->setGeometry(corner.x(), corner.y(), wanted, m_over->height());
+    const int width = std::min(wanted, m_over->width());
+    const QPoint corner = m_over->mapTo(m_page, QPoint(m_over->width() - width, 0));
+    m_panel->setGeometry(corner.x(), corner.y(), width, m_over->height());
     m_panel->setVisible(m_open);
     if (m_open) m_panel->raise();
   } else {

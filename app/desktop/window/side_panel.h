@@ -19,8 +19,6 @@ class SidePanel : public QObject {
   bool isNarrow() const;
   bool isShown() const { return isNarrow() ? m_open : m_wanted; }
   void setShown(bool shown);
-  bool isWanted() const { return m_wanted; }  ///< in a wide window
-  void setWanted(bool wanted) { m_wanted = wanted; }
   bool needsLink() const { return isNarrow() || !m_wanted; }
   double width_px() const;            ///< as it stands beside the rest now, at a 13 px font; as it was set else
   void setWidth_px(double width_px);  ///< within what design allows

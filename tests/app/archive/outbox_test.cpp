@@ -2,6 +2,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QScopeGuard>
 #include <atomic>
 #include <cstdlib>
 #include <thread>
@@ -167,8 +168,9 @@ TEST(Stations, AddAtOnceThroughARestartWithoutLossOrDoubles) {
   const char* const asked = std::getenv("OVENWRIGHT_STATION_RUNS");
   const int each = asked ? std::atoi(asked) : 150;
   OwnServer server;
-  std::atomic<int> done = 0;
+  std::atomic<int> done = 0, working = 2;
   const auto work = [&](int station) {
+    const auto leaves = qScopeGuard([&working] { --working; });  // also where an assertion ends it
     Options options;
     options.outbox = server.outbox(station);
     options.machine = "station " + std::to_string(station);
@@ -188,7 +190,7 @@ TEST(Stations, AddAtOnceThroughARestartWithoutLossOrDoubles) {
   };
   {
     std::jthread first(work, 1), second(work, 2);
-    while (done < each / 2) std::this_thread::sleep_for(std::chrono::milliseconds{5});
+    while (done < each / 2 && working > 0) std::this_thread::sleep_for(std::chrono::milliseconds{5});
     server.restart();
   }
   Options options;

@@ -115,8 +115,13 @@ void Proxy::serve() {
       bool stays = true;
       if (polled[1 + 2 * i].revents != 0) stays = pass(pair.station, pair.server);
       if (stays && polled[2 + 2 * i].revents != 0) {
+        if (m_answers == m_lastAnswer) {
+          m_silent = true;
+          break;
+        }
         if (const long delay = m_delay_ms) std::this_thread::sleep_for(std::chrono::milliseconds{delay});
         stays = pass(pair.server, pair.station);
+        ++m_answers;
       }
       if (!stays) drop(i);
     }

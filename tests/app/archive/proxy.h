@@ -18,7 +18,16 @@ class Proxy {
 
   const std::string& url() const { return m_url; }  ///< the same server through this
 
-  void setSilent(bool silent) { m_silent = silent; }  ///< takes connections and bytes, and passes nothing on
+  /// Takes connections and bytes, and passes nothing on.
+  void setSilent(bool silent) {
+    m_lastAnswer = -1;
+    m_silent = silent;
+  }
+  /// Falls silent where the server's answer after so many more comes: what was asked is done, and nobody hears of it.
+  void setSilentAfter(int answers) { m_lastAnswer = m_answers + answers; }
+  bool isSilent() const { return m_silent; }
+  /// That were passed on so far.
+  int answers() const { return m_answers; }
   void setDelay(std::chrono::milliseconds delay) { m_delay_ms = delay.count(); }  ///< of each answer
   void setAway(bool away);                           ///< breaks all connections and takes no more; or takes them again
   int connections() const { return m_connections; }  ///< that were begun so far
@@ -30,7 +39,7 @@ class Proxy {
   std::string m_folder, m_path, m_server, m_url;
   std::atomic<bool> m_silent = false, m_away = false, m_ends = false;
   std::atomic<long> m_delay_ms = 0;
-  std::atomic<int> m_connections = 0;
+  std::atomic<int> m_connections = 0, m_answers = 0, m_lastAnswer = -1;
   int m_listener = -1;
   std::thread m_thread;
 };

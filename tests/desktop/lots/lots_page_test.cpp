@@ -164,7 +164,7 @@ class LotsOrderTest : public LotsPageTest {
         all += page()->model()->row(row).id.back();  // added one by one: the number in the chain
       return all;
     };
-    (void)QTest::qWaitFor([&] { return numbers() == wanted; }, 3000);
+    (void)QTest::qWaitFor([&] { return numbers() == wanted; }, kLongest_ms);
     return numbers();
   }
   void click(int column) {

@@ -154,6 +154,28 @@ TEST_F(TuneTest, ItLearnsFromAnotherRunThatIsOpen) {
   EXPECT_NEAR(*session()->bench()->prediction->forecast.margin_uncertainty, alone, kPrinted);
 }
 
+// Undone while another run is the current one, behind another task: the run that it belongs to comes back.
+TEST_F(TuneTest, AnEditUndoneBesideAnotherRunIsThatOfItsOwnRun) {
+  m_window->openDemoPair();
+  settle();
+  const auto first = m_document->logs()[0], second = m_document->logs()[1];
+  m_document->setCurrent(first);
+  m_window->showTask(MainWindow::Task::kTune);
+  wait();
+  ASSERT_EQ(session()->companions().size(), 1U);
+  session()->setLearnsFrom(*session()->companions().front(), true);
+  wait();
+  m_window->showTask(MainWindow::Task::kCheck);
+  m_document->setCurrent(second);
+  m_document->undoStack()->undo();
+  EXPECT_EQ(m_document->currentPointer(), first);
+  m_window->showTask(MainWindow::Task::kTune);
+  wait();
+  ASSERT_EQ(session()->state(), TuneSession::State::kReady) << shownSentence().toStdString();
+  EXPECT_EQ(session()->bench()->log.lock(), first);
+  EXPECT_EQ(session()->bench()->model->learned().runs.size(), 1U);
+}
+
 TEST_F(TuneTest, ASetpointTypedInFahrenheitIsThatTemperature) {
   openTune();
   page()->setFormat(Format(TemperatureUnit::kFahrenheit, SpeedUnit::kInchesPerMinute, QLocale::c()));

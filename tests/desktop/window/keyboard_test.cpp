@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QLineEdit>
 #include <QMimeData>
+#include <QScopeGuard>
 #include <QTabBar>
 #include <algorithm>
 
@@ -333,7 +334,7 @@ TEST_F(KeyboardTest, TheStripIsGoneThroughByArrows) {
 TEST_F(KeyboardTest, InALowWindowEveryTabIsReachedByF6) {
   m_window->resize(1280, 800);
   QFont large = QApplication::font();
-  const QFont usual = large;
+  const auto back = qScopeGuard([usual = large] { QApplication::setFont(usual); });
   large.setPointSize(20);
   QApplication::setFont(large);
   m_window = std::make_unique<MainWindow>(m_document.get(), m_settings.get(), m_archive.get());
@@ -352,7 +353,6 @@ TEST_F(KeyboardTest, InALowWindowEveryTabIsReachedByF6) {
   EXPECT_EQ(QApplication::focusWidget(), page()->lanes());
   press(Qt::Key_Down);
   EXPECT_TRUE(m_document->chosen());
-  QApplication::setFont(usual);
 }
 
 }  // namespace

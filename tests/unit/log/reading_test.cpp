@@ -150,6 +150,11 @@ TEST(LogHeaders, GroupsOverNamesThatDifferAreNoNames) {
   const auto reading = read_bytes("a.csv", ",Left,,Right,\nTime (s),R1,R2,J1,J2\n" + rows_of("@,2@,2@,3@,4@", 9));
   ASSERT_TRUE(reading) << reading.error().text();
   EXPECT_EQ(reading->channels[2].name, "J1");
+  // Nor is a line of notes, also where the names below it repeat.
+  const auto notes =
+      read_bytes("a.csv", "Board,Tern,,Lot,QM-2\nTime (s),U1,U1,R5,R5\n" + rows_of("@,2@,2@,3@,4@", 9));
+  ASSERT_TRUE(notes) << notes.error().text();
+  EXPECT_EQ(notes->channels[2].name, "R5");
 }
 
 TEST(LogHeaders, ACommentBehindTheHeaderDoesNotHideIt) {

@@ -23,7 +23,7 @@ struct Layout {
     std::string name;
     int time_column = 0;  ///< where every channel has its own clock, else 0
     bool use = true;
-    bool reversed = false;  ///< its wires are exchanged: read with its sign turned (turn_reversed)
+    bool reversed = false;            ///< its wires are exchanged: read with its sign turned (turn_reversed)
     std::optional<std::string> unit;  ///< where it differs from the layout's: "degC", "degF", "K", "mV"
   };
   std::optional<std::string> name, encoding, delimiter, decimal, sheet, date_order, unit, thermocouple_type;

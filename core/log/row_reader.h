@@ -34,7 +34,7 @@ class RowReader {
     std::size_t short_count = 0;
     std::size_t unreadable_count = 0;
     std::size_t timeless_count = 0, timeless_behind = 0;  ///< all, and those since the last row of data
-    bool unreadable_alike = true;     ///< the same text in all of them
+    bool unreadable_alike = true;                         ///< the same text in all of them
     std::vector<std::size_t> breaks;  ///< places of rows of data that a blank or other line stands before; the last few
     std::size_t repeated_headers = 0, statistics = 0, comments = 0;
     std::vector<Statement> last_skipped;  ///< since the last row of data; the first few

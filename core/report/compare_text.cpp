@@ -110,8 +110,7 @@ std::string meaning(const compare::Comparison& comparison) {
 std::string compare_text(const compare::Comparison& comparison, const ComparedSide& a, const ComparedSide& b) {
   std::string text = wrapped(comparison.sentence) + "\n";
   if (comparison.several_a || comparison.several_b) text += wrapped(compare::compose_note(comparison).text) + "\n";
-  text += side_text("A", a, comparison.verdict_a) +
-                     side_text("B", b, comparison.verdict_b) + windows_text(comparison);
+  text += side_text("A", a, comparison.verdict_a) + side_text("B", b, comparison.verdict_b) + windows_text(comparison);
   if (!comparison.of_groups)
     text += comparison.alignment ? fmt::format("Lined up at {}: {} s on A's log, {} s on B's.\n",
                                                comparison.alignment->level_C

@@ -15,9 +15,9 @@ struct FaultLines {
   std::vector<Cell> cells;
 };
 
-/// At most two lines of each fault and some twenty in all, read from the file anew with the layout it was read by: text,
-/// sheets of workbooks, tables of pages, also packed, in every form. Empty where reading anew gives other samples, and
-/// for files above 16 MB.
+/// At most two lines of each fault and some twenty in all, read from the file anew with the layout it was read by:
+/// text, sheets of workbooks, tables of pages, also packed, in every form. Empty where reading anew gives other
+/// samples, and for files above 16 MB.
 FaultLines faultLines(const Source& source, const RunView& view);
 
 }  // namespace ovenwright::desktop

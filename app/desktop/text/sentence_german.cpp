@@ -6,7 +6,8 @@ namespace {
 
 constexpr PlacementWords kPlacements[] = {
     {"peak", " erreicht eine Spitze von {value}", "{distance} zu wenig", "{distance} zu heiß",
-     "erreichen eine zu niedrige Spitze", "erreichen eine zu hohe Spitze", " erreicht eine Spitze von {value} oder mehr", true},
+     "erreichen eine zu niedrige Spitze", "erreichen eine zu hohe Spitze",
+     " erreicht eine Spitze von {value} oder mehr", true},
     {"peak_time", " braucht {value} bis zur Spitze", "{distance} zu kurz", "{distance} zu lang",
      "erreichen ihre Spitze zu früh", "brauchen zu lange bis zur Spitze", " braucht {value} oder mehr bis zur Spitze"},
     {"time_above", " bleibt {value} über {level}", "{distance} zu kurz", "{distance} zu lang",
@@ -117,7 +118,8 @@ constexpr KeyWords kFixed[] = {
     {"suspect.reversed", "[fault:{placement} fällt, wo ein Lauf steigt: ist das Thermoelement verpolt?]", nullptr},
     {"suspect.detached", "[fault:{placement} eilt allen anderen voraus: hat sich das Thermoelement gelöst?]", nullptr},
     {"suspect.swapped", "[fault:{placement} ist vielleicht mit einem anderen vertauscht.]", nullptr},
-    {"suspect.stuck", "[fault:{placement} zeigt von {from} bis {to} s⟨ des Logs⟩ denselben Wert: hängt der Wert?]", nullptr},
+    {"suspect.stuck", "[fault:{placement} zeigt von {from} bis {to} s⟨ des Logs⟩ denselben Wert: hängt der Wert?]",
+     nullptr},
     {"window.better", "[window:{window} passt zu diesen Spitzen.]", nullptr},
     {"predicted.met.all", "Die eine Anforderung wird voraussichtlich erfüllt.",
      "Alle {n} Anforderungen werden voraussichtlich erfüllt."},
@@ -138,8 +140,7 @@ constexpr KeyWords kFixed[] = {
     {"predicted.chance.high", "Die Wahrscheinlichkeit zu bestehen ist über 99 %.", nullptr},
     {"predicted.chance.low", "Die Wahrscheinlichkeit zu bestehen ist unter 1 %.", nullptr},
     {"predicted.chance.unseen",
-     "Wie wahrscheinlich es besteht, ist nicht bekannt: Das Log endet, bevor die Baugruppe abgekühlt ist.",
-     nullptr},
+     "Wie wahrscheinlich es besteht, ist nicht bekannt: Das Log endet, bevor die Baugruppe abgekühlt ist.", nullptr},
 };
 
 constexpr KeyWords kVerdicts[] = {

@@ -102,9 +102,8 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   });
   connect(m_import->readingPanel(), &ReadingPanel::done, this, &MainWindow::showResult);
   connect(m_import->readingPanel(), &ReadingPanel::noted, this, &MainWindow::note);
-  connect(m_import->readingPanel(), &ReadingPanel::troubled, this, [this](const QString& title, const Error& error) {
-    showNotice(noticeOf(title, error));
-  });
+  connect(m_import->readingPanel(), &ReadingPanel::troubled, this,
+          [this](const QString& title, const Error& error) { showNotice(noticeOf(title, error)); });
   connect(m_check, &CheckPage::boardWanted, m_choosers, &ChooserBar::showBoard);
   connect(m_check, &CheckPage::tuneWanted, this, [this] { showTask(Task::kTune); });
   connect(m_check, &CheckPage::windowWanted, this,
@@ -119,9 +118,8 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
     m_import->readingPanel()->focusEntry();
   });
   connect(m_tune, &TunePage::noted, this, &MainWindow::note);
-  connect(m_tune, &TunePage::troubled, this, [this](const QString& title, const Error& error) {
-    showNotice(noticeOf(title, error));
-  });
+  connect(m_tune, &TunePage::troubled, this,
+          [this](const QString& title, const Error& error) { showNotice(noticeOf(title, error)); });
   connectCompare();
   connectLots();
   connect(m_tune, &TunePage::undone, this, [this] { showTask(Task::kTune); });
@@ -129,9 +127,8 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connect(m_profiles, &ProfileMenus::editWindowWanted, this, [this] { showWindowEditor(); });
   connect(m_editor, &WindowPage::done, this, &MainWindow::showResult);
   connect(m_editor, &WindowPage::noted, this, &MainWindow::note);
-  connect(m_editor, &WindowPage::troubled, this, [this](const QString& title, const Error& error) {
-    showNotice(noticeOf(title, error));
-  });
+  connect(m_editor, &WindowPage::troubled, this,
+          [this](const QString& title, const Error& error) { showNotice(noticeOf(title, error)); });
   connect(m_readAs, &QLabel::linkActivated, this, &MainWindow::showImport);
   document->setRememberedLayouts(m_layouts->snapshot());
   connect(m_sentence, &widgets::Sentence::activated, this, &MainWindow::followLink);

@@ -270,7 +270,8 @@ TEST_F(GroupsTest, SeveralRecipesOnASideAreSaidAndNotCompared) {
   ASSERT_TRUE(QTest::qWaitFor([this] { return session()->isSettled(); }, kLongest_ms));
   EXPECT_TRUE(compared().comparison.several_b);
   EXPECT_FALSE(compared().comparison.recipes_known);
-  EXPECT_TRUE(shownSentence().contains(QStringLiteral("Not all runs of B had the same recipe"))) << shownSentence().toStdString();
+  EXPECT_TRUE(shownSentence().contains(QStringLiteral("Not all runs of B had the same recipe")))
+      << shownSentence().toStdString();
   EXPECT_EQ(page()->strip(1)->table().state, widgets::ZoneTable::State::kSeveral);
 }
 

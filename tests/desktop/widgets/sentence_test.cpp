@@ -71,9 +71,10 @@ TEST(SentenceContent, IsSaidInTheLanguageInUseWithTheSameLinks) {
   const SentenceContent german = sentenceOf(samples::tern());
   desktop::useLanguage(QStringLiteral("en"));
   QLocale::setDefault(QLocale::c());
-  EXPECT_EQ(firstLine(german).toStdString(),
-            "Nicht bestanden. 2 von 45 Anforderungen sind verletzt. U12 centre erreicht eine Spitze von 232,1 °C, 2,9 °C zu "
-            "wenig, bestimmt durch Zonen 8–10. R118 steigt mit 2,73 °C/s, 0,23 °C/s zu steil, in Zone 1.");
+  EXPECT_EQ(
+      firstLine(german).toStdString(),
+      "Nicht bestanden. 2 von 45 Anforderungen sind verletzt. U12 centre erreicht eine Spitze von 232,1 °C, 2,9 °C zu "
+      "wenig, bestimmt durch Zonen 8–10. R118 steigt mit 2,73 °C/s, 0,23 °C/s zu steil, in Zone 1.");
   ASSERT_EQ(german.links.size(), english.links.size());
   for (qsizetype i = 0; i < german.links.size(); ++i) {
     EXPECT_EQ(german.links[i].outcomes, english.links[i].outcomes);

@@ -69,7 +69,8 @@ TEST(CompareGroups, SaysHowManyRunsAreOutAndThatRecipesAreSeveral) {
   EXPECT_EQ(comparison.out_a, 2U);
   EXPECT_EQ(comparison.out_b, 0U);
   EXPECT_THAT(comparison.sentence, HasSubstr("2 of 3 runs of A are out. No run of B is out."));
-  EXPECT_THAT(compose_note(comparison).text, HasSubstr("Not all runs of B had the same recipe, so recipes are not compared."));
+  EXPECT_THAT(compose_note(comparison).text,
+              HasSubstr("Not all runs of B had the same recipe, so recipes are not compared."));
 }
 
 }  // namespace

@@ -151,8 +151,7 @@ TEST(LogHeaders, GroupsOverNamesThatDifferAreNoNames) {
   ASSERT_TRUE(reading) << reading.error().text();
   EXPECT_EQ(reading->channels[2].name, "J1");
   // Nor is a line of notes, also where the names below it repeat.
-  const auto notes =
-      read_bytes("a.csv", "Board,Tern,,Lot,QM-2\nTime (s),U1,U1,R5,R5\n" + rows_of("@,2@,2@,3@,4@", 9));
+  const auto notes = read_bytes("a.csv", "Board,Tern,,Lot,QM-2\nTime (s),U1,U1,R5,R5\n" + rows_of("@,2@,2@,3@,4@", 9));
   ASSERT_TRUE(notes) << notes.error().text();
   EXPECT_EQ(notes->channels[2].name, "R5");
 }

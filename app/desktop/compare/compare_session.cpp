@@ -1,6 +1,8 @@
 #include "app/desktop/compare/compare_session.h"
 
 #include <algorithm>
+#include <set>
+#include <string>
 #include <utility>
 
 #include "app/desktop/compare/compare_command.h"
@@ -162,6 +164,13 @@ void CompareSession::choose(std::size_t side, const CompareSubject& subject) {
 }
 
 void CompareSession::chooseGroups(CompareSubjects a, CompareSubjects b) {
+  for (CompareSubjects* side : {&a, &b}) {  // a run counts once, however often it is open or kept
+    std::set<std::pair<std::string, double>> counted;
+    std::erase_if(*side, [&counted](const CompareSubject& one) {
+      const auto& checked = *one.log->checked;
+      return !counted.emplace(checked.reading->file.sha256, checked.views[one.run].run().from_s).second;
+    });
+  }
   CompareChoice choice = m_choice;
   choice.a = std::move(a);
   choice.b = std::move(b);

@@ -254,6 +254,22 @@ TEST_F(GroupsTest, OpenLogsAreDividedByTheirMarksAndUndone) {
   EXPECT_EQ(session()->subjects(0).size(), 1U);
 }
 
+TEST_F(GroupsTest, ARunThatIsOpenTwiceCountsOnce) {
+  m_window->showTask(MainWindow::Task::kCompare);
+  const QString once = warmed("tern_run2.csv", QStringLiteral("c.csv"), 0);
+  ASSERT_TRUE(QFile::copy(once, m_folder.filePath(QStringLiteral("copy.csv"))));
+  drop({warmed("tern_run1.csv", QStringLiteral("a.csv"), 0), once, m_folder.filePath(QStringLiteral("copy.csv")),
+        warmed("tern_run2.csv", QStringLiteral("d.csv"), 0.004)});
+  settle();
+  wait();
+  const auto logs = session()->runs();
+  ASSERT_EQ(logs.size(), 4U);
+  session()->chooseGroups({logs[0]}, {logs[1], logs[2], logs[3]});
+  wait();
+  ASSERT_EQ(session()->state(), CompareSession::State::kReady);
+  EXPECT_EQ(compared().comparison.runs_b, 2U);
+}
+
 TEST_F(GroupsTest, SeveralRecipesOnASideAreSaidAndNotCompared) {
   keep(3, 1);
   compareMarked({0, 1, 2, 3});

@@ -60,7 +60,7 @@ struct Comparison {
   Margins margins = {};
   std::size_t out_a = 0, out_b = 0;  ///< of groups: runs with a required result outside
   bool recipes_known = false;
-  bool several_a = false, several_b = false;      ///< the runs of a group ran several recipes: none is compared
+  bool several_a = false, several_b = false;      ///< not all runs of a group had the same recipe: none is compared
   std::vector<tune::Change> recipe_changes = {};  ///< from A to B; cooling zones have no side
   std::optional<double> speed_a_mm_per_min = {}, speed_b_mm_per_min = {};
   std::optional<Side> faster = {};  ///< by the conveyor's speed
@@ -93,7 +93,7 @@ Comparison compare_runs(const JudgedRun& a, const JudgedRun& b, const Options& o
 struct GroupRecipes {
   const oven::Oven* oven = nullptr;
   const oven::Recipe *a = nullptr, *b = nullptr;
-  bool several_a = false, several_b = false;  ///< they ran several
+  bool several_a = false, several_b = false;  ///< not all had the same
 };
 
 /// Compares two groups of runs: means, and the half width of the 95 % interval of Welch for their difference, which

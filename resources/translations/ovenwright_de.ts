@@ -2407,8 +2407,8 @@
         <translation>B, mittlere Reserve</translation>
     </message>
     <message>
-        <source>These runs ran several recipes, so no zones stand here</source>
-        <translation>Diese Läufe liefen mit mehreren Rezepten, daher stehen hier keine Zonen</translation>
+        <source>Not all of these runs had the same recipe, so no zones stand here</source>
+        <translation>Nicht alle diese Läufe hatten dasselbe Rezept, daher stehen hier keine Zonen</translation>
     </message>
     <message>
         <source>A, margin</source>

@@ -2407,8 +2407,8 @@
         <translation>B, margen medio</translation>
     </message>
     <message>
-        <source>These runs ran several recipes, so no zones stand here</source>
-        <translation>Estas pasadas usaron varias recetas; por eso aquí no hay zonas</translation>
+        <source>Not all of these runs had the same recipe, so no zones stand here</source>
+        <translation>No todas estas pasadas tuvieron la misma receta; por eso aquí no hay zonas</translation>
     </message>
     <message>
         <source>A, margin</source>

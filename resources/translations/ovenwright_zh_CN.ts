@@ -2366,8 +2366,8 @@
         <translation>B，平均裕量</translation>
     </message>
     <message>
-        <source>These runs ran several recipes, so no zones stand here</source>
-        <translation>这些测温用了多个配方，因此此处不列温区</translation>
+        <source>Not all of these runs had the same recipe, so no zones stand here</source>
+        <translation>这些测温并非都用同一配方，因此此处不列温区</translation>
     </message>
     <message>
         <source>A, margin</source>

@@ -2366,8 +2366,8 @@
         <translation>B，平均裕度</translation>
     </message>
     <message>
-        <source>These runs ran several recipes, so no zones stand here</source>
-        <translation>這些測溫用了多個配方，因此此處不列溫區</translation>
+        <source>Not all of these runs had the same recipe, so no zones stand here</source>
+        <translation>這些測溫並非都用同一配方，因此此處不列溫區</translation>
     </message>
     <message>
         <source>A, margin</source>

@@ -133,7 +133,7 @@ void ImportPage::refresh() {
     m_reading->refreshFailure(*m_failure, theme);
     return;
   }
-  if (m_linesOf != view) {  // the log is read again for them: once for each judgement of it
+  if (!view || m_linesOf.lock() != view) {  // the log is read again for them: once for each judgement of it
     m_lines = view ? faultLines(m_document->current()->source, *view) : FaultLines{};
     m_linesOf = view;
   }

@@ -52,7 +52,7 @@ class ImportPage : public QWidget {
   ChannelsPanel* m_channels;
   ReadingPanel* m_reading;
   QSplitter *m_rows, *m_columns;
-  std::shared_ptr<const RunView> m_linesOf;  ///< whose lines those are
+  std::weak_ptr<const RunView> m_linesOf;  ///< whose lines those are; a log that is closed is not held
   FaultLines m_lines;
   bool m_wasShown = false;
 };

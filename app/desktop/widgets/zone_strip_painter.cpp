@@ -295,7 +295,7 @@ QString stripLine(const ZoneTable& table) {
     case ZoneTable::State::kNoEntry:
       return Wording::tr("Say when the board entered the oven to see the zones");
     case ZoneTable::State::kSeveral:
-      return Wording::tr("These runs ran several recipes, so no zones stand here");
+      return Wording::tr("Not all of these runs had the same recipe, so no zones stand here");
     case ZoneTable::State::kZones:
       return {};
   }

@@ -18,7 +18,8 @@ constexpr double kNoOven_C = 500;                            // no oven and no w
 constexpr std::array kRangeEnds_C = {400.0, 1000.0, 1200.0, 1300.0};
 // A curve of a soldering run never gets near these, so a channel between them needs no second look.
 constexpr double kUsualLowest_C = -15, kUsualHighest_C = 390;
-// A trace cannot move faster than this into a stretch without readings.
+// A trace cannot move faster than this into a stretch without readings; and a number that stands for 'no reading' lies
+// this far off the curve, where a few equal readings at the top of a coarse curve do not.
 constexpr double kLeast_C = 20, kFastest_C_per_s = 12;
 
 bool one_of_fixed(double value) {
@@ -103,12 +104,13 @@ class Search {
   /// Set off from what there is beside it; alone in its channel also counts.
   bool set_off(const Group& g) const { return (!g.before || jumps_before(g)) && (!g.after || jumps_after(g)); }
 
-  /// The curve goes on behind the rows about where it was before them, and they lie well outside of both.
+  /// The curve goes on behind the rows about where it was before them, and they lie far outside of both.
   bool curve_goes_on(const Group& g) const {
     if (!g.before || !g.after) return false;
     const auto t = track_.clock->time_s();
     const double low = std::min(T_[*g.before], T_[*g.after]), high = std::max(T_[*g.before], T_[*g.after]);
-    return high - low <= 5 + 6 * (t[*g.after] - t[*g.before]) && (g.value < low - jump_ || g.value > high + jump_);
+    const double off = std::max(jump_, kLeast_C);
+    return high - low <= 5 + 6 * (t[*g.after] - t[*g.before]) && (g.value < low - off || g.value > high + off);
   }
 
   void remove_range_ends() {

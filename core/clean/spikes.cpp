@@ -21,12 +21,11 @@ constexpr double kQueued = 1e-9;  // keeps a candidate that the neighbourhood pu
 constexpr double kWaveStep_C = 30, kWaveRate_C_per_s = 10, kWaveRise_s = 1.5, kWaveLater_s = 3, kWaveNear_s = 15;
 constexpr double kCoarse_s = 1, kOtherWaveStep_C = 10;
 
-/// The largest way that a trace goes off its line between two rows of its clock, signed as `sign`. The line runs
-/// between samples two rows farther out, so that its own trouble beside the rows does not bend it.
-double off_line(const Track& track, std::size_t before, std::size_t after, double sign) {
+/// The largest way that a trace goes off the straight line between the samples of two rows, signed as `sign`.
+double off_line(const Track& track, std::size_t before, std::size_t after, std::size_t left, std::size_t right,
+                double sign) {
   const auto t = track.clock->time_s();
   const auto& T = track.temperature_C;
-  const std::size_t left = before - std::min<std::size_t>(before, 2), right = std::min(after + 2, t.size() - 1);
   double farthest = 0;
   for (std::size_t row = before + 1; row < after; ++row) {
     const double line = std::lerp(T[left], T[right], (t[row] - t[left]) / (t[right] - t[left]));
@@ -34,6 +33,20 @@ double off_line(const Track& track, std::size_t before, std::size_t after, doubl
     if (off > farthest) farthest = off;  // NaN stays out
   }
   return farthest;
+}
+
+/// The largest way that a trace goes off its line between two rows of its clock, signed as `sign`. The line runs
+/// between samples two rows farther out, so that its own trouble beside the rows does not bend it; and, where that is
+/// more, between samples at about one height beside the rows, which shows a dip between two waves.
+double off_line(const Track& track, std::size_t before, std::size_t after, double sign) {
+  const auto t = track.clock->time_s();
+  const auto& T = track.temperature_C;
+  const std::size_t left = before - std::min<std::size_t>(before, 2), right = std::min(after + 2, t.size() - 1);
+  const double off = off_line(track, before, after, left, right, sign);
+  const double near = off_line(track, before, after, before, after, sign);
+  const double differ = std::abs(T[after] - T[before]);
+  const bool level = near > differ && differ <= kLeast_C + kRate_C_per_s * (t[after] - t[before]);
+  return level ? std::max(off, near) : off;
 }
 
 /// The rows of a track's clock around an interval: the last at or before from_s, the first at or after to_s.

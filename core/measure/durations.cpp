@@ -65,9 +65,9 @@ Figure time_above_figure(const Curve& curve, const Parameters& parameters, const
 }
 
 Figure excursions_figure(const Curve& curve, const Parameters& parameters) {
-  const auto count = static_cast<double>(excursions(curve, *parameters.level));
-  auto figure = of(time_above(curve, whole(curve), *parameters.level));
-  figure.value = count;
+  const auto found = excursions(curve, *parameters.level);
+  auto figure = found.count == 0 ? valued(0, std::nullopt, std::nullopt)
+                                 : valued(static_cast<double>(found.count), found.from_s, found.to_s);
   bound_above(figure, curve, *parameters.level);
   return figure;
 }

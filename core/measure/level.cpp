@@ -189,19 +189,23 @@ std::optional<double> last_at_or_above_s(const Curve& curve, Stretch stretch, do
   return std::nullopt;
 }
 
-std::size_t excursions(const Curve& curve, double level_C) {
-  std::size_t count = 0;
-  double above_s = 0;
+Excursions excursions(const Curve& curve, double level_C) {
+  Excursions found;
+  Sum above;
   const auto part = [&](double temperature_C) {
     if (above_by(temperature_C, level_C - kParts_C) > 0) return;
-    if (above_s > kShortest_s + kRounding_s) ++count;
-    above_s = 0;
+    const Duration& one = above.result();
+    if (one.total_s > kShortest_s + kRounding_s) {
+      if (found.count++ == 0) found.from_s = one.from_s;
+      found.to_s = one.to_s;
+    }
+    above = {};
   };
   walk(
       curve, whole(curve),
       [&](std::size_t b) {
         if (block_above(curve, b, level_C)) {
-          above_s += curve.time_s(curve.blocks().end(b)) - curve.time_s(curve.blocks().begin(b));
+          above.add(curve.time_s(curve.blocks().begin(b)), curve.time_s(curve.blocks().end(b)));
           return true;
         }
         if (!block_not_above(curve, b, level_C)) return false;
@@ -210,11 +214,11 @@ std::size_t excursions(const Curve& curve, double level_C) {
       },
       [&](std::size_t i) {
         const auto piece = piece_above(curve, i, level_C);
-        above_s += piece.to_s - piece.from_s;
+        above.add(piece.from_s, piece.to_s);
         part(curve.at(i + 1));
       });
   part(-kInfinity);
-  return count;
+  return found;
 }
 
 }  // namespace ovenwright::measure

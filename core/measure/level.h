@@ -38,7 +38,12 @@ std::optional<double> last_upward_crossing_s(const Curve& curve, Stretch stretch
 /// The last moment with T >= level.
 std::optional<double> last_at_or_above_s(const Curve& curve, Stretch stretch, double level_C);
 
-/// Stretches with more than 1 s above the level, joined unless T falls to 2 °C under it or lower between them.
-std::size_t excursions(const Curve& curve, double level_C);
+/// Stretches with more than 1 s above the level, joined unless T falls to 2 °C under it or lower between them; and the
+/// first and last instant above it of those that count (both 0 where none does).
+struct Excursions {
+  std::size_t count = 0;
+  double from_s = 0, to_s = 0;
+};
+Excursions excursions(const Curve& curve, double level_C);
 
 }  // namespace ovenwright::measure

@@ -246,13 +246,16 @@ Found measure(const Trace& x, const Definition& d, const Extra& extra = {}) {
       return f;
     }
     case Measure::kExcursionsAbove: {
-      f = above_time(x, 0, n - 1, *q.level);
       int count = 0;
       for (std::size_t i = 0; i < n;) {  // split where it falls 2 °C under the level
         std::size_t j = i;
         while (j + 1 < n && above(x.T[j + 1], *q.level - 2)) ++j;
         // samples i … j + 1 hold what lies between two such places
-        if (*above_time(x, i, std::min(j + 1, n - 1), *q.level).a.value > 1 + 1e-9) ++count;
+        const auto one = above_time(x, i, std::min(j + 1, n - 1), *q.level).a;
+        if (*one.value > 1 + 1e-9) {
+          if (count++ == 0) f.a.from_s = one.from_s;
+          f.a.to_s = one.to_s;
+        }
         i = j + 1;
       }
       f.a.value = count;

@@ -146,6 +146,32 @@ TEST(CleanFaults, ARepeatedValueOfAnyKindIsADropoutWhereTheCurveGoesOn) {
   EXPECT_THAT(faults_of(cleaned(log)[0]), ElementsAre("TC1 dropout 150.0 155.0 removed"));
 }
 
+// Source: a sentinel is a number that stands for no reading, far off the curve; here the solder of a second wave holds
+// a joint at one number of a logger with whole degrees.
+TEST(CleanFaults, EqualReadingsAtTheTopOfACoarseCurveAreNoDropout) {
+  MadeLog log(0.5, 200);
+  for (std::size_t k = 0; k < log.temperature_C.size(); ++k)
+    for (std::size_t i = 0; i < log.time_s.size(); ++i) {
+      const double t = log.time_s[i] - 3.0 * static_cast<double>(k);  // joint after joint
+      log.temperature_C[k][i] = std::round(t < 100   ? 25 + 0.9 * t
+                                           : t < 103 ? 216
+                                           : t < 107 ? 225
+                                                     : std::max(225 - 12 * (t - 106.5), 165 - t / 2));
+    }
+  EXPECT_THAT(faults_of(cleaned(log)[0]), IsEmpty());
+}
+
+// Source: a spike stands alone; two waves taken at 4 s leave one sample between them on two joints.
+TEST(CleanFaults, ADipBetweenTwoWavesOnSeveralTracesIsNoSpike) {
+  MadeLog log(4, 200);
+  for (const std::size_t k : {0U, 1U})
+    for (std::size_t i = 0; i < log.time_s.size(); ++i) {
+      const double t = log.time_s[i], more = 3.0 * static_cast<double>(k);
+      log.temperature_C[k][i] = t < 104 ? 25 + 0.7 * t : t == 108 ? 179 + more : t <= 112 ? 235 + more : 220 - t + more;
+    }
+  EXPECT_THAT(faults_of(cleaned(log)[0]), IsEmpty());
+}
+
 TEST(CleanFaults, SpikesOfOneAndTwoSamplesAreRemoved) {
   MadeLog log;
   log.temperature_C[0][log.row(75)] = 412;

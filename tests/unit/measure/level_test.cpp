@@ -85,6 +85,19 @@ TEST(Excursions, AreJoinedOverShallowDipsAndMustLast) {
   EXPECT_EQ(count({230, 230, 230, 100, 100}), 1);  // from the first sample on
 }
 
+// Source: the definition, with from and to the first and last instant of what counted; crossings of a straight line.
+TEST(Excursions, SpanThoseThatCount) {
+  const Sampled log(seconds(12), {200, 217.5, 200, 237, 237, 237, 197, 237, 237, 197, 217.4, 200});
+  const auto two = log.measure("excursions above, level=217");
+  EXPECT_EQ(*two.value, 2);
+  EXPECT_NEAR(*two.from_s, 2 + 17.0 / 37, 1e-12);
+  EXPECT_NEAR(*two.to_s, 8.5, 1e-12);
+  const auto none = Sampled(seconds(4), {200, 217.5, 200, 100}).measure("excursions above, level=217");
+  EXPECT_EQ(*none.value, 0);
+  EXPECT_FALSE(none.from_s);
+  EXPECT_FALSE(none.to_s);
+}
+
 // Source: the definition of "at least", as for the time above: who sees one of a log that is cut may have missed
 // another.
 TEST(Excursions, AreABoundWhereTheLogIsCut) {

@@ -492,6 +492,31 @@ ok("more_checksum.txt", table(header=None, row=lambda i, r: r[:-1] + [r[-1] + "*
 for name, word in [("beyond", "> 300"), ("infinity", "+1.#INF"), ("own_code", "E1")]:
     ok(f"more_open_{name}.csv", table(header=HEAD, cells=open_from(word, first=10, last=16)), holes="1:10-15")
 
+# ---- odd ----
+readings = lambda i, mark, unit="": [f"{n.replace(' ', '_')}{mark}{fixed(C[k][i])}{unit}" for k, n in enumerate(NAMES)]
+bare_names = [n.replace(" ", "_") for n in NAMES]
+ok("odd_names_in_every_line.log", "".join(" ".join([f"t={fixed(T[i])}"] + readings(i, "=")) + "\n" for i in range(ROWS)), names=bare_names)
+ok("odd_names_and_stamp_in_every_line.log", "Logger 4, lot QM-2304\n" + "".join(
+    f"[{hms(i)}] " + "; ".join(f"{n}: {fixed(C[k][i], 1, ',')} °C" for k, n in enumerate(NAMES)) + "\r\n" for i in range(ROWS)), first=0)
+ok("odd_names_one_channel_a_line.log", "".join(
+    f"{at(i).strftime('%Y-%m-%d %H:%M:%S')} {r}\n" for i in range(ROWS) for r in readings(i, "=", "C")), names=bare_names, first=0)
+ok("odd_tolerance.csv", table(header=HEAD, cells=lambda k, i: fixed(C[k][i]) + [" +/- 0.5", "±0.5", " ± 0.5"][k]))
+ok("odd_tolerance_and_unit.csv", table(";", ",", ["Zeit"] + NAMES, time=lambda i: fixed(T[i], 1, ",") + " s",
+                                       cells=lambda k, i: fixed(C[k][i], 1, ",") + [" ± 0,5 °C", " °C ± 0,5 °C", " °C +/- 0,5"][k]))
+ok("odd_iso_duration.csv", table(header=["Elapsed"] + NAMES, time=lambda i: f"PT{int(T[i]) // 60}M{T[i] % 60:.1f}S"), first=0)
+ok("odd_days_before_clock.csv", table(header=["Elapsed"] + NAMES, time=lambda i: f"0 00:{int(T[i]) // 60:02d}:{T[i] % 60:04.1f}"), first=0)
+FULL_WIDTH = str.maketrans("0123456789.", "０１２３４５６７８９．")
+ARABIC = str.maketrans("0123456789.", "٠١٢٣٤٥٦٧٨٩٫")
+ok("odd_full_width_figures.txt", table("\t", header=["時間（秒）"] + NAMES, time=lambda i: fixed(T[i]).translate(FULL_WIDTH),
+                                       cells=lambda k, i: fixed(C[k][i]).translate(FULL_WIDTH)))
+ok("odd_arabic_figures.csv", table(header=HEAD, cells=lambda k, i: fixed(C[k][i]).translate(ARABIC)))
+ok("odd_right_to_left.csv", table(header=HEAD, cells=lambda k, i: "\u200f" + fixed(C[k][i]) + "\u200e"))
+ok("odd_quoted_readings.csv", table(header=HEAD, time=lambda i: f"'{T[i]}'", cells=lambda k, i: f"'{fixed(C[k][i])}'"))
+ok("odd_counter_of_16_bits.csv", table(header=["Time (ms)"] + NAMES, time=lambda i: str((round(1000 * T[i]) + 40000) % 65536)), first=40)
+ok("odd_seconds_of_the_day.csv", table(header=["Seconds"] + NAMES, time=lambda i: fixed((86300 + T[i]) % 86400)), first=86300)
+ok("odd_shuffled_rows.csv", "\n".join([",".join(HEAD)] + [",".join([fixed(T[i])] + [fixed(c[i]) for c in C])
+                                                          for i in sorted(range(ROWS), key=lambda i: i * 17 % 41)]) + "\n")
+
 # ---- JSON ----
 RECORDS = [{"t_s": T[i], **{NAMES[k]: C[k][i] for k in range(3)}} for i in range(ROWS)]
 ok("json_lines.jsonl", "".join(json.dumps(r) + "\n" for r in RECORDS))
@@ -532,6 +557,7 @@ bad("damaged_blocks_of_channels.csv", "".join(
     NAMES[1])
 bad("damaged_decimal_sign_changes.csv", table(";", ",", HEAD, row=lambda i, r: r if i < 20 else [x.replace(",", ".") for x in r]), 22, 1,
     fixed(T[20]))
+bad("damaged_counter_without_end.csv", table(header=HEAD, time=lambda i: fixed(T[i] % 35)), 9, 1, "times that start anew in 5 places")
 bad("damaged_no_interval.csv", table(header=["Sample"] + NAMES, time=lambda i: str(i + 1)), 2)
 bad("damaged_no_table.html", "<html><body><p>Nothing here.</p></body></html>", 0)
 

@@ -13,6 +13,7 @@ namespace {
 /// What spreadsheets put around a number that is to stay text: '25.3, ="25.3".
 std::string_view without_wrapping(std::string_view text) {
   if (text.size() > 3 && text.starts_with("=\"") && text.ends_with("\"")) return text.substr(2, text.size() - 3);
+  if (text.size() > 2 && text.front() == '\'' && text.back() == '\'') return trim(text.substr(1, text.size() - 2));
   if (text.size() > 1 && text.front() == '\'') return trim(text.substr(1));
   if (text.size() > 2 && text.front() == '"' && text.back() == '"') return trim(text.substr(1, text.size() - 2));
   return text;
@@ -58,6 +59,22 @@ bool checksum(std::string_view rest) {
   return rest.size() == 3 && rest[0] == '*' && hex(rest[1]) && hex(rest[2]);
 }
 
+/// "± 0.5 °C", "°C +/- 0.5 °C": how sure the number before it is, which is no part of it, is taken out of `rest`, and a
+/// unit left in it. False, and nothing taken, where something else stands there.
+bool take_tolerance(std::string_view& rest, char decimal) {
+  for (const std::string_view sign : {"±", "+/-", "+-"}) {
+    const auto at = rest.find(sign);
+    if (at == std::string_view::npos) continue;
+    const auto behind = trim(rest.substr(at + sign.size()));
+    const auto number = !behind.empty() && is_digit(behind.front()) ? read_number(behind, decimal) : std::nullopt;
+    if (!number) return false;
+    const auto before = trim(rest.substr(0, at));
+    rest = before.empty() ? number->rest : before;
+    return true;
+  }
+  return false;
+}
+
 Cell plain_cell(std::string_view text, char decimal) {
   Cell cell;
   if (plain_clock(text, cell.time)) {
@@ -70,11 +87,13 @@ Cell plain_cell(std::string_view text, char decimal) {
       cell.value = number->value;
       cell.decimals = number->decimals;
       cell.grouping = number->grouping;
-      if (number->rest.empty() || number->rest == "°" || checksum(number->rest)) {
+      std::string_view rest = number->rest;
+      if (!rest.empty()) cell.tolerance = take_tolerance(rest, decimal);
+      if (rest.empty() || rest == "°" || checksum(rest)) {
         cell.kind = CellKind::kNumber;
         return cell;
       }
-      if (auto unit = may_start_unit(number->rest.front()) ? parse_unit(number->rest) : std::nullopt;
+      if (auto unit = may_start_unit(rest.front()) ? parse_unit(rest) : std::nullopt;
           unit && unit->quantity != Quantity::kClock) {
         cell.kind = CellKind::kNumber;
         cell.unit = std::move(unit);

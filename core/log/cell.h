@@ -16,6 +16,7 @@ struct Cell {
   int decimals = -1;             ///< kNumber: digits after the sign, -1 without one
   char grouping = 0;             ///< kNumber: thousands separator
   std::optional<UnitText> unit;  ///< kNumber: "25.3 °C"
+  bool tolerance = false;        ///< kNumber: "± 0.5" stood behind it
   TimeText time;                 ///< kTime
 
   bool number() const { return kind == CellKind::kNumber; }

@@ -103,7 +103,8 @@ bool clock_with_units(Scanner& scan, TimeText& time) {
   return true;
 }
 
-/// "1.02:03:04", "1 day, 2:03:04", "0 days 00:00:05": whole days before a clock; 0, and nothing taken, without them.
+/// "1.02:03:04", "1 day, 2:03:04", "0 days 00:00:05", "0 00:00:05": whole days before a clock; 0, and nothing taken,
+/// without them.
 double days_before_clock(Scanner& scan) {
   const auto start = scan.mark();
   int digits = 0;
@@ -111,6 +112,7 @@ double days_before_clock(Scanner& scan) {
   bool stated = digits > 0 && digits < 5 && scan.take('.');
   if (digits > 0 && digits < 5 && !stated) {
     scan.blanks();
+    stated = !scan.done() && is_digit(scan.peek());
     for (const std::string_view word : {"days", "day", "d", "tage", "tag", "jours", "jour", "días", "día", "天", "日"})
       stated = stated || scan.take_word(word);
     scan.take(',');

@@ -6,6 +6,7 @@
 
 #include "core/log/decimal_sign.h"
 #include "core/log/interpreter.h"
+#include "core/log/labelled_lines.h"
 #include "core/log/no_table.h"
 #include "core/log/shown_lines.h"
 #include "core/log/text.h"
@@ -26,6 +27,9 @@ Error placed(Error error, const std::string& name) {
 Result<Reading> Interpreter::text(std::string_view text) {
   if (trim(text.substr(0, std::min<std::size_t>(text.size(), 1U << 16))).empty() && trim(text).empty()) {
     return Error{ErrorCode::kParse, "found nothing but blanks, expected a log", {name_, 1, 0}, "", "a log"};
+  }
+  if (layout_.delimiter.value_or("").empty()) {
+    if (const auto named = labelled_lines(text)) return grid(*named);
   }
   // Commas for both, and no quotes around the numbers: taken apart below.
   const bool joined =
@@ -100,8 +104,14 @@ Result<Reading> Interpreter::grid(const Grid& sheet) {
 
 bool Interpreter::full_width_signs(std::string_view text) {
   const auto head = text.substr(0, 1U << 16);
-  return head.find("，") != std::string_view::npos || head.find("；") != std::string_view::npos ||
-         head.find("｜") != std::string_view::npos;
+  std::size_t length = 1;
+  for (std::size_t at = head.find_first_of("\xEF\xD9\xDB"); at < head.size();
+       at = head.find_first_of("\xEF\xD9\xDB", at + length)) {
+    const char32_t c = decode_character(head.substr(at), length);
+    const bool figure = (c >= 0xFF10 && c <= 0xFF19) || (c >= 0x660 && c <= 0x669) || (c >= 0x6F0 && c <= 0x6F9);
+    if (figure || c == U'，' || c == U'；' || c == U'｜') return true;
+  }
+  return false;
 }
 
 Result<Reading> Interpreter::with_plain_forms(const std::string& plain) {
@@ -330,12 +340,16 @@ std::optional<UnitText> Interpreter::unit_of_cells(const std::string& text) {
   return fits ? unit : std::nullopt;
 }
 
-std::shared_ptr<const std::vector<double>> Interpreter::finished(std::vector<double> times, const TimePlan& plan) {
+void Interpreter::finish(std::vector<double>& times, const TimePlan& plan) {
   std::vector<Assumption> assumed;
   std::vector<std::string> notes;
   finish_times(times, plan, assumed, notes);
   for (auto& assumption : assumed) assume(std::move(assumption));
   for (auto& note : notes) note_once(std::move(note));
+}
+
+std::shared_ptr<const std::vector<double>> Interpreter::finished(std::vector<double> times, const TimePlan& plan) {
+  finish(times, plan);
   return std::make_shared<const std::vector<double>>(std::move(times));
 }
 

@@ -5,6 +5,7 @@
 
 #include "core/log/channel_names.h"
 #include "core/log/interpreter.h"
+#include "core/log/row_order.h"
 #include "core/log/text.h"
 #include "core/log/words.h"
 #include "core/units/phrase.h"
@@ -107,18 +108,52 @@ Result<bool> Interpreter::wide(RowSource& rows, Found& found) {
       for (std::size_t i = 0; i < result->rows; ++i) result->times[c][i] = static_cast<double>(i);
     }
   }
-  if (plan.clocks.size() == 1 && newest_first(result->times.front())) {
-    for (auto* arrays : {&result->times, &result->values}) {
-      for (auto& array : *arrays) std::reverse(array.begin(), array.end());
-    }
-    note_once(say(Phrase::kNewestFirst));
+  if (auto error = standing_still(result->times, found)) return *error;
+  if (plan.clocks.size() == 1) {
+    if (auto error = put_rows_in_order(rows, found, plan, *result)) return *error;
   }
   keep_others(found, plan, others, *result, channels.size());
-  if (auto error = standing_still(result->times, found)) return *error;
   const auto cold = cold_junction_of(*temperatures, plan, *result);
   channels_of(found, plan, channels, *temperatures, cold, *result);
   clocks_ = plan.clocks;
   return true;
+}
+
+std::optional<Error> Interpreter::put_rows_in_order(RowSource& rows, const Found& found, WidePlan plan,
+                                                    WideResult& result) {
+  std::vector<double>& times = result.times.front();
+  const bool reversed = newest_first(times);
+  if (reversed) {
+    for (auto* arrays : {&result.times, &result.values}) {
+      for (auto& array : *arrays) std::reverse(array.begin(), array.end());
+    }
+    note_once(say(Phrase::kNewestFirst));
+  }
+  finish(times, plan.clocks.front());
+  const RowOrder order = row_order(times);
+  if (order.kind == RowOrder::Kind::kAny) {
+    note_once(say(Phrase::kPutInOrder));
+    for (auto* arrays : {&result.times, &result.values}) {
+      for (auto& array : *arrays) {
+        const auto before = array;
+        for (std::size_t i = 0; i < order.order.size(); ++i) array[i] = before[order.order[i]];
+      }
+    }
+  }
+  if (order.kind != RowOrder::Kind::kRestarts) return std::nullopt;
+  // The line is looked for in a second reading that keeps them.
+  plan.keep_lines = true;
+  const auto again = read_wide(rows, found.dialect, found.table, plan, name_, options_.threads, options_.most_samples,
+                               options_.progress);
+  const std::size_t row = reversed ? times.size() - 1 - order.first_back : order.first_back;
+  const double line = again && row < again->rows ? again->values.back()[row] : 0;
+  const std::string what = fmt::format("times that start anew in {} places", order.steps_back);
+  const std::string expected = "times that go on";
+  return Error{ErrorCode::kParse,
+               fmt::format("found {}, expected {}", what, expected),
+               {name_, static_cast<int>(line), plan.clocks.front().column + 1},
+               what,
+               expected};
 }
 
 std::vector<std::string> Interpreter::names_in_header(const Found& found) {
@@ -265,7 +300,7 @@ void Interpreter::channels_of(const Found& found, const WidePlan& plan, const st
   names = unique_names(std::move(names));
   std::vector<std::shared_ptr<const std::vector<double>>> shared(plan.clocks.size());
   const bool own_clocks = plan.clocks.size() > 1;
-  if (!own_clocks) shared.front() = finished(std::move(result.times.front()), plan.clocks.front());
+  if (!own_clocks) shared.front() = std::make_shared<const std::vector<double>>(std::move(result.times.front()));
   for (std::size_t k = 0; k < columns.size(); ++k) {
     const Layout::ChannelColumn* fixed = fixed_channel(columns[k]);
     const int clock = plan.numbers[k].clock;

@@ -43,7 +43,7 @@ class Interpreter {
   Result<Reading> grid(const Grid& sheet);
 
  private:
-  /// Commas, semicolons and bars of the width of Chinese characters.
+  /// Commas, semicolons, bars and figures of the width of Chinese characters, or Arabic figures.
   static bool full_width_signs(std::string_view text);
   Result<Reading> with_plain_forms(const std::string& plain);
   Result<Reading> with_decimals(const AlikeDecimals& alike);
@@ -72,6 +72,8 @@ class Interpreter {
   Result<bool> wide(RowSource& rows, Found& found);
   /// "TC1 (bar)": columns named like channels, in a unit that is known and none of temperature.
   std::optional<Error> unit_of_no_temperature(const Found& found) const;
+  /// Rows in any order are put in that of their times.
+  std::optional<Error> put_rows_in_order(RowSource& rows, const Found& found, WidePlan plan, WideResult& result);
   /// One time in all rows leaves nothing to measure.
   std::optional<Error> standing_still(const std::vector<std::vector<double>>& clocks, const Found& found) const;
   static int only_time(const Found& found);
@@ -93,6 +95,8 @@ class Interpreter {
   static std::vector<SampleCell> cells_of(const Found& found, std::size_t column, const std::vector<double>& lines);
   static std::string name_above_clock(const Found& found, std::size_t column);
   const Layout::ChannelColumn* fixed_channel(std::size_t column) const;
+  /// Times as they came from the rows to seconds; what is said of them is kept.
+  void finish(std::vector<double>& times, const TimePlan& plan);
   std::shared_ptr<const std::vector<double>> finished(std::vector<double> times, const TimePlan& plan);
   // ---- time, channel, value ----
   Result<bool> long_form(RowSource& rows, Found& found);

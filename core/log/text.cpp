@@ -6,8 +6,16 @@ namespace {
 constexpr char32_t kReplacement = 0xFFFD;
 
 bool is_space(char32_t c) {
-  return c == ' ' || (c >= '\t' && c <= '\r') || c == 0xA0 || c == 0x1680 || (c >= 0x2000 && c <= 0x200D) ||
-         c == 0x2028 || c == 0x2029 || c == 0x202F || c == 0x205F || c == 0x2060 || c == 0x3000 || c == 0xFEFF;
+  return c == ' ' || (c >= '\t' && c <= '\r') || c == 0xA0 || c == 0x1680 || (c >= 0x2000 && c <= 0x200F) ||
+         (c >= 0x2028 && c <= 0x202F) || c == 0x205F || c == 0x2060 || (c >= 0x2066 && c <= 0x2069) || c == 0x3000 ||
+         c == 0xFEFF || c == 0x61C;
+}
+
+/// Figures of the Arabic and Persian scripts as ASCII, their decimal and thousands signs too; 0 for all else.
+char figure_of(char32_t c) {
+  if (c >= 0x660 && c <= 0x669) return static_cast<char>('0' + (c - 0x660));
+  if (c >= 0x6F0 && c <= 0x6F9) return static_cast<char>('0' + (c - 0x6F0));
+  return c == 0x66B ? '.' : c == 0x66C ? '\'' : '\0';
 }
 
 bool is_minus(char32_t c) { return (c >= 0x2010 && c <= 0x2015) || c == 0x2212 || c == 0xFE63; }
@@ -76,6 +84,8 @@ std::string plain_forms(std::string_view text) {
       out += static_cast<char>(c - 0xFF01 + '!');
     } else if (is_minus(c)) {
       out += '-';
+    } else if (const char figure = figure_of(c)) {
+      out += figure;
     } else if (is_space(c)) {
       out += ' ';
     } else if (c == 0xBA || c == 0x2DA || c == 0x2218 || c == 0xB0) {

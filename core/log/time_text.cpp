@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "core/log/cell_text.h"
 #include "core/log/clock_text.h"
 #include "core/log/date_text.h"
 #include "core/log/text.h"
@@ -24,6 +25,10 @@ bool may_be_time(std::string_view text) {
 
 std::optional<TimeText> read_time_text(std::string_view original) {
   if (original.empty() || original.size() > 64) return std::nullopt;
+  if (original.front() == 'P') {  // "PT6M22.5S"
+    const std::string duration = duration_as_text(original);
+    return duration == original ? std::nullopt : read_time_text(duration);
+  }
   if (!may_be_time(original)) return std::nullopt;
   const std::string text = lower(original);
   if (auto clock_only = dotted_clock(text)) {

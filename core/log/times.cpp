@@ -7,6 +7,7 @@
 #include <map>
 
 #include "core/log/time_plan.h"
+#include "core/log/wrapped_counter.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::log {
@@ -255,6 +256,7 @@ void finish_times(std::vector<double>& times, const TimePlan& plan, std::vector<
   const auto in_seconds = [&](double v) { return whole_parts ? v / parts : v * plan.seconds_per_unit; };
   double quantum = 1 / power_of_ten(std::min(plan.decimals, 9));
   if (plan.kind == TimeKind::kClock) unwrap(times, plan, notes);
+  if (plan.kind == TimeKind::kNumber || plan.kind == TimeKind::kEpoch) unwrap_counter(times, plan, assumed);
   const double first = plan.origin.value_or(first_finite(times));
   switch (plan.kind) {
     case TimeKind::kNumber:

@@ -8,7 +8,7 @@ namespace ovenwright {
 namespace {
 
 /// What errors say was found and expected, and whole messages of those that found nothing.
-constexpr std::array<std::string_view, 142> kWordsOfErrors{
+constexpr std::array<std::string_view, 143> kWordsOfErrors{
     "a log",
     "a log of many samples",
     "a table of times and temperatures",
@@ -27,6 +27,7 @@ constexpr std::array<std::string_view, 142> kWordsOfErrors{
     "a temperature",
     "times",
     "times that go on",
+    "times that start anew in {0} places",
     "time, channel and value",
     "seconds above 0",
     "°C, °F, K or mV",
@@ -254,6 +255,10 @@ std::string_view english(Phrase phrase) {
     case Phrase::kSummerEnds:
       return "The clock jumps back an hour to {0}:00 at night, as where summer time ends: the rows go on without the "
              "jump.";
+    case Phrase::kCounterStartsAnew:
+      return "The counter of times starts anew at {0}: the rows go on.";
+    case Phrase::kOtherTable:
+      return "At line {0} another table begins, of other channels: {1}, {2} rows. It was not read.";
     case Phrase::kSeconds:
       return "No unit of time is stated: read as seconds, which makes the run last {0}.";
     case Phrase::kDateGoesOn:
@@ -334,6 +339,10 @@ std::string_view english(Phrase phrase) {
       return "{0} is kept but not judged: it stays far below the others.";
     case Phrase::kAsideBeside:
       return "{0} is kept but not judged: it ends after a few rows, as a table beside the log does.";
+    case Phrase::kAsideCounts:
+      return "{0} is kept but not judged: it counts runs, channels or the like.";
+    case Phrase::kAsideTolerance:
+      return "{0} is kept but not judged: it says how sure the column before it is.";
     case Phrase::kMoreNames:
       return "The header names {0} columns and the rows have {1}: the names are taken from the left.";
     case Phrase::kNewestFirst:
@@ -342,6 +351,10 @@ std::string_view english(Phrase phrase) {
       return "The rows do not stand in the order of their times: put in order channel by channel.";
     case Phrase::kOneRowIn:
       return "{0} has a reading in one row of {1}: it keeps the times of these.";
+    case Phrase::kJoinedTable:
+      return "The table at line {0} has the same times: its channels are read beside those before.";
+    case Phrase::kTolerances:
+      return "What stands behind ± is no part of the readings and was left out.";
     case Phrase::kOwnWord:
       return "\"{0}\" stands in {1} cells for readings: taken as no reading.";
     case Phrase::kZonesByModel:

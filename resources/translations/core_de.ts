@@ -907,6 +907,34 @@
         <translation>keine Berechtigung</translation>
     </message>
     <message>
+        <source>The counter of times starts anew at {0}: the rows go on.</source>
+        <translation>Der Zähler der Zeiten beginnt bei {0} von vorn: die Zeilen laufen weiter.</translation>
+    </message>
+    <message>
+        <source>At line {0} another table begins, of other channels: {1}, {2} rows. It was not read.</source>
+        <translation>In Zeile {0} beginnt eine andere Tabelle mit anderen Kanälen: {1}, {2} Zeilen. Sie wurde nicht gelesen.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it counts runs, channels or the like.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: es zählt Läufe, Kanäle oder Ähnliches.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it says how sure the column before it is.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: es sagt, wie sicher die Spalte davor ist.</translation>
+    </message>
+    <message>
+        <source>The table at line {0} has the same times: its channels are read beside those before.</source>
+        <translation>Die Tabelle in Zeile {0} hat dieselben Zeiten: ihre Kanäle werden neben den vorigen gelesen.</translation>
+    </message>
+    <message>
+        <source>What stands behind ± is no part of the readings and was left out.</source>
+        <translation>Was hinter ± steht, gehört nicht zu den Messwerten und wurde weggelassen.</translation>
+    </message>
+    <message>
+        <source>times that start anew in {0} places</source>
+        <translation>Zeiten, die an {0} Stellen von vorn beginnen</translation>
+    </message>
+    <message>
         <source>The clock jumps forward an hour at {0}:00 at night, as where summer time begins: the rows go on without the jump.</source>
         <translation>Die Uhr springt nachts um {0}:00 eine Stunde vor, wie beim Beginn der Sommerzeit: die Zeilen laufen ohne den Sprung weiter.</translation>
     </message>

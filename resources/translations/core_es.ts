@@ -907,6 +907,34 @@
         <translation>permiso denegado</translation>
     </message>
     <message>
+        <source>The counter of times starts anew at {0}: the rows go on.</source>
+        <translation>El contador de tiempos vuelve a empezar en {0}: las filas continúan.</translation>
+    </message>
+    <message>
+        <source>At line {0} another table begins, of other channels: {1}, {2} rows. It was not read.</source>
+        <translation>En la línea {0} empieza otra tabla, de otros canales: {1}, {2} filas. No se ha leído.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it counts runs, channels or the like.</source>
+        <translation>{0} se conserva pero no se juzga: cuenta pasadas, canales o algo parecido.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it says how sure the column before it is.</source>
+        <translation>{0} se conserva pero no se juzga: indica lo segura que es la columna anterior.</translation>
+    </message>
+    <message>
+        <source>The table at line {0} has the same times: its channels are read beside those before.</source>
+        <translation>La tabla de la línea {0} tiene los mismos tiempos: sus canales se leen junto a los anteriores.</translation>
+    </message>
+    <message>
+        <source>What stands behind ± is no part of the readings and was left out.</source>
+        <translation>Lo que sigue a ± no forma parte de las lecturas y se ha dejado fuera.</translation>
+    </message>
+    <message>
+        <source>times that start anew in {0} places</source>
+        <translation>tiempos que vuelven a empezar en {0} lugares</translation>
+    </message>
+    <message>
         <source>The clock jumps forward an hour at {0}:00 at night, as where summer time begins: the rows go on without the jump.</source>
         <translation>El reloj salta una hora hacia delante a las {0}:00 de la noche, como al empezar el horario de verano: las filas continúan sin el salto.</translation>
     </message>

@@ -907,6 +907,34 @@
         <translation>权限不足</translation>
     </message>
     <message>
+        <source>The counter of times starts anew at {0}: the rows go on.</source>
+        <translation>时间计数在 {0} 处从头开始：各行接续计时。</translation>
+    </message>
+    <message>
+        <source>At line {0} another table begins, of other channels: {1}, {2} rows. It was not read.</source>
+        <translation>第 {0} 行开始另一个表格，通道不同：{1}，{2} 行。未读取。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it counts runs, channels or the like.</source>
+        <translation>{0} 保留但不判定：它计的是次数、通道数或类似的数目。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it says how sure the column before it is.</source>
+        <translation>{0} 保留但不判定：它说明前一列的不确定度。</translation>
+    </message>
+    <message>
+        <source>The table at line {0} has the same times: its channels are read beside those before.</source>
+        <translation>第 {0} 行的表格时间相同：其通道与前面的通道一并读取。</translation>
+    </message>
+    <message>
+        <source>What stands behind ± is no part of the readings and was left out.</source>
+        <translation>± 之后的内容不属于读数，已略去。</translation>
+    </message>
+    <message>
+        <source>times that start anew in {0} places</source>
+        <translation>在 {0} 处从头开始的时间</translation>
+    </message>
+    <message>
         <source>The clock jumps forward an hour at {0}:00 at night, as where summer time begins: the rows go on without the jump.</source>
         <translation>时钟在夜间 {0}:00 往前跳一小时，如夏令时开始：各行不计跳变，接续。</translation>
     </message>

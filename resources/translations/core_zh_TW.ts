@@ -907,6 +907,34 @@
         <translation>權限不足</translation>
     </message>
     <message>
+        <source>The counter of times starts anew at {0}: the rows go on.</source>
+        <translation>時間計數在 {0} 處從頭開始：各列接續計時。</translation>
+    </message>
+    <message>
+        <source>At line {0} another table begins, of other channels: {1}, {2} rows. It was not read.</source>
+        <translation>第 {0} 行開始另一個表格，通道不同：{1}，{2} 列。未讀取。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it counts runs, channels or the like.</source>
+        <translation>{0} 保留但不判定：它計的是次數、通道數或類似的數目。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it says how sure the column before it is.</source>
+        <translation>{0} 保留但不判定：它說明前一欄的不確定度。</translation>
+    </message>
+    <message>
+        <source>The table at line {0} has the same times: its channels are read beside those before.</source>
+        <translation>第 {0} 行的表格時間相同：其通道與前面的通道一併讀取。</translation>
+    </message>
+    <message>
+        <source>What stands behind ± is no part of the readings and was left out.</source>
+        <translation>± 之後的內容不屬於讀值，已略去。</translation>
+    </message>
+    <message>
+        <source>times that start anew in {0} places</source>
+        <translation>在 {0} 處從頭開始的時間</translation>
+    </message>
+    <message>
         <source>The clock jumps forward an hour at {0}:00 at night, as where summer time begins: the rows go on without the jump.</source>
         <translation>時鐘在夜間 {0}:00 往前跳一小時，如夏令時間開始：各列不計跳變，接續。</translation>
     </message>

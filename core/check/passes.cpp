@@ -10,6 +10,28 @@
 namespace ovenwright::check {
 namespace {
 
+/// Two placements for one channel of the log, by its name and by its number: which one holds cannot be told.
+std::optional<Error> placed_twice(const board::Board& board, const log::Reading& reading) {
+  const auto by = [&board](const std::string& text) {
+    return std::ranges::find(board.placements, text, &board::Placement::channel);
+  };
+  for (const auto& channel : reading.channels) {
+    const std::string number = std::to_string(channel.number);
+    const auto named = by(channel.name), numbered = by(number);
+    const bool anothers_name =
+        std::ranges::find(reading.channels, number, &run::RawChannel::name) != reading.channels.end();
+    if (named == numbered || named == board.placements.end() || numbered == board.placements.end() || anothers_name)
+      continue;
+    const auto [first, second] = std::minmax(named->line, numbered->line);
+    return Error{ErrorCode::kParse,
+                 "found the channel \"" + channel.name + "\" a second time, first in line " + std::to_string(first),
+                 {board.identity.file, second, 0},
+                 channel.name,
+                 "each channel once"};
+  }
+  return std::nullopt;
+}
+
 /// A board's placements must be channels of the log and have thermocouples that are known.
 std::optional<Error> misplaced(const board::Board& board, const log::Reading& reading) {
   for (const auto& placement : board.placements) {
@@ -36,7 +58,7 @@ std::optional<Error> misplaced(const board::Board& board, const log::Reading& re
       return error;
     }
   }
-  return std::nullopt;
+  return placed_twice(board, reading);
 }
 
 }  // namespace

@@ -129,9 +129,11 @@ Result<Recipe> parse_recipe(const std::string& file, std::string_view text) {
   recipe.lines = {root.place("speed_mm_per_min").line, root.place("top_C").line, root.place("bottom_C").line,
                   root.place("cooling_C").line};
   if (!toml->failed() && recipe.top_C.size() != recipe.bottom_C.size()) {
-    const std::string found = std::to_string(recipe.bottom_C.size());
-    const std::string expected = std::to_string(recipe.top_C.size()) + " as in \"top_C\"";
-    root.fail("bottom_C", "found " + found + " setpoints in \"bottom_C\", expected " + expected, found, expected);
+    const std::string top = std::to_string(recipe.top_C.size()), bottom = std::to_string(recipe.bottom_C.size());
+    const std::string expected = "one for each heating zone in both";
+    root.fail("bottom_C",
+              "found " + top + " setpoints in \"top_C\" but " + bottom + " in \"bottom_C\", expected " + expected,
+              top + " and " + bottom, expected);
   }
   if (auto error = toml->finish()) return *error;
   return recipe;

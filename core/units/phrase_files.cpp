@@ -55,7 +55,7 @@ constexpr std::array<std::string_view, 236> kWords{
     "the board places the channel \"{0}\", which \"{1}\" lacks, did you mean \"{2}\"?",
     "the board places the channel \"{0}\", which \"{1}\" lacks, expected {2}",
     "found {0} in \"{1}\", expected {2}",
-    "found {0} setpoints in \"bottom_C\", expected {1} as in \"top_C\"",
+    "found {0} setpoints in \"top_C\" but {1} in \"bottom_C\", expected one for each heating zone in both",
     "1 setpoint",
     "{0} setpoints",
     "{0}, one for each heating zone of \"{1}\"",

@@ -1659,8 +1659,8 @@
         <translation>{0} in „{1}“ gefunden, {2} erwartet</translation>
     </message>
     <message>
-        <source>found {0} setpoints in &quot;bottom_C&quot;, expected {1} as in &quot;top_C&quot;</source>
-        <translation>{0} Sollwerte in „bottom_C“ gefunden, {1} wie in „top_C“ erwartet</translation>
+        <source>found {0} setpoints in &quot;top_C&quot; but {1} in &quot;bottom_C&quot;, expected one for each heating zone in both</source>
+        <translation>{0} Sollwerte in „top_C“, aber {1} in „bottom_C“ gefunden, in beiden einer für jede Heizzone erwartet</translation>
     </message>
     <message>
         <source>1 setpoint</source>

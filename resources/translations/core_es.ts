@@ -1659,8 +1659,8 @@
         <translation>se encontraron {0} en «{1}», se esperaban {2}</translation>
     </message>
     <message>
-        <source>found {0} setpoints in &quot;bottom_C&quot;, expected {1} as in &quot;top_C&quot;</source>
-        <translation>se encontraron {0} consignas en «bottom_C», se esperaban {1} como en «top_C»</translation>
+        <source>found {0} setpoints in &quot;top_C&quot; but {1} in &quot;bottom_C&quot;, expected one for each heating zone in both</source>
+        <translation>se encontraron {0} consignas en «top_C» pero {1} en «bottom_C», se esperaba en cada una una por zona de calentamiento</translation>
     </message>
     <message>
         <source>1 setpoint</source>

@@ -1659,8 +1659,8 @@
         <translation>“{1}”中有 {0}，应为 {2}</translation>
     </message>
     <message>
-        <source>found {0} setpoints in &quot;bottom_C&quot;, expected {1} as in &quot;top_C&quot;</source>
-        <translation>“bottom_C”中有 {0} 个设定值，应与“top_C”同为 {1} 个</translation>
+        <source>found {0} setpoints in &quot;top_C&quot; but {1} in &quot;bottom_C&quot;, expected one for each heating zone in both</source>
+        <translation>“top_C”中有 {0} 个设定值，“bottom_C”中却有 {1} 个，两者都应为每个加热区一个</translation>
     </message>
     <message>
         <source>1 setpoint</source>

@@ -1659,8 +1659,8 @@
         <translation>「{1}」中有 {0}，應為 {2}</translation>
     </message>
     <message>
-        <source>found {0} setpoints in &quot;bottom_C&quot;, expected {1} as in &quot;top_C&quot;</source>
-        <translation>「bottom_C」中有 {0} 個設定值，應與「top_C」同為 {1} 個</translation>
+        <source>found {0} setpoints in &quot;top_C&quot; but {1} in &quot;bottom_C&quot;, expected one for each heating zone in both</source>
+        <translation>「top_C」中有 {0} 個設定值，「bottom_C」中卻有 {1} 個，兩者都應為每個加熱區一個</translation>
     </message>
     <message>
         <source>1 setpoint</source>

@@ -49,6 +49,17 @@ TEST(Check, ABoardsChannelThatTheLogLacksIsAnErrorAtItsLine) {
   EXPECT_NE(checked.error().message.find("did you mean \"R2\"?"), std::string::npos) << checked.error().message;
 }
 
+// Source: a placement's channel is the channel's name in the log or its number; each channel stands once.
+TEST(Check, AChannelPlacedByItsNameAndByItsNumberIsAnError) {
+  auto request = request_with();
+  request.board =
+      *board::parse("b.toml", "[[placement]]\nchannel = \"U1\"\n[[placement]]\nchannel = 1\nkind = \"body\"\n");
+  const auto checked = check(kLogs + "passes.csv", request);
+  ASSERT_FALSE(checked);
+  EXPECT_EQ(checked.error().where.line, 3);
+  EXPECT_EQ(checked.error().message, "found the channel \"U1\" a second time, first in line 1");
+}
+
 TEST(Check, ABoardsThermocoupleMustBeKnown) {
   auto request = request_with();
   request.board = *board::parse("b.toml", "[[placement]]\nchannel = 1\nthermocouple = \"K class 7\"\n");

@@ -104,16 +104,18 @@ INSTANTIATE_TEST_SUITE_P(
 
 INSTANTIATE_TEST_SUITE_P(
     Table, RecipeErrors,
-    testing::Values(Case{"unknown_key", "speed_mm_per_min = 1\ntop_c = [1]\nbottom_C = [1]\n",
-                         R"(r.toml:2:1: found the unknown key "top_c", did you mean "top_C"?)"},
-                    Case{"no_speed", "top_C = [1]\nbottom_C = [1]\n",
-                         R"(r.toml:1:1: missing "speed_mm_per_min", expected a speed above 0)"},
-                    Case{"no_bottom", "speed_mm_per_min = 1\ntop_C = [1]\n",
-                         R"(r.toml:1:1: missing "bottom_C", expected one setpoint for each heating zone)"},
-                    Case{"speed_zero", "speed_mm_per_min = 0\ntop_C = [1]\nbottom_C = [1]\n",
-                         R"(r.toml:1:20: found 0 for "speed_mm_per_min", expected a speed above 0)"},
-                    Case{"sides_differ", "speed_mm_per_min = 1\ntop_C = [1, 2]\nbottom_C = [1]\n",
-                         R"(r.toml:3:12: found 1 setpoints in "bottom_C", expected 2 as in "top_C")"}),
+    testing::Values(
+        Case{"unknown_key", "speed_mm_per_min = 1\ntop_c = [1]\nbottom_C = [1]\n",
+             R"(r.toml:2:1: found the unknown key "top_c", did you mean "top_C"?)"},
+        Case{"no_speed", "top_C = [1]\nbottom_C = [1]\n",
+             R"(r.toml:1:1: missing "speed_mm_per_min", expected a speed above 0)"},
+        Case{"no_bottom", "speed_mm_per_min = 1\ntop_C = [1]\n",
+             R"(r.toml:1:1: missing "bottom_C", expected one setpoint for each heating zone)"},
+        Case{"speed_zero", "speed_mm_per_min = 0\ntop_C = [1]\nbottom_C = [1]\n",
+             R"(r.toml:1:20: found 0 for "speed_mm_per_min", expected a speed above 0)"},
+        Case{"sides_differ", "speed_mm_per_min = 1\ntop_C = [1, 2]\nbottom_C = [1]\n",
+             R"(r.toml:3:12: found 2 setpoints in "top_C" but 1 in "bottom_C", expected one for each heating )"
+             "zone in both"}),
     [](const auto& c) { return std::string{c.param.name}; });
 
 Result<std::vector<Warning>> checked(const std::string& recipe_text) {

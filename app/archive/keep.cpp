@@ -116,9 +116,14 @@ Result<std::vector<NewRun>> keep(NewFile log, Moment fileTime, const check::Requ
   if (request.recipe) run.recipe = profile(*request.recipe, written, known);
   run.layout =
       newFile(checked.reading.layout.name.value_or(""), std::nullopt, log::layout_text(checked.reading.layout));
-  auto oven = fileOnly(request.oven, known);
-  if (!oven) return oven.error();
-  run.oven = *std::move(oven);
+  if (request.oven && request.oven->identity.sha256.empty()) {  // edited, and in no file yet
+    run.oven = profile(
+        *request.oven, [](const oven::Oven& value) { return oven::oven_text(value); }, known);
+  } else {
+    auto oven = fileOnly(request.oven, known);
+    if (!oven) return oven.error();
+    run.oven = *std::move(oven);
+  }
   auto board = fileOnly(request.board, known);
   if (!board) return board.error();
   run.board = *std::move(board);

@@ -161,6 +161,37 @@ Result<std::string> find_profile(Kind kind, const std::string& name_or_path) {
                              : std::string{meant}};
 }
 
+std::string revision_path(Kind kind, const Identity& identity, const std::string& revision) {
+  std::string stem = identity.stem.empty() ? identity.name : identity.stem;
+  if (const auto& old = identity.revision; old && stem.ends_with("_rev" + *old)) {
+    stem.resize(stem.size() - old->size() - 4);
+  }
+  std::string name = stem + "_rev" + revision;
+  for (char& c : name) {
+    if (static_cast<unsigned char>(c) < 0x20 || std::string_view{"/\\:*?\"<>| "}.find(c) != std::string_view::npos)
+      c = '_';
+  }
+  return user_folder(kind) + "/" + name + ".toml";
+}
+
+Result<std::string> write_revision(Kind kind, const Identity& identity, const std::string& revision,
+                                   const std::string& path, const std::string& text) {
+  if (revision.empty() || identity.revision == revision) {
+    return Error{ErrorCode::kBadArgument,
+                 revision.empty()
+                     ? "the revision has no name"
+                     : std::string{"the "} + kind_word(kind) + " is at revision \"" + revision + "\" already",
+                 {path, 0, 0},
+                 revision,
+                 "a new revision"};
+  }
+  const auto folder = fs::path{path}.parent_path();
+  std::error_code failed;
+  if (!folder.empty()) fs::create_directories(folder, failed);
+  if (failed) return Error{ErrorCode::kIo, "cannot be written: " + failed.message(), {path, 0, 0}, "", ""};
+  return write_file(path, text, Existing::kKeep);
+}
+
 bool natural_less(const std::string& a, const std::string& b) {
   const auto digit = [](char c) { return c >= '0' && c <= '9'; };
   std::size_t i = 0, j = 0;

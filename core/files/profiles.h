@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "core/files/identity.h"
 #include "core/units/result.h"
 
 namespace ovenwright::files {
@@ -35,6 +36,16 @@ Result<std::vector<Listed>> list_profiles(Kind kind);
 /// revision (digits compared as numbers). Else a file of that name in the working folder.
 /// Errors: kIo, naming what was meant where a name is near.
 Result<std::string> find_profile(Kind kind, const std::string& name_or_path);
+
+/// Where a profile is saved as a new revision unless told otherwise: the user's folder of its kind, "sac305_rev2.toml"
+/// from stem and revision.
+std::string revision_path(Kind kind, const Identity& identity, const std::string& revision);
+
+/// Saves text as a new file; folders are made as needed, a file that is there stays.
+/// Errors: kBadArgument where the revision is empty or the one that `identity` has; kIo where the file exists or cannot
+/// be written.
+Result<std::string> write_revision(Kind kind, const Identity& identity, const std::string& revision,
+                                   const std::string& path, const std::string& text);
 
 /// "9" before "10", "rev7" before "rev12": text with runs of digits compared as numbers.
 bool natural_less(const std::string& a, const std::string& b);

@@ -25,6 +25,10 @@ Result<Recipe> find_recipe(const std::string& name_or_path);
 /// places), written anew.
 std::string recipe_text(const Recipe& recipe, std::string_view original = {});
 std::string oven_text(const Oven& oven, std::string_view original = {});
+/// Saves an edited oven as a new revision in a new file, its comments kept; the file it came from stays, and nothing is
+/// overwritten. The oven is checked first as load_oven() does. Returns it as read back from the new file.
+/// Errors: those of files::write_revision() and load_oven().
+Result<Oven> save_oven(Oven oven, const std::string& revision, const std::string& path);
 /// A recipe that came from another one by changes: the text of the file that one was read from, changed in place;
 /// written anew where that file is no longer there.
 /// @param cautions  stand above as comments, each once; no line breaks

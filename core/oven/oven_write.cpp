@@ -2,6 +2,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/files/profiles.h"
 #include "core/files/text_file.h"
 #include "core/files/toml_fields.h"
 #include "core/oven/oven_file.h"
@@ -65,9 +66,15 @@ std::string written_anew(const Oven& oven) {
   return text;
 }
 
-/// A zone of the same name is the same zone. Zones that are new, gone or in another order are not changed in place.
+/// A zone of the same name is the same zone, and one at the same place whose names the other oven does not know has
+/// been renamed. Zones that are new, gone or in another order are not changed in place.
 bool same_zones(const Oven& a, const Oven& b) {
-  return std::ranges::equal(a.zones, b.zones, {}, &Zone::name, &Zone::name);
+  const auto knows = [](const Oven& oven, const std::string& name) {
+    return std::ranges::find(oven.zones, name, &Zone::name) != oven.zones.end();
+  };
+  return std::ranges::equal(a.zones, b.zones, [&](const Zone& one, const Zone& other) {
+    return one.name == other.name || (!knows(b, one.name) && !knows(a, other.name));
+  });
 }
 
 bool change(files::TomlEdit& edit, const Recipe& before, const Recipe& after) {
@@ -104,6 +111,18 @@ std::string recipe_text(const Recipe& recipe, std::string_view original) {
 }
 
 std::string oven_text(const Oven& oven, std::string_view original) { return text_of(oven, original, parse_oven); }
+
+Result<Oven> save_oven(Oven oven, const std::string& revision, const std::string& path) {
+  const files::Identity before = oven.identity;
+  oven.identity.revision = revision;
+  const auto original = before.file.empty() ? Result<std::string>{std::string{}} : files::read_text(before.file);
+  const std::string text = oven_text(oven, original ? std::string_view{*original} : std::string_view{});
+  // An empty revision is told of as such, by the one who writes.
+  if (const auto checked = parse_oven(path, text); !checked && !revision.empty()) return checked.error();
+  const auto written = files::write_revision(files::Kind::kOven, before, revision, path, text);
+  if (!written) return written.error();
+  return load_oven(path);
+}
 
 std::string changed_recipe_text(const Recipe& recipe, const files::Identity& from,
                                 const std::vector<std::string>& cautions) {

@@ -120,6 +120,10 @@ std::string learned_text(const ChangeNote& note) {
     out += indented(line);
     if (!run.sha256.empty()) out += "    sha256 " + run.sha256 + "\n";
   }
+  if (note.sides_untold)
+    out += indented(
+        "Warning: top and bottom are set apart, and no run that was learned from had them apart: what each side does "
+        "alone is not known.");
   if (!note.fit) return out;
   out += indented(
       fmt::format("The model follows these logs with a misfit of {:.2f} °C (root mean square).", note.fit->rmse_C));

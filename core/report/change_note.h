@@ -30,6 +30,7 @@ struct ChangeNote {
   const judge::Judgement* measured = nullptr;  ///< what `from` was measured to do; may be null
   std::vector<NoteRun> learned_from;
   const heat::FitReport* fit = nullptr;  ///< may be null
+  bool sides_untold = false;             ///< `to` parts top and bottom, which none of the runs learned from did
 };
 
 /// The note to carry to the oven, as plain text of at most 96 columns: what changes by zone, side and speed, the whole

@@ -17,7 +17,6 @@ constexpr double kReserve = 0.02;  // margin beyond the band's edge, for what ro
 // A least change would stand at the band's edge at many limits at once: it keeps as much again of a half width as the
 // data do not support, where a recipe does.
 constexpr double kLeastChangeHalfWidths = 1.25;
-constexpr double kDoubtfulChance = 0.9;                    // below it is said
 constexpr double kSureChance = 0.97, kChanceApart = 0.01;  // what is sure enough to be shown first; what differs
 constexpr double kDefaultMargin = 0.2;
 // The coolest recipe would drift to the oven's lower limits on a crawling belt: it stays where predictions were tried.
@@ -322,7 +321,9 @@ class Tuning {
                                  : shown.front().sure >= std::min(kLeastChangeHalfWidths, surest->sure);
     const bool doubtful = known && chance_of(*surest) < kDoubtfulChance;
     if (!sure_enough) std::rotate(shown.begin(), surest, surest + 1);
-    if (doubtful) shown.front().sentence += doubtful_words();
+    if (!doubtful) return;
+    shown.front().doubtful = true;
+    shown.front().sentence += doubtful_words();
   }
 
   /// The best of the searches from each end; a least change that is sure from the first is not looked for elsewhere.

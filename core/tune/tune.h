@@ -23,6 +23,7 @@ struct Suggestion {
   std::vector<Change> changes;
   std::vector<Forecast> predicted;  ///< one for each board
   double sure = 0;                  ///< half widths between the prediction and the tightest limit
+  bool doubtful = false;            ///< the likeliest of those found, and not sure to pass: its sentence says so
   std::string sentence, caution;
 };
 

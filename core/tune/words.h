@@ -19,6 +19,8 @@ inline constexpr const char* kCaution =
 std::string suggestion_sentence(const oven::Oven& oven, const Suggestion& suggestion,
                                 const std::vector<std::string>& names);
 std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<std::string>& names);
+/// A chance of passing below it is said not to be sure.
+inline constexpr double kDoubtfulChance = 0.9;
 /// Of the first suggestion, where it is not sure to pass.
 std::string doubtful_words();
 /// "A run of the best recipe itself (zones 8 and 9 up 7 °C) is expected to narrow the peak of U1 from 236 ± 3.1 °C to ±

@@ -1,7 +1,5 @@
 #include <algorithm>
-#include <filesystem>
 #include <optional>
-#include <system_error>
 
 #include "core/files/profiles.h"
 #include "core/files/text_file.h"
@@ -138,37 +136,18 @@ std::string window_text(const ProcessWindow& window, std::string_view original) 
 }
 
 std::string revision_path(const ProcessWindow& window, const std::string& revision) {
-  std::string stem = window.identity.stem.empty() ? window.identity.name : window.identity.stem;
-  if (const auto& old = window.identity.revision; old && stem.ends_with("_rev" + *old)) {
-    stem.resize(stem.size() - old->size() - 4);
-  }
-  std::string name = stem + "_rev" + revision;
-  for (char& c : name) {
-    if (static_cast<unsigned char>(c) < 0x20 || std::string_view{"/\\:*?\"<>| "}.find(c) != std::string_view::npos)
-      c = '_';
-  }
-  return files::user_folder(files::Kind::kWindow) + "/" + name + ".toml";
+  return files::revision_path(files::Kind::kWindow, window.identity, revision);
 }
 
 Result<ProcessWindow> save_revision(ProcessWindow window, const std::string& revision, const std::string& path) {
-  if (revision.empty() || window.identity.revision == revision) {
-    return Error{
-        ErrorCode::kBadArgument,
-        revision.empty() ? "the revision has no name" : "the window is at revision \"" + revision + "\" already",
-        {path, 0, 0},
-        revision,
-        "a new revision"};
-  }
+  const files::Identity before = window.identity;
   window.identity.revision = revision;
-  const auto original =
-      window.identity.file.empty() ? Result<std::string>{std::string{}} : files::read_text(window.identity.file);
+  const auto original = before.file.empty() ? Result<std::string>{std::string{}} : files::read_text(before.file);
   const std::string text = window_text(window, original ? std::string_view{*original} : std::string_view{});
-  if (const auto checked = parse(path, text); !checked) return checked.error();
-  const auto folder = std::filesystem::path{path}.parent_path();
-  std::error_code failed;
-  if (!folder.empty()) std::filesystem::create_directories(folder, failed);
-  if (failed) return Error{ErrorCode::kIo, "cannot be written: " + failed.message(), {path, 0, 0}, "", ""};
-  if (const auto written = files::write_file(path, text, files::Existing::kKeep); !written) return written.error();
+  // An empty revision is told of as such, by the one who writes.
+  if (const auto checked = parse(path, text); !checked && !revision.empty()) return checked.error();
+  const auto written = files::write_revision(files::Kind::kWindow, before, revision, path, text);
+  if (!written) return written.error();
   return load(path);
 }
 

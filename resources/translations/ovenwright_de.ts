@@ -247,6 +247,22 @@
         <source>To check first: %1</source>
         <translation>Zuerst zu prüfen: %1</translation>
     </message>
+    <message>
+        <source>New recipe</source>
+        <translation>Neues Rezept</translation>
+    </message>
+    <message>
+        <source>Top and bottom are set apart, and no run that was learned from had them apart: what each side does alone is not known.</source>
+        <translation>Oben und unten sind verschieden eingestellt, und kein Lauf, aus dem gelernt wurde, hatte sie verschieden: Was jede Seite allein bewirkt, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>It is not known how sure it is to pass. Make a test run of it first.</source>
+        <translation>Wie sicher es besteht, ist nicht bekannt. Zuerst einen Testlauf damit machen.</translation>
+    </message>
+    <message>
+        <source>It is not sure to pass: %1. Make a test run of it first.</source>
+        <translation>Es ist nicht sicher, dass es besteht: %1. Zuerst einen Testlauf damit machen.</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1812,14 +1828,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>chance of passing over 99 %</source>
-        <translation>Chance zu bestehen über 99 %</translation>
-    </message>
-    <message>
-        <source>chance of passing under 1 %</source>
-        <translation>Chance zu bestehen unter 1 %</translation>
-    </message>
-    <message>
         <source>chance of passing %1</source>
         <translation>Chance zu bestehen %1</translation>
     </message>
@@ -1888,6 +1896,34 @@
     <message>
         <source>No recipe of this oven is predicted to hold every requirement: the best margin that the model finds is %1, and its error does not rule a pass out.</source>
         <translation>Für kein Rezept dieses Ofens wird vorhergesagt, dass es alle Anforderungen hält: Die beste Reserve, die das Modell findet, ist %1, und ihr Fehler schließt ein Bestehen nicht aus.</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>über 99 %</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>unter 1 %</translation>
+    </message>
+    <message>
+        <source>chance of passing %1, of staying inside the limits %2</source>
+        <translation>Chance zu bestehen %1, innerhalb der Grenzen zu bleiben %2</translation>
+    </message>
+    <message>
+        <source>chance %1</source>
+        <translation>Chance %1</translation>
+    </message>
+    <message>
+        <source>chance %1, inside limits %2</source>
+        <translation>Chance %1, in den Grenzen %2</translation>
+    </message>
+    <message>
+        <source>It is not sure to pass: of those found it is the likeliest.</source>
+        <translation>Es ist nicht sicher, dass es besteht: Von den gefundenen ist es das wahrscheinlichste.</translation>
+    </message>
+    <message>
+        <source>The next run worth making stands below.</source>
+        <translation>Der nächste Lauf, der sich lohnt, steht unten.</translation>
     </message>
 </context>
 <context>
@@ -3856,6 +3892,14 @@
         <source>Every run that was kept, the newest first; a click on a heading sorts by it, a second one the other way round, and so does View, Sort the runs by, or the menu key. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
         <translation>Jeder aufbewahrte Lauf, der neueste zuerst; ein Klick auf eine Überschrift sortiert danach, ein zweiter andersherum, ebenso Ansicht, Läufe sortieren nach, oder die Menütaste. Die Felder darüber sagen, welche Läufe aufgeführt sind, Strg+F findet Wörter. Leertaste markiert die gewählten Läufe für das Blatt, Strg+A nimmt alle, Strg+C kopiert mit Überschriften, Eingabe öffnet einen Lauf unter Prüfen mit allem, womit er beurteilt wurde. Darunter eine Messgröße über die Läufe einer Baugruppe und einer Revision des Fensters: links und rechts gehen von Lauf zu Lauf, ein Quadrat ist ein Lauf, der ein Signal vollendet.</translation>
     </message>
+    <message>
+        <source>Editing an oven</source>
+        <translation>Einen Ofen bearbeiten</translation>
+    </message>
+    <message>
+        <source>Where the zones lie and what the oven allows, checked while it is typed; the zone strip and the oven entry follow at once, and Tune learns anew. Two ends of a limit stand together or not at all. Saving makes a new revision in a new file with the comments of the old one; nothing is overwritten. Zones come and go in the file itself.</source>
+        <translation>Wo die Zonen liegen und was der Ofen zulässt, beim Tippen geprüft; Zonenleiste und Ofeneintritt folgen sofort, und Abstimmen lernt neu. Beide Enden einer Grenze stehen zusammen oder gar nicht. Speichern macht eine neue Revision in einer neuen Datei mit den Kommentaren der alten; nichts wird überschrieben. Zonen kommen und gehen in der Datei selbst.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -4655,6 +4699,220 @@
         <source>Simple rule</source>
         <translation>Einfache Regel</translation>
     </message>
+    <message>
+        <source>&amp;Edit the oven</source>
+        <translation>Ofen &amp;bearbeiten</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::OvenModel</name>
+    <message>
+        <source>“%1” is no number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Ambient, °C</source>
+        <translation>Umgebung, °C</translation>
+    </message>
+    <message>
+        <source>Mouth to first zone, mm</source>
+        <translation>Einlauf bis erste Zone, mm</translation>
+    </message>
+    <message>
+        <source>Last zone to end, mm</source>
+        <translation>Letzte Zone bis Ende, mm</translation>
+    </message>
+    <message>
+        <source>Setpoints from, °C</source>
+        <translation>Sollwerte von, °C</translation>
+    </message>
+    <message>
+        <source>Setpoints to, °C</source>
+        <translation>Sollwerte bis, °C</translation>
+    </message>
+    <message>
+        <source>Speed from, mm/min</source>
+        <translation>Geschwindigkeit von, mm/min</translation>
+    </message>
+    <message>
+        <source>Speed to, mm/min</source>
+        <translation>Geschwindigkeit bis, mm/min</translation>
+    </message>
+    <message>
+        <source>Step to next zone, °C</source>
+        <translation>Sprung zur nächsten Zone, °C</translation>
+    </message>
+    <message>
+        <source>Top to bottom, °C</source>
+        <translation>Oben zu unten, °C</translation>
+    </message>
+    <message>
+        <source>%1: its other end is missing</source>
+        <translation>%1: Das andere Ende fehlt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>heats</source>
+        <translation>heizt</translation>
+    </message>
+    <message>
+        <source>cools</source>
+        <translation>kühlt</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Begins at, mm</source>
+        <translation>Beginnt bei, mm</translation>
+    </message>
+    <message>
+        <source>Length, mm</source>
+        <translation>Länge, mm</translation>
+    </message>
+    <message>
+        <source>Gap after it, mm</source>
+        <translation>Lücke danach, mm</translation>
+    </message>
+    <message>
+        <source>Board there, s</source>
+        <translation>Baugruppe dort, s</translation>
+    </message>
+    <message>
+        <source>From the oven’s mouth, out of the lengths and gaps before it</source>
+        <translation>Vom Einlauf des Ofens, aus den Längen und Lücken davor</translation>
+    </message>
+    <message>
+        <source>From the oven entry, at the speed of the recipe</source>
+        <translation>Ab Ofeneintritt, bei der Geschwindigkeit des Rezepts</translation>
+    </message>
+    <message>
+        <source>Zone %1: %2 %3</source>
+        <translation>Zone %1: %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::OvenPage</name>
+    <message>
+        <source>Zones</source>
+        <translation>Zonen</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Ambient, °C</source>
+        <translation>&amp;Umgebung, °C</translation>
+    </message>
+    <message>
+        <source>&amp;Mouth to first zone, mm</source>
+        <translation>&amp;Einlauf bis erste Zone, mm</translation>
+    </message>
+    <message>
+        <source>Last &amp;zone to end, mm</source>
+        <translation>Letzte &amp;Zone bis Ende, mm</translation>
+    </message>
+    <message>
+        <source>Set&amp;points, °C</source>
+        <translation>Sollwer&amp;te, °C</translation>
+    </message>
+    <message>
+        <source>&amp;Speed, mm/min</source>
+        <translation>&amp;Geschwindigkeit, mm/min</translation>
+    </message>
+    <message>
+        <source>S&amp;tep to next zone, °C</source>
+        <translation>&amp;Sprung zur nächsten Zone, °C</translation>
+    </message>
+    <message>
+        <source>New revision</source>
+        <translation>Neue Revision</translation>
+    </message>
+    <message>
+        <source>The curves begin at %1 to %2 %3.</source>
+        <translation>Die Kurven beginnen bei %1 bis %2 %3.</translation>
+    </message>
+    <message>
+        <source>They do not show when the board entered.</source>
+        <translation>Sie zeigen nicht, wann die Baugruppe in den Ofen kam.</translation>
+    </message>
+    <message>
+        <source>With these lengths they put the oven entry at %1 ± %2 s on the log’s clock.</source>
+        <translation>Mit diesen Längen legen sie den Ofeneintritt auf %1 ± %2 s der Uhr des Logs.</translation>
+    </message>
+    <message>
+        <source>The oven entry was given: %1 s on the log’s clock.</source>
+        <translation>Der Ofeneintritt ist angegeben: %1 s der Uhr des Logs.</translation>
+    </message>
+    <message>
+        <source>A new revision needs a name.</source>
+        <translation>Eine neue Revision braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>The oven is at revision %1 already.</source>
+        <translation>Der Ofen hat schon Revision %1.</translation>
+    </message>
+    <message>
+        <source>Every rule for ovens is met.</source>
+        <translation>Alle Regeln für Öfen sind erfüllt.</translation>
+    </message>
+    <message>
+        <source>Oven, %1</source>
+        <translation>Ofen, %1</translation>
+    </message>
+    <message>
+        <source>Save the oven</source>
+        <translation>Den Ofen speichern</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>TOML-Dateien (*.toml)</translation>
+    </message>
+    <message>
+        <source>The oven was not saved.</source>
+        <translation>Der Ofen wurde nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>Saved as revision %1: %2</source>
+        <translation>Gespeichert als Revision %1: %2</translation>
+    </message>
+    <message>
+        <source>Save the oven’s revision %1</source>
+        <translation>Revision %1 des Ofens speichern</translation>
+    </message>
+    <message>
+        <source>Save as a new revision</source>
+        <translation>Als neue Revision speichern</translation>
+    </message>
+    <message>
+        <source>Save elsewhere…</source>
+        <translation>Woanders speichern…</translation>
+    </message>
+    <message>
+        <source>Back to the result</source>
+        <translation>Zurück zum Ergebnis</translation>
+    </message>
+    <message>
+        <source>Top to &amp;bottom, °C</source>
+        <translation>Oben zu u&amp;nten, °C</translation>
+    </message>
+    <message>
+        <source>Rev&amp;ision</source>
+        <translation>Rev&amp;ision</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OverlayList</name>
@@ -4815,6 +5073,10 @@
     <message>
         <source>Choose the recipe %1</source>
         <translation>Rezept %1 wählen</translation>
+    </message>
+    <message>
+        <source>&amp;Edit this oven</source>
+        <translation>Diesen Ofen &amp;bearbeiten</translation>
     </message>
 </context>
 <context>

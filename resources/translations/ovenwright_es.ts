@@ -247,6 +247,22 @@
         <source>To check first: %1</source>
         <translation>Comprobar primero: %1</translation>
     </message>
+    <message>
+        <source>New recipe</source>
+        <translation>Receta nueva</translation>
+    </message>
+    <message>
+        <source>Top and bottom are set apart, and no run that was learned from had them apart: what each side does alone is not known.</source>
+        <translation>Superior e inferior tienen consignas distintas, y ninguna pasada de la que se aprendió las tenía distintas: no se sabe qué hace cada lado por sí solo.</translation>
+    </message>
+    <message>
+        <source>It is not known how sure it is to pass. Make a test run of it first.</source>
+        <translation>No se sabe con qué seguridad cumple. Haga primero una pasada de prueba.</translation>
+    </message>
+    <message>
+        <source>It is not sure to pass: %1. Make a test run of it first.</source>
+        <translation>No es seguro que cumpla: %1. Haga primero una pasada de prueba.</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1812,14 +1828,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>chance of passing over 99 %</source>
-        <translation>probabilidad de cumplir superior al 99 %</translation>
-    </message>
-    <message>
-        <source>chance of passing under 1 %</source>
-        <translation>probabilidad de cumplir inferior al 1 %</translation>
-    </message>
-    <message>
         <source>chance of passing %1</source>
         <translation>probabilidad de cumplir %1</translation>
     </message>
@@ -1888,6 +1896,34 @@
     <message>
         <source>No recipe of this oven is predicted to hold every requirement: the best margin that the model finds is %1, and its error does not rule a pass out.</source>
         <translation>De ninguna receta de este horno se predice que cumpla todos los requisitos: el mejor margen que halla el modelo es %1, y su error no excluye que cumpla.</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>más del 99 %</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>menos del 1 %</translation>
+    </message>
+    <message>
+        <source>chance of passing %1, of staying inside the limits %2</source>
+        <translation>probabilidad de cumplir %1, de quedar dentro de los límites %2</translation>
+    </message>
+    <message>
+        <source>chance %1</source>
+        <translation>probabilidad %1</translation>
+    </message>
+    <message>
+        <source>chance %1, inside limits %2</source>
+        <translation>prob. %1, en los límites %2</translation>
+    </message>
+    <message>
+        <source>It is not sure to pass: of those found it is the likeliest.</source>
+        <translation>No es seguro que cumpla: de las halladas es la más probable.</translation>
+    </message>
+    <message>
+        <source>The next run worth making stands below.</source>
+        <translation>Abajo está la siguiente pasada que conviene.</translation>
     </message>
 </context>
 <context>
@@ -3856,6 +3892,14 @@
         <source>Every run that was kept, the newest first; a click on a heading sorts by it, a second one the other way round, and so does View, Sort the runs by, or the menu key. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
         <translation>Todas las pasadas guardadas, las más recientes primero; un clic en un encabezado ordena por él, otro clic lo invierte, igual que Ver, Ordenar las pasadas por, o la tecla de menú. Los campos de arriba dicen qué pasadas se muestran y Ctrl+F busca palabras. Espacio marca las pasadas elegidas para la hoja, Ctrl+A las toma todas, Ctrl+C copia con encabezados y Entrar abre una pasada en Comprobar con todo lo que sirvió para juzgarla. Debajo, una medida a lo largo de las pasadas de una placa y una revisión de la ventana: izquierda y derecha van de pasada en pasada; un cuadrado es una pasada que completa una señal.</translation>
     </message>
+    <message>
+        <source>Editing an oven</source>
+        <translation>Editar un horno</translation>
+    </message>
+    <message>
+        <source>Where the zones lie and what the oven allows, checked while it is typed; the zone strip and the oven entry follow at once, and Tune learns anew. Two ends of a limit stand together or not at all. Saving makes a new revision in a new file with the comments of the old one; nothing is overwritten. Zones come and go in the file itself.</source>
+        <translation>Dónde están las zonas y qué permite el horno, comprobado mientras se escribe; la banda de zonas y la entrada al horno siguen al momento, y Ajustar aprende de nuevo. Los dos extremos de un límite van juntos o no están. Guardar crea una revisión nueva en un archivo nuevo con los comentarios del anterior; nada se sobrescribe. Las zonas se añaden y se quitan en el propio archivo.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -4655,6 +4699,220 @@
         <source>Simple rule</source>
         <translation>Regla simple</translation>
     </message>
+    <message>
+        <source>&amp;Edit the oven</source>
+        <translation>&amp;Editar el horno</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::OvenModel</name>
+    <message>
+        <source>“%1” is no number</source>
+        <translation>«%1» no es un número</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Ambient, °C</source>
+        <translation>Ambiente, °C</translation>
+    </message>
+    <message>
+        <source>Mouth to first zone, mm</source>
+        <translation>Boca a primera zona, mm</translation>
+    </message>
+    <message>
+        <source>Last zone to end, mm</source>
+        <translation>Última zona a salida, mm</translation>
+    </message>
+    <message>
+        <source>Setpoints from, °C</source>
+        <translation>Consignas desde, °C</translation>
+    </message>
+    <message>
+        <source>Setpoints to, °C</source>
+        <translation>Consignas hasta, °C</translation>
+    </message>
+    <message>
+        <source>Speed from, mm/min</source>
+        <translation>Velocidad desde, mm/min</translation>
+    </message>
+    <message>
+        <source>Speed to, mm/min</source>
+        <translation>Velocidad hasta, mm/min</translation>
+    </message>
+    <message>
+        <source>Step to next zone, °C</source>
+        <translation>Salto a la zona siguiente, °C</translation>
+    </message>
+    <message>
+        <source>Top to bottom, °C</source>
+        <translation>Arriba a abajo, °C</translation>
+    </message>
+    <message>
+        <source>%1: its other end is missing</source>
+        <translation>%1: falta el otro extremo</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>heats</source>
+        <translation>calienta</translation>
+    </message>
+    <message>
+        <source>cools</source>
+        <translation>enfría</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Begins at, mm</source>
+        <translation>Empieza en, mm</translation>
+    </message>
+    <message>
+        <source>Length, mm</source>
+        <translation>Longitud, mm</translation>
+    </message>
+    <message>
+        <source>Gap after it, mm</source>
+        <translation>Hueco después, mm</translation>
+    </message>
+    <message>
+        <source>Board there, s</source>
+        <translation>Placa allí, s</translation>
+    </message>
+    <message>
+        <source>From the oven’s mouth, out of the lengths and gaps before it</source>
+        <translation>Desde la boca del horno, según las longitudes y huecos anteriores</translation>
+    </message>
+    <message>
+        <source>From the oven entry, at the speed of the recipe</source>
+        <translation>Desde la entrada al horno, a la velocidad de la receta</translation>
+    </message>
+    <message>
+        <source>Zone %1: %2 %3</source>
+        <translation>Zona %1: %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::OvenPage</name>
+    <message>
+        <source>Zones</source>
+        <translation>Zonas</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>&amp;Ambient, °C</source>
+        <translation>&amp;Ambiente, °C</translation>
+    </message>
+    <message>
+        <source>&amp;Mouth to first zone, mm</source>
+        <translation>&amp;Boca a primera zona, mm</translation>
+    </message>
+    <message>
+        <source>Last &amp;zone to end, mm</source>
+        <translation>Última &amp;zona a salida, mm</translation>
+    </message>
+    <message>
+        <source>Set&amp;points, °C</source>
+        <translation>&amp;Consignas, °C</translation>
+    </message>
+    <message>
+        <source>&amp;Speed, mm/min</source>
+        <translation>&amp;Velocidad, mm/min</translation>
+    </message>
+    <message>
+        <source>S&amp;tep to next zone, °C</source>
+        <translation>&amp;Salto a la zona siguiente, °C</translation>
+    </message>
+    <message>
+        <source>New revision</source>
+        <translation>Revisión nueva</translation>
+    </message>
+    <message>
+        <source>The curves begin at %1 to %2 %3.</source>
+        <translation>Las curvas empiezan entre %1 y %2 %3.</translation>
+    </message>
+    <message>
+        <source>They do not show when the board entered.</source>
+        <translation>No muestran cuándo entró la placa.</translation>
+    </message>
+    <message>
+        <source>With these lengths they put the oven entry at %1 ± %2 s on the log’s clock.</source>
+        <translation>Con estas longitudes sitúan la entrada al horno en %1 ± %2 s en el reloj del registro.</translation>
+    </message>
+    <message>
+        <source>The oven entry was given: %1 s on the log’s clock.</source>
+        <translation>La entrada al horno está dada: %1 s en el reloj del registro.</translation>
+    </message>
+    <message>
+        <source>A new revision needs a name.</source>
+        <translation>Una revisión nueva necesita un nombre.</translation>
+    </message>
+    <message>
+        <source>The oven is at revision %1 already.</source>
+        <translation>El horno ya está en la revisión %1.</translation>
+    </message>
+    <message>
+        <source>Every rule for ovens is met.</source>
+        <translation>Se cumplen todas las reglas para hornos.</translation>
+    </message>
+    <message>
+        <source>Oven, %1</source>
+        <translation>Horno, %1</translation>
+    </message>
+    <message>
+        <source>Save the oven</source>
+        <translation>Guardar el horno</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>Archivos TOML (*.toml)</translation>
+    </message>
+    <message>
+        <source>The oven was not saved.</source>
+        <translation>El horno no se guardó.</translation>
+    </message>
+    <message>
+        <source>Saved as revision %1: %2</source>
+        <translation>Guardado como revisión %1: %2</translation>
+    </message>
+    <message>
+        <source>Save the oven’s revision %1</source>
+        <translation>Guardar la revisión %1 del horno</translation>
+    </message>
+    <message>
+        <source>Save as a new revision</source>
+        <translation>Guardar como revisión nueva</translation>
+    </message>
+    <message>
+        <source>Save elsewhere…</source>
+        <translation>Guardar en otro sitio…</translation>
+    </message>
+    <message>
+        <source>Back to the result</source>
+        <translation>Volver al resultado</translation>
+    </message>
+    <message>
+        <source>Top to &amp;bottom, °C</source>
+        <translation>Arriba a aba&amp;jo, °C</translation>
+    </message>
+    <message>
+        <source>Rev&amp;ision</source>
+        <translation>Rev&amp;isión</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OverlayList</name>
@@ -4815,6 +5073,10 @@
     <message>
         <source>Choose the recipe %1</source>
         <translation>Elegir la receta %1</translation>
+    </message>
+    <message>
+        <source>&amp;Edit this oven</source>
+        <translation>&amp;Editar este horno</translation>
     </message>
 </context>
 <context>

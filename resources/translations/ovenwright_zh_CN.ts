@@ -240,6 +240,22 @@
         <source>To check first: %1</source>
         <translation>请先确认：%1</translation>
     </message>
+    <message>
+        <source>New recipe</source>
+        <translation>新配方</translation>
+    </message>
+    <message>
+        <source>Top and bottom are set apart, and no run that was learned from had them apart: what each side does alone is not known.</source>
+        <translation>上下设定不同，而所学习的测温都是上下相同：各侧单独的作用不得而知。</translation>
+    </message>
+    <message>
+        <source>It is not known how sure it is to pass. Make a test run of it first.</source>
+        <translation>是否合格的把握不得而知。请先用此配方做一次测试。</translation>
+    </message>
+    <message>
+        <source>It is not sure to pass: %1. Make a test run of it first.</source>
+        <translation>不一定会合格：%1。请先用此配方做一次测试。</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1779,14 +1795,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>chance of passing over 99 %</source>
-        <translation>合格概率高于 99 %</translation>
-    </message>
-    <message>
-        <source>chance of passing under 1 %</source>
-        <translation>合格概率低于 1 %</translation>
-    </message>
-    <message>
         <source>chance of passing %1</source>
         <translation>合格概率 %1</translation>
     </message>
@@ -1855,6 +1863,34 @@
     <message>
         <source>No recipe of this oven is predicted to hold every requirement: the best margin that the model finds is %1, and its error does not rule a pass out.</source>
         <translation>预测此炉没有配方能满足全部要求：模型找到的最佳裕量为 %1，但其误差不排除合格的可能。</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>超过 99 %</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>低于 1 %</translation>
+    </message>
+    <message>
+        <source>chance of passing %1, of staying inside the limits %2</source>
+        <translation>合格概率 %1，落在限值内的概率 %2</translation>
+    </message>
+    <message>
+        <source>chance %1</source>
+        <translation>概率 %1</translation>
+    </message>
+    <message>
+        <source>chance %1, inside limits %2</source>
+        <translation>概率 %1，限值内 %2</translation>
+    </message>
+    <message>
+        <source>It is not sure to pass: of those found it is the likeliest.</source>
+        <translation>不一定会合格：这是所找到的配方中最可能合格的。</translation>
+    </message>
+    <message>
+        <source>The next run worth making stands below.</source>
+        <translation>下方列出最值得进行的下一次测温。</translation>
     </message>
 </context>
 <context>
@@ -3803,6 +3839,14 @@
         <source>Every run that was kept, the newest first; a click on a heading sorts by it, a second one the other way round, and so does View, Sort the runs by, or the menu key. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
         <translation>所有已保存的测温，最新的在前；单击标题可按其排序，再单击则反向，也可用“查看”的“测温排序依据”或菜单键。上方字段决定列出哪些测温，Ctrl+F 可查找字词。空格键将选取的测温标记以制作报表，Ctrl+A 全选，Ctrl+C 连同标题复制，Enter 以当时判定所用的一切在“检查”打开该次测温。下方为同一电路板与窗口版次各次测温的某个测量项目：左右键在测温间移动，方框为使信号成立的测温。</translation>
     </message>
+    <message>
+        <source>Editing an oven</source>
+        <translation>编辑炉</translation>
+    </message>
+    <message>
+        <source>Where the zones lie and what the oven allows, checked while it is typed; the zone strip and the oven entry follow at once, and Tune learns anew. Two ends of a limit stand together or not at all. Saving makes a new revision in a new file with the comments of the old one; nothing is overwritten. Zones come and go in the file itself.</source>
+        <translation>各温区的位置与炉允许的范围，输入时即检查；温区条与入炉时刻立即跟着改变，“调整”会重新学习。一个限值的两端要一起填或都不填。保存时会在新文件中建立新版本，并保留旧文件的注释；不会覆盖任何文件。要增减温区，请直接编辑文件。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -4587,6 +4631,220 @@
         <source>Simple rule</source>
         <translation>简单规则</translation>
     </message>
+    <message>
+        <source>&amp;Edit the oven</source>
+        <translation>编辑炉(&amp;E)</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::OvenModel</name>
+    <message>
+        <source>“%1” is no number</source>
+        <translation>“%1”不是数字</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>名称</translation>
+    </message>
+    <message>
+        <source>Ambient, °C</source>
+        <translation>环境温度，°C</translation>
+    </message>
+    <message>
+        <source>Mouth to first zone, mm</source>
+        <translation>炉口到第一温区，mm</translation>
+    </message>
+    <message>
+        <source>Last zone to end, mm</source>
+        <translation>最后温区到出口，mm</translation>
+    </message>
+    <message>
+        <source>Setpoints from, °C</source>
+        <translation>设定温度下限，°C</translation>
+    </message>
+    <message>
+        <source>Setpoints to, °C</source>
+        <translation>设定温度上限，°C</translation>
+    </message>
+    <message>
+        <source>Speed from, mm/min</source>
+        <translation>速度下限，mm/min</translation>
+    </message>
+    <message>
+        <source>Speed to, mm/min</source>
+        <translation>速度上限，mm/min</translation>
+    </message>
+    <message>
+        <source>Step to next zone, °C</source>
+        <translation>相邻温区温差，°C</translation>
+    </message>
+    <message>
+        <source>Top to bottom, °C</source>
+        <translation>上下温差，°C</translation>
+    </message>
+    <message>
+        <source>%1: its other end is missing</source>
+        <translation>%1：缺少另一端</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>heats</source>
+        <translation>加热</translation>
+    </message>
+    <message>
+        <source>cools</source>
+        <translation>冷却</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>区</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>种类</translation>
+    </message>
+    <message>
+        <source>Begins at, mm</source>
+        <translation>起点，mm</translation>
+    </message>
+    <message>
+        <source>Length, mm</source>
+        <translation>长度，mm</translation>
+    </message>
+    <message>
+        <source>Gap after it, mm</source>
+        <translation>其后间隔，mm</translation>
+    </message>
+    <message>
+        <source>Board there, s</source>
+        <translation>电路板在此，s</translation>
+    </message>
+    <message>
+        <source>From the oven’s mouth, out of the lengths and gaps before it</source>
+        <translation>从炉口算起，由前面的长度与间隔得出</translation>
+    </message>
+    <message>
+        <source>From the oven entry, at the speed of the recipe</source>
+        <translation>从入炉算起，按配方速度</translation>
+    </message>
+    <message>
+        <source>Zone %1: %2 %3</source>
+        <translation>区 %1：%2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::OvenPage</name>
+    <message>
+        <source>Zones</source>
+        <translation>区</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>名称(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Ambient, °C</source>
+        <translation>环境温度，°C(&amp;A)</translation>
+    </message>
+    <message>
+        <source>&amp;Mouth to first zone, mm</source>
+        <translation>炉口到第一温区，mm(&amp;M)</translation>
+    </message>
+    <message>
+        <source>Last &amp;zone to end, mm</source>
+        <translation>最后温区到出口，mm(&amp;Z)</translation>
+    </message>
+    <message>
+        <source>Set&amp;points, °C</source>
+        <translation>设定温度，°C(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Speed, mm/min</source>
+        <translation>速度，mm/min(&amp;S)</translation>
+    </message>
+    <message>
+        <source>S&amp;tep to next zone, °C</source>
+        <translation>相邻温区温差，°C(&amp;T)</translation>
+    </message>
+    <message>
+        <source>New revision</source>
+        <translation>新版本</translation>
+    </message>
+    <message>
+        <source>The curves begin at %1 to %2 %3.</source>
+        <translation>曲线从 %1 到 %2 %3 开始。</translation>
+    </message>
+    <message>
+        <source>They do not show when the board entered.</source>
+        <translation>曲线看不出电路板何时入炉。</translation>
+    </message>
+    <message>
+        <source>With these lengths they put the oven entry at %1 ± %2 s on the log’s clock.</source>
+        <translation>按这些长度，入炉时刻是记录的时钟 %1 ± %2 s。</translation>
+    </message>
+    <message>
+        <source>The oven entry was given: %1 s on the log’s clock.</source>
+        <translation>入炉时刻由用户给定：记录的时钟 %1 s。</translation>
+    </message>
+    <message>
+        <source>A new revision needs a name.</source>
+        <translation>新版本需要名称。</translation>
+    </message>
+    <message>
+        <source>The oven is at revision %1 already.</source>
+        <translation>炉已是版本 %1。</translation>
+    </message>
+    <message>
+        <source>Every rule for ovens is met.</source>
+        <translation>符合炉的所有规则。</translation>
+    </message>
+    <message>
+        <source>Oven, %1</source>
+        <translation>炉，%1</translation>
+    </message>
+    <message>
+        <source>Save the oven</source>
+        <translation>保存炉</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>TOML 文件 (*.toml)</translation>
+    </message>
+    <message>
+        <source>The oven was not saved.</source>
+        <translation>炉未保存。</translation>
+    </message>
+    <message>
+        <source>Saved as revision %1: %2</source>
+        <translation>已保存为版本 %1：%2</translation>
+    </message>
+    <message>
+        <source>Save the oven’s revision %1</source>
+        <translation>保存炉的版本 %1</translation>
+    </message>
+    <message>
+        <source>Save as a new revision</source>
+        <translation>保存为新版本</translation>
+    </message>
+    <message>
+        <source>Save elsewhere…</source>
+        <translation>保存到其他位置…</translation>
+    </message>
+    <message>
+        <source>Back to the result</source>
+        <translation>返回结果</translation>
+    </message>
+    <message>
+        <source>Top to &amp;bottom, °C</source>
+        <translation>上下温差，°C(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Rev&amp;ision</source>
+        <translation>版本(&amp;I)</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OverlayList</name>
@@ -4747,6 +5005,10 @@
     <message>
         <source>Choose the recipe %1</source>
         <translation>选择配方 %1</translation>
+    </message>
+    <message>
+        <source>&amp;Edit this oven</source>
+        <translation>编辑这座炉(&amp;E)</translation>
     </message>
 </context>
 <context>

@@ -240,6 +240,22 @@
         <source>To check first: %1</source>
         <translation>請先確認：%1</translation>
     </message>
+    <message>
+        <source>New recipe</source>
+        <translation>新配方</translation>
+    </message>
+    <message>
+        <source>Top and bottom are set apart, and no run that was learned from had them apart: what each side does alone is not known.</source>
+        <translation>上下設定不同，而所學習的測溫都是上下相同：各側單獨的作用不得而知。</translation>
+    </message>
+    <message>
+        <source>It is not known how sure it is to pass. Make a test run of it first.</source>
+        <translation>是否合格的把握不得而知。請先以此配方做一次測試。</translation>
+    </message>
+    <message>
+        <source>It is not sure to pass: %1. Make a test run of it first.</source>
+        <translation>不一定會合格：%1。請先以此配方做一次測試。</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1779,14 +1795,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>chance of passing over 99 %</source>
-        <translation>合格機率高於 99 %</translation>
-    </message>
-    <message>
-        <source>chance of passing under 1 %</source>
-        <translation>合格機率低於 1 %</translation>
-    </message>
-    <message>
         <source>chance of passing %1</source>
         <translation>合格機率 %1</translation>
     </message>
@@ -1855,6 +1863,34 @@
     <message>
         <source>No recipe of this oven is predicted to hold every requirement: the best margin that the model finds is %1, and its error does not rule a pass out.</source>
         <translation>預測此爐沒有配方能滿足全部要求：模型找到的最佳裕度為 %1，但其誤差不排除合格的可能。</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>超過 99 %</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>低於 1 %</translation>
+    </message>
+    <message>
+        <source>chance of passing %1, of staying inside the limits %2</source>
+        <translation>合格機率 %1，落在限值內的機率 %2</translation>
+    </message>
+    <message>
+        <source>chance %1</source>
+        <translation>機率 %1</translation>
+    </message>
+    <message>
+        <source>chance %1, inside limits %2</source>
+        <translation>機率 %1，限值內 %2</translation>
+    </message>
+    <message>
+        <source>It is not sure to pass: of those found it is the likeliest.</source>
+        <translation>不一定會合格：這是所找到的配方中最可能合格的。</translation>
+    </message>
+    <message>
+        <source>The next run worth making stands below.</source>
+        <translation>下方列出最值得進行的下一次測溫。</translation>
     </message>
 </context>
 <context>
@@ -3803,6 +3839,14 @@
         <source>Every run that was kept, the newest first; a click on a heading sorts by it, a second one the other way round, and so does View, Sort the runs by, or the menu key. The fields above say which runs are listed, Ctrl+F finds words. Space marks the chosen runs for the sheet, Ctrl+A takes all, Ctrl+C copies with headings, Enter opens a run on Check with everything it was judged with. Below, a measure over the runs of one board and window revision: left and right go from run to run, a square is a run that completes a signal.</source>
         <translation>所有已保存的測溫，最新的在前；按一下標題可依其排序，再按一下則反向，也可用「檢視」的「測溫排序依據」或功能表鍵。上方欄位決定列出哪些測溫，Ctrl+F 可尋找字詞。空白鍵將選取的測溫標記以製作報表，Ctrl+A 全選，Ctrl+C 連同標題複製，Enter 以當時判定所用的一切在「檢查」開啟該次測溫。下方為同一電路板與窗口版次各次測溫的某個量測項目：左右鍵在測溫間移動，方框為使訊號成立的測溫。</translation>
     </message>
+    <message>
+        <source>Editing an oven</source>
+        <translation>編輯爐</translation>
+    </message>
+    <message>
+        <source>Where the zones lie and what the oven allows, checked while it is typed; the zone strip and the oven entry follow at once, and Tune learns anew. Two ends of a limit stand together or not at all. Saving makes a new revision in a new file with the comments of the old one; nothing is overwritten. Zones come and go in the file itself.</source>
+        <translation>各溫區的位置與爐允許的範圍，輸入時即檢查；溫區條與入爐時刻立即跟著改變，「調整」會重新學習。一個限值的兩端要一起填或都不填。儲存時會在新檔案中建立新版次，並保留舊檔案的註解；不會覆寫任何檔案。要增減溫區，請直接編輯檔案。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::ImportPage</name>
@@ -4587,6 +4631,220 @@
         <source>Simple rule</source>
         <translation>簡單規則</translation>
     </message>
+    <message>
+        <source>&amp;Edit the oven</source>
+        <translation>編輯爐(&amp;E)</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::OvenModel</name>
+    <message>
+        <source>“%1” is no number</source>
+        <translation>「%1」不是數字</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>名稱</translation>
+    </message>
+    <message>
+        <source>Ambient, °C</source>
+        <translation>環境溫度，°C</translation>
+    </message>
+    <message>
+        <source>Mouth to first zone, mm</source>
+        <translation>爐口到第一溫區，mm</translation>
+    </message>
+    <message>
+        <source>Last zone to end, mm</source>
+        <translation>最後溫區到出口，mm</translation>
+    </message>
+    <message>
+        <source>Setpoints from, °C</source>
+        <translation>設定溫度下限，°C</translation>
+    </message>
+    <message>
+        <source>Setpoints to, °C</source>
+        <translation>設定溫度上限，°C</translation>
+    </message>
+    <message>
+        <source>Speed from, mm/min</source>
+        <translation>速度下限，mm/min</translation>
+    </message>
+    <message>
+        <source>Speed to, mm/min</source>
+        <translation>速度上限，mm/min</translation>
+    </message>
+    <message>
+        <source>Step to next zone, °C</source>
+        <translation>相鄰溫區溫差，°C</translation>
+    </message>
+    <message>
+        <source>Top to bottom, °C</source>
+        <translation>上下溫差，°C</translation>
+    </message>
+    <message>
+        <source>%1: its other end is missing</source>
+        <translation>%1：缺少另一端</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>heats</source>
+        <translation>加熱</translation>
+    </message>
+    <message>
+        <source>cools</source>
+        <translation>冷卻</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>區</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>種類</translation>
+    </message>
+    <message>
+        <source>Begins at, mm</source>
+        <translation>起點，mm</translation>
+    </message>
+    <message>
+        <source>Length, mm</source>
+        <translation>長度，mm</translation>
+    </message>
+    <message>
+        <source>Gap after it, mm</source>
+        <translation>其後間隔，mm</translation>
+    </message>
+    <message>
+        <source>Board there, s</source>
+        <translation>電路板在此，s</translation>
+    </message>
+    <message>
+        <source>From the oven’s mouth, out of the lengths and gaps before it</source>
+        <translation>從爐口算起，由前面的長度與間隔得出</translation>
+    </message>
+    <message>
+        <source>From the oven entry, at the speed of the recipe</source>
+        <translation>從入爐算起，依配方速度</translation>
+    </message>
+    <message>
+        <source>Zone %1: %2 %3</source>
+        <translation>區 %1：%2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>ovenwright::desktop::OvenPage</name>
+    <message>
+        <source>Zones</source>
+        <translation>區</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>名稱(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Ambient, °C</source>
+        <translation>環境溫度，°C(&amp;A)</translation>
+    </message>
+    <message>
+        <source>&amp;Mouth to first zone, mm</source>
+        <translation>爐口到第一溫區，mm(&amp;M)</translation>
+    </message>
+    <message>
+        <source>Last &amp;zone to end, mm</source>
+        <translation>最後溫區到出口，mm(&amp;Z)</translation>
+    </message>
+    <message>
+        <source>Set&amp;points, °C</source>
+        <translation>設定溫度，°C(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Speed, mm/min</source>
+        <translation>速度，mm/min(&amp;S)</translation>
+    </message>
+    <message>
+        <source>S&amp;tep to next zone, °C</source>
+        <translation>相鄰溫區溫差，°C(&amp;T)</translation>
+    </message>
+    <message>
+        <source>New revision</source>
+        <translation>新版本</translation>
+    </message>
+    <message>
+        <source>The curves begin at %1 to %2 %3.</source>
+        <translation>曲線從 %1 到 %2 %3 開始。</translation>
+    </message>
+    <message>
+        <source>They do not show when the board entered.</source>
+        <translation>曲線看不出電路板何時入爐。</translation>
+    </message>
+    <message>
+        <source>With these lengths they put the oven entry at %1 ± %2 s on the log’s clock.</source>
+        <translation>依這些長度，入爐時刻是記錄的時鐘 %1 ± %2 s。</translation>
+    </message>
+    <message>
+        <source>The oven entry was given: %1 s on the log’s clock.</source>
+        <translation>入爐時刻由使用者給定：記錄的時鐘 %1 s。</translation>
+    </message>
+    <message>
+        <source>A new revision needs a name.</source>
+        <translation>新版次需要名稱。</translation>
+    </message>
+    <message>
+        <source>The oven is at revision %1 already.</source>
+        <translation>爐已是版次 %1。</translation>
+    </message>
+    <message>
+        <source>Every rule for ovens is met.</source>
+        <translation>符合爐的所有規則。</translation>
+    </message>
+    <message>
+        <source>Oven, %1</source>
+        <translation>爐，%1</translation>
+    </message>
+    <message>
+        <source>Save the oven</source>
+        <translation>儲存爐</translation>
+    </message>
+    <message>
+        <source>TOML files (*.toml)</source>
+        <translation>TOML 檔案 (*.toml)</translation>
+    </message>
+    <message>
+        <source>The oven was not saved.</source>
+        <translation>爐未儲存。</translation>
+    </message>
+    <message>
+        <source>Saved as revision %1: %2</source>
+        <translation>已儲存為版次 %1：%2</translation>
+    </message>
+    <message>
+        <source>Save the oven’s revision %1</source>
+        <translation>儲存爐的版次 %1</translation>
+    </message>
+    <message>
+        <source>Save as a new revision</source>
+        <translation>儲存為新版次</translation>
+    </message>
+    <message>
+        <source>Save elsewhere…</source>
+        <translation>儲存到其他位置…</translation>
+    </message>
+    <message>
+        <source>Back to the result</source>
+        <translation>回到結果</translation>
+    </message>
+    <message>
+        <source>Top to &amp;bottom, °C</source>
+        <translation>上下溫差，°C(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Rev&amp;ision</source>
+        <translation>版次(&amp;I)</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OverlayList</name>
@@ -4747,6 +5005,10 @@
     <message>
         <source>Choose the recipe %1</source>
         <translation>選擇配方 %1</translation>
+    </message>
+    <message>
+        <source>&amp;Edit this oven</source>
+        <translation>編輯這座爐(&amp;E)</translation>
     </message>
 </context>
 <context>

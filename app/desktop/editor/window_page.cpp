@@ -7,11 +7,11 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/desktop/editor/typed_delegate.h"
 #include "app/desktop/editor/window_model.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/appearance.h"
@@ -20,49 +20,6 @@
 
 namespace ovenwright::desktop {
 namespace {
-
-/// A list where a field is a choice, else a line that tells every keystroke.
-class FieldDelegate : public QStyledItemDelegate {
- public:
-  FieldDelegate(QObject* parent, std::function<void(const QModelIndex&, const QString&)> typed)
-      : QStyledItemDelegate(parent), m_typed(std::move(typed)) {}
-
-  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-    const auto field = RequirementField(index.column());
-    const QStringList choices = fieldChoices(field);
-    if (!choices.isEmpty()) {
-      auto* box = new QComboBox(parent);
-      box->addItems(choices);
-      box->setAccessibleName(fieldTitle(field));
-      return box;
-    }
-    QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
-    editor->setAccessibleName(fieldTitle(field));
-    if (auto* line = qobject_cast<QLineEdit*>(editor)) {
-      const QPersistentModelIndex cell(index);
-      connect(line, &QLineEdit::textEdited, this, [this, cell](const QString& text) { m_typed(cell, text); });
-    }
-    return editor;
-  }
-  void setEditorData(QWidget* editor, const QModelIndex& index) const override {
-    auto* box = qobject_cast<QComboBox*>(editor);
-    if (!box) {
-      QStyledItemDelegate::setEditorData(editor, index);
-      return;
-    }
-    box->setCurrentText(index.data(Qt::EditRole).toString());
-  }
-  void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override {
-    if (const auto* box = qobject_cast<QComboBox*>(editor)) {
-      model->setData(index, box->currentText(), Qt::EditRole);
-      return;
-    }
-    QStyledItemDelegate::setModelData(editor, model, index);
-  }
-
- private:
-  std::function<void(const QModelIndex&, const QString&)> m_typed;
-};
 
 std::optional<double> numberOf(QString text) {
   bool is_number = false;
@@ -97,8 +54,11 @@ WindowPage::WindowPage(Document* document, QWidget* parent)
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const int inset = int(theme.px(16));
   m_table->setModel(m_model);
-  m_table->setItemDelegate(new FieldDelegate(
-      this, [this](const QModelIndex& cell, const QString& text) { showProblem(m_model->problemWith(cell, text)); }));
+  m_table->setItemDelegate(new TypedDelegate(
+      {[](const QModelIndex& cell) { return fieldTitle(RequirementField(cell.column())); },
+       [](const QModelIndex& cell) { return fieldChoices(RequirementField(cell.column())); },
+       [this](const QModelIndex& cell, const QString& text) { showProblem(m_model->problemWith(cell, text)); }},
+      this));
   m_table->setAccessibleName(tr("Requirements"));
   m_table->setSelectionBehavior(QAbstractItemView::SelectItems);
   m_table->setSelectionMode(QAbstractItemView::SingleSelection);

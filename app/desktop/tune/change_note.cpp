@@ -19,6 +19,7 @@
 #include "core/files/text_file.h"
 #include "core/judge/sentence.h"
 #include "core/report/table.h"
+#include "core/tune/words.h"
 #include "core/units/version.h"
 
 namespace ovenwright::desktop {
@@ -111,27 +112,45 @@ QString titleOf(const files::Identity& identity) {
   return identity.revision ? Words::tr("%1, rev %2").arg(name, QString::fromStdString(*identity.revision)) : name;
 }
 
-std::vector<std::pair<QString, QString>> factsOf(const report::ChangeNote& note) {
-  std::vector<std::pair<QString, QString>> facts{{Words::tr("Oven"), titleOf(note.oven->identity)},
-                                                 {Words::tr("Recipe that was run"), titleOf(note.from->identity)}};
-  for (const auto& run : note.learned_from) {
-    facts.emplace_back(Words::tr("Learned from the run"), QFileInfo(QString::fromStdString(run.log)).fileName());
-    if (!run.sha256.empty()) facts.emplace_back(QStringLiteral("SHA-256"), QString::fromStdString(run.sha256));
-    if (!run.board.empty()) facts.emplace_back(Words::tr("Board"), QString::fromStdString(run.board));
-  }
+using Facts = std::vector<std::pair<QString, QString>>;
+
+/// Which oven and what on it.
+Facts factsOf(const report::ChangeNote& note) {
+  Facts facts{{Words::tr("Oven"), titleOf(note.oven->identity)},
+              {Words::tr("Recipe that was run"), titleOf(note.from->identity)},
+              {Words::tr("New recipe"), titleOf(note.to->identity)}};
+  const auto add = [&](const QString& name, const QString& value) {
+    if (std::ranges::find(facts, std::pair{name, value}) == facts.end()) facts.emplace_back(name, value);
+  };
+  for (const auto& run : note.learned_from)
+    if (!run.board.empty()) add(Words::tr("Board"), QString::fromStdString(run.board));
   for (const auto& forecast : note.predicted)
-    for (const auto& window : forecast.judgement.windows)
-      facts.emplace_back(Words::tr("Process window"), titleOf(window.identity));
+    for (const auto& window : forecast.judgement.windows) add(Words::tr("Process window"), titleOf(window.identity));
   return facts;
+}
+
+/// The logs behind it: not what the hands at the oven need, so it stands last.
+Facts originOf(const report::ChangeNote& note) {
+  Facts origin;
+  for (const auto& run : note.learned_from) {
+    origin.emplace_back(Words::tr("Learned from the run"), QFileInfo(QString::fromStdString(run.log)).fileName());
+    if (!run.sha256.empty()) origin.emplace_back(QStringLiteral("SHA-256"), QString::fromStdString(run.sha256));
+  }
+  return origin;
 }
 
 /// What the prediction rests on, and what of it to doubt.
 QStringList relianceOf(const report::ChangeNote& note, const Format& format) {
-  if (!note.fit) return {};
-  QStringList paragraphs{Words::tr("The model follows these logs with a misfit of %1 (root mean square).")
-                             .arg(format.valueWithUnit(note.fit->rmse_C, Format::Quantity::kDifference))};
+  QStringList paragraphs;
+  if (note.sides_untold)
+    paragraphs << Words::tr("To check first: %1")
+                      .arg(Words::tr(
+                          "Top and bottom are set apart, and no run that was learned from had them apart: what "
+                          "each side does alone is not known."));
+  if (!note.fit) return paragraphs;
   for (const auto& warning : note.fit->warnings) paragraphs << Words::tr("To check first: %1").arg(modelText(warning));
-  return paragraphs;
+  return paragraphs << Words::tr("The model follows these logs with a misfit of %1 (root mean square).")
+                           .arg(format.valueWithUnit(note.fit->rmse_C, Format::Quantity::kDifference));
 }
 
 QStringList resultsOf(const report::ChangeNote& note, const Format& format) {
@@ -141,8 +160,17 @@ QStringList resultsOf(const report::ChangeNote& note, const Format& format) {
   return paragraphs << relianceOf(note, format);
 }
 
-QString testRunOnly() {
-  return Words::tr("This recipe is not predicted to pass. It is for a test run only, not for production.");
+/// What is to be known before anything else; empty where the prediction is sure.
+QString warningOf(const report::ChangeNote& note, const Format& format) {
+  if (!predictedToPass(note))
+    return Words::tr("This recipe is not predicted to pass. It is for a test run only, not for production.");
+  for (const auto& forecast : note.predicted) {
+    if (forecast.pass_probability.value_or(0) >= tune::kDoubtfulChance) continue;
+    const QString chance = chanceText(forecast, format);
+    return chance.isEmpty() ? Words::tr("It is not known how sure it is to pass. Make a test run of it first.")
+                            : Words::tr("It is not sure to pass: %1. Make a test run of it first.").arg(chance);
+  }
+  return {};
 }
 
 QStringList tableTitles() {
@@ -155,30 +183,46 @@ QString heading(const QString& text) {
   return QStringLiteral("<h2 style=\"font-size:11pt\">%1</h2>").arg(text.toHtmlEscaped());
 }
 
+QString factsTable(const Facts& facts, const char* size) {
+  QString html =
+      QStringLiteral("<table cellspacing=\"0\" cellpadding=\"1\" style=\"font-size:%1\">").arg(QLatin1String(size));
+  for (const auto& [name, value] : facts)
+    html += QStringLiteral("<tr><td width=\"170\">%1</td><td>%2</td></tr>")
+                .arg(name.toHtmlEscaped(), value.toHtmlEscaped());
+  return html + QStringLiteral("</table>");
+}
+
+/// What is typed into the oven: the new numbers stand out, what stays is there to be compared.
+QString setpointsTable(const report::ChangeNote& note, const Format& format) {
+  QString html = QStringLiteral(
+      "<table width=\"100%\" cellspacing=\"0\" cellpadding=\"2\" border=\"1\" "
+      "style=\"border-collapse:collapse; border-color:#888888\"><tr>");
+  QString align = QStringLiteral("left");
+  for (const QString& title : tableTitles()) {
+    html += QStringLiteral("<th align=\"%1\">%2</th>").arg(align, title.toHtmlEscaped());
+    align = QStringLiteral("right");
+  }
+  html += QStringLiteral("</tr>");
+  for (const auto& row : rowsOf(note, format)) {
+    const bool changes = !row.difference.isEmpty();
+    const auto cell = [&](const QString& text, const char* look) {
+      const QString inside = changes ? QStringLiteral("<b>%1</b>").arg(text.toHtmlEscaped()) : text.toHtmlEscaped();
+      return QStringLiteral("<td %1>%2</td>").arg(QLatin1String(look), inside);
+    };
+    html += QStringLiteral("<tr>") + cell(row.what, "") + cell(row.before, "align=\"right\"") +
+            cell(row.after, changes ? "align=\"right\" style=\"font-size:11pt\"" : "align=\"right\"") +
+            cell(row.difference, "align=\"right\"") + QStringLiteral("</tr>");
+  }
+  return html + QStringLiteral("</table>");
+}
+
 QString html(const report::ChangeNote& note, const Format& format) {
   QString html =
       QStringLiteral("<html><body><h1 style=\"font-size:17pt\">%1</h1>").arg(Words::tr("Change note").toHtmlEscaped());
-  if (!predictedToPass(note)) html += QStringLiteral("<p><b>%1</b></p>").arg(testRunOnly().toHtmlEscaped());
-  html += QStringLiteral("<p style=\"font-size:4pt\"></p><table cellspacing=\"0\" cellpadding=\"1\">");
-  for (const auto& [name, value] : factsOf(note))
-    html += QStringLiteral("<tr><td width=\"170\">%1</td><td>%2</td></tr>")
-                .arg(name.toHtmlEscaped(), value.toHtmlEscaped());
-  html += QStringLiteral("</table><p></p>");
-  html += QStringLiteral(
-      "<table width=\"100%\" cellspacing=\"0\" cellpadding=\"2\" border=\"1\" "
-      "style=\"border-collapse:collapse; border-color:#888888\"><tr>");
-  for (const QString& title : tableTitles())
-    html += QStringLiteral("<th align=\"left\">%1</th>").arg(title.toHtmlEscaped());
-  html += QStringLiteral("</tr>");
-  for (const auto& row : rowsOf(note, format)) {
-    const auto cell = [&](const QString& text) {
-      return (row.difference.isEmpty() ? QStringLiteral("<td>%1</td>") : QStringLiteral("<td><b>%1</b></td>"))
-          .arg(text.toHtmlEscaped());
-    };
-    html += QStringLiteral("<tr>") + cell(row.what) + cell(row.before) + cell(row.after) + cell(row.difference) +
-            QStringLiteral("</tr>");
-  }
-  html += QStringLiteral("</table><p style=\"font-size:4pt\"></p>");
+  if (const QString warning = warningOf(note, format); !warning.isEmpty())
+    html += QStringLiteral("<p style=\"font-size:11pt\"><b>%1</b></p>").arg(warning.toHtmlEscaped());
+  html += factsTable(factsOf(note), "9pt") + QStringLiteral("<p></p>") + setpointsTable(note, format) +
+          QStringLiteral("<p></p>");
   for (const QString& result : resultsOf(note, format)) html += paragraph(result);
   html += heading(Words::tr("Before it is used"));
   for (const QString& caution : cautionsInFull()) html += paragraph(caution);
@@ -186,8 +230,8 @@ QString html(const report::ChangeNote& note, const Format& format) {
   for (const QString& signer : signers())
     html += QStringLiteral("<tr><td>%1</td><td>__________________________</td><td>%2 ____________</td></tr>")
                 .arg(signer.toHtmlEscaped(), Words::tr("Date").toHtmlEscaped());
-  return html +
-         QStringLiteral("</table><p style=\"font-size:7pt\">%1</p></body></html>").arg(madeWith().toHtmlEscaped());
+  return html + QStringLiteral("</table><p></p>") + factsTable(originOf(note), "7pt") +
+         QStringLiteral("<p style=\"font-size:7pt\">%1</p></body></html>").arg(madeWith().toHtmlEscaped());
 }
 
 void print(const QString& html, QPdfWriter& writer) {
@@ -215,8 +259,13 @@ void print(const QString& html, QPdfWriter& writer) {
 QString changeNoteText(const report::ChangeNote& note, const Format& format) {
   const auto wrapped = [](const QString& text) { return report::wrapped(text.toStdString(), 0, kColumns) + "\n"; };
   std::string text = Words::tr("Change note").toStdString() + "\n\n";
-  if (!predictedToPass(note)) text += wrapped(testRunOnly());
-  for (const auto& [name, value] : factsOf(note)) text += (name + QStringLiteral(": ") + value + u'\n').toStdString();
+  const auto told = [](const Facts& facts) {
+    std::string lines;
+    for (const auto& [name, value] : facts) lines += (name + QStringLiteral(": ") + value + u'\n').toStdString();
+    return lines;
+  };
+  if (const QString warning = warningOf(note, format); !warning.isEmpty()) text += wrapped(warning);
+  text += told(factsOf(note));
   std::vector<report::Table::Column> columns;
   for (const QString& title : tableTitles())
     columns.push_back(
@@ -233,7 +282,7 @@ QString changeNoteText(const report::ChangeNote& note, const Format& format) {
     text += "\n" + (signer + QStringLiteral(": __________________________  ") + Words::tr("Date") +
                     QStringLiteral(" ____________\n"))
                        .toStdString();
-  return QString::fromStdString(text) + u'\n' + madeWith() + u'\n';
+  return QString::fromStdString(text + "\n" + told(originOf(note))) + u'\n' + madeWith() + u'\n';
 }
 
 Result<bool> writeChangeNotePdf(const report::ChangeNote& note, const Format& format, const QString& path) {

@@ -56,9 +56,13 @@ int FlowRow::place(const QRect& rect, bool apply) const {
   int y = inner.top();
   for (const Row& row : rows) {
     int x = inner.left();
+    bool pushed = m_split < 0;
     for (const int i : row.items) {
       const QSize size = m_items[i]->sizeHint();
-      if (rows.size() == 1 && i == m_split) x += inner.width() - row.width;
+      if (!pushed && i >= m_split) {
+        x += inner.width() - row.width;
+        pushed = true;
+      }
       if (apply) m_items[i]->setGeometry(QRect(QPoint(x, y + (row.height - size.height()) / 2), size));
       x += size.width() + spacing();
     }

@@ -14,7 +14,7 @@ using widgets::Theme;
 using widgets::Wording;
 
 constexpr int kFont_px = 13, kLeastFont_px = 9;
-constexpr double kPadding_px = 6, kArrow_px = 14;
+constexpr double kPadding_px = 4, kArrow_px = 13;
 
 qreal fieldHeight(const Theme& theme) {
   return std::max(theme.px(26), QFontMetricsF(theme.font(kFont_px)).height() + theme.px(6));

@@ -15,7 +15,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr double kUsualWidth_px = 344;  // of the panel less its insets
-constexpr double kHeadGaps_px = 42;     // insets and spaces of the first row
+constexpr double kHeadGaps_px = 40;     // insets and spaces of the first row
 
 }  // namespace
 
@@ -42,7 +42,7 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
   m_show->setAutoDefault(false);
   const QFontMetrics metrics(m_show->font());
   m_show->setFixedWidth(std::max(metrics.horizontalAdvance(tr("Show")), metrics.horizontalAdvance(tr("Shown"))) +
-                        int(m_theme.px(22)));
+                        int(m_theme.px(16)));
   // One row where title and margin fit it; else the margin has a row of its own.
   auto* head = new QHBoxLayout;
   head->setSpacing(int(m_theme.px(6)));
@@ -58,11 +58,12 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
   if (beside == second) second->addStretch(1);
   head->addWidget(m_show);
 
-  QStringList reasons{widgets::Wording::verdictTitle(judgement.verdict)};
-  if (const QString chance = chanceText(forecast, format); !chance.isEmpty()) reasons << chance;
-  reasons << tr("Tightest: %1").arg(tightestText(judgement, format));
+  const QString dot = QStringLiteral(" · ");
+  QString verdict = widgets::Wording::verdictTitle(judgement.verdict);
+  if (const QString chance = shortChanceText(forecast, format); !chance.isEmpty()) verdict += dot + chance;
+  QString reasons = tr("Tightest: %1").arg(tightestText(judgement, format));
   if (const QString boards = throughputText(bench.measured, suggestion.recipe, format); !boards.isEmpty())
-    reasons << boards;
+    reasons += dot + boards;
 
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(int(m_theme.px(12)), int(m_theme.px(6)), int(m_theme.px(10)), int(m_theme.px(8)));
@@ -71,7 +72,8 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
   layout->addLayout(second);
   const QString changes = changesOnCard(bench.oven, bench.measured, suggestion.recipe, format);
   layout->addWidget(label(changes.isEmpty() ? tr("The recipe that was run stays.") : changes, 13, false, m_theme.text));
-  layout->addWidget(label(reasons.join(QStringLiteral(" · ")), 12, false, m_theme.secondary));
+  for (const QString& text : {verdict, reasons}) layout->addWidget(label(text, 12, false, m_theme.secondary));
+  if (suggestion.doubtful) layout->addWidget(label(doubtText(*bench.report), 12, true, m_theme.text));
   connect(m_show, &QPushButton::clicked, this, &SuggestionCard::showWanted);
   setShown(false);
 }

@@ -150,7 +150,7 @@ Scene TunePage::scene() const {
                           chosen && *chosen < prediction->judgement().all_size() ? chosen : std::nullopt,
                           m_document->chosenChannel(), strong, m_format);
   scene.subject = measured;
-  scene.errorBand_C = prediction->forecast.band_C;
+  scene.errorBand_C = bench->band_C();
   if (m_session->isShown(0)) scene.behind.push_back({measured, tr("measured"), {}});
   for (const auto& kept : bench->edit.kept)
     if (m_session->isShown(kept.number))
@@ -190,7 +190,7 @@ void TunePage::refreshLanes() {
   if (bench && bench->prediction && view && m_session->state() == TuneSession::State::kReady) {
     const auto& prediction = *bench->prediction;
     m_lanes->setTable(
-        widgets::predictedLaneTable(tune::with_prediction_error(prediction.judgement(), prediction.forecast.half_width),
+        widgets::predictedLaneTable(tune::with_prediction_error(prediction.judgement(), bench->halfWidths()),
                                     view->judgement(), prediction.view->looks(), widgets::Wording(m_format)));
   } else {
     m_lanes->setTable(view ? widgets::laneTable(view->judgement(), view->looks(), widgets::Wording(m_format))

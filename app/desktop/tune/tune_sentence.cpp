@@ -29,7 +29,7 @@ SentenceContent predicted(const TuneSession& session, const Format& format) {
   const auto& prediction = *bench.prediction;
   const auto& judgement = prediction.judgement();
   const auto& entry = prediction.checked.entry;
-  SentenceContent content = widgets::sentenceOf(tune::with_prediction_error(judgement, prediction.forecast.half_width),
+  SentenceContent content = widgets::sentenceOf(tune::with_prediction_error(judgement, bench.halfWidths()),
                                                 entry ? std::optional(entry->at_s) : std::nullopt,
                                                 widgets::Wording(format), {.predicted = true});
   content.second.clear();

@@ -4,6 +4,7 @@
 
 #include "app/desktop/tune/field_format.h"
 #include "app/desktop/tune/tune_command.h"
+#include "core/oven/oven_file.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -20,7 +21,30 @@ bool sameBoard(const RunView& a, const RunView& b) {
   return std::ranges::equal(a.run().channels, b.run().channels, {}, &run::Channel::name, &run::Channel::name);
 }
 
+/// Whether two ovens are alike in all that a prediction rests on. Their files tell less: an edited oven is in none.
+bool sameOven(const oven::Oven& a, const oven::Oven& b) {
+  return a.identity.sha256 == b.identity.sha256 && oven::oven_text(a) == oven::oven_text(b);
+}
+
 }  // namespace
+
+std::vector<double> TuneBench::halfWidths() const {
+  if (!prediction) return {};
+  if (prediction->hasBand() || !banded || banded->judgement().all_size() != prediction->judgement().all_size())
+    return prediction->forecast.half_width;
+  return banded->forecast.half_width;
+}
+
+std::vector<std::vector<double>> TuneBench::band_C() const {
+  if (!prediction) return {};
+  if (prediction->hasBand() || !banded) return prediction->forecast.band_C;
+  const auto& channels = prediction->checked.run.channels;
+  const auto& band_C = banded->forecast.band_C;
+  const bool fits = std::ranges::equal(band_C, channels, [](const auto& band, const run::Channel& channel) {
+    return band.size() == (channel.trace ? channel.trace->time_s().size() : 0);
+  });
+  return fits ? band_C : prediction->forecast.band_C;
+}
 
 TuneSession::TuneSession(Document* document, QObject* parent) : QObject(parent), m_document(document) {
   connect(document, &Document::currentChanged, this, &TuneSession::refresh);
@@ -44,6 +68,7 @@ TuneSession::TuneSession(Document* document, QObject* parent) : QObject(parent),
     bench->model = std::move(model);
     bench->error.reset();
     bench->prediction.reset();
+    bench->banded.reset();
     if (bench == m_bench) {
       predictEdit();
       emit stateChanged();
@@ -56,10 +81,12 @@ TuneSession::TuneSession(Document* document, QObject* parent) : QObject(parent),
     bench->model.reset();
     bench->error = error;
     bench->prediction.reset();
+    bench->banded.reset();
     if (bench == m_bench) emit stateChanged();
   });
   connect(&m_predict, &PredictJob::predicted, this, [this](std::shared_ptr<const Prediction> prediction) {
     if (!m_bench || prediction->model != m_bench->model) return;
+    if (prediction->hasBand()) m_bench->banded = prediction;
     m_bench->prediction = std::move(prediction);
     emit predictionChanged();
   });
@@ -103,13 +130,11 @@ bool TuneSession::isBusy() const { return m_learn.isBusy() || m_predict.isBusy()
 std::shared_ptr<TuneBench> TuneSession::benchOf(const Document::LogPointer& log, std::size_t run) {
   const auto view = log->view();
   std::erase_if(m_benches, [](const auto& bench) { return bench->log.expired(); });
-  const auto known = std::ranges::find_if(m_benches, [&](const auto& bench) {
-    const bool same_zones =
-        std::ranges::equal(bench->oven.zones, view->oven()->zones, {}, &oven::Zone::name, &oven::Zone::name);
-    return bench->log.lock() == log && bench->run == run && same_zones &&
-           bench->oven.identity.sha256 == view->oven()->identity.sha256 &&
-           sameNumbers(bench->measured, *view->recipe());
-  });
+  const auto of_run = [&](const auto& bench) {
+    return bench->log.lock() == log && bench->run == run && sameNumbers(bench->measured, *view->recipe());
+  };
+  const auto known = std::ranges::find_if(
+      m_benches, [&](const auto& bench) { return of_run(bench) && sameOven(bench->oven, *view->oven()); });
   if (known != m_benches.end()) return *known;
   auto bench = std::make_shared<TuneBench>();
   bench->log = log;
@@ -118,6 +143,16 @@ std::shared_ptr<TuneBench> TuneSession::benchOf(const Document::LogPointer& log,
   bench->measured = *view->recipe();
   bench->limits.emplace(bench->oven, bench->measured);
   bench->edit.recipe = bench->measured;
+  // Where the oven was edited, the recipe that was worked on stays; what is kept is of the oven as it was.
+  const auto zones = [](const oven::Oven& oven) {
+    std::vector<std::string> names;
+    for (const auto& zone : oven.zones) names.push_back(zone.name);
+    return names;
+  };
+  if (m_bench && of_run(m_bench) && zones(m_bench->oven) == zones(bench->oven)) {
+    bench->edit = m_bench->edit;
+    bench->edit.kept.clear();
+  }
   m_benches.push_back(bench);
   return bench;
 }
@@ -149,7 +184,7 @@ std::vector<Document::LogPointer> TuneSession::companions() const {
   for (const auto& log : m_document->logs()) {
     const auto view = log->settled && log != m_document->currentPointer() ? log->view() : nullptr;
     if (view && view->oven() && view->recipe() && view->entry() && sameBoard(*view, *shown) &&
-        view->oven()->identity.sha256 == m_bench->oven.identity.sha256)
+        sameOven(*view->oven(), m_bench->oven))
       companions.push_back(log);
   }
   return companions;

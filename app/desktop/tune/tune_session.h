@@ -41,10 +41,17 @@ struct TuneBench {
   std::shared_ptr<const TuneModel> model;
   std::optional<Error> error;
   std::shared_ptr<const Prediction> prediction;  ///< the last one; of an older recipe until the next arrives
+  std::shared_ptr<const Prediction> banded;      ///< the last one whose band is known
   std::shared_ptr<const tune::Report> report;
   std::set<int> hidden;  ///< numbers of kept predictions whose curves are off
   bool measuredHidden = false;
   int keptSoFar = 0;
+
+  /// Of the prediction by outcome. While an edit goes on that of the last recipe whose band is known: it changes slowly
+  /// with the recipe, and its own follows once the edit rests.
+  std::vector<double> halfWidths() const;
+  /// Likewise by channel and sample; empty where the two runs are not as long.
+  std::vector<std::vector<double>> band_C() const;
 };
 
 /// Holds Tune's work on the run that the document shows: learns its model once Tune is looked at, predicts what is

@@ -65,6 +65,24 @@ QString unbroken(QString text) {
   return text;
 }
 
+QString probability(double chance, const Format& format) {
+  QString text = chance > 0.99   ? Words::tr("over 99 %")
+                 : chance < 0.01 ? Words::tr("under 1 %")
+                                 : format.percent(chance);
+  return text.replace(QStringLiteral(" %"), QString(kHard) + u'%');
+}
+
+/// Where a guarded rule asks for more than to stay inside the limits, the chance of that; empty where it reads alike.
+QString insideChance(const tune::Forecast& forecast, const Format& format) {
+  if (!forecast.inside_probability) return {};
+  const QString inside = probability(*forecast.inside_probability, format);
+  return inside == probability(*forecast.pass_probability, format) ? QString() : inside;
+}
+
+QString unknownChance(const tune::Forecast& forecast) {
+  return forecast.fall_unseen ? Words::tr("chance unknown: the log ends hot") : QString();
+}
+
 }  // namespace
 
 QString aimTitle(tune::Aim aim) {
@@ -226,12 +244,23 @@ QString marginText(const judge::Judgement& judgement, const tune::Forecast& fore
 }
 
 QString chanceText(const tune::Forecast& forecast, const Format& format) {
-  if (!forecast.pass_probability)
-    return forecast.fall_unseen ? Words::tr("chance unknown: the log ends hot") : QString();
-  const double chance = *forecast.pass_probability;
-  if (chance > 0.99) return Words::tr("chance of passing over 99 %");
-  if (chance < 0.01) return Words::tr("chance of passing under 1 %");
-  return Words::tr("chance of passing %1").arg(format.percent(chance));
+  if (!forecast.pass_probability) return unknownChance(forecast);
+  const QString pass = probability(*forecast.pass_probability, format), inside = insideChance(forecast, format);
+  return inside.isEmpty() ? Words::tr("chance of passing %1").arg(pass)
+                          : Words::tr("chance of passing %1, of staying inside the limits %2").arg(pass, inside);
+}
+
+QString shortChanceText(const tune::Forecast& forecast, const Format& format) {
+  if (!forecast.pass_probability) return unknownChance(forecast);
+  const QString pass = probability(*forecast.pass_probability, format), inside = insideChance(forecast, format);
+  return inside.isEmpty() ? Words::tr("chance %1").arg(pass)
+                          : Words::tr("chance %1, inside limits %2").arg(pass, inside);
+}
+
+QString doubtText(const tune::Report& report) {
+  QString text = Words::tr("It is not sure to pass: of those found it is the likeliest.");
+  if (report.next_run) text += u' ' + Words::tr("The next run worth making stands below.");
+  return text;
 }
 
 QString cautionText() {

@@ -23,7 +23,11 @@ QString throughputText(const oven::Recipe& from, const oven::Recipe& to, const F
 QString tightestText(const judge::Judgement& judgement, const Format& format);
 /// "5 % ± 3 %"; empty without a margin.
 QString marginText(const judge::Judgement& judgement, const tune::Forecast& forecast, const Format& format);
-QString chanceText(const tune::Forecast& forecast, const Format& format);  ///< "chance of passing 84 %"
+/// "chance of passing 84 %"; under a guarded rule also that of staying inside the limits.
+QString chanceText(const tune::Forecast& forecast, const Format& format);
+QString shortChanceText(const tune::Forecast& forecast, const Format& format);  ///< beside a verdict: "chance 84 %"
+/// Of a suggestion that is not sure to pass.
+QString doubtText(const tune::Report& report);
 
 /// What stands beside every suggestion and prediction.
 QString cautionText();

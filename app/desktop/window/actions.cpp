@@ -10,6 +10,7 @@
 
 #include "app/desktop/compare/compare_bar.h"
 #include "app/desktop/compare/compare_page.h"
+#include "app/desktop/editor/oven_page.h"
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/keep/keep_form.h"
@@ -224,6 +225,16 @@ void MainWindow::buildActions() {
 
   QMenu* oven = menuBar()->addMenu(tr("&Oven"));
   oven->addMenu(m_profiles->ovens());
+  QAction* edit_oven = addAction(oven, tr("&Edit the oven"), Qt::CTRL | Qt::SHIFT | Qt::Key_E, [this] {
+    if (m_shown == m_ovenEditor) {
+      showResult();
+    } else {
+      showOvenEditor();
+    }
+  });
+  connect(oven, &QMenu::aboutToShow, this,
+          [this, edit_oven] { edit_oven->setEnabled(m_document->setup().oven.has_value()); });
+  connect(oven, &QMenu::aboutToHide, edit_oven, [edit_oven] { edit_oven->setEnabled(true); });
 
   QMenu* help = menuBar()->addMenu(tr("&Help"));
   addAction(help, tr("&Help on what has the focus"), Qt::Key_F1, [this] {
@@ -245,6 +256,7 @@ void MainWindow::buildActions() {
     if (inside(m_compare) || inside(m_compare->bar())) part = QStringLiteral("compare");
     if (inside(m_import)) part = QStringLiteral("import");
     if (inside(m_editor)) part = QStringLiteral("window");
+    if (inside(m_ovenEditor)) part = QStringLiteral("oven");
     m_help->showAbout(part);
   });
   addAction(help, tr("&About Ovenwright"), {}, [this] {
@@ -357,8 +369,9 @@ void MainWindow::stepPart(int by) {
   } else if (isCompareShown()) {
     parts << m_compare->parts();
   } else if (m_document->current()) {
-    parts << (m_shown == m_import     ? m_import->parts()
-              : m_shown == m_editor   ? m_editor->parts()
+    parts << (m_shown == m_import       ? m_import->parts()
+              : m_shown == m_editor     ? m_editor->parts()
+              : m_shown == m_ovenEditor ? m_ovenEditor->parts()
               : m_task == Task::kTune ? m_tune->parts()
                                       : m_check->parts());
   } else {

@@ -101,6 +101,13 @@ QString helpText() {
           "Limits are checked while they are typed and the run is judged anew. Saving makes a new revision in a new "
           "file; nothing is overwritten."));
   text += section(
+      QStringLiteral("oven"), HelpWindow::tr("Editing an oven"),
+      HelpWindow::tr(
+          "Where the zones lie and what the oven allows, checked while it is typed; the zone strip and the oven entry "
+          "follow at once, and Tune learns anew. Two ends of a limit stand together or not at all. Saving makes a new "
+          "revision in a new file with the comments of the old one; nothing is overwritten. Zones come and go in the "
+          "file itself."));
+  text += section(
       QStringLiteral("keep"), HelpWindow::tr("Keeping a run"),
       HelpWindow::tr(
           "Run, Keep in the record (Ctrl+K) keeps the run that is shown, or all open logs, for good: the raw log, "

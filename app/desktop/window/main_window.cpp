@@ -14,12 +14,14 @@
 #include "app/desktop/compare/compare_bar.h"
 #include "app/desktop/compare/compare_page.h"
 #include "app/desktop/document/layout_memory.h"
+#include "app/desktop/editor/oven_page.h"
 #include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/import/reading_panel.h"
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
+#include "app/desktop/tune/model_words.h"
 #include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/window/appearance.h"
@@ -67,6 +69,7 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
       m_layouts(std::make_unique<LayoutMemory>(settings)),
       m_import(new ImportPage(document, m_layouts.get(), settings)),
       m_editor(new WindowPage(document)),
+      m_ovenEditor(new OvenPage(document)),
       m_dropFrame(new DropFrame(this)),
       m_slow(new QTimer(this)) {
   m_undo->setData(tr("Undo"));
@@ -128,6 +131,11 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connect(m_editor, &WindowPage::done, this, &MainWindow::showResult);
   connect(m_editor, &WindowPage::noted, this, &MainWindow::note);
   connect(m_editor, &WindowPage::troubled, this,
+          [this](const QString& title, const Error& error) { showNotice(noticeOf(title, error)); });
+  connect(m_profiles, &ProfileMenus::editOvenWanted, this, &MainWindow::showOvenEditor);
+  connect(m_ovenEditor, &OvenPage::done, this, &MainWindow::showResult);
+  connect(m_ovenEditor, &OvenPage::noted, this, &MainWindow::note);
+  connect(m_ovenEditor, &OvenPage::troubled, this,
           [this](const QString& title, const Error& error) { showNotice(noticeOf(title, error)); });
   connect(m_readAs, &QLabel::linkActivated, this, &MainWindow::showImport);
   document->setRememberedLayouts(m_layouts->snapshot());
@@ -191,6 +199,7 @@ void MainWindow::buildLayout() {
   m_pages->addWidget(m_lots);
   m_pages->addWidget(m_import);
   m_pages->addWidget(m_editor);
+  m_pages->addWidget(m_ovenEditor);
   m_sentenceBlock = new QWidget;
   m_sentenceBlock->setAutoFillBackground(true);
   m_sentenceBlock->setBackgroundRole(QPalette::Base);
@@ -238,6 +247,7 @@ void MainWindow::setFormat() {
   m_compare->setFormat(m_format);
   m_lots->setFormat(m_format);
   m_import->setFormat(m_format);
+  m_ovenEditor->setFormat(m_format);
   refreshSentence();
   refreshStatus();
   refreshWhere();
@@ -289,6 +299,17 @@ void MainWindow::showWindowEditor(std::size_t window, int requirement) {
   m_editor->show(window, requirement);
 }
 
+void MainWindow::showOvenEditor() {
+  if (!m_document->setup().oven) return;
+  QStringList doubts;
+  const auto* bench = m_tune->session()->bench();
+  if (bench && bench->model && bench->model->measuredView() == m_document->view())
+    for (const auto& warning : bench->model->fit().warnings) doubts << modelText(warning);
+  m_shown = m_ovenEditor;
+  refreshPage();
+  m_ovenEditor->show(doubts);
+}
+
 void MainWindow::showResult() {
   m_shown = nullptr;
   refreshPage();
@@ -309,12 +330,14 @@ void MainWindow::showTask(Task task) {
 }
 
 MainWindow::Page MainWindow::shownPage() const {
+  if (m_shown == m_ovenEditor) return Page::kOvenEditor;
   return m_shown == m_import ? Page::kImport : m_shown == m_editor ? Page::kWindowEditor : Page::kResult;
 }
 
 void MainWindow::showPage(Page page) {
   if (page == Page::kImport) showImport();
   if (page == Page::kWindowEditor) showWindowEditor();
+  if (page == Page::kOvenEditor) showOvenEditor();
   if (page == Page::kResult) showResult();
 }
 

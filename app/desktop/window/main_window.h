@@ -42,6 +42,7 @@ class SettingsWindow;
 class TaskRail;
 class TunePage;
 class WatchWindow;
+class OvenPage;
 class WindowPage;
 struct GroupMember;
 
@@ -72,8 +73,9 @@ class MainWindow : public QMainWindow {
   void showNotice(const Notice& notice);
   void showImport();  ///< how the log was read
   void showWindowEditor(std::size_t window = 0, int requirement = -1);
-  void showResult();  ///< back from either
-  enum class Page { kResult, kImport, kWindowEditor };
+  void showOvenEditor();  ///< where the run has an oven
+  void showResult();      ///< back from any of them
+  enum class Page { kResult, kImport, kWindowEditor, kOvenEditor };
   Page shownPage() const;
   void showPage(Page page);
   void showDropFrame(int logs);
@@ -165,7 +167,8 @@ class MainWindow : public QMainWindow {
   std::unique_ptr<LayoutMemory> m_layouts;
   ImportPage* m_import;
   WindowPage* m_editor;
-  QWidget* m_shown = nullptr;  // in place of the result: m_import or m_editor
+  OvenPage* m_ovenEditor;
+  QWidget* m_shown = nullptr;  // in place of the result: one of these three
   KeepForm* m_keepForm = nullptr;
   SettingsWindow* m_settingsWindow = nullptr;  // made when it is wanted
   WatchWindow* m_watchWindow = nullptr;        // likewise

@@ -153,6 +153,9 @@ void ProfileMenus::fillOvens() {
     });
   }
   m_ovens->addSeparator();
+  QAction* edit = m_ovens->addAction(tr("&Edit this oven"));
+  edit->setEnabled(setup.oven.has_value());
+  connect(edit, &QAction::triggered, this, &ProfileMenus::editOvenWanted);
   connect(m_ovens->addAction(tr("Open an oven &file and a recipe…")), &QAction::triggered, this, [this] {
     const QString oven = askForFile(tr("Open an oven"));
     if (oven.isEmpty()) return;

@@ -35,6 +35,7 @@ class ProfileMenus : public QObject {
  signals:
   void troubled(const ovenwright::desktop::Notice& notice);
   void editWindowWanted();
+  void editOvenWanted();
 
  private:
   void fillWindows();

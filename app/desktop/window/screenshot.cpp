@@ -44,6 +44,7 @@ QStringList Screenshot::states() {
           QStringLiteral("board"),
           QStringLiteral("import"),
           QStringLiteral("window"),
+          QStringLiteral("oven"),
           QStringLiteral("reading"),
           QStringLiteral("drop"),
           QStringLiteral("cursor"),
@@ -126,6 +127,7 @@ void Screenshot::enterState() {
   if (state == u"board") page->showTab(CheckPage::kBoard);
   if (state == u"import") m_window->showImport();
   if (state == u"window") m_window->showWindowEditor();
+  if (state == u"oven") m_window->showOvenEditor();
   if (state == u"keep") m_window->keepForm()->open();
   if (state == u"settings") m_window->settingsWindow()->showArchive();
   if (state == u"reading")

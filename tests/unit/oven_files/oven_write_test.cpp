@@ -53,6 +53,42 @@ TEST(OvenText, ChangesTheValuesAndKeepsAllElse) {
   EXPECT_EQ(oven_text(oven, kOven), want);
 }
 
+TEST(OvenText, ARenamedZoneKeepsItsPlaceAndItsComments) {
+  auto oven = *parse_oven("o.toml", kOven);
+  oven.zones[0].name = "1a";
+  EXPECT_EQ(oven_text(oven, kOven), replaced(kOven, "name = \"1\"", "name = \"1a\""));
+  // Changed places: which comment is whose is not known.
+  oven.zones[0].name = "C1", oven.zones[1].name = "1";
+  EXPECT_EQ(oven_text(oven, kOven), oven_text(oven));
+}
+
+TEST(SaveOven, IsANewRevisionInANewFileWithItsComments) {
+  namespace fs = std::filesystem;
+  const fs::path folder = fs::path{testing::TempDir()} / "save_oven";
+  fs::remove_all(folder);
+  fs::create_directories(folder);
+  const std::string file = (folder / "line2.toml").string(), next = (folder / "new" / "line2_rev2.toml").string();
+  ASSERT_TRUE(files::write_file(file, kOven, files::Existing::kReplace));
+  auto oven = *load_oven(file);
+  oven.entrance_mm = 312;
+  const auto saved = save_oven(oven, "2", next);
+  ASSERT_TRUE(saved) << saved.error().text();
+  EXPECT_EQ(saved->identity.revision, "2");
+  EXPECT_EQ(saved->entrance_mm, 312);
+  const std::string text = *files::read_text(next);
+  EXPECT_NE(text.find("# measured with the cover off"), std::string::npos) << text;
+  EXPECT_EQ(*files::read_text(file), kOven);
+
+  EXPECT_EQ(save_oven(oven, "3", next).error().code, ErrorCode::kIo);  // nothing is overwritten
+  EXPECT_EQ(*files::read_text(next), text);
+  const std::string other = (folder / "other.toml").string();
+  EXPECT_EQ(save_oven(*saved, "2", other).error().code, ErrorCode::kBadArgument);
+  EXPECT_EQ(save_oven(oven, "", other).error().code, ErrorCode::kBadArgument);
+  oven.zones[1].length_mm = -1;
+  EXPECT_EQ(save_oven(oven, "2", other).error().code, ErrorCode::kParse);
+  EXPECT_FALSE(fs::exists(other));
+}
+
 TEST(OvenText, ReadsBackTheSame) {
   auto oven = *parse_oven("o.toml", kOven);
   oven.limits.speed_mm_per_min = {{400, 1500}};

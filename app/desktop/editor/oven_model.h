@@ -1,0 +1,73 @@
+#pragma once
+#include <QAbstractTableModel>
+#include <map>
+#include <utility>
+
+#include "core/oven/oven.h"
+
+namespace ovenwright::desktop {
+
+/// What an oven has beside its zones. The two ends of a range are fields of their own.
+enum class OvenField {
+  kName,
+  kAmbient,
+  kEntrance,
+  kExit,
+  kLeastSetpoint,
+  kMostSetpoint,
+  kLeastSpeed,
+  kMostSpeed,
+  kStep,
+  kSides,
+  kCount
+};
+
+/// An oven while it is edited: one row for each zone. What is typed is kept even where it breaks a rule, and what is
+/// wrong with it is said; only a sound oven is handed on. Numbers stand in the units of the file.
+class OvenModel : public QAbstractTableModel {
+  Q_OBJECT
+ public:
+  enum Column { kZone, kKind, kBegins, kLength, kGap, kTimes, kColumns };
+
+  using QAbstractTableModel::QAbstractTableModel;
+
+  void setOven(const oven::Oven& oven);
+  void setTimes(QStringList times);  ///< when the board is in each zone, as it is shown
+  const oven::Oven& draft() const { return m_draft; }
+  /// What keeps the draft from being used; empty where every rule is met.
+  QString problem() const { return m_problem; }
+  /// The problem there would be with this text in a cell: for every keystroke.
+  QString problemWith(const QModelIndex& cell, const QString& text) const;
+  QString text(OvenField field) const;  ///< as it was typed, else as the file would have it
+  void type(OvenField field, const QString& text);
+  static QString title(OvenField field);  ///< with its unit
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  int columnCount(const QModelIndex& parent = {}) const override;
+  QVariant data(const QModelIndex& index, int role) const override;
+  QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+  bool setData(const QModelIndex& index, const QVariant& value, int role) override;
+  Qt::ItemFlags flags(const QModelIndex& index) const override;
+
+ signals:
+  void problemChanged();
+  /// The draft is sound and another than before. @param mergeKey  of edits that are one step back, −1: none
+  void edited(const QString& what, int mergeKey);
+
+ private:
+  QString cellText(const oven::Zone& zone, int row, int column) const;
+  void check();
+  void handOn(const QString& what, int mergeKey);  ///< where it is sound
+
+  oven::Oven m_draft;
+  std::string m_handedOn;                           // the draft that was sound last
+  std::map<OvenField, QString> m_typed;             // texts of fields that are not in the draft yet
+  std::map<std::pair<int, int>, QString> m_unread;  // cells whose text is no value
+  std::vector<QString> m_times;
+  QString m_problem;
+};
+
+/// What keeps an oven from being used, as one sentence; empty where every rule is met.
+QString ovenProblem(const oven::Oven& oven);
+
+}  // namespace ovenwright::desktop

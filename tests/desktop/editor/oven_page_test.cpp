@@ -1,0 +1,163 @@
+#include "app/desktop/editor/oven_page.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+
+#include "app/archive/keep.h"
+#include "core/oven/oven_file.h"
+#include "tests/desktop/window/window_fixture.h"
+
+namespace ovenwright::desktop {
+namespace {
+
+class OvenPageTest : public WindowTest {
+ protected:
+  OvenPage* page() { return m_window->findChild<OvenPage*>(); }
+  const oven::Oven& oven() { return *m_document->setup().oven; }
+
+  /// The demo's oven, in a file of the test's own with a comment.
+  void openOven() {
+    openDemo();
+    check::Request setup = m_document->setup();
+    QFile demo_oven(demo("oven.toml"));
+    ASSERT_TRUE(demo_oven.open(QIODevice::ReadOnly));
+    m_text = "# measured with the covers off\n" + demo_oven.readAll();
+    const auto loaded = oven::load_oven(write(QStringLiteral("line2.toml"), m_text).toStdString());
+    ASSERT_TRUE(loaded) << loaded.error().text();
+    setup.oven = *loaded;
+    m_document->edit({}, setup);
+    settle();
+    m_window->showOvenEditor();
+    ASSERT_EQ(m_window->shownPage(), MainWindow::Page::kOvenEditor);
+  }
+  void type(OvenField field, const char* text) {
+    for (auto* line : page()->findChildren<QLineEdit*>()) {
+      if (line->accessibleName() != OvenModel::title(field)) continue;
+      line->setFocus();
+      line->selectAll();
+      QTest::keyClick(line, Qt::Key_Delete);
+      QTest::keyClicks(line, QLatin1String(text));
+      return;
+    }
+    FAIL() << "no field " << OvenModel::title(field).toStdString();
+  }
+  void setCell(int row, OvenModel::Column column, const char* text) {
+    auto* model = page()->model();
+    model->setData(model->index(row, column), QLatin1String(text), Qt::EditRole);
+  }
+  QString cell(int row, OvenModel::Column column) {
+    return page()->model()->index(row, column).data(Qt::DisplayRole).toString();
+  }
+  QString said() {
+    QStringList said;
+    for (const auto* label : page()->findChildren<QLabel*>())
+      if (label->isVisible()) said << label->text();
+    return said.join(u' ');
+  }
+  bool canSave() {
+    for (const auto* button : page()->findChildren<QPushButton*>())
+      if (button->text() == u"Save as a new revision") return button->isEnabled();
+    return false;
+  }
+
+  QByteArray m_text;
+};
+
+TEST_F(OvenPageTest, WhatIsTypedIsUsedAtOnceAndIsOneStepBack) {
+  openOven();
+  type(OvenField::kMostSetpoint, "290");
+  EXPECT_EQ((*oven().limits.setpoint_C)[1], 290);
+  EXPECT_EQ((*oven().limits.setpoint_C)[0], 50);
+  EXPECT_TRUE(oven().identity.sha256.empty());  // no file says this
+  m_document->undoStack()->undo();
+  EXPECT_EQ((*oven().limits.setpoint_C)[1], 300);
+  EXPECT_FALSE(oven().identity.sha256.empty());
+  settle();
+}
+
+TEST_F(OvenPageTest, WhatIsWrongIsSaidAndNotUsed) {
+  openOven();
+  type(OvenField::kAmbient, "warm");
+  EXPECT_TRUE(said().contains(QStringLiteral("Ambient, °C: “warm” is no number"))) << said().toStdString();
+  EXPECT_FALSE(canSave());
+  EXPECT_EQ(oven().ambient_C, 25);
+  type(OvenField::kAmbient, "23,5");  // as it is written where the decimal sign is a comma
+  EXPECT_EQ(oven().ambient_C, 23.5);
+  EXPECT_TRUE(canSave());
+  type(OvenField::kLeastSpeed, "");
+  EXPECT_TRUE(said().contains(QStringLiteral("its other end is missing"))) << said().toStdString();
+  EXPECT_TRUE(oven().limits.speed_mm_per_min);
+  type(OvenField::kMostSpeed, "");
+  EXPECT_FALSE(oven().limits.speed_mm_per_min);  // neither end: no limit
+  setCell(2, OvenModel::kLength, "0");
+  EXPECT_TRUE(said().contains(QStringLiteral("a length above 0"))) << said().toStdString();
+  setCell(2, OvenModel::kLength, "350");
+  setCell(2, OvenModel::kZone, "1");
+  EXPECT_TRUE(said().contains(QStringLiteral("a second time"))) << said().toStdString();
+  EXPECT_EQ(oven().zones[2].name, "3");
+  settle();
+}
+
+// Positions: the entrance of 300 mm, zone 1 and the gap of 40 mm after it, by the definition in contracts of an oven.
+TEST_F(OvenPageTest, AZonesLengthMovesTheZonesAfterIt) {
+  openOven();
+  EXPECT_EQ(cell(1, OvenModel::kBegins), QStringLiteral("690"));
+  const QString times = cell(1, OvenModel::kTimes);
+  setCell(0, OvenModel::kLength, "400");
+  EXPECT_EQ(cell(1, OvenModel::kBegins), QStringLiteral("740"));
+  settle();
+  EXPECT_EQ(m_document->view()->oven()->zones[0].length_mm, 400);
+  EXPECT_NE(cell(1, OvenModel::kTimes), times);
+  EXPECT_FALSE(page()->model()->flags(page()->model()->index(0, OvenModel::kBegins)).testFlag(Qt::ItemIsEditable));
+}
+
+TEST_F(OvenPageTest, ItIsSavedAsANewRevisionWithItsComments) {
+  openOven();
+  type(OvenField::kStep, "45");
+  setCell(0, OvenModel::kZone, "1a");
+  const QString path = m_folder.filePath(QStringLiteral("ovens/line2_rev4.toml"));
+  page()->saveTo(path);
+  settle();
+  QByteArray want = m_text;
+  want.replace("step_between_zones_C = 60", "step_between_zones_C = 45")
+      .replace("revision = \"3\"", "revision = \"4\"")
+      .replace("name = \"1\"\n", "name = \"1a\"\n");
+  QFile file(path);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  EXPECT_EQ(file.readAll(), want);
+  EXPECT_EQ(oven().identity.file, path.toStdString());
+  EXPECT_EQ(oven().identity.revision, "4");
+  EXPECT_FALSE(oven().identity.sha256.empty());
+  type(OvenField::kStep, "50");
+  page()->saveTo(path);  // there already: stays as it is, and that is said
+  EXPECT_TRUE(shownSentence().contains(QStringLiteral("was not saved"))) << shownSentence().toStdString();
+  file.seek(0);
+  EXPECT_EQ(file.readAll(), want);
+  settle();
+}
+
+TEST_F(OvenPageTest, ARunIsKeptWithTheOvenAsItWasEdited) {
+  openOven();
+  type(OvenField::kEntrance, "310");
+  settle();
+  const auto* log = m_document->current();
+  const auto runs =
+      archive::keep(log->source.path.toStdString(), m_document->setup(), log->checked->log, {"QM-1", {}, {}, {}});
+  ASSERT_TRUE(runs) << runs.error().text();
+  ASSERT_TRUE(runs->front().oven);
+  const auto kept = oven::parse_oven("kept", *runs->front().oven->bytes);
+  ASSERT_TRUE(kept) << kept.error().text();
+  EXPECT_EQ(kept->entrance_mm, 310);
+}
+
+TEST_F(OvenPageTest, WithoutAnOvenThereIsNothingToEdit) {
+  drop({demo("tern_run2.csv")});
+  settle();
+  m_window->showOvenEditor();
+  EXPECT_EQ(m_window->shownPage(), MainWindow::Page::kResult);
+}
+
+}  // namespace
+}  // namespace ovenwright::desktop

@@ -500,7 +500,7 @@ ok("odd_names_and_stamp_in_every_line.log", "Logger 4, lot QM-2304\n" + "".join(
     f"[{hms(i)}] " + "; ".join(f"{n}: {fixed(C[k][i], 1, ',')} °C" for k, n in enumerate(NAMES)) + "\r\n" for i in range(ROWS)), first=0)
 ok("odd_names_one_channel_a_line.log", "".join(
     f"{at(i).strftime('%Y-%m-%d %H:%M:%S')} {r}\n" for i in range(ROWS) for r in readings(i, "=", "C")), names=bare_names, first=0)
-ok("odd_tolerance.csv", table(header=HEAD, cells=lambda k, i: fixed(C[k][i]) + [" +/- 0.5", "±0.5", " ± 0.5"][k]))
+ok("odd_tolerance.csv", table(header=HEAD, cells=lambda k, i: fixed(C[k][i]) + [" +/- 0.5", "±0.5", " (± 0.5)"][k]))
 ok("odd_tolerance_and_unit.csv", table(";", ",", ["Zeit"] + NAMES, time=lambda i: fixed(T[i], 1, ",") + " s",
                                        cells=lambda k, i: fixed(C[k][i], 1, ",") + [" ± 0,5 °C", " °C ± 0,5 °C", " °C +/- 0,5"][k]))
 ok("odd_iso_duration.csv", table(header=["Elapsed"] + NAMES, time=lambda i: f"PT{int(T[i]) // 60}M{T[i] % 60:.1f}S"), first=0)
@@ -516,6 +516,27 @@ ok("odd_counter_of_16_bits.csv", table(header=["Time (ms)"] + NAMES, time=lambda
 ok("odd_seconds_of_the_day.csv", table(header=["Seconds"] + NAMES, time=lambda i: fixed((86300 + T[i]) % 86400)), first=86300)
 ok("odd_shuffled_rows.csv", "\n".join([",".join(HEAD)] + [",".join([fixed(T[i])] + [fixed(c[i]) for c in C])
                                                           for i in sorted(range(ROWS), key=lambda i: i * 17 % 41)]) + "\n")
+
+ok("odd_touching_columns.txt", "    s   TC1   TC2   TC3\n" + "".join(
+    f"{T[i]:6.1f}" + "".join(f"{C[k][i]:5.1f}" for k in range(3)) + "\n" for i in range(ROWS)), names=["TC1", "TC2", "TC3"])
+ok("odd_count_of_channels.csv", table(header=["Channels"] + HEAD, row=lambda i, r: ["3"] + r))
+ok("odd_number_of_the_run.csv", table(";", header=["Run", "Time (s)"] + NAMES, row=lambda i, r: ["7"] + r))
+ok("odd_segments.csv", table(header=HEAD + ["Ramp segment no"], row=lambda i, r: r + [str(1 + i // 6)]))
+ok("odd_named_like_a_gas.csv", table(header=["Time (s)", "N1", "N2", "N3"]), names=["N1", "N2", "N3"])
+ok("odd_long_named_like_a_gas.csv", "time_s,sensor,value_C\n" + "".join(f"{fixed(T[i])},N{k + 1},{fixed(C[k][i])}\n" for i in range(ROWS) for k in range(3)),
+   names=["N1", "N2", "N3"])
+ok("odd_tolerance_at_blanks.txt", table(" ", header=["Time", "U1", "U2", "U3"], cells=lambda k, i: fixed(C[k][i]) + " +/- 0.5"), names=["U1", "U2", "U3"])
+ok("odd_tolerance_columns.csv", table(";", ",", ["Zeit (s)"] + [x for n in NAMES for x in (n + " (°C)", "± (°C)")],
+                                      row=lambda i, r: [r[0]] + [x for c in r[1:] for x in (c, "0,5")]))
+ok("odd_checksum_behind_names.txt", table(header=["Time (s)"] + NAMES[:2] + [NAMES[2] + "*1F"], row=lambda i, r: r[:-1] + [r[-1] + "*5A"]))
+ok("odd_quote_never_closed.csv", table(header=["Time (s)", '"' + NAMES[0]] + NAMES[1:]))
+ok("odd_blocks_of_channels.csv", "Lot,QM-2304\n\n" + "".join(
+    f"Time (s),{n} (°C)\n" + "".join(f"{fixed(T[i])},{fixed(c[i])}\n" for i in range(ROWS)) + "\n" for n, c in zip(NAMES, C)))
+for name, behind in [("first", False), ("behind", True)]:
+    for more, count in [("fewer", 2), ("as_many", 3), ("more", 5)]:
+        short = ",".join(["Time (s)"] + [f"Other {c + 1} (°C)" for c in range(count)]) + "\n" + "".join(
+            ",".join([fixed(T[i])] + [fixed(C[k % 3][i] / 2) for k in range(count)]) + "\n" for i in range(14))
+        ok(f"odd_other_log_{name}_{more}.csv", table(header=HEAD, before="" if behind else short, behind=short if behind else ""))
 
 # ---- JSON ----
 RECORDS = [{"t_s": T[i], **{NAMES[k]: C[k][i] for k in range(3)}} for i in range(ROWS)]
@@ -552,9 +573,6 @@ bad("damaged_zip.zip", fixed_zip([("log.csv", good)])[:300], 0)
 bad("damaged_empty_zip.zip", fixed_zip([]), 0)
 bad("damaged_header_in_another_order.csv", table(header=HEAD, row=lambda i, r: [[HEAD[0], HEAD[2], HEAD[1], HEAD[3]], r] if i == 20 else r), 22, 2,
     HEAD[2])
-bad("damaged_blocks_of_channels.csv", "".join(
-    f"Time (s),{n} (°C)\n" + "".join(f"{fixed(T[i])},{fixed(c[i])}\n" for i in range(ROWS)) + "\n" for n, c in zip(NAMES, C)), ROWS + 3, 2,
-    NAMES[1])
 bad("damaged_decimal_sign_changes.csv", table(";", ",", HEAD, row=lambda i, r: r if i < 20 else [x.replace(",", ".") for x in r]), 22, 1,
     fixed(T[20]))
 bad("damaged_counter_without_end.csv", table(header=HEAD, time=lambda i: fixed(T[i] % 35)), 9, 1, "times that start anew in 5 places")

@@ -61,6 +61,12 @@ class Assigner {
   void settle_reserves();
   /// "Z1", "Z3 top", "HZ 4 PV".
   bool called_zone(std::size_t i) const;
+  /// Another column is called the same with another number.
+  bool in_a_series(std::size_t i) const;
+  /// A few whole numbers beside readings with decimals, or under a name such as "Run": they count something.
+  bool counts_something(std::size_t i, std::size_t stated) const;
+  /// "25.0 ± 0.5" split at blanks: what stands behind the sign.
+  void settle_tolerances();
   /// Moves little beside the others.
   bool stands_still(std::size_t i) const;
   void set_aside(std::size_t i, std::string why);

@@ -68,8 +68,13 @@ bool take_tolerance(std::string_view& rest, char decimal) {
     const auto behind = trim(rest.substr(at + sign.size()));
     const auto number = !behind.empty() && is_digit(behind.front()) ? read_number(behind, decimal) : std::nullopt;
     if (!number) return false;
-    const auto before = trim(rest.substr(0, at));
-    rest = before.empty() ? number->rest : before;
+    auto before = trim(rest.substr(0, at));
+    rest = number->rest;
+    if (before.ends_with('(') && rest.ends_with(')')) {  // "25.0 °C (± 0.5)"
+      before = trim(before.substr(0, before.size() - 1));
+      rest = trim(rest.substr(0, rest.size() - 1));
+    }
+    if (!before.empty()) rest = before;
     return true;
   }
   return false;

@@ -1,5 +1,6 @@
 #include "core/log/channel_names.h"
 
+#include <algorithm>
 #include <unordered_set>
 
 namespace ovenwright::log {
@@ -18,6 +19,19 @@ std::vector<std::string> unique_names(std::vector<std::string> names) {
     names[i] = std::move(name);
   }
   return names;
+}
+
+bool one_of_a_series(const std::string& name, const std::vector<std::string>& names) {
+  const auto letters = [](const std::string& text) {
+    const auto digit = text.find_first_of("0123456789");
+    const bool plain = digit != std::string::npos && digit > 0 &&
+                       text.find_first_not_of("0123456789", digit) == std::string::npos &&
+                       text.find_first_of(" _-.") == std::string::npos;
+    return plain ? text.substr(0, digit) : std::string{};
+  };
+  const std::string own = letters(name);
+  return !own.empty() && std::any_of(names.begin(), names.end(),
+                                     [&](const std::string& other) { return other != name && letters(other) == own; });
 }
 
 }  // namespace ovenwright::log

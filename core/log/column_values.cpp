@@ -42,6 +42,8 @@ bool only_statistic(const TableHeader::Column& column) {
   return (column.name_words & kStatisticWord) != 0 && !has_digit(column.name);
 }
 
+bool is_tolerance_sign(std::string_view text) { return text == "±" || text == "+/-" || text == "+-"; }
+
 bool clock_with_full_stops(const ColumnProfile& column) {
   const auto& times = column.time_texts;
   if (times.empty() || !std::all_of(times.begin(), times.end(), [](const TimeText& t) { return t.full_stops; }))

@@ -27,6 +27,9 @@ bool clock_with_full_stops(const ColumnProfile& column);
 /// Whole numbers that are all times of day written without signs: 91422 is 09:14:22.
 bool packed_clock(const ColumnProfile& column);
 
+/// "±", "+/-": between a reading and how sure it is.
+bool is_tolerance_sign(std::string_view text);
+
 /// Share of steps between sampled values that go up; 0 with fewer than two values.
 double share_rising(const std::vector<double>& values);
 /// Without what stands for 'no reading': one number, far outside of all others, that comes again and again, or that is

@@ -109,11 +109,45 @@ Tally tally(const std::vector<std::string_view>& sample, const Dialect& dialect,
   return result;
 }
 
+/// Where numbers that stand at fixed places touch those before them, as 103.6 does in "42.0103.6": all lines have
+/// their decimal points at the same places, and behind the fewest decimals digits go on up to the next point.
+void add_touching(const std::vector<std::string_view>& lines, std::vector<std::size_t>& starts) {
+  std::vector<std::size_t> points;
+  for (std::size_t i = 0; i < lines.front().size(); ++i) {
+    if (lines.front()[i] == '.') points.push_back(i);
+  }
+  for (const auto line : lines) {
+    if (std::count(line.begin(), line.end(), '.') != static_cast<std::ptrdiff_t>(points.size())) return;
+    if (!std::all_of(points.begin(), points.end(), [line](std::size_t p) { return p < line.size() && line[p] == '.'; }))
+      return;
+  }
+  const auto digit = [](char c) { return c >= '0' && c <= '9'; };
+  for (std::size_t k = 0; k + 1 < points.size(); ++k) {
+    std::size_t end = points[k + 1];
+    for (const auto line : lines) {
+      std::size_t at = points[k] + 1;
+      while (at < line.size() && digit(line[at])) ++at;
+      end = std::min(end, at);
+    }
+    bool touches = false;
+    const bool fits =
+        end < points[k + 1] && std::all_of(lines.begin(), lines.end(), [&](std::string_view line) {
+          if (line[end] == ' ') return true;
+          const auto number = line.substr(end, points[k + 1] - end);
+          touches = touches || digit(line[end - 1]);
+          return std::all_of(number.begin() + 1, number.end(), digit) && (digit(number[0]) || number[0] == '-');
+        });
+    if (fits && touches) starts.push_back(end);
+  }
+  std::sort(starts.begin(), starts.end());
+  starts.erase(std::unique(starts.begin(), starts.end()), starts.end());
+}
+
 /// Where columns start in aligned text: places that are blank in every line of numbers. Nothing where lines are no
 /// such table.
 std::vector<std::size_t> aligned_columns(const std::vector<std::string_view>& sample) {
   std::vector<bool> filled;
-  std::size_t lines = 0;
+  std::vector<std::string_view> lines;
   for (const auto piece : sample) {
     TextRows source(piece, {Dialect::Split::kBlanks, ' ', {}});
     Row row;
@@ -124,19 +158,22 @@ std::vector<std::size_t> aligned_columns(const std::vector<std::string_view>& sa
       });
       const bool plain = std::all_of(row.text.begin(), row.text.end(),
                                      [](char c) { return static_cast<unsigned char>(c) < 0x80 && c != '\t'; });
-      if (numbers < 2 || !plain || 2 * static_cast<std::size_t>(numbers) < row.cells.size() || row.text.size() > 4096)
+      const bool touching = numbers == 1 && std::count(row.text.begin(), row.text.end(), '.') > 2;
+      if ((numbers < 2 && !touching) || !plain || 2 * static_cast<std::size_t>(numbers) < row.cells.size() ||
+          row.text.size() > 4096)
         continue;
-      ++lines;
+      lines.push_back(row.text);
       if (filled.size() < row.text.size()) filled.resize(row.text.size(), false);
       for (std::size_t i = 0; i < row.text.size(); ++i) filled[i] = filled[i] || row.text[i] != ' ';
     }
   }
-  if (lines < 3) return {};
+  if (lines.size() < 3) return {};
   std::vector<std::size_t> starts;
   for (std::size_t i = 0; i < filled.size(); ++i) {
     // A column starts behind the last blank before it; the first one at the line's start.
     if (filled[i] && (i == 0 || !filled[i - 1])) starts.push_back(starts.empty() ? 0 : i);
   }
+  add_touching(lines, starts);
   return starts;
 }
 

@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <set>
 
+#include "core/log/column_values.h"
 #include "core/log/text.h"
 #include "core/log/words.h"
 
@@ -103,7 +104,7 @@ Cells by_place(const std::vector<Piece>& words, const std::vector<Piece>& column
 /// Columns that a header names: the time behind a date, the half of the day and a unit that stands in each row are not.
 std::vector<std::size_t> named_columns(const std::vector<ColumnProfile>& profile) {
   std::vector<std::size_t> named;
-  bool date_before = false;
+  bool date_before = false, sign_before = false;
   for (std::size_t i = 0; i < profile.size(); ++i) {
     const ColumnProfile& column = profile[i];
     const bool times = column.holds() == Holds::kTimes && !column.time_texts.empty();
@@ -114,7 +115,9 @@ std::vector<std::size_t> named_columns(const std::vector<ColumnProfile>& profile
     };
     const bool half = all_texts([](const std::string& t) { return half_of_day(t) > 0; });
     const bool unit = all_texts([](const std::string& t) { return parse_unit(t).has_value(); });
-    if (!(clock && date_before) && !half && !unit) named.push_back(i);
+    const bool sign = all_texts([](const std::string& t) { return is_tolerance_sign(t); });
+    if (!(clock && date_before) && !half && !unit && !sign && !sign_before) named.push_back(i);
+    sign_before = sign;
     date_before = times && column.time_texts.front().has_date && !column.time_texts.front().has_clock;
   }
   return named;
@@ -178,7 +181,8 @@ struct HeaderRow {
   Words label = kNoWord;         ///< words of its first cell
   bool time_unit_first = false;  ///< its first cell is a unit of time and nothing else
   bool foreign_units = false;    ///< "s;foo;foo;foo": units that are not known
-  bool unit_row() const { return foreign_units || (filled > 0 && 2 * units > filled); }
+  bool letters = false;          ///< "A", "B", "C", "D": names, though some are signs of units
+  bool unit_row() const { return foreign_units || (filled > 0 && 2 * units > filled && !letters); }
   bool type_row() const { return filled > 0 && 2 * types > filled; }
 };
 
@@ -202,6 +206,15 @@ HeaderRow analysed(int line, const Cells& cells) {
     if (i > 0) seen.insert(text.whole);
   }
   row.distinct = seen.size();
+  const auto one_capital = [](const std::string& text) { return text.size() == 1 && text[0] >= 'A' && text[0] <= 'Z'; };
+  row.letters = seen.size() > 2 && seen.size() + 1 >= row.filled &&
+                std::all_of(seen.begin(), seen.end(), one_capital) &&
+                static_cast<std::size_t>((*seen.rbegin())[0] - (*seen.begin())[0]) + 1 == seen.size();
+  for (std::size_t i = 1; row.letters && i < row.cells.size(); ++i) {
+    HeaderText name;
+    name.whole = name.name = row.cells[i].whole;
+    row.cells[i] = std::move(name);
+  }
   const auto first_unit = row.cells.empty() ? std::nullopt : parse_unit(without_brackets(row.cells.front().whole));
   row.time_unit_first =
       first_unit && (first_unit->quantity == Quantity::kTime || first_unit->quantity == Quantity::kClock);
@@ -307,6 +320,13 @@ void name_by_groups(TableHeader& header, const std::vector<HeaderRow>& rows, std
   }
 }
 
+/// "*5A" at the end of a line.
+bool ends_in_checksum(std::string_view line) {
+  line = trim(line);
+  return line.size() > 3 && line[line.size() - 3] == '*' &&
+         line.substr(line.size() - 2).find_first_not_of("0123456789ABCDEFabcdef") == std::string_view::npos;
+}
+
 }  // namespace
 
 TableHeader read_header(Table& table, const Dialect& dialect, std::string_view data_line) {
@@ -315,7 +335,9 @@ TableHeader read_header(Table& table, const Dialect& dialect, std::string_view d
   std::vector<HeaderRow> rows;
   std::vector<Statement> kept;
   for (std::size_t i = table.headers.size(); i-- > 0;) {
-    const Cells cells = laid_over(table.headers[i], dialect, table.profile, data_line);
+    Cells cells = laid_over(table.headers[i], dialect, table.profile, data_line);
+    if (ends_in_checksum(data_line) && !cells.empty() && ends_in_checksum(cells.back()))
+      cells.back().resize(cells.back().size() - 3);
     if (cells.empty()) {
       for (std::size_t k = 0; k <= i; ++k) table.above.push_back(table.headers[k]);
       break;

@@ -196,6 +196,12 @@ HeaderText read_header_text(std::string_view cell) {
   header.whole = std::string{trim(with_plain_brackets(cell))};
   if (header.whole.size() > 2 && header.whole.front() == '\'' && header.whole.back() == '\'')
     header.whole = std::string{trim(std::string_view{header.whole}.substr(1, header.whole.size() - 2))};
+  // One quote without its other half is no part of a name; two may be inches or a word in quotes.
+  if (std::count(header.whole.begin(), header.whole.end(), '"') == 1) {
+    const bool first = header.whole.front() == '"';
+    if (first || (header.whole.back() == '"' && header.whole.find_first_of("0123456789") == std::string::npos))
+      header.whole = std::string{trim(std::string_view{header.whole}.substr(first ? 1 : 0, header.whole.size() - 1))};
+  }
   header.name = header.whole;
   header.words = words_in(header.whole);
   header.thermocouple = thermocouple_named(header.whole);

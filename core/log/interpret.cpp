@@ -22,6 +22,13 @@ Error placed(Error error, const std::string& name) {
   return error;
 }
 
+bool row_of_numbers(const Statement& statement, char decimal) {
+  return std::count_if(statement.cells.begin(), statement.cells.end(), [decimal](const std::string& cell) {
+           const Cell read = read_cell(cell, decimal);
+           return read.number() || read.kind == CellKind::kTime;
+         }) >= 2;
+}
+
 }  // namespace
 
 Result<Reading> Interpreter::text(std::string_view text) {
@@ -65,6 +72,8 @@ Result<Reading> Interpreter::text(std::string_view text) {
   }
   reading_.read_as.delimiter = guess.dialect.name();
   reading_.read_as.decimal = std::string(1, guess.decimal);
+  dialect_ = guess.dialect;
+  decimal_ = guess.decimal;
   Table found = find(rows, guess.columns, guess.decimal);
   if (guess.dialect.split == Dialect::Split::kDelimiter && guess.dialect.delimiter == ',' && guess.decimal == '.') {
     auto apart = torn_apart(text, found);
@@ -97,6 +106,7 @@ Result<Reading> Interpreter::grid(const Grid& sheet) {
     return no_table(name_, words);
   }
   GridRows rows(sheet);
+  decimal_ = guess.decimal;
   reading_.read_as.delimiter = "";
   reading_.read_as.decimal = std::string(1, guess.decimal);
   return table(rows, nullptr, guess.columns, find(rows, guess.columns, guess.decimal), guess.decimal, {});
@@ -242,6 +252,9 @@ Result<Reading> Interpreter::read_found(RowSource& rows, Found& found, RowSource
   rows.seek(found.table.first_row);
   rows.next(first);
   if (auto error = decimal_changes(found, first)) return *error;
+  for (const auto* list : {&found.table.above, &found.table.headers}) {
+    for (const Statement& statement : *list) other_rows_ += row_of_numbers(statement, found.decimal) ? 1 : 0;
+  }
   static const Dialect kCells;
   found.header = read_header(found.table, found.dialect != nullptr ? *found.dialect : kCells, first.text);
   std::vector<Statement> around = found.table.above;
@@ -304,6 +317,7 @@ WidePlan Interpreter::plan_of(const Found& found) const {
 void Interpreter::take_account(WideResult& result) {
   reading_.read_as.rows = result.rows;
   reading_.read_as.rows_skipped = result.skipped;
+  other_rows_ += result.other_rows;
   for (auto& note : result.notes) note_once(std::move(note));
   for (auto& warning : result.warnings) reading_.warnings.push_back(std::move(warning));
 }
@@ -325,9 +339,14 @@ int Interpreter::only_time(const Found& found) {
   return -1;
 }
 
-Result<TemperaturePlan> Interpreter::finish_plan(Result<TemperaturePlan> planned) {
+Result<TemperaturePlan> Interpreter::finish_plan(Result<TemperaturePlan> planned, int header_line) {
   if (!planned) return placed(planned.error(), name_);
-  for (auto& assumption : planned->assumed) assume(std::move(assumption));
+  // What the file says and the numbers do not bear out is more than an assumption.
+  for (auto& assumption : planned->assumed) {
+    if (assumption.text.starts_with("The file says"))
+      reading_.warnings.push_back({assumption.text, {name_, header_line, 0}});
+    assume(std::move(assumption));
+  }
   for (auto& note : planned->notes) note_once(std::move(note));
   reading_.read_as.unit = planned->unit;
   return planned;
@@ -380,22 +399,6 @@ void Interpreter::complete_layout(const Found& found) {
   if (time.kind == TimeKind::kMoment) layout.date_order = date_order_name(time.order);
   if (clocks_.size() > 1) layout.time.columns.clear();
   (void)found;
-}
-
-Result<Reading> interpret_text(const std::string& name, std::string_view text, const Options& options) {
-  return Interpreter(name, options).text(text);
-}
-
-Result<Reading> interpret_grid(const std::string& name, const Grid& grid, const Options& options) {
-  return Interpreter(name, options).grid(grid);
-}
-
-double likeness_to_a_log(const Grid& grid) {
-  const DialectGuess guess = guess_grid(grid, {});
-  if (guess.columns < 1) return 0;
-  GridRows rows(grid);
-  const Table table = find_table(rows, guess.columns, guess.decimal, 0, false);
-  return table.rows * static_cast<double>(table.columns) * guess.score;
 }
 
 }  // namespace ovenwright::log

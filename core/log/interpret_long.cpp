@@ -69,6 +69,8 @@ Result<bool> Interpreter::long_channels(const Found& found, const WidePlan& plan
   std::vector<HeaderText> heads;
   std::vector<std::size_t> judged;
   const auto& value_column = found.header.columns[value];
+  std::vector<std::string> all;
+  for (const LongChannel& channel : result.channels) all.push_back(channel.name);
   for (std::size_t i = 0; i < result.channels.size(); ++i) {
     heads.push_back(read_header_text(result.channels[i].name));
     HeaderText& head = heads.back();
@@ -78,8 +80,10 @@ Result<bool> Interpreter::long_channels(const Found& found, const WidePlan& plan
         head.unit && (head.unit->quantity == Quantity::kTemperature || head.unit->quantity == Quantity::kVoltage ||
                       head.unit->quantity == Quantity::kUnknownTemperature);
     const bool other_unit = head.unit && !temperature;
+    const bool series =
+        (head.words & (kZoneWord | kSetpointWord | kColdJunctionWord)) == 0 && one_of_a_series(head.name, all);
     const bool other_word =
-        (head.words & (kOtherWord | kZoneWord | kSetpointWord | kColdJunctionWord)) != 0 && !temperature;
+        (head.words & (kOtherWord | kZoneWord | kSetpointWord | kColdJunctionWord)) != 0 && !temperature && !series;
     if (!other_unit && !other_word) judged.push_back(i);
   }
   if (judged.empty()) {
@@ -104,7 +108,8 @@ Result<bool> Interpreter::long_channels(const Found& found, const WidePlan& plan
     one.thermocouple = heads[i].thermocouple != 0 ? heads[i].thermocouple : value_column.thermocouple;
     evidence.push_back(std::move(one));
   }
-  auto temperatures = finish_plan(plan_temperatures(evidence, found.facts, layout_, -1, {}, true, found.header.line));
+  auto temperatures = finish_plan(plan_temperatures(evidence, found.facts, layout_, -1, {}, true, found.header.line),
+                                  found.header.line);
   if (!temperatures) return temperatures.error();
   std::vector<std::string> names;
   for (const std::size_t i : judged) names.push_back(heads[i].name);

@@ -96,6 +96,9 @@ Result<bool> Interpreter::wide(RowSource& rows, Found& found) {
     if (unit.unit != "mV" && unit.scale == 1) plan.numbers[k].unit = unit.unit;
   }
   plan.names = names_in_header(found);
+  if (std::any_of(channels.begin(), channels.end(),
+                  [&](std::size_t i) { return found.table.profile[i].tolerances > 0; }))
+    note_once(say(Phrase::kTolerances));
 
   auto result = read_wide(rows, found.dialect, found.table, plan, name_, options_.threads, options_.most_samples,
                           options_.progress);
@@ -244,7 +247,8 @@ Result<TemperaturePlan> Interpreter::plan_channels(const Found& found, const std
   if (cold_junction >= 0 && static_cast<std::size_t>(cold_junction) < found.table.columns)
     cold_unit = found.header.columns[static_cast<std::size_t>(cold_junction)].unit;
   return finish_plan(
-      plan_temperatures(evidence, found.facts, layout_, cold_junction, cold_unit, time_bracket, found.header.line));
+      plan_temperatures(evidence, found.facts, layout_, cold_junction, cold_unit, time_bracket, found.header.line),
+      found.header.line);
 }
 
 std::optional<UnitText> Interpreter::unit_beside(const Found& found, std::size_t i) {

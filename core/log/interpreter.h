@@ -41,6 +41,11 @@ class Interpreter {
       : name_(name), options_(options), layout_(options.layout.value_or(Layout{})) {}
   Result<Reading> text(std::string_view text);
   Result<Reading> grid(const Grid& sheet);
+  /// How the text was split; once it was read.
+  const Dialect& dialect() const { return dialect_; }
+  char decimal() const { return decimal_; }
+  /// Rows of numbers that are none of the table, or something in the way of it: another table may stand there.
+  bool may_hold_others(const Result<Reading>& reading) const;
 
  private:
   /// Commas, semicolons, bars and figures of the width of Chinese characters, or Arabic figures.
@@ -81,7 +86,7 @@ class Interpreter {
   std::vector<std::string> names_in_header(const Found& found);
   Result<TemperaturePlan> plan_channels(const Found& found, const std::vector<std::size_t>& channels,
                                         int cold_junction);
-  Result<TemperaturePlan> finish_plan(Result<TemperaturePlan> planned);
+  Result<TemperaturePlan> finish_plan(Result<TemperaturePlan> planned, int header_line);
   static std::optional<UnitText> unit_of_cells(const std::string& text);
   /// A column of units behind the numbers.
   static std::optional<UnitText> unit_beside(const Found& found, std::size_t i);
@@ -113,6 +118,9 @@ class Interpreter {
   bool alike_decimals_ = false;       ///< columns with another decimal sign were made like the others
   bool full_width_ = false;           ///< the text was turned into plain forms
   bool only_decimal_commas_ = false;  ///< "25,4" in every line: one column, not two
+  Dialect dialect_;
+  char decimal_ = '.';
+  std::size_t other_rows_ = 0;  ///< rows of numbers above the table or under the header of a narrower one
   std::vector<TimePlan> clocks_;
   TemperaturePlan temperatures_;
   std::vector<double> raw_times_;

@@ -13,7 +13,9 @@ namespace {
 
 std::string first_words(std::string_view text) {
   text = trim(text);
-  return std::string{text.substr(0, text.find_first_of("\r\n"))};
+  constexpr std::size_t kMost = 200;
+  const std::string quoted = quoted_for_message(text.substr(0, text.find_first_of("\r\n")), kMost);
+  return quoted.substr(1, quoted.size() - 2);
 }
 
 /// The line of a header that ends the text, all rows of which are missing; 0: none.

@@ -29,10 +29,13 @@ void add_cell(ColumnProfile& column, std::string_view text, const Cell& cell) {
     case CellKind::kNumber:
       ++column.numbers;
       value = cell.value;
+      column.tolerances += cell.tolerance ? 1 : 0;
       column.most_decimals = std::max(column.most_decimals, cell.decimals);
       column.fewest_decimals = std::min(column.fewest_decimals, std::max(0, cell.decimals));
       column.whole_numbers = column.whole_numbers && cell.decimals < 0 && value == std::floor(value);
-      if (cell.unit && column.unit_seen.empty())
+      if (cell.unit && column.unit_seen.empty() && cell.tolerance) {
+        column.unit_seen = cell.unit->name;
+      } else if (cell.unit && column.unit_seen.empty())
         column.unit_seen = std::string{trim(text.substr(text.find_last_of("0123456789.,") + 1))};
       break;
     case CellKind::kTime:

@@ -238,6 +238,7 @@ bool RowReader::take(const Row& row, std::size_t at) {
   }
   if (row.cells.size() == other_table_) {  // "150,80.0" under "Level (°C),Time above (s)"
     ++account.statistics;
+    ++account.other_rows;
     skip(row);
     return false;
   }

@@ -37,6 +37,7 @@ class RowReader {
     bool unreadable_alike = true;                         ///< the same text in all of them
     std::vector<std::size_t> breaks;  ///< places of rows of data that a blank or other line stands before; the last few
     std::size_t repeated_headers = 0, statistics = 0, comments = 0;
+    std::size_t other_rows = 0;           ///< under the header of a narrower table
     std::vector<Statement> last_skipped;  ///< since the last row of data; the first few
     bool last_row_cut = false;            ///< the file ends within the last row of data
     /// Lines that were counted from the start of a piece are counted from that of the file.

@@ -137,6 +137,7 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
   std::size_t headers = 0, statistics = 0, comments = 0;
   for (auto& account : accounts) {
     result.skipped += account.skipped;
+    result.other_rows += account.other_rows;
     headers += account.repeated_headers;
     statistics += account.statistics;
     comments += account.comments;

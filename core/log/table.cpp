@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <deque>
 
+#include "core/log/column_values.h"
 #include "core/log/text.h"
 #include "core/log/words.h"
 
@@ -64,6 +65,11 @@ bool number_with_either_sign(const std::string& cell) {
 bool header_like(const Statement& statement, std::size_t columns) {
   const RowWords reading = words_of(statement);
   if (reading.filled == 0) return false;
+  // Readings under a header of fewer names.
+  const bool decimals = std::any_of(statement.cells.begin(), statement.cells.end(), [](const std::string& cell) {
+    return cell.find_first_of(".,") != std::string::npos && number_with_either_sign(cell);
+  });
+  if (reading.filled > 1 && reading.texts == 0 && decimals) return false;
   std::string label = statement.cells.front();
   while (label.size() > 1 && (label.front() == '#' || label.front() == ' ')) label.erase(0, 1);
   const bool keyed = !label.empty() && read_cell(label, '.').kind == CellKind::kText;
@@ -122,6 +128,11 @@ class Finder {
 
   Table run() {
     profile_ = first_profile(rows_, columns_, decimal_);
+    named_ = columns_;
+    for (const ColumnProfile& column : profile_) {  // "± 0.5" in columns of their own
+      const bool signs = column.texts_seen.size() == 1 && is_tolerance_sign(column.texts_seen.front());
+      if (signs && named_ > 2) named_ -= 2;
+    }
     rows_.seek({});
     if (!next_block()) return {};
     if (!forced_) pass_over_smaller_tables();
@@ -266,7 +277,7 @@ class Finder {
         continue;
       }
       const bool time_alone = table_.headers.empty() && not_headers.empty() && names_the_time_alone(above, columns_);
-      if (forced_ || time_alone || header_like(above, columns_)) {
+      if (forced_ || time_alone || header_like(above, named_)) {
         const bool behind_comments =
             table_.headers.empty() && row_of_words(above, columns_) &&
             std::all_of(not_headers.begin(), not_headers.end(),
@@ -288,6 +299,7 @@ class Finder {
 
   RowSource& rows_;
   const std::size_t columns_;
+  std::size_t named_ = 0;  ///< that a header has names for
   const char decimal_;
   const std::size_t header_line_;
   const bool forced_;

@@ -23,6 +23,7 @@ struct ColumnProfile {
   std::vector<TimeText> time_texts;     ///< of the sampled cells that are times
   std::vector<std::string> texts_seen;  ///< distinct, the first forty
   std::size_t text_changes = 0;  ///< how often a text (or a small whole number) differs from that of the row before
+  std::size_t tolerances = 0;    ///< numbers with "± 0.5" behind them
   std::string unit_seen;         ///< of the first number that carries one ("25.3 °C")
   int most_decimals = -1, fewest_decimals = 99;
   bool whole_numbers = true;

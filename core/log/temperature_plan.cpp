@@ -340,8 +340,13 @@ class Planner {
     if (plan_.unit == "degF" && peak_C < 150 && start_C < 5 && extent.start > 5 && extent.start < 60 &&
         extent.peak > 140 && extent.peak < 330)
       plan_.assumed.push_back({"unit", doubt("°F", celsius(top, "degF"), "°C", top), "degF", "degC"});
-    if (plan_.unit == "degC" && likely_unit(extent, false) == "degF")
+    const std::string likely = likely_unit(extent, false);
+    if (plan_.unit == "degC" && likely == "degF")
       plan_.assumed.push_back({"unit", doubt("°C", top, "°F", celsius(top, "degF")), "degC", "degF"});
+    if (plan_.unit == "degC" && likely == "K")
+      plan_.assumed.push_back({"unit", doubt("°C", top, "K", celsius(top, "K")), "degC", "K"});
+    if (plan_.unit == "K" && extent.start > 5 && extent.start < 60 && extent.peak > 140 && extent.peak < 330)
+      plan_.assumed.push_back({"unit", doubt("K", celsius(top, "K"), "°C", top), "K", "degC"});
   }
 
   void voltages(int cold_junction_column, const std::optional<UnitText>& cold_junction_unit) {

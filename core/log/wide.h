@@ -45,6 +45,7 @@ struct WideResult {
   std::vector<std::vector<double>> times;   ///< for each clock, not yet in seconds
   std::vector<std::vector<double>> values;  ///< for each column of numbers, and the rows' lines where they are kept
   std::size_t rows = 0, skipped = 0;
+  std::size_t other_rows = 0;    ///< of those skipped: under the header of a narrower table
   std::size_t last_line = 0;     ///< of the last row
   Position last_piece;           ///< some way before the end of the text: a place whose line is known
   std::vector<Statement> below;  ///< lines behind the last row, the first of them

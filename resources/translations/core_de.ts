@@ -2459,6 +2459,14 @@
         <translation>Die Datei sagt °C, damit liegt der höchste Wert bei {0} °C: das ist kein Lauf. Als °F wären es {1} °C.</translation>
     </message>
     <message>
+        <source>The file says °C, which makes the top {0} °C: no run. As K it would be {1} °C.</source>
+        <translation>Die Datei sagt °C, damit liegt der höchste Wert bei {0} °C: das ist kein Lauf. Als K wären es {1} °C.</translation>
+    </message>
+    <message>
+        <source>The file says K, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
+        <translation>Die Datei sagt K, damit liegt der höchste Wert bei {0} °C: das ist kein Lauf. Als °C wären es {1} °C.</translation>
+    </message>
+    <message>
         <source>falls far below its start and never rises above it</source>
         <translation>fällt weit unter seinen Anfang und steigt nie darüber</translation>
     </message>

@@ -2459,6 +2459,14 @@
         <translation>El archivo dice °C, con lo que el máximo es {0} °C: no es una pasada. Como °F sería {1} °C.</translation>
     </message>
     <message>
+        <source>The file says °C, which makes the top {0} °C: no run. As K it would be {1} °C.</source>
+        <translation>El archivo dice °C, con lo que el máximo es {0} °C: no es una pasada. Como K sería {1} °C.</translation>
+    </message>
+    <message>
+        <source>The file says K, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
+        <translation>El archivo dice K, con lo que el máximo es {0} °C: no es una pasada. Como °C sería {1} °C.</translation>
+    </message>
+    <message>
         <source>falls far below its start and never rises above it</source>
         <translation>baja muy por debajo de su comienzo y nunca lo supera</translation>
     </message>

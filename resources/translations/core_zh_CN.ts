@@ -2459,6 +2459,14 @@
         <translation>文件注明 °C，最高为 {0} °C：不像过炉。若为 °F，则为 {1} °C。</translation>
     </message>
     <message>
+        <source>The file says °C, which makes the top {0} °C: no run. As K it would be {1} °C.</source>
+        <translation>文件注明 °C，最高为 {0} °C：不像过炉。若为 K，则为 {1} °C。</translation>
+    </message>
+    <message>
+        <source>The file says K, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
+        <translation>文件注明 K，最高为 {0} °C：不像过炉。若为 °C，则为 {1} °C。</translation>
+    </message>
+    <message>
         <source>falls far below its start and never rises above it</source>
         <translation>远低于起始温度，从未升到其上</translation>
     </message>

@@ -2459,6 +2459,14 @@
         <translation>檔案註明 °C，最高為 {0} °C：不像過爐。若為 °F，則為 {1} °C。</translation>
     </message>
     <message>
+        <source>The file says °C, which makes the top {0} °C: no run. As K it would be {1} °C.</source>
+        <translation>檔案註明 °C，最高為 {0} °C：不像過爐。若為 K，則為 {1} °C。</translation>
+    </message>
+    <message>
+        <source>The file says K, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
+        <translation>檔案註明 K，最高為 {0} °C：不像過爐。若為 °C，則為 {1} °C。</translation>
+    </message>
+    <message>
         <source>falls far below its start and never rises above it</source>
         <translation>遠低於起始溫度，從未升到其上</translation>
     </message>

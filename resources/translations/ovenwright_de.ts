@@ -1062,6 +1062,14 @@
         </translation>
     </message>
     <message>
+        <source>The numbers are no run in the unit that the file states.</source>
+        <translation>In der Einheit, die die Datei nennt, sind die Zahlen kein Lauf.</translation>
+    </message>
+    <message>
+        <source>The file holds several tables: one was chosen.</source>
+        <translation>Die Datei enthält mehrere Tabellen: eine wurde gewählt.</translation>
+    </message>
+    <message>
         <source>The unit was assumed in reading the log.</source>
         <translation>Die Einheit wurde beim Lesen angenommen.</translation>
     </message>

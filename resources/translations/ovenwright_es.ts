@@ -1062,6 +1062,14 @@
         </translation>
     </message>
     <message>
+        <source>The numbers are no run in the unit that the file states.</source>
+        <translation>En la unidad que indica el archivo, los números no son una pasada.</translation>
+    </message>
+    <message>
+        <source>The file holds several tables: one was chosen.</source>
+        <translation>El archivo contiene varias tablas: se eligió una.</translation>
+    </message>
+    <message>
         <source>The unit was assumed in reading the log.</source>
         <translation>La unidad se supuso al leer el registro.</translation>
     </message>

@@ -1037,6 +1037,14 @@
         </translation>
     </message>
     <message>
+        <source>The numbers are no run in the unit that the file states.</source>
+        <translation>按文件注明的单位，数值不像过炉。</translation>
+    </message>
+    <message>
+        <source>The file holds several tables: one was chosen.</source>
+        <translation>文件含有多个表格：已选取其中一个。</translation>
+    </message>
+    <message>
         <source>The unit was assumed in reading the log.</source>
         <translation>读取时单位为假定。</translation>
     </message>

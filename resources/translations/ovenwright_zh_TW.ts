@@ -1037,6 +1037,14 @@
         </translation>
     </message>
     <message>
+        <source>The numbers are no run in the unit that the file states.</source>
+        <translation>依檔案註明的單位，數值不像過爐。</translation>
+    </message>
+    <message>
+        <source>The file holds several tables: one was chosen.</source>
+        <translation>檔案含有多個表格：已選取其中一個。</translation>
+    </message>
+    <message>
         <source>The unit was assumed in reading the log.</source>
         <translation>讀取時單位為假定。</translation>
     </message>

@@ -99,6 +99,12 @@ Choices headerChoices(const log::Reading& reading) {
     choices.emplace_back(QString::number(line.line),
                          QCoreApplication::translate("ReadingChoices", "Line %1").arg(line.line));
   }
+  for (const auto& assumption : reading.read_as.assumed) {
+    const QString other = QString::fromStdString(assumption.other);
+    const bool there = std::ranges::any_of(choices, [&](const auto& choice) { return choice.first == other; });
+    if (assumption.about == "header" && !there)
+      choices.emplace_back(other, QCoreApplication::translate("ReadingChoices", "Line %1").arg(other));
+  }
   return choices;
 }
 

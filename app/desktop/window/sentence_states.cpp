@@ -22,9 +22,13 @@ SentenceLink command(const QString& name) {
   return link;
 }
 
-/// @param about  a key of the layout, as in log::Assumption
-QString assumedText(const std::string& about) {
+QString assumedText(const log::Assumption& assumption) {
+  const std::string& about = assumption.about;
   const auto text = [](const char* words) { return QCoreApplication::translate("SentenceStates", words); };
+  if (about == "unit" && assumption.text.starts_with("The file says"))
+    return text(QT_TRANSLATE_NOOP("SentenceStates", "The numbers are no run in the unit that the file states."));
+  if (about == "header")
+    return text(QT_TRANSLATE_NOOP("SentenceStates", "The file holds several tables: one was chosen."));
   if (about == "unit") return text(QT_TRANSLATE_NOOP("SentenceStates", "The unit was assumed in reading the log."));
   if (about == "time") return text(QT_TRANSLATE_NOOP("SentenceStates", "The time was assumed in reading the log."));
   if (about == "date order")
@@ -89,7 +93,7 @@ void addReading(SentenceContent& content, const RunView& view, const Format& for
   const auto& read_as = view.reading().read_as;
   for (const auto& assumption : read_as.assumed) {
     content.first << plain(QStringLiteral(" "));
-    content.addLink(content.first, plain(assumedText(assumption.about)),
+    content.addLink(content.first, plain(assumedText(assumption)),
                     command(kAbout + QString::fromStdString(assumption.about)));
   }
   QStringList lines{QCoreApplication::translate("SentenceStates", "%1 rows in %n channel(s).", nullptr,

@@ -242,5 +242,75 @@ TEST(StatedUnit, InWhichTheNumbersAreNoRunIsDoubted) {
   }
 }
 
+// Source: K = °C + 273.15; 519.15 K is 246 °C, 246 K is -27.15 °C.
+TEST(StatedUnit, OfKelvinIsDoubtedLikewiseAndWarnedOf) {
+  for (const auto& [unit, start, top, text] :
+       {std::tuple{"°C", 298.0, 519.15,
+                   "The file says °C, which makes the top 519 °C: no run. As K it would be 246 °C."},
+        std::tuple{"kelvin", 25.0, 246.0,
+                   "The file says K, which makes the top -27 °C: no run. As °C it would be 246 °C."}}) {
+    const auto reading = read_bytes("a.csv", hill(unit, start, top));
+    ASSERT_TRUE(reading) << reading.error().text();
+    ASSERT_EQ(reading->read_as.assumed.size(), 1u) << unit;
+    EXPECT_EQ(reading->read_as.assumed[0].text, text);
+    ASSERT_EQ(reading->warnings.size(), 1u);
+    EXPECT_EQ(reading->warnings[0].message, text);
+  }
+}
+
+std::string log_of(const std::vector<std::string>& channels, int rows, double lowest) {
+  std::string text = "Time (s)";
+  for (const auto& name : channels) text += "," + name + " (°C)";
+  text += "\n";
+  for (int i = 0; i < rows; ++i) {
+    text += fmt::format("{:.1f}", 2.0 * i);
+    for (std::size_t k = 0; k < channels.size(); ++k)
+      text += fmt::format(",{:.1f}", lowest + i + 0.5 * static_cast<double>(k));
+    text += "\n";
+  }
+  return text;
+}
+
+// Source: the text itself: 12 rows of one log above or below 27 of another.
+TEST(SeveralLogs, TheLongestIsReadAndTheOtherNamedAndReadByItsHeaderLine) {
+  const std::string early = log_of({"Lid", "Rail"}, 12, 30), late = log_of({"U1", "U2", "R118"}, 27, 50);
+  for (const bool first : {true, false}) {
+    const std::string text = "Lot QM-2304\n" + (first ? early + late : late + early);
+    const auto reading = read_bytes("a.csv", text);
+    ASSERT_TRUE(reading) << reading.error().text();
+    ASSERT_EQ(reading->channels.size(), 3u);
+    EXPECT_EQ(reading->channels[0].name, "U1");
+    EXPECT_EQ(reading->channels[0].temperature_C.size(), 27u);
+    const int other_line = first ? 2 : 30;
+    ASSERT_EQ(reading->warnings.size(), 1u);
+    EXPECT_EQ(reading->warnings[0].where.line, other_line);
+    ASSERT_EQ(reading->read_as.assumed.size(), 1u);
+    EXPECT_EQ(reading->read_as.assumed[0].about, "header");
+    EXPECT_EQ(reading->read_as.assumed[0].other, std::to_string(other_line));
+    EXPECT_EQ(reading->read_as.assumed[0].text,
+              fmt::format("At line {} another table begins, of other channels: Lid Rail, 12 rows. It was not read.",
+                          other_line));
+    Options options;
+    options.layout.emplace().header_line = other_line;
+    const auto other = read_bytes("a.csv", text, options);
+    ASSERT_TRUE(other) << other.error().text();
+    ASSERT_EQ(other->channels.size(), 2u);
+    EXPECT_EQ(other->channels[0].name, "Lid");
+    EXPECT_EQ(other->channels[0].temperature_C.size(), 12u);
+    EXPECT_EQ(other->channels[0].temperature_C.front(), 30);
+  }
+}
+
+// Levels behind a log and setpoints above it are no logs.
+TEST(SeveralLogs, TablesOfLevelsAndZonesAreNone) {
+  const auto reading =
+      read_bytes("a.csv", "Zone,Setpoint (°C),Air (°C)\n1,150,151\n2,160,161\n3,170,171\n\n" +
+                              log_of({"U1", "U2"}, 40, 30) + "\nLevel (°C),Time above (s)\n150,80.0\n183,40.0\n");
+  ASSERT_TRUE(reading) << reading.error().text();
+  EXPECT_EQ(reading->channels[0].temperature_C.size(), 40u);
+  EXPECT_TRUE(reading->warnings.empty());
+  EXPECT_TRUE(reading->read_as.assumed.empty());
+}
+
 }  // namespace
 }  // namespace ovenwright::log

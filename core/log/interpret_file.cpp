@@ -1,0 +1,39 @@
+#include "core/log/interpret.h"
+#include "core/log/interpreter.h"
+#include "core/log/several_tables.h"
+
+// The whole of a text or sheet: its one table, or one of several.
+
+namespace ovenwright::log {
+
+bool Interpreter::may_hold_others(const Result<Reading>& reading) const {
+  constexpr std::size_t kFewestRows = 10;
+  if (!reading)
+    return reading.error().code == ErrorCode::kParse && (reading.error().where.line > 1 || layout_.header_line);
+  return other_rows_ >= kFewestRows && reading->layout.form != Form::kRows;
+}
+
+Result<Reading> interpret_text(const std::string& name, std::string_view text, const Options& options) {
+  Interpreter interpreter(name, options);
+  auto reading = interpreter.text(text);
+  if (!interpreter.may_hold_others(reading)) return reading;
+  return read_one_of_tables(name, {text, nullptr, interpreter.dialect(), interpreter.decimal()}, options,
+                            std::move(reading));
+}
+
+Result<Reading> interpret_grid(const std::string& name, const Grid& grid, const Options& options) {
+  Interpreter interpreter(name, options);
+  auto reading = interpreter.grid(grid);
+  if (!interpreter.may_hold_others(reading)) return reading;
+  return read_one_of_tables(name, {{}, &grid, {}, interpreter.decimal()}, options, std::move(reading));
+}
+
+double likeness_to_a_log(const Grid& grid) {
+  const DialectGuess guess = guess_grid(grid, {});
+  if (guess.columns < 1) return 0;
+  GridRows rows(grid);
+  const Table table = find_table(rows, guess.columns, guess.decimal, 0, false);
+  return table.rows * static_cast<double>(table.columns) * guess.score;
+}
+
+}  // namespace ovenwright::log

@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 #include <cmath>
 
+#include "core/files/nearest.h"
 #include "core/units/version.h"
 
 namespace ovenwright::command {
@@ -12,7 +13,7 @@ void add_common(CLI::App& app, Common& common) {
   app.get_help_ptr()->description("Print this help and exit");
   const std::vector<std::pair<std::string, Format>> formats{{"text", Format::kText}, {"json", Format::kJson}};
   app.add_option("--format", common.format, "text for people, json for programs")
-      ->transform(CLI::CheckedTransformer(formats).description(""))
+      ->transform(one_word(words_of(formats)))
       ->option_text("text|json");
   app.add_option("-o,--output", common.output, "Write the output into this file, whole or not at all")
       ->option_text("FILE");
@@ -23,7 +24,43 @@ CLI::Validator finite() {
   return {[](const std::string& text) {
             double number = 0;
             const bool read = CLI::detail::lexical_cast(text, number) && std::isfinite(number);
-            return read ? std::string{} : "found " + text + ", expected a number";
+            return read ? std::string{} : "found \"" + text + "\", expected a number";
+          },
+          ""};
+}
+
+CLI::Validator above_zero() {
+  return {[](const std::string& text) {
+            double number = 0;
+            const bool read = CLI::detail::lexical_cast(text, number) && std::isfinite(number) && number > 0;
+            return read ? std::string{} : "found \"" + text + "\", expected a number above 0";
+          },
+          ""};
+}
+
+CLI::Validator whole(int least, int most) {
+  return {[least, most](const std::string& text) {
+            int number = 0;
+            const bool read =
+                CLI::detail::lexical_cast(text, number) && number >= least && (most == 0 || number <= most);
+            const std::string to = most == 0 ? "" : " to " + std::to_string(most);
+            return read ? std::string{}
+                        : "found \"" + text + "\", expected a whole number from " + std::to_string(least) + to;
+          },
+          ""};
+}
+
+CLI::Validator one_word(std::vector<std::pair<std::string, int>> words) {
+  return {[words = std::move(words)](std::string& text) {
+            std::vector<std::string_view> known;
+            for (const auto& [word, value] : words) {
+              if (word == text) {
+                text = std::to_string(value);
+                return std::string{};
+              }
+              known.push_back(word);
+            }
+            return "found \"" + text + "\", expected " + files::listed(known);
           },
           ""};
 }
@@ -50,7 +87,7 @@ void add_setting(CLI::App& app, LogOptions& log) {
 void add_log(CLI::App& app, LogOptions& log) {
   add_setting(app, log);
   app.add_option("--run", log.run, "Of a log with several passes, only this one, from 1")
-      ->check(CLI::PositiveNumber.description(""))
+      ->check(whole(1))
       ->option_text("N");
 }
 

@@ -144,7 +144,7 @@ void add_learn(CLI::App& app, LearnOptions& learn) {
       ->option_text("LAYOUT");
   add_leave_empty(app, learn.leave_empty);
   app.add_option("--run", learn.run, "Of a log with several passes, only this one, from 1")
-      ->check(CLI::PositiveNumber.description(""))
+      ->check(whole(1))
       ->option_text("N");
   app.add_option("--entry", learn.entry_s, "When the leading edge passed the oven's mouth, s on the log's clock")
       ->check(finite())
@@ -183,7 +183,7 @@ const char* list_about(files::Kind kind) {
 std::string meant_option(const CLI::App& app, const std::string& message) {
   const auto dash = message.find("--");
   if (dash == std::string::npos) return {};
-  const std::string word = message.substr(dash, message.find_first_of(" ,=", dash) - dash);
+  const std::string word = message.substr(dash, message.find_first_of(" ,=:", dash) - dash);
   std::vector<std::string> names;
   for (const auto* option : app.get_options()) {
     for (const auto& name : option->get_lnames()) names.push_back("--" + name);
@@ -285,8 +285,7 @@ class Parser {
     tune_command_->add_flag("--keep-speed", tune_.keep_speed, "Leave the conveyor's speed");
     tune_command_
         ->add_option("--min-speed", tune_.min_speed_mm_per_min, "The slowest conveyor that keeps the line's takt")
-        ->check(finite())
-        ->check(CLI::PositiveNumber.description(""))
+        ->check(above_zero())
         ->option_text("MM_PER_MIN");
     repeatable(tune_command_->add_option("--lock", tune_.locked_zones, "Leave this zone's setpoints; may be repeated")
                    ->option_text("ZONE"));
@@ -337,7 +336,7 @@ class Parser {
             ->add_option("--layout", compare_.layout, "How to read the logs, where finding out by itself fails")
             ->option_text("LAYOUT");
     auto* run = compare_command_->add_option("--run", compare_.runs, "Of logs with several passes, which, from 1")
-                    ->check(CLI::PositiveNumber.description(""))
+                    ->check(whole(1))
                     ->option_text("N");
     auto* entry = compare_command_
                       ->add_option("--entry", compare_.entries_s,
@@ -385,17 +384,17 @@ class Parser {
                                                                 {"xbar-s", ChartKind::kXbarS},
                                                                 {"ewma", ChartKind::kEwma}};
     lot_command_->add_option("--chart", lot_.statistics.chart, "The control charts; individuals unless said")
-        ->transform(CLI::CheckedTransformer(charts).description(""))
+        ->transform(one_word(words_of(charts)))
         ->option_text("individuals|xbar-r|xbar-s|ewma");
     lot_command_
         ->add_option("--subgroup", lot_.statistics.subgroup,
                      "Runs in a subgroup of an X-bar chart, 2 to 25; 5 unless said")
-        ->check(CLI::Range(2, 25).description(""))
+        ->check(whole(2, 25))
         ->option_text("N");
     const std::vector<std::pair<std::string, RuleSet>> rules{{"western-electric", RuleSet::kWesternElectric},
                                                              {"nelson", RuleSet::kNelson}};
     lot_command_->add_option("--rules", lot_.statistics.rules, "What counts as a signal; western-electric unless said")
-        ->transform(CLI::CheckedTransformer(rules).description(""))
+        ->transform(one_word(words_of(rules)))
         ->option_text("western-electric|nelson");
     add_common(*lot_command_, lot_.common);
     lot_command_->footer(kLotHelp);
@@ -435,6 +434,8 @@ class Parser {
     if (error.get_exit_code() == 0) return app_.exit(error) == 0 ? ExitStatus::kDone : ExitStatus::kUsage;
     const auto unknown = app_.remaining();
     std::string message = error.what();
+    if (const auto of = message.find(": 1 required TEXT missing"); of != std::string::npos)
+      message.replace(of, std::string::npos, ": expected a value");
     if (at == &app_ && !unknown.empty() && !unknown.front().starts_with('-')) {
       message = "found the command \"" + unknown.front() + "\"" + files::suggestion(unknown.front(), kCommands);
     } else {

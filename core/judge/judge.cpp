@@ -1,6 +1,7 @@
 #include "core/judge/judge.h"
 
 #include <algorithm>
+#include <limits>
 
 #include "core/judge/bind.h"
 #include "core/judge/cause.h"
@@ -142,11 +143,27 @@ class Judge {
     name_source(outcome);
     if (outcome.cannot_pass) warn(say(Phrase::kNarrow, {outcome.requirement_name}));
     if (!is_out(outcome.verdict)) return;
-    const bool high = outcome.value.value && outcome.upper && *outcome.value.value > *outcome.upper;
-    const Risk risk =
-        risk_of(outcome.measure.measure, high ? Direction::kHigh : Direction::kLow, outcome.tc_C.has_value());
+    const Risk risk = risk_of(outcome);
     outcome.risk = risk.text;
     outcome.risk_source = risk.source;
+  }
+
+  Risk risk_of(const Outcome& outcome) const {
+    const auto& window = judgement_.windows[outcome.window];
+    const auto melts_at_C = window.solidus_C ? window.solidus_C : window.liquidus_C;
+    if (!outcome.value.value) {
+      const auto& p = outcome.measure.parameters;
+      double needed_C = p.level.value_or(p.from.value_or(-std::numeric_limits<double>::infinity()));
+      for (const auto& end : {p.T1, p.T2})
+        if (const auto* given = end ? std::get_if<double>(&*end) : nullptr) needed_C = std::max(needed_C, *given);
+      return risk_of_not_reaching(melts_at_C && needed_C >= *melts_at_C);
+    }
+    const bool high = outcome.upper && *outcome.value.value > *outcome.upper,
+               wave = window.process == window::Process::kWave;
+    return judge::risk_of(outcome.measure.measure, high ? Direction::kHigh : Direction::kLow,
+                          {.against_tc = outcome.tc_C.has_value(),
+                           .wave = wave,
+                           .stays_solid = wave && outcome.upper && melts_at_C && *outcome.upper <= *melts_at_C});
   }
 
   /// The source of the nearer limit, where the two differ.

@@ -27,7 +27,7 @@ constexpr Row kRows[] = {
      {"The board heats faster than its heavy parts can follow: large differences over the board at the peak.", kCommon},
      {"Flux is spent and surfaces oxidise before the solder melts, and parts stay hot longer than they were "
       "classified for.",
-      kClassification}},
+      "IPC/JEDEC J-STD-020E, Table 5-2: 25 °C to the peak in at most 6 or 8 min; for flux common practice, no source"}},
     {Measure::kTimeAbove,
      {"Too little time for the solder to wet and to run together: weak or open joints, mostly under heavy parts; "
       "wetting "
@@ -65,9 +65,12 @@ constexpr Row kRows[] = {
      {"Paste slumps and spatters, solder balls form, and ceramic parts can crack; parts are classified up to 3 °C/s.",
       "J-STD-020E, Table 5-2, for the ramp-up of parts; for paste and ceramics common practice, no source"}},
     {Measure::kMeanRise,
-     {"The solder is slow to reach its peak: more time above the liquidus, flux spent.", kCommon},
+     {"Slow heating: below the melting point flux is spent and surfaces oxidise, above it the solder stays liquid "
+      "longer.",
+      kCommon},
      {"Parts follow unevenly and are bent or cracked by heat; parts are classified up to 3 °C/s.",
-      "J-STD-020E, Table 5-2, for the ramp-up of parts"}},
+      "J-STD-020E, Table 5-2, for the ramp-up of parts from the liquidus to the peak; the rest common practice, no "
+      "source"}},
     {Measure::kSteepestFall,
      {"The solder freezes slowly: coarse grain, a thicker intermetallic layer, parts that can still move.", kCommon},
      {"Thermal shock: cracks in ceramic parts and joints, warped boards; parts are classified up to 6 °C/s.",
@@ -120,13 +123,26 @@ constexpr Row kRows[] = {
 
 }  // namespace
 
-Risk risk_of(Measure measure, Direction direction, bool against_tc) {
-  if (against_tc && measure == Measure::kPeak && direction == Direction::kHigh)
+Risk risk_of(Measure measure, Direction direction, const RiskSetting& setting) {
+  const bool high = direction == Direction::kHigh;
+  if (setting.against_tc && measure == Measure::kPeak && high)
     return {"The package is hotter than it was classified for: moisture inside can lift its layers apart or crack it.",
             kClassification};
+  if (setting.stays_solid && measure == Measure::kPeak && high)
+    return {"Joints that were made before melt again: parts shift or drop off, and the joints are disturbed.", kCommon};
+  if (setting.wave && measure == Measure::kPeak && !high)
+    return {"The joint took up too little heat: solder does not wet it or does not rise in the hole.", kCommon};
+  if (setting.wave && measure == Measure::kSteepestRise && high)
+    return {
+        "Ceramic parts can crack, the board bends, and the solvent of the flux boils and spatters.",
+        "notes of makers on the soldering of ceramic capacitors: at most 3 °C/s; the rest common practice, no source"};
   for (const auto& row : kRows)
     if (row.measure == measure) return direction == Direction::kLow ? row.low : row.high;
   return {"", ""};
+}
+
+Risk risk_of_not_reaching(bool melts) {
+  return risk_of(melts ? Measure::kPeak : Measure::kTemperatureAt, Direction::kLow, {});
 }
 
 }  // namespace ovenwright::judge

@@ -12,7 +12,17 @@ struct Risk {
   const char* source;  ///< a publication, or "common practice, no source"
 };
 
-/// The risk of a measure's value below its lower or above its upper limit. A body's peak above Tc is not a joint's.
-Risk risk_of(measure::Measure measure, Direction direction, bool against_tc);
+/// What else than measure and direction a risk depends on.
+struct RiskSetting {
+  bool against_tc = false;   ///< a body's peak above Tc is not a joint's
+  bool wave = false;         ///< the window is for a wave: there is no paste
+  bool stays_solid = false;  ///< the limit keeps joints that were made before from melting
+};
+
+/// The risk of a measure's value below its lower or above its upper limit.
+Risk risk_of(measure::Measure measure, Direction direction, const RiskSetting& setting);
+/// The risk where the temperature that a measure counts from was never reached.
+/// @param melts  whether that temperature is one at which the solder is liquid
+Risk risk_of_not_reaching(bool melts);
 
 }  // namespace ovenwright::judge

@@ -278,8 +278,20 @@
         <translation>Paste verläuft und spritzt, Lotkugeln entstehen, Keramikbauteile können reißen; Bauteile sind bis 3 °C/s klassifiziert.</translation>
     </message>
     <message>
-        <source>The solder is slow to reach its peak: more time above the liquidus, flux spent.</source>
-        <translation>Das Lot braucht lange bis zur Spitze: mehr Zeit über Liquidus, Flussmittel verbraucht.</translation>
+        <source>Slow heating: below the melting point flux is spent and surfaces oxidise, above it the solder stays liquid longer.</source>
+        <translation>Langsames Erwärmen: unter dem Schmelzpunkt ist das Flussmittel verbraucht und die Oberflächen oxidieren, darüber bleibt das Lot länger flüssig.</translation>
+    </message>
+    <message>
+        <source>Joints that were made before melt again: parts shift or drop off, and the joints are disturbed.</source>
+        <translation>Bereits gefertigte Lötstellen schmelzen erneut: Bauteile verrutschen oder fallen ab, und die Lötstellen sind gestört.</translation>
+    </message>
+    <message>
+        <source>The joint took up too little heat: solder does not wet it or does not rise in the hole.</source>
+        <translation>Die Lötstelle hat zu wenig Wärme aufgenommen: Das Lot benetzt sie nicht oder steigt nicht im Loch auf.</translation>
+    </message>
+    <message>
+        <source>Ceramic parts can crack, the board bends, and the solvent of the flux boils and spatters.</source>
+        <translation>Keramische Bauteile können reißen, die Leiterplatte verbiegt sich, und das Lösungsmittel des Flussmittels kocht und spritzt.</translation>
     </message>
     <message>
         <source>Parts follow unevenly and are bent or cracked by heat; parts are classified up to 3 °C/s.</source>

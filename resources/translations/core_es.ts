@@ -278,8 +278,20 @@
         <translation>La pasta se descuelga y salpica, se forman bolas de soldadura y los componentes cerámicos pueden agrietarse; se clasifican hasta 3 °C/s.</translation>
     </message>
     <message>
-        <source>The solder is slow to reach its peak: more time above the liquidus, flux spent.</source>
-        <translation>La soldadura tarda en llegar al pico: más tiempo sobre el liquidus, fundente agotado.</translation>
+        <source>Slow heating: below the melting point flux is spent and surfaces oxidise, above it the solder stays liquid longer.</source>
+        <translation>Calentamiento lento: por debajo del punto de fusión se agota el fundente y se oxidan las superficies; por encima, la soldadura queda líquida más tiempo.</translation>
+    </message>
+    <message>
+        <source>Joints that were made before melt again: parts shift or drop off, and the joints are disturbed.</source>
+        <translation>Las uniones ya hechas vuelven a fundirse: los componentes se desplazan o se desprenden y las uniones quedan alteradas.</translation>
+    </message>
+    <message>
+        <source>The joint took up too little heat: solder does not wet it or does not rise in the hole.</source>
+        <translation>La unión recibió poco calor: la soldadura no la moja o no sube por el agujero.</translation>
+    </message>
+    <message>
+        <source>Ceramic parts can crack, the board bends, and the solvent of the flux boils and spatters.</source>
+        <translation>Los componentes cerámicos pueden agrietarse, la placa se deforma y el disolvente del fundente hierve y salpica.</translation>
     </message>
     <message>
         <source>Parts follow unevenly and are bent or cracked by heat; parts are classified up to 3 °C/s.</source>

@@ -278,8 +278,20 @@
         <translation>焊膏坍塌、飞溅，产生锡珠，陶瓷元件可能破裂；元件分级至 3 °C/s。</translation>
     </message>
     <message>
-        <source>The solder is slow to reach its peak: more time above the liquidus, flux spent.</source>
-        <translation>焊料到峰值较慢：液相线以上时间更长，助焊剂耗尽。</translation>
+        <source>Slow heating: below the melting point flux is spent and surfaces oxidise, above it the solder stays liquid longer.</source>
+        <translation>升温过慢：熔点以下助焊剂耗尽、表面氧化，熔点以上焊料液态时间更长。</translation>
+    </message>
+    <message>
+        <source>Joints that were made before melt again: parts shift or drop off, and the joints are disturbed.</source>
+        <translation>先前完成的焊点再次熔化：元件移位或脱落，焊点受扰动。</translation>
+    </message>
+    <message>
+        <source>The joint took up too little heat: solder does not wet it or does not rise in the hole.</source>
+        <translation>焊点吸收的热量太少：焊料不润湿或不能爬升入孔。</translation>
+    </message>
+    <message>
+        <source>Ceramic parts can crack, the board bends, and the solvent of the flux boils and spatters.</source>
+        <translation>陶瓷元件可能开裂，电路板弯曲，助焊剂的溶剂沸腾飞溅。</translation>
     </message>
     <message>
         <source>Parts follow unevenly and are bent or cracked by heat; parts are classified up to 3 °C/s.</source>

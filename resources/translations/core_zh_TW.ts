@@ -278,8 +278,20 @@
         <translation>錫膏坍塌、飛濺，產生錫珠，陶瓷零件可能破裂；零件分級至 3 °C/s。</translation>
     </message>
     <message>
-        <source>The solder is slow to reach its peak: more time above the liquidus, flux spent.</source>
-        <translation>焊料到峰值較慢：液相線以上時間更長，助焊劑耗盡。</translation>
+        <source>Slow heating: below the melting point flux is spent and surfaces oxidise, above it the solder stays liquid longer.</source>
+        <translation>升溫過慢：熔點以下助焊劑耗盡、表面氧化，熔點以上焊料液態時間更長。</translation>
+    </message>
+    <message>
+        <source>Joints that were made before melt again: parts shift or drop off, and the joints are disturbed.</source>
+        <translation>先前完成的焊點再次熔化：零件移位或脫落，焊點受擾動。</translation>
+    </message>
+    <message>
+        <source>The joint took up too little heat: solder does not wet it or does not rise in the hole.</source>
+        <translation>焊點吸收的熱量太少：焊料不潤濕或不能爬升入孔。</translation>
+    </message>
+    <message>
+        <source>Ceramic parts can crack, the board bends, and the solvent of the flux boils and spatters.</source>
+        <translation>陶瓷零件可能開裂，電路板彎曲，助焊劑的溶劑沸騰飛濺。</translation>
     </message>
     <message>
         <source>Parts follow unevenly and are bent or cracked by heat; parts are classified up to 3 °C/s.</source>

@@ -103,9 +103,10 @@ TEST_P(Translations, DefinitionsRisksAndUsualRequirementsAreTranslated) {
   useLanguage(code());
   for (const auto& description : measure::descriptions()) {
     EXPECT_TRUE(translated("Measures", description.definition)) << description.definition;
-    for (const bool against_tc : {false, true}) {
+    for (const auto& setting : {judge::RiskSetting{}, judge::RiskSetting{.against_tc = true},
+                                judge::RiskSetting{.wave = true}, judge::RiskSetting{.stays_solid = true}}) {
       for (const auto direction : {judge::Direction::kLow, judge::Direction::kHigh}) {
-        const auto risk = judge::risk_of(description.measure, direction, against_tc);
+        const auto risk = judge::risk_of(description.measure, direction, setting);
         EXPECT_TRUE(translated("risk", risk.text)) << risk.text;
       }
     }

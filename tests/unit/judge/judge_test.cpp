@@ -75,6 +75,32 @@ class JudgeRun : public testing::Test {
   measure::Place place_;
 };
 
+// Source: what each limit guards: a joint that never melts is no short lag, joints of the first side must not melt
+// again at the wave, and at a wave there is no paste that slumps.
+TEST_F(JudgeRun, TheRiskIsThatOfWhatWentWrong) {
+  auto window = general();
+  window.requirements = {requirement("lag", Measure::kLag, {}, 50), requirement("soak", Measure::kMeanRise, {}, 3)};
+  window.requirements[0].measure.parameters.level = 270;  // above every peak of this board
+  window.requirements[1].measure.parameters.T1 = 265.0;
+  window.requirements[1].measure.parameters.T2 = 270.0;
+  for (const auto& outcome : judged(window).board_results)
+    EXPECT_NE(outcome.risk.find("melt only in part"), outcome.risk.npos);
+  for (const auto& outcome : judged(window).results)
+    EXPECT_NE(outcome.risk.find("melt only in part"), outcome.risk.npos);
+
+  window.process = window::Process::kWave;
+  window.solidus_C = 217;
+  window.requirements = {requirement("top side", Measure::kPeak, {}, 217), requirement("peak", Measure::kPeak, {}, 230),
+                         requirement("rise", Measure::kSteepestRise, {}, 0.5)};
+  window.requirements[0].target = 177.0;
+  window.requirements[1].target = 225.0;
+  const auto wave = judged(window);
+  EXPECT_NE(find(wave, "top side", "TC1").risk.find("melt again"), std::string::npos);
+  EXPECT_EQ(find(wave, "peak", "TC1").risk.find("melt again"), std::string::npos);
+  EXPECT_NE(find(wave, "rise", "TC1").risk.find("eramic"), std::string::npos);
+  EXPECT_EQ(find(wave, "rise", "TC1").risk.find("Paste"), std::string::npos);
+}
+
 TEST_F(JudgeRun, EveryOutcomeFollowsFromItsValueAndLimits) {
   const auto all = judged(general());
   ASSERT_EQ(all.results.size(), 15u);

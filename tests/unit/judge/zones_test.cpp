@@ -171,6 +171,66 @@ TEST(BoardZoneShares, NameTheZonesThatMovingThemShows) {
   }
 }
 
+// Source: exact solution of dT/dt = (A − T)/τ for air that is constant in each zone. A zone passed from t1 to t2 counts
+// at t >= t2 with e^(−(t − t2)/τ) − e^(−(t − t1)/τ), the one the placement is in with 1 − e^(−(t − t1)/τ); a level is
+// crossed earlier by that over the slope, so its shares are those of the temperature at the crossing.
+// Tolerance: the estimate mixes the air over 35 mm, 2.1 s of a τ of 25 s: 2 % inside a zone, 6 % at its edge.
+TEST(ZoneShares, AreThoseOfOneMassInZonesOfConstantAir) {
+  oven::Oven oven;
+  oven.entrance_mm = 0;
+  oven.exit_mm = 2000;
+  for (int z = 1; z <= 4; ++z) oven.zones.push_back({std::to_string(z), oven::ZoneKind::kHeat, 600, 0});
+  oven::Recipe recipe;
+  recipe.speed_mm_per_min = 1000;  // 36 s in each zone
+  recipe.top_C = recipe.bottom_C = {140, 190, 230, 270};
+  constexpr double tau_s = 25, zone_s = 36, entry_s = 20;
+  run::Channel channel;
+  std::vector<double> time_s, T;
+  double at_start = 25;
+  for (int z = -1; z <= 5; ++z) {  // before the oven, four zones, behind it
+    const double air = z < 0 || z > 3 ? 25 : recipe.top_C[static_cast<std::size_t>(z)];
+    const double from_s = z < 0 ? 0 : entry_s + zone_s * z, length_s = z < 0 ? entry_s : zone_s;
+    for (double t = 0; t < length_s - 1e-9; t += 0.5) {
+      time_s.push_back(from_s + t);
+      T.push_back(air + (at_start - air) * std::exp(-t / tau_s));
+    }
+    at_start = air + (at_start - air) * std::exp(-length_s / tau_s);
+  }
+  channel.samples = T.size();
+  channel.removed_end_from_s = time_s.back();
+  channel.trace = *run::Trace::make(*run::Clock::make(time_s), std::move(T));
+  measure::Place place;
+  place.oven = &oven;
+  place.recipe = &recipe;
+  place.entry.at_s = entry_s;
+
+  const auto expect = [&](const Definition& definition, double at_s, double tolerance) {
+    std::vector<double> weights;
+    double sum = 0;
+    for (int z = 0; z < 4; ++z) {
+      const double t1 = entry_s + zone_s * z, t2 = std::min(t1 + zone_s, at_s);
+      weights.push_back(t1 < at_s ? std::exp(-(at_s - t2) / tau_s) - std::exp(-(at_s - t1) / tau_s) : 0);
+      sum += weights.back();
+    }
+    const auto shares = ZoneEstimate(place).of_trace(subject_of(channel), std::vector{definition})[0];
+    for (int z = 0; z < 4; ++z) {
+      double share = 0;
+      for (const auto& one : shares)
+        if (one.zone == std::to_string(z + 1)) share += one.share;
+      EXPECT_NEAR(share, weights[static_cast<std::size_t>(z)] / sum, tolerance) << "zone " << z + 1;
+    }
+  };
+  measure::Parameters at;
+  at.time = entry_s + 2.5 * zone_s;  // the middle of the third zone
+  expect(of(Measure::kTemperatureAt, at), *at.time, 0.02);
+  expect(of(Measure::kPeak), entry_s + 4 * zone_s, 0.06);
+  const auto crossing_s =
+      *measure::evaluate(subject_of(channel), std::vector{of(Measure::kMeanRise, between(100, 150))}, {})[0].to_s;
+  measure::Parameters crossed;
+  crossed.time = crossing_s;
+  expect(of(Measure::kTemperatureAt, crossed), crossing_s, 0.03);
+}
+
 TEST(ZoneShares, ALevelNeverReachedHangsOnTheZonesOfThePeak) {
   const auto oven = ten_zones();
   const auto recipe = recipe_of(kSetpoints);

@@ -500,6 +500,8 @@ ok("odd_names_and_stamp_in_every_line.log", "Logger 4, lot QM-2304\n" + "".join(
     f"[{hms(i)}] " + "; ".join(f"{n}: {fixed(C[k][i], 1, ',')} °C" for k, n in enumerate(NAMES)) + "\r\n" for i in range(ROWS)), first=0)
 ok("odd_names_one_channel_a_line.log", "".join(
     f"{at(i).strftime('%Y-%m-%d %H:%M:%S')} {r}\n" for i in range(ROWS) for r in readings(i, "=", "C")), names=bare_names, first=0)
+ok("odd_names_before_readings.log", "".join(
+    f"{fixed(T[i])} s; " + "; ".join(f"{n} {fixed(C[k][i])} °C" for k, n in enumerate(NAMES)) + "\n" for i in range(ROWS)))
 ok("odd_tolerance.csv", table(header=HEAD, cells=lambda k, i: fixed(C[k][i]) + [" +/- 0.5", "±0.5", " (± 0.5)"][k]))
 ok("odd_tolerance_and_unit.csv", table(";", ",", ["Zeit"] + NAMES, time=lambda i: fixed(T[i], 1, ",") + " s",
                                        cells=lambda k, i: fixed(C[k][i], 1, ",") + [" ± 0,5 °C", " °C ± 0,5 °C", " °C +/- 0,5"][k]))

@@ -23,10 +23,13 @@ Error placed(Error error, const std::string& name) {
 }
 
 bool row_of_numbers(const Statement& statement, char decimal) {
-  return std::count_if(statement.cells.begin(), statement.cells.end(), [decimal](const std::string& cell) {
-           const Cell read = read_cell(cell, decimal);
-           return read.number() || read.kind == CellKind::kTime;
-         }) >= 2;
+  std::size_t numbers = 0;
+  for (const std::string& cell : statement.cells) {
+    const Cell read = read_cell(cell, decimal);
+    if (read.kind == CellKind::kText) return false;
+    numbers += read.number() || read.kind == CellKind::kTime ? 1 : 0;
+  }
+  return numbers >= 2;
 }
 
 }  // namespace

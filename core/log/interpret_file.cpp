@@ -7,7 +7,7 @@
 namespace ovenwright::log {
 
 bool Interpreter::may_hold_others(const Result<Reading>& reading) const {
-  constexpr std::size_t kFewestRows = 10;
+  constexpr std::size_t kFewestRows = 5;
   if (!reading)
     return reading.error().code == ErrorCode::kParse && (reading.error().where.line > 1 || layout_.header_line);
   return other_rows_ >= kFewestRows && reading->layout.form != Form::kRows;

@@ -34,6 +34,8 @@ bool no_text(std::string_view text) { return number_or_time(text) || read_cell(t
 
 bool is_sign(char c) { return std::string_view{",;|[](){}<>-:#"}.find(c) != kNone; }
 
+char small_letter(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+
 std::string_view without_signs(std::string_view text) {
   text = trim(text);
   while (!text.empty() && is_sign(text.front())) text = trim(text.substr(1));
@@ -126,12 +128,42 @@ std::string_view take_stamp(std::string_view& text) {
   return stamp;
 }
 
+/// "TC1 25.3 °C": a name, and behind a blank the longest number that ends the text.
+std::optional<Pair> named_number(std::string_view text) {
+  if (text.empty() || is_digit(text.front()) || !is_letter(small_letter(text.front()))) return std::nullopt;
+  for (auto blank = text.find_first_of(kBlanks); blank != kNone; blank = text.find_first_of(kBlanks, blank + 1)) {
+    const auto value = trim(text.substr(blank));
+    if (read_cell(value, '.').number() || read_cell(value, ',').number())
+      return Pair{trim(text.substr(0, blank)), value};
+  }
+  return std::nullopt;
+}
+
+/// "12.5 s; TC1 25.3 °C; TC2 24.9 °C": between separators a time, then a name and a number in each.
+std::optional<Line> named_by_blanks(std::string_view text) {
+  const char separator = text.find(';') != kNone ? ';' : text.find('|') != kNone ? '|' : '\t';
+  Line line;
+  for (bool first = true; !text.empty(); first = false) {
+    const auto end = std::min(text.find(separator), text.size());
+    const auto part = without_signs(text.substr(0, end));
+    text.remove_prefix(std::min(end + 1, text.size()));
+    if (const auto pair = named_number(part)) {
+      line.pairs.push_back(*pair);
+    } else if (first && number_or_time(part)) {
+      line.stamp = part;
+    } else {
+      return std::nullopt;
+    }
+  }
+  return line.pairs.size() > 1 || (line.pairs.size() == 1 && !line.stamp.empty()) ? std::optional{line} : std::nullopt;
+}
+
 std::optional<Line> labelled(std::string_view text) {
   constexpr std::size_t kLongestLabel = 60, kLongestLine = 16384;
   text = without_signs_behind(text);
   if (text.size() < 3 || text.size() > kLongestLine) return std::nullopt;
   const auto marks = marks_in(text);
-  if (marks.empty()) return std::nullopt;
+  if (marks.empty()) return text.find_first_of(";|\t") == kNone ? std::nullopt : named_by_blanks(text);
   Line line;
   std::string_view label = trim(text.substr(0, marks.front()));
   const std::string_view whole = label;

@@ -10,7 +10,7 @@
 namespace ovenwright::log {
 namespace {
 
-constexpr std::size_t kFewestRows = 10, kMostHeaders = 4, kMostTimes = 100'000, kMostCells = 4096;
+constexpr std::size_t kFewestRows = 5, kMostHeaders = 4, kMostTimes = 100'000, kMostCells = 4096;
 
 /// What a row is, by its cells.
 struct RowKind {
@@ -65,7 +65,7 @@ class Tables {
     std::vector<FileTable> logs;
     for (std::size_t i = 0; i < tables_.size(); ++i) {
       FileTable& table = tables_[i];
-      const bool log = table.rows >= kFewestRows && back_[i] * 10 <= table.rows;
+      const bool log = table.rows >= kFewestRows && back_[i] * 10 <= table.rows && names_channels(table);
       if (log) logs.push_back(std::move(table));
     }
     for (std::size_t i = 0; i < logs.size(); ++i)
@@ -77,6 +77,19 @@ class Tables {
  private:
   bool same_names(const Row& row) const {
     return std::equal(row.cells.begin(), row.cells.end(), tables_.back().names.begin(), tables_.back().names.end());
+  }
+
+  /// "Zone", "Reached at (s)", "Setpoint": a list of zones, levels or results, though its times may go on.
+  static bool names_channels(const FileTable& table) {
+    std::size_t channels = 0;
+    for (std::size_t i = 0; i < table.names.size(); ++i) {
+      const auto head = read_header_text(table.names[i]);
+      if (i == table.time_column || head.whole.empty()) continue;
+      const bool of_zones = (head.words & (kZoneWord | kSetpointWord | kStatisticWord)) != 0;
+      if (i == 0 && of_zones) return false;
+      channels += of_zones || (head.words & kOtherWord) != 0 ? 0 : 1;
+    }
+    return channels > 0;
   }
 
   void begin(const Row& row, const RowKind& kind) {

@@ -19,7 +19,7 @@ struct FileTable {
 };
 
 /// The logs of a file, where there are several with different channels: each begins with a row of words that names the
-/// time and has ten rows or more in which that time runs forward. A header that is repeated goes on its table, and what
+/// time and has five rows or more in which that time runs forward. A header that is repeated goes on its table, and what
 /// is shorter (levels, zones, statistics) is none of them. Empty where there are less than two.
 /// Cost: a pass over all rows.
 std::vector<FileTable> tables_of_file(RowSource& rows, char decimal);

@@ -1923,7 +1923,7 @@
     </message>
     <message>
         <source>chance %1, inside limits %2</source>
-        <translation>Chance %1, in den Grenzen %2</translation>
+        <translation>Chance %1, in Grenzen %2</translation>
     </message>
     <message>
         <source>It is not sure to pass: of those found it is the likeliest.</source>
@@ -5614,8 +5614,12 @@
         <translation>Jede Zone darf sich bewegen; auf ihren Namen in der Leiste drücken, um sie zu halten.</translation>
     </message>
     <message>
-        <source>Zones that stay: %1</source>
-        <translation>Zonen, die bleiben: %1</translation>
+        <source>A search leaves zone %1 as it is.</source>
+        <translation>Eine Suche lässt Zone %1, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>A search leaves zones %1 as they are.</source>
+        <translation>Eine Suche lässt die Zonen %1, wie sie sind.</translation>
     </message>
 </context>
 <context>

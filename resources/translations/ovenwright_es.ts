@@ -1923,7 +1923,7 @@
     </message>
     <message>
         <source>chance %1, inside limits %2</source>
-        <translation>prob. %1, en los límites %2</translation>
+        <translation>prob. %1, en límites %2</translation>
     </message>
     <message>
         <source>It is not sure to pass: of those found it is the likeliest.</source>
@@ -5614,8 +5614,12 @@
         <translation>Toda zona puede moverse; pulse su nombre en la banda para dejarla fija.</translation>
     </message>
     <message>
-        <source>Zones that stay: %1</source>
-        <translation>Zonas fijas: %1</translation>
+        <source>A search leaves zone %1 as it is.</source>
+        <translation>Una búsqueda deja la zona %1 como está.</translation>
+    </message>
+    <message>
+        <source>A search leaves zones %1 as they are.</source>
+        <translation>Una búsqueda deja las zonas %1 como están.</translation>
     </message>
 </context>
 <context>

@@ -5543,8 +5543,12 @@
         <translation>每个温区都可变动；按温区条上的名称可固定它。</translation>
     </message>
     <message>
-        <source>Zones that stay: %1</source>
-        <translation>固定的温区：%1</translation>
+        <source>A search leaves zone %1 as it is.</source>
+        <translation>搜索时温区 %1 保持不变。</translation>
+    </message>
+    <message>
+        <source>A search leaves zones %1 as they are.</source>
+        <translation>搜索时温区 %1 保持不变。</translation>
     </message>
 </context>
 <context>

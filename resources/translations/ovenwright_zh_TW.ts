@@ -5543,8 +5543,12 @@
         <translation>每個溫區都可變動；按溫區條上的名稱可固定它。</translation>
     </message>
     <message>
-        <source>Zones that stay: %1</source>
-        <translation>固定的溫區：%1</translation>
+        <source>A search leaves zone %1 as it is.</source>
+        <translation>搜尋時溫區 %1 保持不變。</translation>
+    </message>
+    <message>
+        <source>A search leaves zones %1 as they are.</source>
+        <translation>搜尋時溫區 %1 保持不變。</translation>
     </message>
 </context>
 <context>

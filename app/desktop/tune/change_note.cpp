@@ -183,6 +183,9 @@ QString heading(const QString& text) {
   return QStringLiteral("<h2 style=\"font-size:11pt\">%1</h2>").arg(text.toHtmlEscaped());
 }
 
+/// Room that no table takes away.
+QString gap() { return QStringLiteral("<p style=\"font-size:4pt\">&nbsp;</p>"); }
+
 QString factsTable(const Facts& facts, const char* size) {
   QString html =
       QStringLiteral("<table cellspacing=\"0\" cellpadding=\"1\" style=\"font-size:%1\">").arg(QLatin1String(size));
@@ -221,16 +224,15 @@ QString html(const report::ChangeNote& note, const Format& format) {
       QStringLiteral("<html><body><h1 style=\"font-size:17pt\">%1</h1>").arg(Words::tr("Change note").toHtmlEscaped());
   if (const QString warning = warningOf(note, format); !warning.isEmpty())
     html += QStringLiteral("<p style=\"font-size:11pt\"><b>%1</b></p>").arg(warning.toHtmlEscaped());
-  html += factsTable(factsOf(note), "9pt") + QStringLiteral("<p></p>") + setpointsTable(note, format) +
-          QStringLiteral("<p></p>");
+  html += gap() + factsTable(factsOf(note), "9pt") + gap() + setpointsTable(note, format) + gap();
   for (const QString& result : resultsOf(note, format)) html += paragraph(result);
   html += heading(Words::tr("Before it is used"));
   for (const QString& caution : cautionsInFull()) html += paragraph(caution);
-  html += QStringLiteral("<p></p><table width=\"100%\" cellspacing=\"0\" cellpadding=\"9\">");
+  html += gap() + QStringLiteral("<table width=\"100%\" cellspacing=\"0\" cellpadding=\"9\">");
   for (const QString& signer : signers())
     html += QStringLiteral("<tr><td>%1</td><td>__________________________</td><td>%2 ____________</td></tr>")
                 .arg(signer.toHtmlEscaped(), Words::tr("Date").toHtmlEscaped());
-  return html + QStringLiteral("</table><p></p>") + factsTable(originOf(note), "7pt") +
+  return html + QStringLiteral("</table>") + gap() + factsTable(originOf(note), "7pt") +
          QStringLiteral("<p style=\"font-size:7pt\">%1</p></body></html>").arg(madeWith().toHtmlEscaped());
 }
 

@@ -236,7 +236,8 @@ void RecipeStrip::leaveEvent(QEvent*) {
 
 void RecipeStrip::wheelEvent(QWheelEvent* event) {
   const auto field = layoutNow().fieldAt(event->position());
-  if (!field || !m_table.enabled) {
+  // Only of the strip that is worked on: a page that is scrolled past it must not change a setpoint.
+  if (!field || !m_table.enabled || !hasFocus()) {
     event->ignore();
     return;
   }

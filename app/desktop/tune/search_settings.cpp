@@ -107,8 +107,10 @@ void SearchSettings::refresh() {
   m_margin->setValue(edit.marginToKeep ? int(std::lround(100 * *edit.marginToKeep)) : kUsualMargin);
   QStringList locked;
   for (const auto& zone : edit.lockedZones) locked << QString::fromStdString(zone);
-  m_locked->setText(locked.isEmpty() ? tr("Every zone may move; press a zone’s name in the strip to keep it.")
-                                     : tr("Zones that stay: %1").arg(locked.join(QStringLiteral(", "))));
+  const QString names = locked.join(QStringLiteral(", "));
+  m_locked->setText(locked.isEmpty()     ? tr("Every zone may move; press a zone’s name in the strip to keep it.")
+                    : locked.size() == 1 ? tr("A search leaves zone %1 as it is.").arg(names)
+                                         : tr("A search leaves zones %1 as they are.").arg(names));
 }
 
 void SearchSettings::style() { m_locked->setFont(widgets::Theme::fromPalette(palette(), font()).font(12)); }

@@ -123,6 +123,8 @@ void SuggestionsPanel::refreshSettings() {
   const auto* bench = m_session->bench();
   const bool ready = m_session->state() == TuneSession::State::kReady;
   const bool searching = m_session->isSearching();
+  // What has the keyboard is about to go: it stays in this panel.
+  const bool asked = suggestButton()->hasFocus(), waited = m_stop->hasFocus();
   m_settings->setVisible(ready && !searching && (m_settingsWanted || !bench->report));
   m_again->setVisible(ready && !searching && bench->report && m_settings->isHidden());
   m_waiting->setVisible(!ready);
@@ -133,6 +135,8 @@ void SuggestionsPanel::refreshSettings() {
   m_stop->setVisible(searching);
   m_progress->setValue(int(100 * m_session->searchDone()));
   m_settings->refresh();
+  if (searching && asked) m_stop->setFocus(Qt::OtherFocusReason);
+  if (!searching && waited) (m_again->isHidden() ? suggestButton() : m_again)->setFocus(Qt::OtherFocusReason);
 }
 
 void SuggestionsPanel::refreshReport() {

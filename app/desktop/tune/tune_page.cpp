@@ -238,10 +238,15 @@ void TunePage::refreshTools() {
   m_together->setEnabled(ready);
   refreshNote();
   m_allCurves->setEnabled(bench != nullptr);
-  m_keep->setEnabled(ready && m_session->isSettled());
-  m_back->setEnabled(ready && changed);
-  m_note->setEnabled(ready && changed && m_session->isSettled());
-  m_save->setEnabled(ready && changed);
+  // A button that goes dim under the keyboard hands it to the strip, not to its neighbour, which may do another thing.
+  const auto enable = [this](QPushButton* button, bool enabled) {
+    if (!enabled && button->hasFocus()) m_strip->setFocus(Qt::OtherFocusReason);
+    button->setEnabled(enabled);
+  };
+  enable(m_keep, ready && m_session->isSettled());
+  enable(m_back, ready && changed);
+  enable(m_note, ready && changed && m_session->isSettled());
+  enable(m_save, ready && changed);
   const auto revision = bench ? bench->measured.identity.revision : std::nullopt;
   m_back->setText(revision ? tr("&Back to rev %1").arg(QString::fromStdString(*revision))
                            : tr("&Back to what was run"));

@@ -78,6 +78,7 @@ class TunePage : public QWidget {
   void refreshTools();
   void refreshNote();
   void keepTools();
+  void shareHeight();
   void syncStrip();
   void style();
   Scene scene() const;
@@ -100,6 +101,7 @@ class TunePage : public QWidget {
   FlowRow* m_tools;
   QWidget* m_lower;
   QSplitter *m_columns, *m_rows;
+  bool m_rowsMoved = false;
   SidePanel* m_side = nullptr;
   QTimer m_slow;  // runs out when a prediction takes long enough to be seen
   std::optional<std::size_t> m_hovered;

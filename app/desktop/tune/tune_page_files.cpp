@@ -74,7 +74,7 @@ void TunePage::saveNoteTo(const QString& path, bool pdf) {
   note.measured = &view->judgement();
   note.learned_from = report::note_runs(bench->model->learned());
   note.fit = &bench->model->fit();
-  note.sides_untold = tune::sides_apart(to) && !bench->model->toldSidesApart();
+  note.sides_untold = to.top_C != to.bottom_C && !bench->model->toldSidesApart();
   if (bench->report)
     for (const auto& suggestion : bench->report->suggestions)
       if (sameNumbers(suggestion.recipe, to)) note.reason = suggestion.sentence;

@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
@@ -23,6 +24,9 @@ namespace {
 
 constexpr int kUpperShare = 58, kLowerShare = 42;
 constexpr int kSlow_ms = 150;
+constexpr double kCurvesKeep_px = 200;  // what the lanes leave them
+constexpr double kLow_px = 620, kLeastCurves_px = 150,
+                 kLowest_px = 100;  // of the window; of the curves, usually and there
 
 }  // namespace
 
@@ -70,11 +74,14 @@ void TunePage::build() {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins({});
   layout->addWidget(m_columns);
-  m_rows->restoreState(m_settings->tuneSplitter());
+  const QByteArray state = m_settings->tuneSplitter();
+  m_rowsMoved = !state.isEmpty() && m_rows->restoreState(state);
+  connect(m_rows, &QSplitter::splitterMoved, this, [this] { m_rowsMoved = true; });
   m_side = new SidePanel(this, m_columns, m_panel, m_lanes, m_settings->tunePanelWidth());
   connect(m_side, &SidePanel::placed, this, [this] {
     m_panelLink->setVisible(m_side->needsLink());
     keepTools();
+    shareHeight();
   });
   m_slow.setSingleShot(true);
   m_slow.setInterval(kSlow_ms);
@@ -85,6 +92,20 @@ void TunePage::keepTools() {
   if (!isVisible()) return;  // not laid out yet
   QWidget* tools = m_tools->parentWidget();
   tools->setMinimumHeight(m_tools->heightForWidth(m_lower->width()));
+}
+
+/// As on the Check page: where the lanes would have to scroll they get what they need first, as long as the curves keep
+/// enough. In a low window the page scrolls, and the curves are so low that the strip is in sight with them.
+void TunePage::shareHeight() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  m_plot->setMinimumHeight(int(theme.px(window()->height() < theme.px(kLow_px) ? kLowest_px : kLeastCurves_px)));
+  if (m_rowsMoved || m_rows->height() < 1) return;
+  const int all = m_rows->height() - m_rows->handleWidth();
+  const int needed = m_tools->parentWidget()->minimumHeight() + m_lanes->leastHeight();
+  const int most = all - m_strip->sizeHint().height() - int(theme.px(kCurvesKeep_px));
+  const int usual = all * kLowerShare / (kUpperShare + kLowerShare);
+  const int lower = std::max(usual, std::min(needed, most));
+  m_rows->setSizes({all - lower, lower});
 }
 
 bool TunePage::isPanelShown() const { return m_side->isShown(); }
@@ -101,7 +122,7 @@ void TunePage::resizeEvent(QResizeEvent* event) {
 }
 
 void TunePage::saveState() {
-  m_settings->setTuneSplitter(m_rows->saveState());
+  if (m_rowsMoved) m_settings->setTuneSplitter(m_rows->saveState());
   m_settings->setTunePanelWidth(int(m_side->width_px()));
 }
 

@@ -38,15 +38,18 @@ SentenceContent predicted(const TuneSession& session, const Format& format) {
   if (judgement.margin) {
     content.second << plain(Words::tr("Smallest margin") + u' ')
                    << plain(marginText(judgement, prediction.forecast, format), true);
+    content.secondShort = content.second;
     if (now.margin) content.second << plain(Words::tr(", now %1").arg(format.percent(*now.margin)));
   }
-  if (QString chance = chanceText(prediction.forecast, format); !chance.isEmpty()) {
+  const auto add = [](QList<SentenceRun>& line, QString chance) {
+    if (chance.isEmpty()) return;
     chance[0] = chance[0].toUpper();
-    content.second << plain(kGap + chance);
-  }
+    line << plain(kGap + chance);
+  };
+  add(content.second, chanceText(prediction.forecast, format));
+  add(content.secondShort, shortChanceText(prediction.forecast, format));
   if (sameNumbers(bench.edit.recipe, bench.measured))
     content.second << plain(kGap + Words::tr("The recipe is the one that was run."));
-  content.secondShort = content.second;
   for (const auto& run : content.second) content.spoken += u' ' + run.text.trimmed();
   return content;
 }

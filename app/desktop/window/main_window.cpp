@@ -38,7 +38,7 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kOneLine_px = 72, kTwoLines_px = 88, kStatus_px = 24;
+constexpr double kOneLine_px = 72, kTwoLines_px = 96, kStatus_px = 24;
 constexpr double kRoomy_px = 760, kLow_px = 620;  // heights of the window at which its head is smaller
 constexpr int kSlow_ms = 200, kNote_ms = 5000;
 constexpr int kFirstWidth_px = 1440, kFirstHeight_px = 900, kLeastWidth_px = 1024, kLeastHeight_px = 700;

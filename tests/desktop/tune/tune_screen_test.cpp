@@ -4,6 +4,7 @@
 #include <QProcess>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QWheelEvent>
 #include <nlohmann/json.hpp>
 
 #include "app/desktop/plot/curve_plot.h"
@@ -313,6 +314,49 @@ TEST_F(TuneTest, TheLatestEditWins) {
   EXPECT_LT(arrived.count(), 10);
 }
 
+// A page that is scrolled by the wheel goes past the strip: only the strip that is worked on takes it.
+TEST_F(TuneTest, TheWheelStepsAFieldOfTheStripThatHasTheKeyboard) {
+  openTune();
+  const RecipeField field{Kind::kTop, 8};
+  const double before = edited().top_C[8];
+  const auto turn = [&] {
+    const QPointF at = strip()->layoutNow().field(field).center();
+    QWheelEvent wheel(at, strip()->mapToGlobal(at), {}, {0, 120}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase,
+                      false);
+    QApplication::sendEvent(strip(), &wheel);
+    return wheel.isAccepted();
+  };
+  page()->lanes()->setFocus();
+  EXPECT_FALSE(turn());
+  EXPECT_EQ(edited().top_C[8], before);
+  strip()->setFocus();
+  EXPECT_TRUE(turn());
+  EXPECT_EQ(edited().top_C[8], before + 1);
+  wait();
+}
+
+// A button that goes dim must not hand the keyboard to its neighbour, where the next press would do another thing.
+TEST_F(TuneTest, TheKeyboardStaysWhereThePressWas) {
+  openTune();
+  session()->setField({Kind::kTop, 8}, 254, -1);
+  wait();
+  QPushButton* back = nullptr;
+  for (auto* button : page()->findChildren<QPushButton*>())
+    if (button->text().contains(QStringLiteral("Back to rev"))) back = button;
+  ASSERT_NE(back, nullptr);
+  back->setFocus();
+  QTest::keyClick(back, Qt::Key_Space);
+  EXPECT_FALSE(back->isEnabled());
+  EXPECT_EQ(QApplication::focusWidget(), strip());
+  wait();
+  page()->panel()->suggestButton()->setFocus();
+  QTest::keyClick(page()->panel()->suggestButton(), Qt::Key_Space);
+  ASSERT_TRUE(session()->isSearching());
+  EXPECT_TRUE(page()->panel()->isAncestorOf(QApplication::focusWidget()));
+  wait();
+  EXPECT_TRUE(page()->panel()->isAncestorOf(QApplication::focusWidget()));
+}
+
 TEST_F(TuneTest, ALimitOfTheOvenIsSaidWhenItIsHit) {
   openTune();
   QSignalSpy said(page(), &TunePage::noted);
@@ -520,6 +564,38 @@ TEST_F(TuneTest, TheChangeNoteHoldsChangesAndCautionsAsText) {
   for (const char* words : {"Zone 8, top and bottom 234 °C 244 °C +10", "instrumented run", "Hot surfaces",
                             "data sheet is the authority", "misfit"})
     EXPECT_TRUE(plain.contains(QString::fromUtf8(words))) << words << " not in " << plain.toStdString();
+}
+
+// What the operator has to know before the numbers stands above them.
+TEST_F(TuneTest, TheChangeNoteBeginsWithWhatIsInDoubt) {
+  openTune();
+  const auto note = [&] {
+    wait();
+    const QString path = m_folder.filePath(QStringLiteral("note.txt"));
+    page()->saveNoteTo(path, false);
+    QFile text(path);
+    EXPECT_TRUE(text.open(QIODevice::ReadOnly));
+    return QString::fromUtf8(text.readAll()).simplified();
+  };
+  session()->setField({Kind::kTop, 9}, 258, -1);
+  QString text = note();
+  EXPECT_TRUE(text.startsWith(QStringLiteral("Change note This recipe is not predicted to pass.")))
+      << text.toStdString();
+  EXPECT_TRUE(text.contains(QStringLiteral("New recipe: LF main board, rev 8"))) << text.toStdString();
+  EXPECT_FALSE(text.contains(QStringLiteral("set apart"))) << text.toStdString();
+  session()->suggest();
+  wait();
+  session()->takeOver({}, session()->bench()->report->suggestions.front().recipe);
+  text = note();
+  ASSERT_LT(*session()->bench()->prediction->forecast.pass_probability, 0.9);
+  EXPECT_TRUE(text.startsWith(QStringLiteral("Change note It is not sure to pass: chance of passing")))
+      << text.toStdString();
+  TuneEdit apart = session()->bench()->edit;
+  apart.together = false;
+  session()->change({}, apart);
+  session()->setField({Kind::kTop, 7}, edited().top_C[7] + 4, -1);
+  text = note();
+  EXPECT_TRUE(text.contains(QStringLiteral("To check first: Top and bottom are set apart"))) << text.toStdString();
 }
 
 // Source: 244 °C = 471.2 °F, a difference of 10 °C = 18 °F, 772 mm/min / 25.4 = 30.39 in/min (exact definitions).

@@ -15,6 +15,9 @@ namespace {
 constexpr double kHottest_C = 1820.5, kColdest_C = -270.5;
 constexpr double kSurelyHot_C = 1360, kSurelyCold_C = -195;  // above: the end of type K; below: those of T, E, K, N, J
 constexpr double kNoOven_C = 500;                            // no oven and no wave for soldering gets there
+// Between these, equal readings set off from the rest are those of a thermocouple in the solder of a wave or between
+// two waves; no sentinel is known there. Common practice, no source.
+constexpr double kCoolestBetweenWaves_C = 60, kHottestSolder_C = 300;
 constexpr std::array kRangeEnds_C = {400.0, 1000.0, 1200.0, 1300.0};
 // A curve of a soldering run never gets near these, so a channel between them needs no second look.
 constexpr double kUsualLowest_C = -15, kUsualHighest_C = 390;
@@ -110,7 +113,8 @@ class Search {
     const auto t = track_.clock->time_s();
     const double low = std::min(T_[*g.before], T_[*g.after]), high = std::max(T_[*g.before], T_[*g.after]);
     const double off = std::max(jump_, kLeast_C);
-    return high - low <= 5 + 6 * (t[*g.after] - t[*g.before]) && (g.value < low - off || g.value > high + off);
+    return high - low <= 5 + 6 * (t[*g.after] - t[*g.before]) &&
+           (g.value < std::min(low - off, kCoolestBetweenWaves_C) || g.value > std::max(high + off, kHottestSolder_C));
   }
 
   void remove_range_ends() {

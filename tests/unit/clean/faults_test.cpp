@@ -161,6 +161,17 @@ TEST(CleanFaults, EqualReadingsAtTheTopOfACoarseCurveAreNoDropout) {
   EXPECT_THAT(faults_of(cleaned(log)[0]), IsEmpty());
 }
 
+// A bare thermocouple dips into the solder of two waves and is dry again at once; whole degrees, 0.5 s.
+TEST(CleanFaults, EqualReadingsInTheSolderOfAWaveAreNoDropout) {
+  MadeLog log(0.5, 200);
+  for (std::size_t i = 0; i < log.time_s.size(); ++i) {
+    const double t = log.time_s[i];
+    const bool dips = (t >= 100 && t < 102) || (t >= 108 && t < 112);
+    log.temperature_C[0][i] = dips ? 253 : std::round(25 + 0.9 * std::min(t, 100.0) - 0.3 * std::max(t - 112, 0.0));
+  }
+  EXPECT_THAT(faults_of(cleaned(log)[0]), IsEmpty());
+}
+
 // Source: a spike stands alone; two waves taken at 4 s leave one sample between them on two joints.
 TEST(CleanFaults, ADipBetweenTwoWavesOnSeveralTracesIsNoSpike) {
   MadeLog log(4, 200);

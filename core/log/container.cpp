@@ -117,8 +117,10 @@ Result<Content> open_member(const ZipArchive& archive, Opening& opening, int dep
     }
     others.push_back(member.name);
   }
+  std::string note;
   if (!others.empty()) {
-    opening.notes.push_back(say(Phrase::kArchive, {chosen.name, fmt::format("{}", fmt::join(others, ", "))}));
+    note = say(Phrase::kArchive, {chosen.name, fmt::format("{}", fmt::join(others, ", "))});
+    opening.notes.push_back(note);
   }
   if (opening.check && chosen.stated_size > kWorthACheck) {
     const auto head = archive.read_text(chosen, opening.budget, kCheckedHead);
@@ -128,6 +130,8 @@ Result<Content> open_member(const ZipArchive& archive, Opening& opening, int dep
   auto bytes = archive.read_text(chosen, opening.budget);
   if (!bytes) return bytes.error();
   auto content = open_unpacked(*std::move(bytes), opening, depth + 1);
+  const bool alike = rated.size() > 1 && rated[1].likeness > 2 && 2 * rated[1].likeness >= rated[0].likeness;
+  if (content && alike) content->rivals = note;
   if (content) content->member = content->member.empty() ? chosen.name : chosen.name + "/" + content->member;
   return content;
 }

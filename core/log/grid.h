@@ -28,6 +28,7 @@ struct Content {
   std::string member;  ///< name inside a zip; empty otherwise
   std::string bytes;   ///< for "text" out of a zip or gz; for plain text it stays empty and the caller's bytes count
   bool plain = false;  ///< the caller's bytes are the text themselves
+  std::string rivals;  ///< the note, where another member of the zip looks nearly as much like a log
   std::vector<Grid> grids;  ///< for the others, in the order of the file
 };
 

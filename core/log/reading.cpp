@@ -22,11 +22,12 @@ Error named(Error error, const std::string& name) {
 }
 
 /// The sheet that was asked for, or the one that looks most like a log; the others in `notes`.
+/// @param rivals  takes the note where another that is shown looks nearly as much like one
 Result<const Grid*> chosen_sheet(const std::string& name, const std::vector<Grid>& grids, const Options& options,
-                                 std::vector<std::string>& notes) {
+                                 std::vector<std::string>& notes, std::string& rivals) {
   const std::string wanted = options.layout ? options.layout->sheet.value_or("") : "";
   const Grid* best = nullptr;
-  double best_likeness = -1;
+  double best_likeness = -1, next_likeness = 0;
   std::string names;
   for (const Grid& grid : grids) {
     names += (names.empty() ? "" : ", ") + (grid.name.empty() ? "a table without a name" : grid.name);
@@ -39,8 +40,11 @@ Result<const Grid*> chosen_sheet(const std::string& name, const std::vector<Grid
     const bool shown_before_hidden = best != nullptr && best->hidden && !grid.hidden && likeness > 0;
     const bool hidden_behind_shown = best != nullptr && grid.hidden && !best->hidden && best_likeness > 0;
     if (shown_before_hidden || (likeness > best_likeness && !hidden_behind_shown)) {
+      if (best != nullptr && !best->hidden) next_likeness = std::max(next_likeness, best_likeness);
       best = &grid;
       best_likeness = likeness;
+    } else if (!grid.hidden) {
+      next_likeness = std::max(next_likeness, likeness);
     }
   }
   if (best == nullptr && !wanted.empty()) {
@@ -66,6 +70,7 @@ Result<const Grid*> chosen_sheet(const std::string& name, const std::vector<Grid
                                          : say(Phrase::kOneSheet, {best->name, others}));
     }
   }
+  if (next_likeness > 0 && 2 * next_likeness >= best_likeness && !best->name.empty()) rivals = notes.back();
   return best;
 }
 
@@ -97,6 +102,7 @@ Result<Reading> of_content(const std::string& name, std::string_view bytes, cons
       [&](std::string_view head, double whole_bytes) { return too_many_numbers(head, whole_bytes, options); });
   if (!content) return named(content.error(), name);
   std::string part = content->member;
+  std::string rivals = content->rivals;
   auto reading = [&]() -> Result<Reading> {
     if (content->kind == "text") {
       const std::string_view text = content->plain ? bytes : std::string_view{content->bytes};
@@ -104,7 +110,7 @@ Result<Reading> of_content(const std::string& name, std::string_view bytes, cons
         return Error{ErrorCode::kParse, "found an empty file, expected a log", {name, 0, 0}, "an empty file", "a log"};
       return of_text(name, text, options);
     }
-    const auto grid = chosen_sheet(name, content->grids, options, notes);
+    const auto grid = chosen_sheet(name, content->grids, options, notes, rivals);
     if (!grid) return grid.error();
     if (part.empty()) part = (*grid)->name;
     auto made = interpret_grid(name, **grid, options);
@@ -116,6 +122,8 @@ Result<Reading> of_content(const std::string& name, std::string_view bytes, cons
   }();
   if (!reading) return reading;
   reading->file.member = std::move(part);
+  // Another run may stand there: that is more than a note.
+  if (!rivals.empty()) reading->warnings.push_back({rivals, {name, 0, 0}});
   reading->read_as.notes.insert(reading->read_as.notes.begin(), notes.begin(), notes.end());
   if (options.layout) turn_reversed(*reading, *options.layout);
   return reading;

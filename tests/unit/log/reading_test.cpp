@@ -312,5 +312,38 @@ TEST(SeveralLogs, TablesOfLevelsAndZonesAreNone) {
   EXPECT_TRUE(reading->read_as.assumed.empty());
 }
 
+std::string sheet_of(const char* name, int rows) {
+  const auto cell = [](const char* type, const std::string& text) {
+    return fmt::format("<Cell><Data ss:Type=\"{}\">{}</Data></Cell>", type, text);
+  };
+  std::string text = fmt::format("<Worksheet ss:Name=\"{}\"><Table><Row>", name);
+  for (const char* head : {"Time (s)", "U1 (°C)", "U2 (°C)"}) text += cell("String", head);
+  text += "</Row>";
+  for (int i = 0; i < rows; ++i) {
+    text += "<Row>";
+    for (const double value : {2.0 * i, 30.5 + i, 31.5 + i}) text += cell("Number", fmt::format("{}", value));
+    text += "</Row>";
+  }
+  return text + "</Table></Worksheet>";
+}
+
+// Source: the text itself. A second run in a sheet of its own must not go unseen; a few rows beside a log are none.
+TEST(SeveralLogs, AnotherSheetThatIsAsMuchALogIsWarnedOf) {
+  for (const int rows : {40, 5}) {
+    const auto reading =
+        read_bytes("a.xml",
+                   "<?xml version=\"1.0\"?><Workbook xmlns=\"urn:schemas-microsoft-com:office:spreadsheet\" "
+                   "xmlns:ss=\"urn:schemas-microsoft-com:office:spreadsheet\">" +
+                       sheet_of("Run A", 50) + sheet_of("Run B", rows) + "</Workbook>");
+    ASSERT_TRUE(reading) << reading.error().text();
+    ASSERT_EQ(reading->read_as.notes.size(), 1u);
+    EXPECT_EQ(reading->read_as.notes[0], "Read from sheet Run A; also in the file: Run B.");
+    ASSERT_EQ(reading->warnings.size(), rows == 40 ? 1u : 0u);
+    if (!reading->warnings.empty()) {
+      EXPECT_EQ(reading->warnings[0].message, reading->read_as.notes[0]);
+    }
+  }
+}
+
 }  // namespace
 }  // namespace ovenwright::log

@@ -99,13 +99,45 @@ std::vector<Position> places_of_rows(RowSource& rows, const Table& table) {
 
 namespace {
 
-/// Where no column is rising or of times, every one that is always filled counts.
+/// Whether a column goes along with another in a straight line, as a count of rows and a clock do; a temperature that
+/// rises as long as the log goes does not.
+bool goes_along(const ColumnProfile& column, const ColumnProfile& with) {
+  constexpr double kOff = 0.02;  // of the range: a clock is rounded, and an interval is now and then longer
+  std::size_t first = 0, last = 0;
+  bool any = false;
+  const auto both = [&](std::size_t i) { return !std::isnan(column.values[i]) && !std::isnan(with.values[i]); };
+  for (std::size_t i = 0; i < std::min(column.values.size(), with.values.size()); ++i) {
+    if (!both(i)) continue;
+    if (!any) first = i;
+    any = true;
+    last = i;
+  }
+  const double range = column.values.empty() ? 0 : column.values[last] - column.values[first];
+  const double with_range = with.values.empty() ? 0 : with.values[last] - with.values[first];
+  if (!any || with_range == 0) return false;
+  for (std::size_t i = first; i <= last; ++i) {
+    if (!both(i)) continue;
+    const double line = column.values[first] + range * ((with.values[i] - with.values[first]) / with_range);
+    if (std::abs(column.values[i] - line) > kOff * std::abs(range)) return false;
+  }
+  return true;
+}
+
+/// Times; without them the first rising column and those that go along with it. Where there are none either, every
+/// column that is always filled counts.
 void find_keys(std::vector<ColumnProfile>& profile) {
   bool any = false;
   for (ColumnProfile& column : profile) {
-    column.key = column.always_filled && (column.holds() == ColumnProfile::Holds::kTimes || rising(column));
+    column.key = column.always_filled && column.holds() == ColumnProfile::Holds::kTimes;
     any = any || column.key;
   }
+  const ColumnProfile* first = nullptr;
+  for (ColumnProfile& column : profile) {
+    if (any || !column.always_filled || !rising(column)) continue;
+    if (first == nullptr) first = &column;
+    column.key = goes_along(column, *first);
+  }
+  any = any || first != nullptr;
   if (any) return;
   for (ColumnProfile& column : profile) column.key = column.always_filled;
 }

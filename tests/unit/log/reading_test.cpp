@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 #include <string_view>
 #include <tuple>
@@ -95,6 +96,24 @@ TEST(LogRead, NamesBeyondTheLastColumnAreTold) {
   EXPECT_EQ(
       reading->read_as.notes,
       std::vector<std::string>{"The header names 4 columns and the rows have 3: the names are taken from the left."});
+}
+
+// Source: the text itself. A thermocouple that is plugged in later leaves blanks above its first reading; the rows and
+// the header above them stay, also where the log ends before the curve turns.
+TEST(Reading, BlanksAboveAReadingThatRisesAreRowsOfTheTable) {
+  std::string text = "Time (s),U1 (°C),R2 (°C)\n";
+  for (int i = 0; i < 200; ++i) {
+    const auto number = [](double value) { return std::to_string(value).substr(0, 5); };
+    text += number(100 + 0.5 * i) + "," + (i < 3 ? "" : number(25 + 0.5 * i + 0.002 * i * i)) + "," +
+            number(25 + 0.4 * i + (i % 7 == 0 ? -1 : 0)) + "\n";
+  }
+  const auto reading = read_bytes("a.csv", text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  ASSERT_EQ(reading->channels.size(), 2U);
+  EXPECT_EQ(reading->channels[0].name, "U1");
+  EXPECT_EQ(reading->channels[0].temperature_C.size(), 200U);
+  EXPECT_TRUE(std::isnan(reading->channels[0].temperature_C[0]));
+  EXPECT_DOUBLE_EQ(reading->channels[1].temperature_C[0], 24);
 }
 
 // Source: the text itself: words between blanks are no names.

@@ -1933,6 +1933,10 @@
         <source>The next run worth making stands below.</source>
         <translation>Der nächste Lauf, der sich lohnt, steht unten.</translation>
     </message>
+    <message>
+        <source>zones %1 cooler</source>
+        <translation>Zonen %1 kühler</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

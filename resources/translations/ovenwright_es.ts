@@ -1933,6 +1933,10 @@
         <source>The next run worth making stands below.</source>
         <translation>Abajo está la siguiente pasada que conviene.</translation>
     </message>
+    <message>
+        <source>zones %1 cooler</source>
+        <translation>zonas %1 más frías</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

@@ -1900,6 +1900,10 @@
         <source>The next run worth making stands below.</source>
         <translation>下方列出最值得进行的下一次测温。</translation>
     </message>
+    <message>
+        <source>zones %1 cooler</source>
+        <translation>温区低 %1</translation>
+    </message>
 </context>
 <context>
     <name>WindowEditor</name>

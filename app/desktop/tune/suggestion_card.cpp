@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/desktop/tune/themed_label.h"
 #include "app/desktop/tune/tune_words.h"
@@ -64,6 +65,9 @@ SuggestionCard::SuggestionCard(const TuneBench& bench, const tune::Suggestion& s
   QString reasons = tr("Tightest: %1").arg(tightestText(judgement, format));
   if (const QString boards = throughputText(bench.measured, suggestion.recipe, format); !boards.isEmpty())
     reasons += dot + boards;
+  if (suggestion.aim == tune::Aim::kCoolest || std::ranges::count(suggestion.also, tune::Aim::kCoolest) > 0)
+    if (const QString cooler = coolerText(bench.measured, suggestion.recipe, format); !cooler.isEmpty())
+      reasons += dot + cooler;
 
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(int(m_theme.px(12)), int(m_theme.px(6)), int(m_theme.px(10)), int(m_theme.px(8)));

@@ -177,7 +177,12 @@ void TunePage::refreshScene() {
   }
   m_plot->setScene(std::move(shown));
   if (!view) return;
-  for (std::size_t channel = 0; channel < wanted.size(); ++channel) m_plot->setHidden(channel, !wanted[channel]);
+  // What a person shows or hides by key stays as long as nothing here asks for another choice of that curve.
+  const bool anew = m_wantedOf.lock() != view;
+  for (std::size_t channel = 0; channel < wanted.size(); ++channel)
+    if (anew || wanted[channel] != m_wanted[channel]) m_plot->setHidden(channel, !wanted[channel]);
+  m_wanted = std::move(wanted);
+  m_wantedOf = view;
   m_plot->setAccessibleName(
       tr("Predicted and measured temperature over time, %n thermocouples", nullptr, int(view->hottestFirst().size())));
   m_plot->setAccessibleDescription(sentence().spoken);
@@ -258,6 +263,7 @@ void TunePage::refreshNote() {
   const bool together = m_together->isChecked();
   m_togetherNote->setText(together ? tr("a split needs a run that splits them")
                                    : tr("the run had both sides alike: what each does alone is not known"));
+  m_together->setToolTip(alike ? m_togetherNote->text() : QString());
   // What is not known is said wherever the sides are apart, the hint where there is room.
   m_tools->setHint(together ? std::optional(kTogetherNote) : std::nullopt);
   m_togetherNote->setVisible(m_together->isEnabled() && alike);
@@ -299,6 +305,20 @@ void TunePage::follow(const widgets::SentenceLink& link) {
   if (link.command == u"stop") m_session->stop();
   if (link.command == u"learn") m_session->learnAgain();
   if (link.command.isEmpty() && !link.outcomes.empty()) m_document->choose(link.outcomes.front());
+}
+
+void TunePage::stepProblem(int by) {
+  const auto* bench = m_session->bench();
+  if (!bench || !bench->prediction || m_session->state() != TuneSession::State::kReady) return;
+  const auto& judgement = bench->prediction->judgement();
+  const auto count = std::ptrdiff_t(judgement.all_size());
+  std::ptrdiff_t at = m_document->chosen() ? std::ptrdiff_t(*m_document->chosen()) : (by > 0 ? -1 : 0);
+  for (std::ptrdiff_t tried = 0; tried < count; ++tried) {
+    at = ((at + by) % count + count) % count;
+    if (judgement.all(std::size_t(at)).verdict == judge::Verdict::kPass) continue;
+    m_document->choose(std::size_t(at));
+    return;
+  }
 }
 
 QList<QWidget*> TunePage::parts() const {

@@ -39,6 +39,7 @@ class TunePage : public QWidget {
   RecipeStrip* strip() { return m_strip; }
   widgets::LimitLanes* lanes() { return m_lanes; }
   SuggestionsPanel* panel() { return m_panel; }
+  void stepProblem(int by);  ///< to the next or previous result that is not predicted to pass
   /// The parts that F6 goes through, in order.
   QList<QWidget*> parts() const;
   bool isPanelShown() const;
@@ -105,6 +106,8 @@ class TunePage : public QWidget {
   SidePanel* m_side = nullptr;
   QTimer m_slow;  // runs out when a prediction takes long enough to be seen
   std::optional<std::size_t> m_hovered;
+  std::vector<bool> m_wanted;  // by channel: whose curves are shown unless a key says otherwise
+  std::weak_ptr<const RunView> m_wantedOf;
 };
 
 }  // namespace ovenwright::desktop

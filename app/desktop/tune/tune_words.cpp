@@ -202,6 +202,17 @@ QString throughputText(const oven::Recipe& from, const oven::Recipe& to, const F
                   : Words::tr("%1 fewer boards an hour").arg(format.percent(-more));
 }
 
+QString coolerText(const oven::Recipe& from, const oven::Recipe& to, const Format& format) {
+  double by_C = 0;
+  for (std::size_t z = 0; z < from.top_C.size(); ++z)
+    by_C += from.top_C[z] - to.top_C[z] + from.bottom_C[z] - to.bottom_C[z];
+  by_C /= 2.0 * double(std::max<std::size_t>(from.top_C.size(), 1));
+  if (by_C < 0.5) return {};
+  const auto quantity = Format::Quantity::kDifference;
+  return Words::tr("zones %1 cooler")
+      .arg(format.number(format.shown(by_C, quantity), 0) + kHard + format.unit(quantity));
+}
+
 QString tightestText(const judge::Judgement& judgement, const Format& format) {
   struct Tight {
     const judge::Outcome* outcome;

@@ -19,6 +19,8 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
 QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const oven::Recipe& to, const Format& format);
 /// "5 % fewer boards an hour"; empty where the speed stays.
 QString throughputText(const oven::Recipe& from, const oven::Recipe& to, const Format& format);
+/// "zones 14 °C cooler", in the middle over all; empty where they are not.
+QString coolerText(const oven::Recipe& from, const oven::Recipe& to, const Format& format);
 /// "U12 centre peak 235.4 °C, R118 peak 249.4 °C": the required results of smallest margin on each side.
 QString tightestText(const judge::Judgement& judgement, const Format& format);
 /// "5 % ± 3 %"; empty without a margin.

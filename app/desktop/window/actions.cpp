@@ -130,6 +130,8 @@ void MainWindow::buildActions() {
   const auto step_problem = [this](int by) {
     if (isCompareShown()) {
       m_compare->stepProblem(by);
+    } else if (m_task == Task::kTune && !m_shown) {
+      m_tune->stepProblem(by);
     } else {
       m_check->stepProblem(by);
     }

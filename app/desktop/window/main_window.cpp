@@ -296,6 +296,8 @@ void MainWindow::showImport() {
 void MainWindow::showWindowEditor(std::size_t window, int requirement) {
   m_shown = m_editor;
   refreshPage();
+  refreshSentence();
+  refreshStatus();
   m_editor->show(window, requirement);
 }
 
@@ -307,6 +309,8 @@ void MainWindow::showOvenEditor() {
     for (const auto& warning : bench->model->fit().warnings) doubts << modelText(warning);
   m_shown = m_ovenEditor;
   refreshPage();
+  refreshSentence();
+  refreshStatus();
   m_ovenEditor->show(doubts);
 }
 

@@ -6,6 +6,7 @@
 #include <QSignalSpy>
 #include <QWheelEvent>
 #include <nlohmann/json.hpp>
+#include <set>
 
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/tune/recipe_strip.h"
@@ -312,6 +313,43 @@ TEST_F(TuneTest, TheLatestEditWins) {
   EXPECT_TRUE(session()->isSettled());
   EXPECT_EQ(session()->bench()->prediction->recipe.top_C[9], 260);
   EXPECT_LT(arrived.count(), 10);
+}
+
+TEST_F(TuneTest, TheNextProblemIsThatOfThePrediction) {
+  openTune();
+  session()->setField({Kind::kTop, 7}, 244, -1);
+  session()->setField({Kind::kTop, 0}, 145, -1);
+  session()->setField({Kind::kSpeed, 0}, 772, -1);
+  wait();
+  const auto& predicted = session()->bench()->prediction->judgement();
+  const auto& measured = m_document->view()->judgement();
+  m_document->choose(std::nullopt);
+  std::set<std::size_t> met;
+  for (int i = 0; i < 50; ++i) {
+    QTest::keyClick(m_window.get(), Qt::Key_F8);
+    ASSERT_TRUE(m_document->chosen());
+    EXPECT_NE(predicted.all(*m_document->chosen()).verdict, judge::Verdict::kPass);
+    met.insert(*m_document->chosen());
+  }
+  std::size_t fewer = 0, all = 0;
+  for (std::size_t i = 0; i < predicted.all_size(); ++i) {
+    all += predicted.all(i).verdict != judge::Verdict::kPass;
+    fewer += measured.all(i).verdict != judge::Verdict::kPass;
+  }
+  EXPECT_EQ(met.size(), all);
+  EXPECT_LT(all, fewer);  // so the steps were not those of the measured run
+}
+
+TEST_F(TuneTest, ACurveHiddenByKeyStaysHiddenWhileTheRecipeIsEdited) {
+  openTune();
+  const std::size_t hottest = m_document->view()->hottestFirst().front();
+  ASSERT_FALSE(page()->plot()->isHidden(hottest));
+  page()->plot()->setFocus();
+  QTest::keyClick(page()->plot(), Qt::Key_1, Qt::AltModifier);
+  ASSERT_TRUE(page()->plot()->isHidden(hottest));
+  session()->setField({Kind::kTop, 9}, 260, -1);
+  wait();
+  EXPECT_TRUE(page()->plot()->isHidden(hottest));
 }
 
 // A page that is scrolled by the wheel goes past the strip: only the strip that is worked on takes it.

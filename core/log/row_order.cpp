@@ -25,21 +25,29 @@ bool evenly_apart(const std::vector<double>& time_s, const std::vector<std::size
 
 RowOrder row_order(const std::vector<double>& time_s) {
   constexpr std::size_t kFewestRows = 10, kRowsOfARun = 20;
+  constexpr double kNear = 0.05;  // of the whole log: rows of two loggers among each other
+  double largest_back = 0;
   RowOrder result;
   const std::size_t n = time_s.size();
   std::vector<std::size_t> starts{0};  // rows at which time steps back, and the first
   for (std::size_t i = 1; i < n; ++i) {
     if (!(time_s[i] < time_s[i - 1])) continue;
     if (result.steps_back++ == 0) result.first_back = i;
+    largest_back = std::max(largest_back, time_s[i - 1] - time_s[i]);
     starts.push_back(i);
   }
   if (result.steps_back < 3 || n < kFewestRows) return result;
-  if (result.steps_back * 5 >= n &&
-      std::all_of(time_s.begin(), time_s.end(), [](double t) { return std::isfinite(t); })) {
+  const auto sorted = [&] {
     std::vector<std::size_t> order(n);
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return time_s[a] < time_s[b]; });
-    if (evenly_apart(time_s, order)) {
+    return order;
+  };
+  const bool all_finite = std::all_of(time_s.begin(), time_s.end(), [](double t) { return std::isfinite(t); });
+  if (all_finite && result.steps_back * 5 >= n) {
+    const auto [low, high] = std::minmax_element(time_s.begin(), time_s.end());
+    auto order = sorted();
+    if (largest_back <= kNear * (*high - *low) || evenly_apart(time_s, order)) {
       result.kind = RowOrder::Kind::kAny;
       result.order = std::move(order);
       return result;

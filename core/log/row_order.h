@@ -8,7 +8,7 @@ namespace ovenwright::log {
 struct RowOrder {
   enum class Kind {
     kForward,   ///< but for a few steps back, or runs one after the other: the cleaner's task
-    kAny,       ///< shuffled: put in order they are evenly apart
+    kAny,       ///< shuffled: put in order they are evenly apart, or none was far from its place
     kRestarts,  ///< starts anew again and again, after too few rows for runs: no one time for most rows
   };
   Kind kind = Kind::kForward;

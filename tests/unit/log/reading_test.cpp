@@ -364,5 +364,20 @@ TEST(SeveralLogs, AnotherSheetThatIsAsMuchALogIsWarnedOf) {
   }
 }
 
+// Source: the text itself: rows at 2 i s, each followed by one of another logger from 1.8 s before.
+TEST(RowOrder, RowsOfTwoLoggersAmongEachOtherAreSorted) {
+  std::string text = "Time (s),TC1 (°C)\n";
+  for (int i = 1; i <= 40; ++i)
+    text += fmt::format("{:.1f},{}\n{:.1f},{}\n", 2.0 * i, 30 + 2 * i, 2.0 * i - 1.8, 29 + 2 * i);
+  const auto reading = read_bytes("a.csv", text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  const auto& channel = reading->channels[0];
+  ASSERT_EQ(channel.temperature_C.size(), 80u);
+  for (std::size_t i = 1; i < 80; ++i) EXPECT_LT((*channel.time_s)[i - 1], (*channel.time_s)[i]);
+  EXPECT_EQ(channel.temperature_C[0], 31);
+  EXPECT_EQ(channel.temperature_C[1], 32);
+  EXPECT_EQ(channel.temperature_C[2], 33);
+}
+
 }  // namespace
 }  // namespace ovenwright::log

@@ -540,6 +540,9 @@ for name, behind in [("first", False), ("behind", True)]:
             ",".join([fixed(T[i])] + [fixed(C[k % 3][i] / 2) for k in range(count)]) + "\n" for i in range(14))
         ok(f"odd_other_log_{name}_{more}.csv", table(header=HEAD, before="" if behind else short, behind=short if behind else ""))
 
+ok("odd_open_with_another_sign.csv", table(";", ",", HEAD, cells=lambda k, i: "-999.9" if k == 1 and 10 <= i < 14 else fixed(C[k][i], 1, ",")),
+   holes="1:10-13")
+
 # ---- JSON ----
 RECORDS = [{"t_s": T[i], **{NAMES[k]: C[k][i] for k in range(3)}} for i in range(ROWS)]
 ok("json_lines.jsonl", "".join(json.dumps(r) + "\n" for r in RECORDS))

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "core/log/cell.h"
 #include "core/log/row_reader.h"
 #include "core/units/phrase.h"
 
@@ -32,8 +33,10 @@ Error error_of(const Problem& problem, const WidePlan& plan, const std::string& 
 
 /// A word that no list knows, but that stands in many cells where readings belong, and no other does: the instrument's
 /// own for a channel that is open.
-std::optional<std::string> word_for_no_reading(const std::vector<RowReader::Account>& accounts) {
-  constexpr std::size_t kOften = 5, kLongest = 16, kMostDigits = 2;
+/// So is "-999.9" between decimal commas: a number with the other sign that is no temperature.
+std::optional<std::string> word_for_no_reading(const std::vector<RowReader::Account>& accounts, char decimal) {
+  constexpr std::size_t kOften = 5, kLongest = 16, kMostDigits = 2, kOftenAsNumber = 2;
+  constexpr double kLowest_C = -270, kHighest_C = 1850;
   std::optional<std::string> word;
   std::size_t count = 0;
   for (const auto& account : accounts) {
@@ -43,7 +46,11 @@ std::optional<std::string> word_for_no_reading(const std::vector<RowReader::Acco
     word = found;
     count += account.unreadable_count;
   }
-  if (!word || count < kOften || word->size() > kLongest) return std::nullopt;
+  if (!word) return std::nullopt;
+  const Cell with_other_sign = read_cell(*word, decimal == '.' ? ',' : '.');
+  if (with_other_sign.number() && (with_other_sign.value < kLowest_C || with_other_sign.value > kHighest_C))
+    return count >= kOftenAsNumber ? word : std::nullopt;
+  if (count < kOften || word->size() > kLongest) return std::nullopt;
   const auto digit = [](char c) { return c >= '0' && c <= '9'; };
   const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c & 0x80) != 0; };
   const auto digits = static_cast<std::size_t>(std::count_if(word->begin(), word->end(), digit));
@@ -104,7 +111,7 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
   const auto consider = [&earliest](const Problem& problem) {
     if (earliest == nullptr || problem.line < earliest->line) earliest = &problem;
   };
-  const auto word = word_for_no_reading(accounts);
+  const auto word = word_for_no_reading(accounts, plan.decimal);
   for (const auto& account : accounts) {
     if (!word && !plan.leave_empty) {
       for (const Problem& problem : account.unreadable) consider(problem);

@@ -110,6 +110,16 @@ bool predicted_to_pass(const ChangeNote& note) {
   });
 }
 
+/// What is to be known before anything else; empty where the prediction is sure.
+const char* first_warning(const ChangeNote& note) {
+  if (!predicted_to_pass(note))
+    return "This recipe is not predicted to pass. It is for a test run only, not for production.";
+  const bool sure = std::ranges::all_of(note.predicted, [](const tune::Forecast& forecast) {
+    return forecast.pass_probability.value_or(0) >= tune::kDoubtfulChance;
+  });
+  return sure ? "" : "It is not sure to pass. Make a test run of it first.";
+}
+
 std::string learned_text(const ChangeNote& note) {
   std::string out;
   for (const auto& run : note.learned_from) {
@@ -135,9 +145,8 @@ std::string learned_text(const ChangeNote& note) {
 
 std::string change_note_text(const ChangeNote& note) {
   std::string out = "CHANGE NOTE\n";
-  if (!predicted_to_pass(note))
-    out += "\n" +
-           wrapped("This recipe is not predicted to pass. It is for a test run only, not for production.", 0, kColumns);
+  if (const std::string_view warning = first_warning(note); !warning.empty())
+    out += "\n" + wrapped(warning, 0, kColumns);
   out += section("Oven") + "  " + identity_text(note.oven->identity) + "\n";
   out += section("From the recipe") + "  " + identity_text(note.from->identity) + "\n";
   out += section("To the recipe") + "  " + identity_text(note.to->identity) + "\n";

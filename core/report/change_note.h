@@ -36,7 +36,8 @@ struct ChangeNote {
 /// The note to carry to the oven, as plain text of at most 96 columns: what changes by zone, side and speed, the whole
 /// recipe, the measured and the predicted verdict with margin, uncertainty and probability, the runs it was learned
 /// from by digest, cautions, and lines to confirm it by an instrumented run and to sign. A recipe that is not predicted
-/// to pass says so first. Names from files are printed as text: their control characters become blanks.
+/// to pass, or not sure to, says so first. Names from files are printed as text: their control characters become
+/// blanks.
 std::string change_note_text(const ChangeNote& note);
 
 /// The runs that a model was learned from.

@@ -17,6 +17,7 @@ QWidget* TypedDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem
   QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
   editor->setAccessibleName(m_cells.title(index));
   if (auto* line = qobject_cast<QLineEdit*>(editor)) {
+    line->setAlignment(Qt::Alignment(index.data(Qt::TextAlignmentRole).toInt()));
     const QPersistentModelIndex cell(index);
     connect(line, &QLineEdit::textEdited, this, [this, cell](const QString& text) { m_cells.typed(cell, text); });
   }

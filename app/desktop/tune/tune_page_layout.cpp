@@ -25,7 +25,7 @@ namespace {
 constexpr int kUpperShare = 58, kLowerShare = 42;
 constexpr int kSlow_ms = 150;
 constexpr double kCurvesKeep_px = 200;  // what the lanes leave them
-constexpr double kLow_px = 620, kLeastCurves_px = 150,
+constexpr double kLow_px = 480, kLeastCurves_px = 150,
                  kLowest_px = 100;  // of the window; of the curves, usually and there
 
 }  // namespace
@@ -78,6 +78,7 @@ void TunePage::build() {
   m_rowsMoved = !state.isEmpty() && m_rows->restoreState(state);
   connect(m_rows, &QSplitter::splitterMoved, this, [this] { m_rowsMoved = true; });
   m_side = new SidePanel(this, m_columns, m_panel, m_lanes, m_settings->tunePanelWidth());
+  m_side->setInstead(upper);
   connect(m_side, &SidePanel::placed, this, [this] {
     m_panelLink->setVisible(m_side->needsLink());
     keepTools();

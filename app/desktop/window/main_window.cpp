@@ -138,6 +138,9 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connect(m_ovenEditor, &OvenPage::troubled, this,
           [this](const QString& title, const Error& error) { showNotice(noticeOf(title, error)); });
   connect(m_readAs, &QLabel::linkActivated, this, &MainWindow::showImport);
+  connect(statusBar(), &QStatusBar::messageChanged, this, [this](const QString& text) {
+    if (text.isEmpty()) refreshStatus();
+  });
   document->setRememberedLayouts(m_layouts->snapshot());
   connect(m_sentence, &widgets::Sentence::activated, this, &MainWindow::followLink);
   connect(document, &Document::currentChanged, this, [this] {

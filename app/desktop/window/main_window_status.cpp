@@ -19,6 +19,8 @@ QString insideSentence(const QString& word) { return languageInUse() == u"de" ? 
 }  // namespace
 
 void MainWindow::refreshStatus() {
+  // What is noted for a moment has the line for itself: what would be shown under it would be shown through it.
+  if (!statusBar()->currentMessage().isEmpty()) return;
   if (areLotsShown()) {
     m_readAs->hide();
     m_rule->hide();

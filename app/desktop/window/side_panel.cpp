@@ -10,6 +10,7 @@ namespace {
 
 constexpr double kNarrow_px = 1280, kRail_px = 104;
 constexpr double kLeast_px = 300, kMost_px = 520;
+constexpr double kLeastOver_px = 240;  // of height, so that what it holds can be read
 
 widgets::Theme themeOf(const QWidget& widget) { return widgets::Theme::fromPalette(widget.palette(), widget.font()); }
 
@@ -45,9 +46,11 @@ void SidePanel::place() {
   m_panel->setMaximumWidth(int(theme.px(kMost_px)));
   if (isNarrow()) {
     if (m_panel->parentWidget() != m_page) m_panel->setParent(m_page);
-    const int width = std::min(wanted, m_over->width());
-    const QPoint corner = m_over->mapTo(m_page, QPoint(m_over->width() - width, 0));
-    m_panel->setGeometry(corner.x(), corner.y(), width, m_over->height());
+    const bool low = m_instead && m_over->height() < theme.px(kLeastOver_px) && m_instead->height() > m_over->height();
+    const QWidget* over = low ? m_instead : m_over;
+    const int width = std::min(wanted, over->width());
+    const QPoint corner = over->mapTo(m_page, QPoint(over->width() - width, 0));
+    m_panel->setGeometry(corner.x(), corner.y(), width, over->height());
     m_panel->setVisible(m_open);
     if (m_open) m_panel->raise();
   } else {

@@ -16,6 +16,9 @@ class SidePanel : public QObject {
   /// @param width_px  at first, at a 13 px font
   SidePanel(QWidget* page, QSplitter* columns, QWidget* panel, QWidget* over, double width_px);
 
+  /// What it opens over where that is too low for it to be read, and this is higher.
+  void setInstead(QWidget* instead) { m_instead = instead; }
+
   bool isNarrow() const;
   bool isShown() const { return isNarrow() ? m_open : m_wanted; }
   void setShown(bool shown);
@@ -30,7 +33,7 @@ class SidePanel : public QObject {
  private:
   QWidget* m_page;
   QSplitter* m_columns;
-  QWidget *m_panel, *m_over;
+  QWidget *m_panel, *m_over, *m_instead = nullptr;
   double m_width_px = 0;
   bool m_wanted = true, m_open = false;
 };

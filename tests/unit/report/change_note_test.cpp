@@ -70,6 +70,21 @@ TEST_F(Note, OfARecipeThatIsNotPredictedToPassSaysSoFirst) {
   EXPECT_TRUE(change_note_text(note_).starts_with("CHANGE NOTE\n\nThis recipe is not predicted to pass."));
 }
 
+TEST_F(Note, OfARecipeThatIsNotSureToPassSaysSoFirst) {
+  EXPECT_EQ(change_note_text(note_).find("not sure to pass"), std::string::npos);
+  for (const std::optional<double> chance : {std::optional(0.51), std::optional<double>()}) {
+    forecast_.pass_probability = chance;
+    EXPECT_TRUE(
+        change_note_text(note_).starts_with("CHANGE NOTE\n\nIt is not sure to pass. Make a test run of it first."));
+  }
+}
+
+TEST_F(Note, OfSidesThatNoRunToldApartWarns) {
+  EXPECT_EQ(change_note_text(note_).find("top and bottom are set apart"), std::string::npos);
+  note_.sides_untold = true;
+  EXPECT_NE(change_note_text(note_).find("Warning: top and bottom are set apart"), std::string::npos);
+}
+
 TEST_F(Note, NamesCannotBreakTheLayout) {
   note_.learned_from[0].recipe = "x\nConfirmed by      A. Nobody";
   EXPECT_EQ(change_note_text(note_).find("\nConfirmed by"), std::string::npos);

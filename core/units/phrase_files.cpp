@@ -6,7 +6,7 @@ namespace ovenwright {
 namespace {
 
 /// What is said of files: of those that people edit, of logs that are refused, of faults and of how a log was read.
-constexpr std::array<std::string_view, 238> kWords{
+constexpr std::array<std::string_view, 243> kWords{
     "found {0} for \"{1}\", expected {2}",
     "missing \"{0}\", expected {1}",
     "missing \"{0}\" in {1}, expected {2}",
@@ -17,6 +17,11 @@ constexpr std::array<std::string_view, 238> kWords{
     "found the unknown measure \"{0}\", did you mean \"{1}\"?",
     "found the unknown measure \"{0}\", expected {1}",
     "no valid TOML: {0}",
+    "found [{0}] and [[{1}]], expected [[{2}]] each time",
+    "found \"{0}\" a second time, expected each key once",
+    "found a text without quotes, expected a number, true, false, or a text in quotes",
+    "found a comma behind a value, expected a decimal point, or the end of the line",
+    "found bytes that are no UTF-8, expected a text in UTF-8",
     "cannot be parsed: {0}",
     "is kept as it is: {0}",
     "found {0}, expected a file",

@@ -1523,6 +1523,26 @@
         <translation>kein gültiges TOML: {0}</translation>
     </message>
     <message>
+        <source>found [{0}] and [[{1}]], expected [[{2}]] each time</source>
+        <translation>[{0}] und [[{1}]] gefunden, jedes Mal [[{2}]] erwartet</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot; a second time, expected each key once</source>
+        <translation>„{0}“ steht ein zweites Mal da, jeder Schlüssel einmal erwartet</translation>
+    </message>
+    <message>
+        <source>found a text without quotes, expected a number, true, false, or a text in quotes</source>
+        <translation>Text ohne Anführungszeichen gefunden, eine Zahl, true, false oder ein Text in Anführungszeichen erwartet</translation>
+    </message>
+    <message>
+        <source>found a comma behind a value, expected a decimal point, or the end of the line</source>
+        <translation>Komma hinter einem Wert gefunden, ein Dezimalpunkt oder das Zeilenende erwartet</translation>
+    </message>
+    <message>
+        <source>found bytes that are no UTF-8, expected a text in UTF-8</source>
+        <translation>Bytes gefunden, die kein UTF-8 sind, ein Text in UTF-8 erwartet</translation>
+    </message>
+    <message>
         <source>cannot be parsed: {0}</source>
         <translation>lässt sich nicht auswerten: {0}</translation>
     </message>

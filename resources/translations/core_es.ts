@@ -1523,6 +1523,26 @@
         <translation>TOML no válido: {0}</translation>
     </message>
     <message>
+        <source>found [{0}] and [[{1}]], expected [[{2}]] each time</source>
+        <translation>se encontraron [{0}] y [[{1}]], se esperaba siempre [[{2}]]</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot; a second time, expected each key once</source>
+        <translation>«{0}» aparece por segunda vez, se esperaba cada clave una sola vez</translation>
+    </message>
+    <message>
+        <source>found a text without quotes, expected a number, true, false, or a text in quotes</source>
+        <translation>se encontró un texto sin comillas, se esperaba un número, true, false o un texto entre comillas</translation>
+    </message>
+    <message>
+        <source>found a comma behind a value, expected a decimal point, or the end of the line</source>
+        <translation>se encontró una coma tras un valor, se esperaba un punto decimal o el fin de la línea</translation>
+    </message>
+    <message>
+        <source>found bytes that are no UTF-8, expected a text in UTF-8</source>
+        <translation>se encontraron bytes que no son UTF-8, se esperaba un texto en UTF-8</translation>
+    </message>
+    <message>
         <source>cannot be parsed: {0}</source>
         <translation>no se puede analizar: {0}</translation>
     </message>

@@ -1523,6 +1523,26 @@
         <translation>TOML 无效：{0}</translation>
     </message>
     <message>
+        <source>found [{0}] and [[{1}]], expected [[{2}]] each time</source>
+        <translation>同时有 [{0}] 与 [[{1}]]，应每次都写 [[{2}]]</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot; a second time, expected each key once</source>
+        <translation>“{0}”重复出现，每个键只能出现一次</translation>
+    </message>
+    <message>
+        <source>found a text without quotes, expected a number, true, false, or a text in quotes</source>
+        <translation>文字没有引号，应为数字、true、false 或引号内的文字</translation>
+    </message>
+    <message>
+        <source>found a comma behind a value, expected a decimal point, or the end of the line</source>
+        <translation>值后有逗号，应为小数点或行尾</translation>
+    </message>
+    <message>
+        <source>found bytes that are no UTF-8, expected a text in UTF-8</source>
+        <translation>有非 UTF-8 的字节，应为 UTF-8 文本</translation>
+    </message>
+    <message>
         <source>cannot be parsed: {0}</source>
         <translation>无法解析：{0}</translation>
     </message>

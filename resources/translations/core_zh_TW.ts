@@ -1523,6 +1523,26 @@
         <translation>TOML 無效：{0}</translation>
     </message>
     <message>
+        <source>found [{0}] and [[{1}]], expected [[{2}]] each time</source>
+        <translation>同時有 [{0}] 與 [[{1}]]，應每次都寫 [[{2}]]</translation>
+    </message>
+    <message>
+        <source>found &quot;{0}&quot; a second time, expected each key once</source>
+        <translation>「{0}」重複出現，每個鍵只能出現一次</translation>
+    </message>
+    <message>
+        <source>found a text without quotes, expected a number, true, false, or a text in quotes</source>
+        <translation>文字沒有引號，應為數字、true、false 或引號內的文字</translation>
+    </message>
+    <message>
+        <source>found a comma behind a value, expected a decimal point, or the end of the line</source>
+        <translation>值後有逗號，應為小數點或行尾</translation>
+    </message>
+    <message>
+        <source>found bytes that are no UTF-8, expected a text in UTF-8</source>
+        <translation>有非 UTF-8 的位元組，應為 UTF-8 文字</translation>
+    </message>
+    <message>
         <source>cannot be parsed: {0}</source>
         <translation>無法解析：{0}</translation>
     </message>

@@ -133,6 +133,22 @@ TEST(Toml, SyntaxErrorsHaveTheirPlace) {
   EXPECT_EQ(binary.error().where.line, 1);
 }
 
+TEST(Toml, UsualSlipsAreToldInPlainWords) {
+  const auto message = [](const std::string& text) {
+    const auto got = read(text);
+    EXPECT_FALSE(got) << text;
+    return got ? std::string{} : got.error().message;
+  };
+  EXPECT_EQ(message("line = 1\nname = \"x\"\nline = 2\n"), "found \"line\" a second time, expected each key once");
+  EXPECT_EQ(message("name = SAC305\n"),
+            "found a text without quotes, expected a number, true, false, or a text in quotes");
+  EXPECT_EQ(message("upper = 3,5\n"), "found a comma behind a value, expected a decimal point, or the end of the line");
+  EXPECT_EQ(message("[zone]\nname = \"1\"\n[[zone]]\nname = \"2\"\n"),
+            "found [zone] and [[zone]], expected [[zone]] each time");
+  EXPECT_EQ(message("name = \"S\xE4\"\n"), "found bytes that are no UTF-8, expected a text in UTF-8");
+  EXPECT_TRUE(message("name = \"x\n").starts_with("no valid TOML: "));
+}
+
 TEST(Toml, LongValuesAreShortenedInMessages) {
   const auto got = read("name = \"x\"\nline = \"" + std::string(5000, 'y') + "\"\n");
   ASSERT_FALSE(got);

@@ -248,6 +248,20 @@ TEST_F(Learning, NoOutputTakesAnInputsPlace) {
                         {"predict", "--runs", runs, "--new-recipe", new_recipe, "--traces", new_recipe});
 }
 
+TEST_F(Learning, ANameThatNothingHasIsToldWhereTheListGivesIt) {
+  const auto runs = folder_.path("odd.toml");
+  const auto told = [&](const std::string& text) {
+    std::ofstream(runs) << text;
+    const auto done = ovenwright_program({"tune", "--runs", runs, "--window", "sac305"});
+    EXPECT_EQ(done.status, 3);
+    return done.err;
+  };
+  const auto oven = told("oven = \"ten_zne\"\n[[run]]\nlog = \"tern_run1.csv\"\nrecipe = \"recipe.toml\"\n");
+  EXPECT_NE(oven.find("odd.toml:1:8: found no oven \"ten_zne\", did you mean \"ten_zone\"?"), oven.npos) << oven;
+  const auto recipe = told("oven = \"oven.toml\"\n[[run]]\nlog = \"tern_run1.csv\"\nrecipe = \"zzz\"\n");
+  EXPECT_NE(recipe.find("odd.toml:4:10: found no recipe \"zzz\""), recipe.npos) << recipe;
+}
+
 TEST(Tune, SuggestsNothingWhereNothingIsJudged) {
   const auto tuned =
       ovenwright_program({"tune", "profiles/demo/tern_run1.csv", "--oven", "profiles/demo/oven.toml", "--recipe",

@@ -502,6 +502,9 @@ ok("odd_names_one_channel_a_line.log", "".join(
     f"{at(i).strftime('%Y-%m-%d %H:%M:%S')} {r}\n" for i in range(ROWS) for r in readings(i, "=", "C")), names=bare_names, first=0)
 ok("odd_names_before_readings.log", "".join(
     f"{fixed(T[i])} s; " + "; ".join(f"{n} {fixed(C[k][i])} °C" for k, n in enumerate(NAMES)) + "\n" for i in range(ROWS)))
+ok("odd_names_as_attributes.xml", "<?xml version=\"1.0\"?>\n<log lot=\"QM-2304\">\n" + "".join(
+    f"  <row t=\"{fixed(T[i])}\" " + " ".join(f"{n.replace(' ', '_')}=\"{fixed(C[k][i])}\"" for k, n in enumerate(NAMES)) + "/>\n"
+    for i in range(ROWS)) + "</log>\n", names=bare_names)
 ok("odd_tolerance.csv", table(header=HEAD, cells=lambda k, i: fixed(C[k][i]) + [" +/- 0.5", "±0.5", " (± 0.5)"][k]))
 ok("odd_tolerance_and_unit.csv", table(";", ",", ["Zeit"] + NAMES, time=lambda i: fixed(T[i], 1, ",") + " s",
                                        cells=lambda k, i: fixed(C[k][i], 1, ",") + [" ± 0,5 °C", " °C ± 0,5 °C", " °C +/- 0,5"][k]))

@@ -158,9 +158,20 @@ std::optional<Line> named_by_blanks(std::string_view text) {
   return line.pairs.size() > 1 || (line.pairs.size() == 1 && !line.stamp.empty()) ? std::optional{line} : std::nullopt;
 }
 
+/// "<row t="0.5" tc1="25.0"/>": what stands between the name of the element and its end.
+std::string_view without_tag(std::string_view text) {
+  text = trim(text);
+  if (!text.starts_with('<') || !text.ends_with('>')) return text;
+  const auto name = text.find_first_of(kBlanks), end = text.find('>');
+  if (name == kNone || name > end) return text;
+  text = text.substr(name, end - name);
+  if (text.ends_with('/')) text.remove_suffix(1);
+  return trim(text);
+}
+
 std::optional<Line> labelled(std::string_view text) {
   constexpr std::size_t kLongestLabel = 60, kLongestLine = 16384;
-  text = without_signs_behind(text);
+  text = without_signs_behind(without_tag(text));
   if (text.size() < 3 || text.size() > kLongestLine) return std::nullopt;
   const auto marks = marks_in(text);
   if (marks.empty()) return text.find_first_of(";|\t") == kNone ? std::nullopt : named_by_blanks(text);

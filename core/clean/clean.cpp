@@ -237,6 +237,42 @@ void flag_suspects(run::Run& run, const board::Board* board, unsigned threads) {
   for (auto& channel : run.channels) std::ranges::stable_sort(channel.faults, {}, &run::Fault::from_s);
 }
 
+/// Where a clock was set back while the board was hot and the curve goes on, the rows behind are moved on in time.
+std::vector<run::Fault> move_on(std::vector<RawChannel>& channels) {
+  constexpr double kHot_C = 60, kLeast_C = 1, kBesides = 3;  // as where two runs are told apart by a jump
+  std::map<const std::vector<double>*, std::optional<MovedOn>> by_times;
+  for (const auto& channel : channels) by_times[channel.time_s.get()];
+  std::vector<run::Fault> faults;
+  for (auto& [times, moved] : by_times) {
+    const auto mean = [&, on = times](std::size_t row, std::optional<std::size_t> less) {
+      double sum = 0;
+      int count = 0;
+      for (const auto& channel : channels) {
+        if (channel.time_s.get() != on) continue;
+        const double value = channel.temperature_C[row] - (less ? channel.temperature_C[*less] : 0);
+        if (!(std::abs(value) < 500)) continue;
+        sum += value;
+        ++count;
+      }
+      return count > 0 ? sum / count : std::numeric_limits<double>::quiet_NaN();
+    };
+    moved = moved_on(*times, [&](std::size_t row) {
+      const double beside = std::max(std::abs(mean(row - 1, row - 2)), std::abs(mean(row + 1, row)));
+      return mean(row, std::nullopt) > kHot_C && std::abs(mean(row, row - 1)) <= std::max(kLeast_C, kBesides * beside);
+    });
+    if (moved) std::ranges::copy(moved->faults, std::back_inserter(faults));
+  }
+  std::map<const std::vector<double>*, std::shared_ptr<const std::vector<double>>> made;
+  for (auto& channel : channels) {
+    auto& moved = by_times[channel.time_s.get()];
+    if (!moved) continue;
+    auto& times = made[channel.time_s.get()];
+    if (!times) times = std::make_shared<const std::vector<double>>(std::move(moved->time_s));
+    channel.time_s = times;
+  }
+  return faults;
+}
+
 /// The channels of one part of a log: rows first..end of their one clock.
 std::vector<RawChannel> rows_of(const std::vector<RawChannel>& channels, std::size_t first, std::size_t end) {
   const auto slice = [&](const std::vector<double>& values) {
@@ -251,6 +287,7 @@ std::vector<RawChannel> rows_of(const std::vector<RawChannel>& channels, std::si
 }
 
 Result<std::vector<run::Run>> clean_part(std::vector<RawChannel> channels, const Options& options) {
+  const auto set_back = move_on(channels);
   Clocks clocks(channels);
   std::size_t samples = 0;
   for (const auto& channel : channels) samples += channel.temperature_C.size();
@@ -273,9 +310,12 @@ Result<std::vector<run::Run>> clean_part(std::vector<RawChannel> channels, const
   edges.push_back(std::numeric_limits<double>::infinity());
   auto runs = cut_into_runs(std::move(tracks), edges, threads);
   for (std::size_t i = 0; i < runs.size(); ++i) {
-    for (const auto& [times, rows] : clocks.by_times)
-      for (const auto& fault : rows.faults)
+    const auto add = [&](const std::vector<run::Fault>& faults) {
+      for (const auto& fault : faults)
         if (fault.from_s < edges[i + 1] && fault.to_s >= edges[i]) runs[i].faults.push_back(fault);
+    };
+    add(set_back);
+    for (const auto& [times, rows] : clocks.by_times) add(rows.faults);
     std::ranges::stable_sort(runs[i].faults, {}, &run::Fault::from_s);
     flag_suspects(runs[i], options.board, threads);
   }

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/run/large_pages.h"
+#include "core/run/median.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::clean {
@@ -95,6 +96,36 @@ std::vector<std::size_t> restarts(std::span<const double> time_s) {
     if (row - blocks[block - 1] >= kRestartRows && end - row >= kRestartRows) parts.push_back(row);
   }
   return parts;
+}
+
+std::optional<MovedOn> moved_on(std::span<const double> time_s, const std::function<bool(std::size_t)>& goes_on) {
+  const auto starts = restarts(time_s);
+  if (starts.size() < 2) return std::nullopt;
+  std::vector<double> intervals_s;
+  for (std::size_t row = 1; row < time_s.size(); ++row)
+    if (time_s[row] > time_s[row - 1]) intervals_s.push_back(time_s[row] - time_s[row - 1]);
+  const double usual_s = run::median(intervals_s);
+  MovedOn moved;
+  double by_s = 0;
+  for (std::size_t row = 0; row < time_s.size(); ++row) {
+    const double step_s = row > 0 ? time_s[row] - time_s[row - 1] : 0;
+    if (row > 0 && std::ranges::binary_search(starts, row) && goes_on(row)) {
+      by_s += usual_s - step_s;
+      auto text = std::to_string(-step_s);
+      text.resize(text.find('.') + 2);
+      moved.faults.push_back({run::FaultKind::kTimeGoingBack,
+                              moved.time_s.back(),
+                              time_s[row] + by_s,
+                              run::FaultAction::kFlagged,
+                              "the clock was set back by " + text + " s: later times are moved on",
+                              {}});
+    } else if (by_s > 0 && std::abs(step_s - by_s) <= usual_s) {
+      by_s = 0;
+    }
+    moved.time_s.push_back(time_s[row] + by_s);
+  }
+  if (moved.faults.empty()) return std::nullopt;
+  return moved;
 }
 
 std::vector<run::Fault> clock_gaps(const run::Clock& clock, std::size_t first, std::size_t last) {

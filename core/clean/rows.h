@@ -1,5 +1,6 @@
 #pragma once
 #include <cstddef>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <span>
@@ -25,6 +26,16 @@ OrderedRows order_rows(std::span<const double> time_s);
 /// Rows at which a log starts again from an earlier time and goes on from there: with at least 20 rows each before it
 /// and behind it that run forward. The first row of each part; {0} where the clock never starts again.
 std::vector<std::size_t> restarts(std::span<const double> time_s);
+
+/// Times behind a clock that was set back, moved on by as much, so that the rows go on at the usual interval; until the
+/// clock leaps forward by as much again.
+struct MovedOn {
+  std::vector<double> time_s;
+  std::vector<run::Fault> faults;  ///< time going back, flagged: from the row before to the first one moved
+};
+/// @param goes_on  whether the curve goes on from the row before to this one; asked only where a clock starts again
+/// Absent where nothing is moved. Cost: O(n), and O(n log n) where a clock starts again.
+std::optional<MovedOn> moved_on(std::span<const double> time_s, const std::function<bool(std::size_t)>& goes_on);
 
 /// Intervals above five times the median and above 2 s, among rows first..last of a clock.
 std::vector<run::Fault> clock_gaps(const run::Clock& clock, std::size_t first, std::size_t last);

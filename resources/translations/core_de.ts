@@ -1523,6 +1523,10 @@
         <translation>kein gültiges TOML: {0}</translation>
     </message>
     <message>
+        <source>the clock was set back by {0} s: later times are moved on</source>
+        <translation>die Uhr wurde um {0} s zurückgestellt: spätere Zeiten sind entsprechend weitergezählt</translation>
+    </message>
+    <message>
         <source>found [{0}] and [[{1}]], expected [[{2}]] each time</source>
         <translation>[{0}] und [[{1}]] gefunden, jedes Mal [[{2}]] erwartet</translation>
     </message>

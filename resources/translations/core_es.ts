@@ -1523,6 +1523,10 @@
         <translation>TOML no válido: {0}</translation>
     </message>
     <message>
+        <source>the clock was set back by {0} s: later times are moved on</source>
+        <translation>el reloj se atrasó {0} s: los tiempos posteriores se adelantan otro tanto</translation>
+    </message>
+    <message>
         <source>found [{0}] and [[{1}]], expected [[{2}]] each time</source>
         <translation>se encontraron [{0}] y [[{1}]], se esperaba siempre [[{2}]]</translation>
     </message>

@@ -1523,6 +1523,10 @@
         <translation>TOML 无效：{0}</translation>
     </message>
     <message>
+        <source>the clock was set back by {0} s: later times are moved on</source>
+        <translation>时钟被拨回 {0} s：之后的时间已顺延</translation>
+    </message>
+    <message>
         <source>found [{0}] and [[{1}]], expected [[{2}]] each time</source>
         <translation>同时有 [{0}] 与 [[{1}]]，应每次都写 [[{2}]]</translation>
     </message>

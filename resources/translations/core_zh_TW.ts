@@ -1523,6 +1523,10 @@
         <translation>TOML 無效：{0}</translation>
     </message>
     <message>
+        <source>the clock was set back by {0} s: later times are moved on</source>
+        <translation>時鐘被撥回 {0} s：之後的時間已順延</translation>
+    </message>
+    <message>
         <source>found [{0}] and [[{1}]], expected [[{2}]] each time</source>
         <translation>同時有 [{0}] 與 [[{1}]]，應每次都寫 [[{2}]]</translation>
     </message>

@@ -48,6 +48,30 @@ TEST(CleanRows, OneMadTimeCostsOneRow) {
   EXPECT_THAT(ordered({99, 0, 1, 2}), ElementsAre(0, 1, 2));
 }
 
+// Source: time going back is flagged and left in: no row is lost, and the curve is that of a clock left alone.
+TEST(CleanRows, BehindAClockThatWasSetBackTimesAreMovedOn) {
+  MadeLog log;
+  const auto right = log.time_s;
+  for (auto& t : log.time_s)
+    if (t >= 250) t -= 50;
+  auto runs = clean(log.channels());
+  ASSERT_TRUE(runs);
+  ASSERT_EQ(runs->size(), 1U);
+  EXPECT_THAT(faults_of((*runs)[0]), ElementsAre("log time going back 249.5 250.0 flagged"));
+  EXPECT_EQ((*runs)[0].faults[0].detail, "the clock was set back by 49.5 s: later times are moved on");
+  ASSERT_EQ((*runs)[0].channels[0].trace->size(), right.size());
+  EXPECT_NEAR((*runs)[0].channels[0].trace->time_s().back(), right.back(), 1e-9);
+  // Put right again after 40 s.
+  log.time_s = right;
+  for (auto& t : log.time_s)
+    if (t >= 250 && t < 290) t -= 50;
+  runs = clean(log.channels());
+  ASSERT_TRUE(runs);
+  EXPECT_THAT(faults_of((*runs)[0]), ElementsAre("log time going back 249.5 250.0 flagged"));
+  EXPECT_EQ((*runs)[0].channels[0].trace->size(), right.size());
+  EXPECT_NEAR((*runs)[0].channels[0].trace->time_s().back(), right.back(), 1e-9);
+}
+
 TEST(CleanRows, NoUsableTimeGivesAnEmptyClock) {
   EXPECT_EQ(order_rows(std::vector<double>{NAN, NAN}).clock->size(), 0U);
   EXPECT_EQ(order_rows(std::vector<double>{}).clock->size(), 0U);

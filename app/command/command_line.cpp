@@ -24,6 +24,11 @@ Exit status
 Windows shipped with the program are general: the data sheet of the paste, and the ratings of parts, board and oven,
 stand above anything shown here.)";
 
+constexpr const char* kMeasureStatus = R"(
+Exit status
+  0  done, whatever was found                           3  an input could not be read
+  2  the command line is wrong                          4  an output could not be written)";
+
 constexpr const char* kExamples = R"(
 Examples
   ovenwright check run7.csv
@@ -261,7 +266,7 @@ class Parser {
         ->excludes(log);
     add_log(*measure_command_, measure_.log);
     add_common(*measure_command_, measure_.common);
-    measure_command_->footer(std::string{kMeasureHelp} + "\n" + kAboutStatus);
+    measure_command_->footer(std::string{kMeasureHelp} + "\n" + kMeasureStatus);
     measure_command_->final_callback([this] {
       if (measure_.log_file.empty() && !measure_.list) throw CLI::RequiredError("LOG or --list");
     });

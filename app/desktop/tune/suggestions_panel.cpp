@@ -34,6 +34,7 @@ SuggestionsPanel::SuggestionsPanel(TuneSession* session, QWidget* parent)
   setAccessibleName(m_heading->text());
   m_doubts->hide();
   m_again->setFlat(true);
+  m_again->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Ignored);  // its row is as high without it
   m_again->setAutoDefault(false);
   m_stop = new QPushButton(tr("Stop"));
   m_stop->setAutoDefault(false);
@@ -247,7 +248,7 @@ void SuggestionsPanel::style() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const int inset = int(theme.px(16));
   m_heading->setFont(theme.font(13, true));
-  m_heading->setContentsMargins(inset, int(theme.px(8)), 0, int(theme.px(8)));
+  layout()->itemAt(0)->layout()->setContentsMargins(inset, int(theme.px(8)), int(theme.px(6)), int(theme.px(8)));
   QPalette link = m_again->palette();
   link.setColor(QPalette::ButtonText, theme.accent);
   m_again->setPalette(link);

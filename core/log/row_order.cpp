@@ -23,12 +23,19 @@ bool evenly_apart(const std::vector<double>& time_s, const std::vector<std::size
 
 }  // namespace
 
+bool any_step_back(const std::vector<double>& times) {
+  unsigned back = 0;
+  for (std::size_t i = 1; i < times.size(); ++i) back |= times[i] < times[i - 1] ? 1U : 0U;
+  return back != 0;
+}
+
 RowOrder row_order(const std::vector<double>& time_s) {
   constexpr std::size_t kFewestRows = 10, kRowsOfARun = 20;
   constexpr double kNear = 0.05;  // of the whole log: rows of two loggers among each other
   double largest_back = 0;
   RowOrder result;
   const std::size_t n = time_s.size();
+  if (!any_step_back(time_s)) return result;
   std::vector<std::size_t> starts{0};  // rows at which time steps back, and the first
   for (std::size_t i = 1; i < n; ++i) {
     if (!(time_s[i] < time_s[i - 1])) continue;

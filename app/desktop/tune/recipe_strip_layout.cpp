@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/tune/field_format.h"
 #include "app/desktop/widgets/wording.h"
 
 namespace ovenwright::desktop {
@@ -20,15 +21,30 @@ qreal fieldHeight(const Theme& theme) {
   return std::max(theme.px(26), QFontMetricsF(theme.font(kFont_px)).height() + theme.px(6));
 }
 qreal textHeight(const Theme& theme) { return std::max(theme.px(16), QFontMetricsF(theme.font(12)).height()); }
-qreal numberWidth(const Theme& theme, int font_px) {
-  return QFontMetricsF(theme.font(font_px, true)).horizontalAdvance(QStringLiteral("888")) + theme.px(kPadding_px);
+qreal numberWidth(const Theme& theme, int font_px, const QString& number) {
+  return QFontMetricsF(theme.font(font_px, true)).horizontalAdvance(number) + theme.px(kPadding_px);
+}
+
+/// As many digits as the longest setpoint has: whole °C are others in °F.
+QString longestNumber(const RecipeStripTable& table) {
+  QString longest = QStringLiteral("888");
+  const FieldFormat format(table.format);
+  for (const auto& column : table.columns) {
+    if (!column.hasSetpoint) continue;
+    for (const Kind kind : {Kind::kTop, Kind::kBottom}) {
+      const RecipeField field{column.cooling ? Kind::kCooling : kind, column.index};
+      const QString number = format.number(field, valueOf(table.edited, field));
+      if (number.size() > longest.size()) longest = number;
+    }
+  }
+  return longest;
 }
 
 }  // namespace
 
 RecipeStripLayout::RecipeStripLayout(const RecipeStripTable& table, const widgets::StripAxis& axis, const Theme& theme,
                                      const QRectF& area)
-    : m_table(table), m_theme(theme), m_area(area), m_axis(axis) {
+    : m_table(table), m_theme(theme), m_area(area), m_axis(axis), m_number(longestNumber(table)) {
   m_top[0] = area.top() + theme.px(2);
   m_top[1] = m_top[0] + textHeight(theme);
   m_top[2] = m_top[1] + fieldHeight(theme) + theme.px(3);
@@ -44,7 +60,7 @@ RecipeStripLayout::RecipeStripLayout(const RecipeStripTable& table, const widget
   const auto x = [&](double time_s) {
     return left + (time_s - axis.from_s) / (axis.to_s - axis.from_s) * (right - left);
   };
-  const qreal least = numberWidth(theme, kFont_px);
+  const qreal least = numberWidth(theme, kFont_px, m_number);
   for (const auto& column : table.columns) {
     const qreal from = std::round(x(column.from_s)), to = std::round(x(column.to_s));
     m_columns.emplace_back(from, area.top(), to - from, area.height());
@@ -53,7 +69,7 @@ RecipeStripLayout::RecipeStripLayout(const RecipeStripTable& table, const widget
   if (m_aligned || table.columns.empty()) return;
   // Side by side over the whole width; smaller digits where even that is too little.
   const qreal width = (right - left) / qreal(table.columns.size());
-  while (m_font_px > kLeastFont_px && numberWidth(theme, m_font_px) > width - theme.px(2)) --m_font_px;
+  while (m_font_px > kLeastFont_px && numberWidth(theme, m_font_px, m_number) > width - theme.px(2)) --m_font_px;
   for (std::size_t i = 0; i < m_columns.size(); ++i)
     m_columns[i] = QRectF(left + qreal(i) * width + theme.px(1), area.top(), width - theme.px(2), area.height());
 }
@@ -142,7 +158,7 @@ std::optional<std::size_t> RecipeStripLayout::nameAt(const QPointF& point) const
 }
 
 bool RecipeStripLayout::hasArrows(const QRectF& field) const {
-  return field.width() >= numberWidth(m_theme, m_font_px) + m_theme.px(kArrow_px);
+  return field.width() >= numberWidth(m_theme, m_font_px, m_number) + m_theme.px(kArrow_px);
 }
 
 QRectF RecipeStripLayout::arrow(const QRectF& field, bool up) const {

@@ -67,6 +67,7 @@ class RecipeStripLayout {
   const widgets::Theme& m_theme;
   QRectF m_area;
   widgets::StripAxis m_axis;
+  QString m_number;  // as wide as any setpoint
   bool m_aligned = true;
   int m_font_px = 13;
   qreal m_top[6] = {};  // of the rows: names, top, bottom, now, difference, and the end

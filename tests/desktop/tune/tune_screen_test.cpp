@@ -9,6 +9,7 @@
 #include <set>
 
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/tune/field_format.h"
 #include "app/desktop/tune/recipe_strip.h"
 #include "app/desktop/tune/suggestion_card.h"
 #include "app/desktop/tune/suggestions_panel.h"
@@ -186,6 +187,25 @@ TEST_F(TuneTest, ASetpointTypedInFahrenheitIsThatTemperature) {
   EXPECT_NEAR(edited().top_C[7], 250, 1e-9);  // source: definition of the degree Fahrenheit
   EXPECT_TRUE(strip()->spoken({Kind::kTop, 7}).contains(QStringLiteral("482 °F")));
   wait();
+}
+
+// Whole °C have a decimal in °F: the arrows give way before a digit is cut.
+TEST_F(TuneTest, NumbersFitTheirFieldsInEitherUnit) {
+  openTune();
+  const auto theme = widgets::Theme::fromPalette(strip()->palette(), strip()->font());
+  for (const auto unit : {TemperatureUnit::kCelsius, TemperatureUnit::kFahrenheit}) {
+    page()->setFormat(Format(unit, SpeedUnit::kMillimetresPerMinute, QLocale::c()));
+    wait();
+    const auto layout = strip()->layoutNow();
+    const QFontMetricsF metrics(theme.font(layout.fontSize_px(), true));
+    for (const auto& field : fieldOrder(strip()->table())) {
+      if (field.kind == Kind::kSpeed) continue;
+      const QRectF rect = layout.field(field);
+      const qreal room = layout.hasArrows(rect) ? layout.arrow(rect, true).left() - rect.left() : rect.width();
+      EXPECT_LE(metrics.horizontalAdvance(FieldFormat(strip()->table().format).number(field, valueOf(edited(), field))),
+                room);
+    }
+  }
 }
 
 TEST_F(TuneTest, StepsKeysAndUndo) {

@@ -362,10 +362,10 @@ std::optional<UnitText> Interpreter::unit_of_cells(const std::string& text) {
   return fits ? unit : std::nullopt;
 }
 
-void Interpreter::finish(std::vector<double>& times, const TimePlan& plan) {
+void Interpreter::finish(std::vector<double>& times, const TimePlan& plan, bool forward) {
   std::vector<Assumption> assumed;
   std::vector<std::string> notes;
-  finish_times(times, plan, assumed, notes);
+  finish_times(times, plan, assumed, notes, forward);
   for (auto& assumption : assumed) assume(std::move(assumption));
   for (auto& note : notes) note_once(std::move(note));
 }

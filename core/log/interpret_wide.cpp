@@ -132,7 +132,12 @@ std::optional<Error> Interpreter::put_rows_in_order(RowSource& rows, const Found
     }
     note_once(say(Phrase::kNewestFirst));
   }
-  finish(times, plan.clocks.front());
+  // Numbers that go forward do so as seconds; clocks go on past midnight first.
+  const TimeKind kind = plan.clocks.front().kind;
+  const bool by_clock = kind == TimeKind::kClock || kind == TimeKind::kMoment;
+  const bool forward = !by_clock && !any_step_back(times);
+  finish(times, plan.clocks.front(), forward);
+  if (forward) return std::nullopt;
   const RowOrder order = row_order(times);
   if (order.kind == RowOrder::Kind::kAny) {
     note_once(say(Phrase::kPutInOrder));

@@ -101,7 +101,8 @@ class Interpreter {
   static std::string name_above_clock(const Found& found, std::size_t column);
   const Layout::ChannelColumn* fixed_channel(std::size_t column) const;
   /// Times as they came from the rows to seconds; what is said of them is kept.
-  void finish(std::vector<double>& times, const TimePlan& plan);
+  /// @param forward  none of them is known to step back
+  void finish(std::vector<double>& times, const TimePlan& plan, bool forward = false);
   std::shared_ptr<const std::vector<double>> finished(std::vector<double> times, const TimePlan& plan);
   // ---- time, channel, value ----
   Result<bool> long_form(RowSource& rows, Found& found);

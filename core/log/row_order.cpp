@@ -35,7 +35,6 @@ RowOrder row_order(const std::vector<double>& time_s) {
   double largest_back = 0;
   RowOrder result;
   const std::size_t n = time_s.size();
-  if (!any_step_back(time_s)) return result;
   std::vector<std::size_t> starts{0};  // rows at which time steps back, and the first
   for (std::size_t i = 1; i < n; ++i) {
     if (!(time_s[i] < time_s[i - 1])) continue;

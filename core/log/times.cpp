@@ -249,14 +249,15 @@ bool newest_first(const std::vector<double>& times) {
 }
 
 void finish_times(std::vector<double>& times, const TimePlan& plan, std::vector<Assumption>& assumed,
-                  std::vector<std::string>& notes) {
+                  std::vector<std::string>& notes, bool forward) {
   if (times.empty()) return;
   const bool whole_parts = plan.seconds_per_unit < 1;
   const double parts = whole_parts ? std::round(1 / plan.seconds_per_unit) : 1;
   const auto in_seconds = [&](double v) { return whole_parts ? v / parts : v * plan.seconds_per_unit; };
   double quantum = 1 / power_of_ten(std::min(plan.decimals, 9));
   if (plan.kind == TimeKind::kClock) unwrap(times, plan, notes);
-  if (plan.kind == TimeKind::kNumber || plan.kind == TimeKind::kEpoch) unwrap_counter(times, plan, assumed);
+  if (!forward && (plan.kind == TimeKind::kNumber || plan.kind == TimeKind::kEpoch))
+    unwrap_counter(times, plan, assumed);
   const double first = plan.origin.value_or(first_finite(times));
   switch (plan.kind) {
     case TimeKind::kNumber:

@@ -6,7 +6,6 @@
 #include <array>
 #include <cmath>
 
-#include "core/log/row_order.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::log {
@@ -33,7 +32,6 @@ std::vector<Length> lengths(const TimePlan& plan) {
 }  // namespace
 
 void unwrap_counter(std::vector<double>& times, const TimePlan& plan, std::vector<Assumption>& assumed) {
-  if (!any_step_back(times)) return;
   std::vector<std::size_t> back;  // rows at which the time is earlier than in the row before
   for (std::size_t i = 1; i < times.size(); ++i) {
     if (times[i] < times[i - 1]) back.push_back(i);

@@ -16,6 +16,9 @@ namespace {
 constexpr double kBendOver_s = 6;       // before and behind the bend
 constexpr double kRisen_C = 60;         // above the start: the first zone is behind
 constexpr double kLeastHeat_C = 50;     // of a zone above ambient, to make a bend
+constexpr double kMayBeCold_C = 30;     // of a zone beyond that rise: the board may enter the next before it has risen
+constexpr double kLikeStep = 0.6;       // of the step into the first zone: a later one may bend as steeply
+constexpr double kLeastShare = 0.5;     // of the steepest bend: what the first then has at least
 constexpr double kLate_s = 0.5;         // the bend of joints and beads, behind the edge of the zone
 constexpr double kModel_s = 0.6;        // standard deviation of one run's mean bend
 constexpr double kCoarse_per_s = 0.04;  // times the sample interval squared: how well a coarse log places a bend
@@ -32,18 +35,34 @@ struct Bend {
   double size_C = 0;  ///< T(t + w) − 2·T(t) + T(t − w)
 };
 
+/// Where heat begins, and what its bend is like.
+struct FirstHeat {
+  double begins_mm = 0;
+  double share =
+      1;  ///< of the steepest bend that the first may have: below 1 where the step into a later zone is as large
+};
+
 /// The start of the first heated zone that a board feels at once; absent where there is none.
-std::optional<double> heat_begins_mm(const Oven& oven, const Recipe& recipe) {
+std::optional<FirstHeat> first_heat(const Oven& oven, const Recipe& recipe) {
   std::size_t heated = 0;
+  std::optional<FirstHeat> first;
+  double before_C = oven.ambient_C, first_step_C = 0;
   for (std::size_t i = 0; i < oven.zones.size(); ++i) {
     if (oven.zones[i].kind != ZoneKind::kHeat) continue;
     double setpoint_C = oven.ambient_C;
     for (const auto* side : {&recipe.top_C, &recipe.bottom_C})
       if (heated < side->size()) setpoint_C = std::max(setpoint_C, (*side)[heated]);
-    if (setpoint_C >= oven.ambient_C + kLeastHeat_C) return oven.zone_start_mm(i);
     ++heated;
+    const double step_C = setpoint_C - before_C;
+    if (!first && setpoint_C >= oven.ambient_C + kLeastHeat_C) {
+      first = FirstHeat{oven.zone_start_mm(i)};
+      first_step_C = step_C;
+    } else if (first && before_C < oven.ambient_C + kRisen_C + kMayBeCold_C && step_C > kLikeStep * first_step_C) {
+      first->share = std::min(first->share, kLeastShare * std::min(1.0, first_step_C / step_C));
+    }
+    before_C = setpoint_C;
   }
-  return std::nullopt;
+  return first;
 }
 
 /// Means over whole seconds from the start until the trace has risen by 60 °C and `more` seconds beyond; empty where it
@@ -60,7 +79,8 @@ std::vector<double> rise_by_seconds(const run::Trace& trace, std::size_t more) {
 }
 
 /// Absent where the trace begins on the move, does not rise, or bends no more than its noise does.
-std::optional<Bend> steepest_bend(const run::Trace& trace) {
+/// @param share  the first bend that is so much of the steepest stands for it
+std::optional<Bend> steepest_bend(const run::Trace& trace, double share) {
   const double h = trace.median_interval_s();
   if (h > kCoarsest_s) return std::nullopt;
   const auto over = static_cast<std::size_t>(std::ceil(std::max(kBendOver_s, 2 * h)));
@@ -70,6 +90,15 @@ std::optional<Bend> steepest_bend(const run::Trace& trace) {
   std::size_t best = over;
   for (std::size_t k = over; k + over < T.size(); ++k)
     if (bend_at(k) > bend_at(best)) best = k;
+  if (share < 1) {
+    const double enough = share * bend_at(best);
+    std::size_t k = over;
+    while (bend_at(k) < enough) ++k;
+    // The top of that bend.
+    const std::size_t end = std::min(k + 2 * over, T.size() - over);
+    for (best = k; k < end; ++k)
+      if (bend_at(k) > bend_at(best)) best = k;
+  }
   const double rise_C = T[best + over] - T[best];
   if (T[over] - T[0] > kStartsMoving * rise_C) return std::nullopt;  // the log begins in the heat
   Bend bend{trace.time_s()[0] + static_cast<double>(best) + 0.5, bend_at(best)};
@@ -149,15 +178,15 @@ std::pair<double, double> leading_edge(const std::vector<Bend>& bends, double sp
 
 std::optional<Entry> find_entry(const run::Run& run, const Oven& oven, const Recipe& recipe,
                                 const board::Board* board) {
-  const auto begins_mm = heat_begins_mm(oven, recipe);
-  if (!begins_mm || !(recipe.speed_mm_per_min > 0)) return std::nullopt;
+  const auto heat = first_heat(oven, recipe);
+  if (!heat || !(recipe.speed_mm_per_min > 0)) return std::nullopt;
   const double speed = recipe.speed_mm_per_min / 60;
   std::vector<Bend> placed, unplaced;
   for (const auto& channel : run.channels) {
     if (!channel.trace) continue;
     const auto* placement = board != nullptr ? board->placement(channel.name, channel.number) : nullptr;
     if (placement != nullptr && placement->kind == board::Kind::kAir) continue;
-    auto bend = steepest_bend(*channel.trace);
+    auto bend = steepest_bend(*channel.trace, heat->share);
     if (!bend) continue;
     if (placement != nullptr && placement->x_mm) {
       bend->at_s -= *placement->x_mm / speed;
@@ -168,7 +197,7 @@ std::optional<Entry> find_entry(const run::Run& run, const Oven& oven, const Rec
   }
   if (placed.empty() && unplaced.empty()) return std::nullopt;
   const auto [edge_s, error_s] = placed.empty() ? leading_edge(unplaced, speed) : middle_of(placed);
-  return Entry{edge_s - *begins_mm / speed - kLate_s, uncertainty_s(run.sample_interval_s, error_s),
+  return Entry{edge_s - heat->begins_mm / speed - kLate_s, uncertainty_s(run.sample_interval_s, error_s),
                Entry::Source::kLog};
 }
 

@@ -27,6 +27,7 @@ class RecipeSpace {
   RecipeSpace(const oven::Oven& oven, const oven::Recipe& now, const Freedom& freedom);
   std::size_t size() const { return lower_.size(); }
   std::size_t speed() const { return size() - 1; }
+  std::size_t zones() const { return zones_; }  ///< heating zones: variables of one side
   std::vector<double> vector(const oven::Recipe& recipe) const;
   oven::Recipe recipe(const std::vector<double>& x) const;
   /// The nearest whole °C and mm/min within the bounds, mended where rounding broke a limit between zones.

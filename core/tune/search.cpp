@@ -91,9 +91,37 @@ Point with_widths(Point point, const Point& nearby) {
   return weighed(std::move(point));
 }
 
+/// Whether a result moves one way with the error that all curves of a board share.
+bool shares_the_error(const judge::Outcome& outcome) {
+  using measure::Measure;
+  const auto what = outcome.measure.measure;
+  return outcome.channel && (what == Measure::kPeak || what == Measure::kTimeAbove || what == Measure::kAreaAbove);
+}
+
 bool is_guarded(const window::ProcessWindow& window) { return window.decision_rule == window::DecisionRule::kGuarded; }
 
 }  // namespace
+
+bool may_pass(const Point& point) {
+  constexpr double own = 0.5;  // of a half width: what results of one board are off by besides their common error
+  struct Shift {
+    double least = -1, most = 1;  // half widths
+  };
+  std::map<std::size_t, Shift> shifts;
+  for (const auto& limit : point.limits) {
+    const double half_width = std::max(limit.half_width, 1e-9);
+    if (!limit.common) {
+      if (limit.slack + half_width < 0) return false;
+      continue;
+    }
+    Shift& shift = shifts[limit.board];
+    if (limit.upper)
+      shift.most = std::min(shift.most, limit.slack / half_width + own);
+    else
+      shift.least = std::max(shift.least, -limit.slack / half_width - own);
+  }
+  return std::ranges::all_of(shifts, [](const auto& one) { return one.second.least <= one.second.most; });
+}
 
 /// Derivatives of the limits' slack with respect to the variables: [limit · variables + variable].
 struct Search::Linear {
@@ -137,7 +165,7 @@ Point Search::predicted(const std::vector<double>& x, bool with_band) const {
       for (const bool upper : {false, true}) {
         const auto& limit = upper ? outcome.upper : outcome.lower;
         if (!limit || !target) continue;
-        Limit item{b, i, upper, std::abs(*limit - *target)};
+        Limit item{b, i, upper, std::abs(*limit - *target), shares_the_error(outcome)};
         if (!only_.empty() && std::ranges::none_of(only_, [&](const Limit& one) { return one.same(item); })) continue;
         if (with_band) item.half_width = forecast.half_width[i];
         // A pass by the rule keeps U off the limit, and a sure one the prediction's half width: the larger counts.
@@ -367,12 +395,36 @@ Found Search::run(Aim aim, const std::vector<double>& start, const std::vector<d
       region /= 2;
       continue;
     }
-    auto x = out.point.x;
-    for (std::size_t k = 0; k < n; ++k) x[k] += solution.x[k];
-    const double longest = farthest(x, out.point.x);
-    const bool new_band = with_band && farthest(x, band_at) > kBandReach;
+    const auto stepped = [&](const LinearSolution& by) {
+      auto x = out.point.x;
+      for (std::size_t k = 0; k < n; ++k) x[k] += by.x[k];
+      return x;
+    };
+    auto x = stepped(solution);
+    bool new_band = with_band && farthest(x, band_at) > kBandReach;
     Point next = new_band ? at(x, true) : with_widths(at(x, false), out.point);
-    const double reached = cost(aim, next, now, goal);
+    double reached = cost(aim, next, now, goal);
+    if (reached >= best - kWorthwhile && next.limits.size() == out.point.limits.size()) {
+      // What bends on the way is put right by a second look at the same slopes (a second-order correction).
+      Point bent = next;
+      bent.x = out.point.x;
+      for (std::size_t i = 0; i < bent.limits.size(); ++i)
+        for (std::size_t k = 0; k < n; ++k) bent.limits[i].slack -= linear->slope[i * n + k] * solution.x[k];
+      const auto again = program(aim, goal, bent, *linear, now, reweight, region);
+      if (again.optimal) {
+        auto corrected = stepped(again);
+        const bool its_band = with_band && farthest(corrected, band_at) > kBandReach;
+        Point other = its_band ? at(corrected, true) : with_widths(at(corrected, false), out.point);
+        const double its_cost = cost(aim, other, now, goal);
+        if (its_cost < reached) {
+          x = std::move(corrected);
+          new_band = its_band;
+          next = std::move(other);
+          reached = its_cost;
+        }
+      }
+    }
+    const double longest = farthest(x, out.point.x);
     if (reached < best - kWorthwhile) {
       out.point = std::move(next);
       best = reached;

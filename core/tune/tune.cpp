@@ -1,10 +1,11 @@
 #include "core/tune/tune.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <map>
+#include <mutex>
 
+#include "core/tune/best_recipe.h"
 #include "core/tune/conflicts.h"
 #include "core/tune/groups.h"
 #include "core/tune/next_run.h"
@@ -21,8 +22,6 @@ constexpr double kSureChance = 0.97, kChanceApart = 0.01;  // what is sure enoug
 constexpr double kDefaultMargin = 0.2;
 // The coolest recipe would drift to the oven's lower limits on a crawling belt: it stays where predictions were tried.
 constexpr double kCoolestReach_C = 40, kCoolestReachSpeed = 0.2;
-// Starts besides the present recipe where nothing is found from there, times its speed, the nearest first.
-constexpr std::array kOtherSpeeds{0.8, 1.2, 0.6, 1.5};
 constexpr std::size_t kMostBoards = 31;  // a bit each
 constexpr double kMarginMissed = 0.005;  // whole °C and mm/min may cost so much of a margin that is to be kept
 
@@ -33,10 +32,6 @@ std::vector<Forecaster> forecasters(const heat::HeatModel& model, std::vector<Su
 }
 
 using Boards = std::vector<const Forecaster*>;
-
-/// By the margin at the band's edge where one of them passes there, else by how many half widths the tightest limit is
-/// away.
-bool surer(const Point& a, const Point& b) { return a.edge >= 0 || b.edge >= 0 ? a.edge > b.edge : a.sure > b.sure; }
 
 /// That every board passes; −1 where it is not known of one.
 double chance_of(const Suggestion& suggestion) {
@@ -127,21 +122,19 @@ class Tuning {
       return std::move(report_);
     }
     const Search search(all_, space_, go_on());
-    Found best = most_margin(search, all_);
+    const Best found = best_for(search, all_, 0.4);
     if (stopped_) return cut_short();
-    done_ = 0.4;
+    const Found& best = found.found;
     if (search.guards() && best.point.margin >= 0 && best.point.edge < 0 && !passes(best))
       report_.notes.push_back(guarded_note());
     if (best.point.margin < 0) {
-      infeasible(best);
+      infeasible(best, found.ruled_out);
       if (all_.size() > 1 && all_.size() <= kMostBoards) group();
     } else {
       suggest_all(search, best);
     }
     // Not sure to pass, or not sure that nothing does.
-    const bool could_pass =
-        std::ranges::all_of(best.point.limits, [](const Limit& limit) { return limit.slack + limit.half_width >= 0; });
-    if (!stopped_ && could_pass && best.point.edge < 0)
+    if (!stopped_ && !found.ruled_out && best.point.edge < 0)
       report_.next_run = next_run(model_, all_, space_, now_, best.point, go_on());
     return stopped_ ? cut_short() : std::move(report_);
   }
@@ -167,7 +160,10 @@ class Tuning {
   }
 
   std::function<bool()> go_on() {
-    return [this] { return !(stopped_ = stopped_ || (request_.progress && !request_.progress(done_))); };
+    return [this] {
+      const std::scoped_lock lock(mutex_);
+      return !(stopped_ = stopped_ || (request_.progress && !request_.progress(done_)));
+    };
   }
 
   Report cut_short() {
@@ -175,52 +171,32 @@ class Tuning {
     return std::move(report_);
   }
 
-  /// The most margin; where that is not sure to pass, a recipe that is, if there is one.
-  Found most_margin(const Search& search, const Boards& boards) {
-    Found best = search.run(Aim::kMostMargin, start_, x_now_, {});
-    // From elsewhere where this end is bad: the landscape has kinks where a trace stops reaching a level.
-    std::vector<std::vector<double>> starts;
+  /// The best recipe for some of the boards, found within a share of the whole way.
+  Best best_for(const Search& search, const Boards& boards, double share) {
+    std::vector<std::vector<double>> own;
     for (const auto* board : boards) {
-      auto own = clamped(space_, space_.vector(model_.problem.runs[board->subject().model_run].recipe));
-      if (own != start_ && space_.allows(own)) starts.push_back(std::move(own));
+      auto x = clamped(space_, space_.vector(model_.problem.runs[board->subject().model_run].recipe));
+      if (x != start_ && space_.allows(x)) own.push_back(std::move(x));
     }
-    for (const double speed : kOtherSpeeds) {
-      auto x = start_;
-      x.back() *= speed;
-      starts.push_back(clamped(space_, std::move(x)));
-    }
-    for (const auto& x : starts) {
-      if (best.point.margin >= 0 || stopped_) break;
-      Found other = search.run(Aim::kMostMargin, x, x_now_, {});
-      if (other.point.margin > best.point.margin) best = std::move(other);
-    }
-    if (best.point.margin < 0 && !stopped_)
-      best = search.run(Aim::kMostMargin, best.point.x, x_now_, {.any_falls = true});
-    if (best.point.margin < 0 || best.point.edge >= kReserve || stopped_) return best;
-    const auto keep_if_surer = [&](Found other) {
-      if (!other.cut_short && other.point.margin >= 0 && surer(other.point, best.point)) best = std::move(other);
+    const double from = done_;
+    const auto so_far = [&](double done) {
+      {
+        const std::scoped_lock lock(mutex_);
+        done_ = from + share * done;
+      }
+      return go_on()();
     };
-    const auto as_predicted = best.point.x;
-    for (const auto& end : {start_, as_predicted})
-      keep_if_surer(search.run(Aim::kLeastChange, end, x_now_, {kReserve, 0}));
-    // From the surest so far, from the most margin as predicted, from here.
-    const auto surest = best.point.x;
-    for (const auto& from : {surest, as_predicted, start_}) {
-      keep_if_surer(search.run(Aim::kMostMargin, from, x_now_, {.surest = true}));
-      if (best.point.edge >= kReserve || stopped_) break;
-    }
-    return best;
+    return best_recipe(search, space_, start_, x_now_, own, kReserve, so_far);
   }
 
-  void infeasible(const Found& best) {
+  void infeasible(const Found& best, bool ruled_out) {
     Infeasible found;
     found.best = space_.recipe(best.point.x);
     found.best_margin = best.point.margin;
     const Found holder = smallest_conflict({all_, space_, start_, x_now_, go_on()}, best);
     if (stopped_) return;
     found.conflicts = conflicts_of(holder, forecasts(all_, found.best));
-    found.ruled_out =
-        std::ranges::any_of(best.point.limits, [](const Limit& one) { return one.slack + one.half_width < 0; });
+    found.ruled_out = ruled_out;
     found.sentence = infeasible_sentence(found, told_apart());
     report_.infeasible = std::move(found);
   }
@@ -229,10 +205,9 @@ class Tuning {
     std::map<BoardSet, oven::Recipe> recipes;
     const std::function<std::optional<bool>(BoardSet)> can_share = [&](BoardSet set) -> std::optional<bool> {
       if (set + 1 == BoardSet{1} << all_.size()) return false;  // known already
-      done_ = std::min(0.95, done_ + 0.05);
       const auto boards = members(set);
       const Search search(boards, space_, go_on());
-      const Found found = most_margin(search, boards);
+      const Found found = best_for(search, boards, 0.1 * (1 - done_)).found;
       if (stopped_) return std::nullopt;
       if (found.point.margin < 0) return false;
       recipes[set] = space_.recipe(found.point.x);
@@ -343,11 +318,6 @@ class Tuning {
     return none;
   }
 
-  static std::vector<double> clamped(const RecipeSpace& space, std::vector<double> x) {
-    for (std::size_t k = 0; k < x.size(); ++k) x[k] = std::clamp(x[k], space.lower()[k], space.upper()[k]);
-    return x;
-  }
-
   void suggest(Aim aim, const Point& point) {
     Suggestion suggestion;
     suggestion.aim = aim;
@@ -382,6 +352,7 @@ class Tuning {
   Boards all_;
   RecipeSpace space_;
   std::vector<double> x_now_, start_;
+  std::mutex mutex_;  // searches from several starts ask at the same time
   double done_ = 0;
   bool stopped_ = false;
   Report report_;

@@ -70,7 +70,8 @@ struct Group {
 struct Request {
   Freedom freedom;
   std::optional<double> at_margin;  ///< that fastest and coolest keep; default: half of the best margin, at most 0.2
-  std::function<bool(double done)> progress;  ///< false stops the search
+  /// False stops the search. Called from one thread at a time, not always the same.
+  std::function<bool(double done)> progress;
 };
 
 struct Report {

@@ -38,9 +38,8 @@ constexpr MadePlacement kPlacements[] = {{"A", 20, 25}, {"B", 90, 60}, {"C", 160
 
 /// Bodies of one mass, T' = (A − T)/τ, in air that is ambient before the first zone and at the setpoint in each: the
 /// textbook case, with a kink exactly at the zone's edge. The leading edge enters `entry_s` after the first sample.
-run::Run made_run(double entry_s, double interval_s = 0.5) {
+run::Run made_run(double entry_s, double interval_s = 0.5, const Recipe& recipe = made_recipe()) {
   const auto oven = made_oven();
-  const auto recipe = made_recipe();
   const double end_s = 150;
   std::vector<double> time_s;
   for (std::size_t i = 0; static_cast<double>(i) * interval_s <= end_s; ++i)
@@ -96,6 +95,16 @@ TEST(Entry, IsFoundWhereTheFirstZoneBegins) {
     EXPECT_LT(entry->uncertainty_s, 2.5);
     EXPECT_EQ(entry->found_from, Entry::Source::kLog);
   }
+}
+
+// A first zone that is hardly warm: the step into the second is larger than that into the first, and so is the bend.
+TEST(Entry, IsNotFoundAtAHotterZoneBehindAColdFirst) {
+  auto recipe = made_recipe();
+  recipe.top_C = recipe.bottom_C = {76, 132, 180, 240};
+  const auto board = made_board();
+  const auto entry = find_entry(made_run(12, 0.5, recipe), made_oven(), recipe, &board);
+  ASSERT_TRUE(entry);
+  EXPECT_NEAR(entry->at_s, 12, entry->uncertainty_s);
 }
 
 TEST(Entry, MayLieBeforeTheLogsFirstSample) {

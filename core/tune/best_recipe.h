@@ -1,0 +1,36 @@
+#pragma once
+#include <functional>
+#include <vector>
+
+#include "core/tune/search.h"
+
+namespace ovenwright::tune {
+
+/// Recipes to search from besides `x`, the likeliest to help first: other belts with setpoints that go with them, and
+/// other shapes of the rise. The landscape has valleys of its own for each: on a slow belt a low rise does what a high
+/// one does on a fast belt; where a fall is what binds, the heat comes in the zones before the last and the last is the
+/// first to cool; a soak can be one flat stretch or a slope.
+std::vector<std::vector<double>> other_starts(const RecipeSpace& space, const std::vector<double>& x);
+
+/// The best recipe of several searches.
+struct Best {
+  Found found;             ///< the most margin; where that is not inside at its band's edge, the surest found
+  bool ruled_out = false;  ///< no end of any search leaves room for a pass (may_pass)
+  bool cut_short = false;
+};
+
+/// Searches for the most margin from `now`, from `also`, and from other_starts: from a few of them where an end is
+/// inside at its band's edge, from all where none is. Then, where no end keeps `reserve` at its band's edge, for the
+/// recipe that is the surest, from the surest of the ends. Cost: 0.1 s for each start of a ten-zone oven
+/// (docs/suggestions.md).
+/// @param start     within the bounds of `space`
+/// @param now       what changes are counted from
+/// @param progress  how far it is; false stops the search
+Best best_recipe(const Search& search, const RecipeSpace& space, const std::vector<double>& start,
+                 const std::vector<double>& now, const std::vector<std::vector<double>>& also, double reserve,
+                 const std::function<bool(double done)>& progress);
+
+/// `x` within the bounds.
+std::vector<double> clamped(const RecipeSpace& space, std::vector<double> x);
+
+}  // namespace ovenwright::tune

@@ -23,8 +23,8 @@ namespace {
 
 /// The measured verdict of the boards' last runs: the worst of them; of like verdicts the one with the least margin,
 /// or none.
-judge::Judgement judged_now(const tune::Learned& learned, const oven::Oven& oven) {
-  std::optional<judge::Judgement> worst;
+report::Present judged_now(const tune::Learned& learned, const oven::Oven& oven) {
+  std::optional<report::Present> worst;
   for (std::size_t b = 0; b < learned.boards; ++b) {
     const auto subject = learned.subject(b);
     const auto& run = learned.runs[subject.model_run];
@@ -33,7 +33,7 @@ judge::Judgement judged_now(const tune::Learned& learned, const oven::Oven& oven
     const auto key = [](const judge::Judgement& one) {
       return std::pair{one.verdict, -one.margin.value_or(-std::numeric_limits<double>::infinity())};
     };
-    if (!worst || key(judgement) > key(*worst)) worst = std::move(judgement);
+    if (!worst || key(judgement) > key(worst->judgement)) worst = report::Present{std::move(judgement), b};
   }
   return *std::move(worst);
 }
@@ -207,7 +207,7 @@ ExitStatus run(const TuneOptions& options) {
     std::vector<tune::Subject> boards;
     for (std::size_t b = 0; b < learned->boards; ++b) boards.push_back(learned->subject(b));
     report = tune::tune(learned->model, std::move(boards), learned->runs.back().source.recipe,
-                        now.verdict == judge::Verdict::kPass, request);
+                        now.judgement.verdict == judge::Verdict::kPass, request);
   } else {
     report_error({ErrorCode::kUndetermined, learned->model.report.message, {}, {}, {}});
   }
@@ -225,10 +225,10 @@ ExitStatus run(const TuneOptions& options) {
   if (!learned->model.report.usable || report.cut_short || report.nothing_judged)
     status = ExitStatus::kUndetermined;
   else if (std::ranges::any_of(report.suggestions, passes) ||
-           (!report.infeasible && report.suggestions.empty() && !judge::is_out(now.verdict) &&
-            now.verdict != judge::Verdict::kUndetermined))
+           (!report.infeasible && report.suggestions.empty() && !judge::is_out(now.judgement.verdict) &&
+            now.judgement.verdict != judge::Verdict::kUndetermined))
     status = ExitStatus::kDone;  // a suggestion passes, or the present recipe does and none is better
-  else if (!report.infeasible && std::ranges::any_of(report.suggestions, undetermined))
+  else if (report.infeasible ? !report.infeasible->ruled_out : std::ranges::any_of(report.suggestions, undetermined))
     status = ExitStatus::kUndetermined;
 
   if (options.write_recipes)
@@ -237,7 +237,7 @@ ExitStatus run(const TuneOptions& options) {
       return ExitStatus::kUnwritable;
     }
   if (options.note) {
-    const auto noted = write_note(options, *learned, now, report, status);
+    const auto noted = write_note(options, *learned, now.judgement, report, status);
     if (noted == ExitStatus::kUnwritable) return noted;
     status = noted;
   }

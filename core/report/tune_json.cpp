@@ -19,10 +19,15 @@ Json fit_part(const heat::FitReport& fit) {
   Json traces = Json::array();
   for (const auto& placement : fit.placements)
     traces.push_back({{"name", placement.name}, {"rmse_C", placement.rmse_C}, {"max_error_C", placement.max_error_C}});
-  return {{"usable", fit.usable},         {"message", fit.message.empty() ? Json(nullptr) : Json(fit.message)},
-          {"rmse_C", fit.rmse_C},         {"termination", fit.termination},
-          {"iterations", fit.iterations}, {"not_determined", fit.not_determined},
-          {"warnings", fit.warnings},     {"traces", traces}};
+  return {{"usable", fit.usable},
+          {"message", fit.message.empty() ? Json(nullptr) : Json(fit.message)},
+          {"rmse_C", fit.rmse_C},
+          {"termination", fit.termination},
+          {"iterations", fit.iterations},
+          {"not_determined", fit.not_determined},
+          {"warnings", fit.warnings},
+          {"contradicted", fit.contradicted},
+          {"traces", traces}};
 }
 
 Json forecast_part(const tune::Forecast& forecast) {
@@ -150,16 +155,22 @@ std::string predict_json(const tune::Learned& learned, const tune::Forecast& for
          "\n";
 }
 
-std::string tune_json(const tune::Learned& learned, const judge::Judgement& now, const tune::Report& report) {
+std::string tune_json(const tune::Learned& learned, const Present& now, const tune::Report& report) {
   Json suggestions = Json::array();
   for (const auto& suggestion : report.suggestions) suggestions.push_back(suggestion_part(learned, suggestion));
+  Json present = {{"verdict", judge::verdict_name(now.judgement.verdict)},
+                  {"margin", number_part(now.judgement.margin)}};
+  if (learned.boards > 1) present["board"] = learned.board_name(now.board);
+  // Infeasible is a finding; where the prediction's error leaves room for a pass, it is open.
+  const bool open = report.infeasible && !report.infeasible->ruled_out;
   Json out = {{"schema", "ovenwright.tune/1"},
               {"program", std::string{"ovenwright "} + kVersion},
               {"fit", fit_part(learned.model.report)},
-              {"now", {{"verdict", judge::verdict_name(now.verdict)}, {"margin", number_part(now.margin)}}},
+              {"now", present},
               {"suggestions", suggestions},
               {"notes", report.notes},
-              {"infeasible", infeasible_part(learned, report.infeasible)},
+              {"infeasible", open ? Json(nullptr) : infeasible_part(learned, report.infeasible)},
+              {"undetermined", open ? infeasible_part(learned, report.infeasible) : Json(nullptr)},
               {"next_run", next_run_part(report.next_run)},
               {"cut_short", report.cut_short}};
   if (learned.boards > 1) {

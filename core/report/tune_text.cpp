@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/report/fit_words.h"
 #include "core/report/forecast_parts.h"
 #include "core/report/table.h"
 #include "core/report/text_parts.h"
@@ -11,27 +12,12 @@
 namespace ovenwright::report {
 namespace {
 
-/// A parameter's name without the unit it is worked out in.
-std::string plain_name(const std::string& parameter) {
-  for (const std::string unit : {", °C", ", K", ", s", ", mm", ", ln", ", ln mm", ", ln s", ", ln 1/s", ", per 100 K"})
-    if (parameter.ends_with(unit)) return parameter.substr(0, parameter.size() - unit.size());
-  return parameter;
-}
-
-/// What the logs could not tell, in as much room as it is worth: the whole list stands in JSON.
-std::string not_told(const std::vector<std::string>& parameters) {
-  constexpr std::size_t most = 3;
-  std::string out = "What the log does not tell, so that usual values stand in: ";
-  for (std::size_t i = 0; i < std::min(most, parameters.size()); ++i)
-    out += (i ? "; " : "") + plain_name(parameters[i]);
-  if (parameters.size() > most) out += fmt::format("; and {} more", parameters.size() - most);
-  return wrapped(out + ".");
-}
-
 std::string fit_text(const heat::FitReport& fit) {
   std::string out = fmt::format("\nModel: {}, misfit {:.2f} °C over the log, {} iterations.\n", fit.termination,
                                 fit.rmse_C, fit.iterations);
-  if (!fit.not_determined.empty()) out += not_told(fit.not_determined);
+  if (!fit.not_determined.empty())
+    out += wrapped("What the log does not tell, so that usual values stand in: " + not_told_words(fit.not_determined) +
+                   ".");
   return out;
 }
 
@@ -83,8 +69,10 @@ std::string predict_text(const tune::Learned& learned, const tune::Forecast& for
   return out + fit_text(learned.model.report) + "\n" + wrapped(tune::kCaution);
 }
 
-std::string tune_text(const tune::Learned& learned, const judge::Judgement& now, const tune::Report& report) {
-  std::string out = wrapped("Now: " + now.sentence.text) + warnings_text(learned.model.report);
+std::string tune_text(const tune::Learned& learned, const Present& now, const tune::Report& report) {
+  std::string out = wrapped((learned.boards > 1 ? "Now, worst of all boards " + learned.board_name(now.board) : "Now") +
+                            ": " + now.judgement.sentence.text) +
+                    warnings_text(learned.model.report);
   const auto& last = learned.runs.back().source.recipe;
   if (!report.suggestions.empty() && std::ranges::any_of(learned.runs, [&](const tune::MeasuredRun& run) {
         return !tune::changes(learned.model.problem.oven, run.source.recipe, last).empty();

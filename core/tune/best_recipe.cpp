@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 #include <thread>
+#include <utility>
 
 namespace ovenwright::tune {
 namespace {
@@ -43,11 +45,34 @@ void shape_side(Shape shape, double shift_C, std::vector<double>& x, std::size_t
     }
 }
 
-/// By the margin at the band's edge where one of them passes there, else by how many half widths the tightest limit is
-/// away.
-bool surer(const Point& a, const Point& b) { return a.edge >= 0 || b.edge >= 0 ? a.edge > b.edge : a.sure > b.sure; }
+/// By the margin at the band's edge where one of them passes there, else by the chance, else by half widths.
+bool surer(const Point& a, const Point& b) {
+  if (a.edge >= 0 || b.edge >= 0) return a.edge > b.edge;
+  return std::pair{a.chance(), a.sure} > std::pair{b.chance(), b.sure};
+}
 
 }  // namespace
+
+bool may_pass(const Point& point) {
+  constexpr double own = 0.5;  // of a half width: what results of one board are off by besides their common error
+  struct Shift {
+    double least = -1, most = 1;  // half widths
+  };
+  std::map<std::size_t, Shift> shifts;
+  for (const auto& limit : point.limits) {
+    const double half_width = std::max(limit.half_width, 1e-9);
+    if (!limit.common) {
+      if (limit.slack + half_width < 0) return false;
+      continue;
+    }
+    Shift& shift = shifts[limit.board];
+    if (limit.upper)
+      shift.most = std::min(shift.most, limit.slack / half_width + own);
+    else
+      shift.least = std::max(shift.least, -limit.slack / half_width - own);
+  }
+  return std::ranges::all_of(shifts, [](const auto& one) { return one.second.least <= one.second.most; });
+}
 
 std::vector<double> clamped(const RecipeSpace& space, std::vector<double> x) {
   for (std::size_t k = 0; k < x.size(); ++k) x[k] = std::clamp(x[k], space.lower()[k], space.upper()[k]);
@@ -93,7 +118,7 @@ Best best_recipe(const Search& search, const RecipeSpace& space, const std::vect
       pair[0] = search.run(Aim::kMostMargin, starts[k], now, {});
     }
     for (std::size_t i = 0; i < (both ? 2 : 1); ++i) {
-      sure = sure || pair[i].point.edge >= reserve;
+      sure = sure || (pair[i].point.edge >= reserve && space.allows(pair[i].point.x));
       ends.push_back(std::move(pair[i]));
     }
   }
@@ -101,10 +126,12 @@ Best best_recipe(const Search& search, const RecipeSpace& space, const std::vect
     // What the oven does not allow is no end: a start may lie outside its limits between zones.
     return space.allows(end.point.x) ? search.cost(Aim::kMostMargin, end.point, now, {}) : kFree;
   };
-  if (!ends.empty())
-    out.found = *std::ranges::min_element(ends, {}, cost);
-  else
+  // Where some are inside at their band's edge, the most margin of those.
+  const auto rank = [&](const Found& end) { return std::pair{sure && end.point.edge < reserve, cost(end)}; };
+  if (ends.empty())
     out.found.point = search.at(start, true);
+  else
+    out.found = *std::ranges::min_element(ends, {}, rank);
   if (stopped(0.7)) return out;
   if (out.found.point.margin < 0) {
     Found any = search.run(Aim::kMostMargin, out.found.point.x, now, {.any_falls = true});
@@ -123,6 +150,7 @@ Best best_recipe(const Search& search, const RecipeSpace& space, const std::vect
     hope = hope || may(other);
     if (other.point.margin >= 0 && surer(other.point, out.found.point)) out.found = std::move(other);
   };
+  for (const auto& end : ends) keep_if_surer(end);
   for (const auto& end : {start, most_margin.point.x})
     if (most_margin.point.margin >= 0) keep_if_surer(search.run(Aim::kLeastChange, end, now, {reserve, 0}));
   std::vector<std::vector<double>> from{out.found.point.x};

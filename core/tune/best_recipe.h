@@ -12,6 +12,12 @@ namespace ovenwright::tune {
 /// first to cool; a soak can be one flat stretch or a slope.
 std::vector<std::vector<double>> other_starts(const RecipeSpace& space, const std::vector<double>& x);
 
+/// Whether the prediction's error leaves room for a pass: for each board some error that its curves share, within its
+/// half width, brings every limit to be held, where each result is off by up to half of its half width besides; what
+/// does not share that error may be off by all of its own. So a joint that is too cold beside another that is too hot
+/// rules a pass out although each alone may be off by as much.
+bool may_pass(const Point& point);
+
 /// The best recipe of several searches.
 struct Best {
   Found found;             ///< the most margin; where that is not inside at its band's edge, the surest found

@@ -10,9 +10,15 @@
 #include "core/judge/sentence.h"
 
 namespace ovenwright::tune {
-namespace {
 
-constexpr double kCoverage = 1.96;
+bool is_fall(const judge::Outcome& outcome) {
+  return outcome.measure.measure == measure::Measure::kSteepestFall ||
+         outcome.measure.measure == measure::Measure::kMeanFall;
+}
+
+double normal_probability(double z) { return std::erfc(-z / std::sqrt(2.0)) / 2; }
+
+namespace {
 
 // Slopes are off by errors of their own, whatever the level's: a share of the slope, of its change against the measured
 // run (up to a share of the slope), and of the slope by the change of the belt (ln v/v₁). From four kinds of invented
@@ -28,10 +34,6 @@ constexpr double kFallUnseen = 0.3;        // of a fall that the log hardly show
 constexpr double kSlopeAlone = 0.04;       // of a run that is only imagined: a share of the slope
 
 bool is_slope(const judge::Outcome& outcome) { return outcome.value.unit == Unit::kCelsiusPerSecond; }
-bool is_fall(const judge::Outcome& outcome) {
-  return outcome.measure.measure == measure::Measure::kSteepestFall ||
-         outcome.measure.measure == measure::Measure::kMeanFall;
-}
 
 /// The two levels that a result is taken between, where it is.
 std::optional<std::array<double, 2>> between(const judge::Outcome& outcome) {
@@ -52,8 +54,6 @@ bool ends_hot(const run::Run& run, const judge::Outcome& outcome) {
   };
   return outcome.channel ? hot(run.channels[*outcome.channel]) : std::ranges::any_of(run.channels, hot);
 }
-
-double normal_probability(double z) { return std::erfc(-z / std::sqrt(2.0)) / 2; }
 
 /// Whether a log that ends hot leaves a requirement open: it shows a part of the fall, or only a bound.
 bool is_unseen(const judge::Outcome& outcome, const run::Run& measured) {

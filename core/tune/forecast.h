@@ -43,6 +43,10 @@ struct Forecast {
 /// @param half_width  by outcome, 95 %; those that are missing count as 0
 judge::Judgement with_prediction_error(judge::Judgement judgement, const std::vector<double>& half_width);
 
+inline constexpr double kCoverage = 1.96;  ///< standard deviations in a half width
+double normal_probability(double z);       ///< Φ(z)
+bool is_fall(const judge::Outcome& outcome);
+
 /// What a forecast works out.
 enum class Detail {
   kValues,         ///< values and margins by the measures: no uncertainties, zones, sentence or band; verdicts are open

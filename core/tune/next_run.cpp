@@ -84,7 +84,7 @@ std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<
   std::optional<std::vector<double>> chosen;
   // Of the prediction alone: under a guarded rule the limit's own may be the measurement's.
   const double half_width_now = board.forecast(best_recipe, Detail::kValuesAndBand).half_width[limit->outcome];
-  double narrowest = kWorthwhile * half_width_now / kClearlyBetter;
+  double narrowest = kFree;
   for (const auto& x : plans) {
     if (go_on && !go_on()) return std::nullopt;
     const auto recipe = space.recipe(x);
@@ -97,7 +97,10 @@ std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<
     });
     if (!safe) continue;
     const double half_width = expected_half_width(model, board, *own, recipe, best_recipe, limit->outcome);
-    if (half_width < kClearlyBetter * narrowest) {
+    // A plainer plan stays unless a later one is clearly better, and one that narrows nothing gives way to any that
+    // does.
+    if (half_width < kClearlyBetter * narrowest ||
+        (narrowest > kWorthwhile * half_width_now && half_width < std::min(narrowest, kWorthwhile * half_width_now))) {
       narrowest = half_width;
       chosen = x;
     }

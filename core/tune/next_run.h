@@ -14,7 +14,8 @@ const Limit* in_doubt(const Point& point);
 /// edge, and no other placement its peak's upper limit as predicted (or what it was measured at, where that is more).
 /// What a run would leave is the parameters' covariance with that run's information, by the model's sensitivities, and
 /// a prediction that starts from that run. A simpler plan, earlier in that order, is kept unless a later one is
-/// narrower by a twentieth. Absent where none narrows it by a tenth, none is harmless, or `go_on` says stop. Cost: a
+/// narrower by a twentieth, or is the first to narrow it by a tenth. Where none does, the plainest that is harmless is
+/// still the next run: it shows whether it passes. Absent where none is harmless, or `go_on` says stop. Cost: a
 /// forecast with its band, and a march with its gradient for each run, for each of some eight changes.
 std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<const Forecaster*>& boards,
                                 const RecipeSpace& space, const oven::Recipe& now, const Point& best,

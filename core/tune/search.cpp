@@ -1,6 +1,7 @@
 #include "core/tune/search.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <thread>
 
@@ -98,29 +99,26 @@ bool shares_the_error(const judge::Outcome& outcome) {
   return outcome.channel && (what == Measure::kPeak || what == Measure::kTimeAbove || what == Measure::kAreaAbove);
 }
 
+Limit::Kind kind_of(const judge::Outcome& outcome) {
+  if (outcome.value.unit != Unit::kCelsiusPerSecond) return Limit::Kind::kLevel;
+  return is_fall(outcome) ? Limit::Kind::kFall : Limit::Kind::kRise;
+}
+
 bool is_guarded(const window::ProcessWindow& window) { return window.decision_rule == window::DecisionRule::kGuarded; }
 
 }  // namespace
 
-bool may_pass(const Point& point) {
-  constexpr double own = 0.5;  // of a half width: what results of one board are off by besides their common error
-  struct Shift {
-    double least = -1, most = 1;  // half widths
-  };
-  std::map<std::size_t, Shift> shifts;
-  for (const auto& limit : point.limits) {
-    const double half_width = std::max(limit.half_width, 1e-9);
-    if (!limit.common) {
-      if (limit.slack + half_width < 0) return false;
-      continue;
-    }
-    Shift& shift = shifts[limit.board];
-    if (limit.upper)
-      shift.most = std::min(shift.most, limit.slack / half_width + own);
-    else
-      shift.least = std::max(shift.least, -limit.slack / half_width - own);
+double Point::chance() const {
+  std::map<std::pair<std::size_t, Limit::Kind>, std::array<double, 2>> rooms;  // below, above; standard deviations
+  for (const auto& limit : limits) {
+    auto& room =
+        rooms.try_emplace({limit.board, limit.kind}, std::array{kFree, kFree}).first->second[limit.upper ? 1 : 0];
+    room = std::min(room, kCoverage * limit.slack / std::max(limit.half_width, 1e-9));
   }
-  return std::ranges::all_of(shifts, [](const auto& one) { return one.second.least <= one.second.most; });
+  double out = 1;
+  for (const auto& [key, room] : rooms)
+    out *= std::max(0.0, normal_probability(room[0]) + normal_probability(room[1]) - 1);
+  return out;
 }
 
 /// Derivatives of the limits' slack with respect to the variables: [limit · variables + variable].
@@ -165,7 +163,7 @@ Point Search::predicted(const std::vector<double>& x, bool with_band) const {
       for (const bool upper : {false, true}) {
         const auto& limit = upper ? outcome.upper : outcome.lower;
         if (!limit || !target) continue;
-        Limit item{b, i, upper, std::abs(*limit - *target), shares_the_error(outcome)};
+        Limit item{b, i, upper, std::abs(*limit - *target), shares_the_error(outcome), kind_of(outcome)};
         if (!only_.empty() && std::ranges::none_of(only_, [&](const Limit& one) { return one.same(item); })) continue;
         if (with_band) item.half_width = forecast.half_width[i];
         // A pass by the rule keeps U off the limit, and a sure one the prediction's half width: the larger counts.

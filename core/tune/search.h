@@ -20,6 +20,8 @@ struct Limit {
   bool upper = false;
   double scale = 1;     ///< |limit − target|: slack / scale is the margin
   bool common = false;  ///< a placement's peak or a time above a level: off by the error that its board's curves share
+  /// Errors of rises and of falls are errors of their own.
+  enum class Kind { kLevel, kRise, kFall } kind = Kind::kLevel;
   bool same(const Limit& other) const {
     return board == other.board && outcome == other.outcome && upper == other.upper;
   }
@@ -43,13 +45,10 @@ struct Point {
   double margin = 0;  ///< smallest of the limits' margins; very negative where a required result has no value
   double edge = 0;    ///< smallest of their margins at the unfavourable edge
   double sure = 0;    ///< smallest number of half widths to a limit
+  /// That all limits hold: of each board's and kind's, by one common error; the kinds' and boards' chances multiply.
+  /// As Forecast::pass_probability states it, but for what a log does not show.
+  double chance() const;
 };
-
-/// Whether the prediction's error leaves room for a pass: for each board some error that its curves share, within its
-/// half width, brings every limit to be held, where each result is off by up to half of its half width besides; what
-/// does not share that error may be off by all of its own. So a joint that is too cold beside another that is too hot
-/// rules a pass out although each alone may be off by as much.
-bool may_pass(const Point& point);
 
 /// The multipliers at the best margin: which limits hold it down, and how hard.
 struct Binding {

@@ -20,6 +20,7 @@ constexpr double kReserve = 0.02;  // margin beyond the band's edge, for what ro
 constexpr double kLeastChangeHalfWidths = 1.25;
 constexpr double kSureChance = 0.97, kChanceApart = 0.01;  // what is sure enough to be shown first; what differs
 constexpr double kDefaultMargin = 0.2;
+constexpr double kHardlyMoved_C = 3, kMarginNotSeen = 0.02;  // moves that nobody would set, and what they may be worth
 // The coolest recipe would drift to the oven's lower limits on a crawling belt: it stays where predictions were tried.
 constexpr double kCoolestReach_C = 40, kCoolestReachSpeed = 0.2;
 constexpr std::size_t kMostBoards = 31;  // a bit each
@@ -133,9 +134,10 @@ class Tuning {
     } else {
       suggest_all(search, best);
     }
-    // Not sure to pass, or not sure that nothing does.
-    if (!stopped_ && !found.ruled_out && best.point.edge < 0)
+    if (!stopped_ && !found.ruled_out && (best.point.edge < 0 || doubtful())) {
       report_.next_run = next_run(model_, all_, space_, now_, best.point, go_on());
+      if (!report_.next_run && !stopped_) report_.notes.push_back(no_harmless_run_note());
+    }
     return stopped_ ? cut_short() : std::move(report_);
   }
 
@@ -259,7 +261,7 @@ class Tuning {
     std::vector<std::vector<double>> ends = {start_, best.point.x};
     for (const Aim aim : {Aim::kLeastChange, Aim::kMostMargin, Aim::kFastest, Aim::kCoolest}) {
       if (aim == Aim::kMostMargin) {
-        suggest(aim, best.point);
+        suggest(aim, plainer(search, space_, best.point, 0));
         continue;
       }
       if (aim == Aim::kLeastChange && now_passes_) continue;
@@ -279,9 +281,36 @@ class Tuning {
       if (found.point.margin < goal.margin - kMarginMissed)
         report_.notes.push_back(missed_margin_note(aim, goal.margin, best.point.margin));
       else if (found.point.margin >= 0 && space_.allows(found.point.x))
-        suggest(aim, found.point);
+        suggest(aim, aim == Aim::kCoolest ? plainer(near_search, near, found.point, goal.margin)
+                                          : plainer(search, space_, found.point, goal.margin));
     }
     surest_first();
+  }
+
+  /// Moves of a degree or two go back where neither margin nor chance falls noticeably: they are noise to whoever sets
+  /// them.
+  Point plainer(const Search& search, const RecipeSpace& space, const Point& from, double least_margin) const {
+    const double margin = std::max(least_margin - kMarginMissed, from.margin - kMarginNotSeen);
+    const double chance = from.chance() - kChanceApart;
+    std::vector<std::size_t> moved;
+    for (std::size_t k = 0; k < space.speed(); ++k)
+      if (from.x[k] != x_now_[k] && std::abs(from.x[k] - x_now_[k]) <= kHardlyMoved_C) moved.push_back(k);
+    std::ranges::sort(moved, {}, [&](std::size_t k) { return std::abs(from.x[k] - x_now_[k]); });
+    Point out = from;
+    for (const std::size_t k : moved) {
+      auto x = out.x;
+      x[k] = x_now_[k];
+      if (!space.allows(x)) continue;
+      Point without = search.at(x, true);
+      if (without.margin >= margin && without.chance() >= chance) out = std::move(without);
+    }
+    return out;
+  }
+
+  /// Whether the likeliest suggestion is not likely enough to be left without a word.
+  bool doubtful() const {
+    const auto& shown = report_.suggestions;
+    return !shown.empty() && chance_of(shown.front()) >= 0 && chance_of(shown.front()) < kDoubtfulChance;
   }
 
   /// What is shown first is sure to pass, or the surest: by its chance, where that is not known by its half widths.
@@ -294,9 +323,8 @@ class Tuning {
     const bool sure_enough = known
                                  ? chance_of(shown.front()) >= std::min(kSureChance, chance_of(*surest) - kChanceApart)
                                  : shown.front().sure >= std::min(kLeastChangeHalfWidths, surest->sure);
-    const bool doubtful = known && chance_of(*surest) < kDoubtfulChance;
     if (!sure_enough) std::rotate(shown.begin(), surest, surest + 1);
-    if (!doubtful) return;
+    if (!doubtful()) return;
     shown.front().doubtful = true;
     shown.front().sentence += doubtful_words();
   }

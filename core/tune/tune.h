@@ -43,7 +43,8 @@ struct Infeasible {
   std::string sentence;
   std::vector<Conflict> conflicts;
   double best_margin = 0;
-  bool ruled_out = true;  ///< a pass of the best recipe lies beyond its half widths; false: the next run may show one
+  bool ruled_out =
+      true;  ///< the error of no recipe found leaves room for a pass; false: undetermined, a run may show one
   oven::Recipe best;
 };
 

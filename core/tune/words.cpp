@@ -163,9 +163,11 @@ std::string doubtful_words() { return " It is not sure to pass: of those found i
 
 std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<std::string>& names) {
   std::string out = fmt::format(
-      "No recipe of this oven {} every requirement: the best margin that the model finds is \u2212{:.0f} %{}.",
+      "No recipe of this oven {} every requirement: the best margin that the model finds is \u2212{:.0f} %, and its "
+      "error "
+      "{}.",
       infeasible.ruled_out ? "holds" : "is predicted to hold", -100 * infeasible.best_margin,
-      infeasible.ruled_out ? "" : ", and its error does not rule a pass out");
+      infeasible.ruled_out ? "leaves no room for a pass" : "does not rule a pass out");
   if (infeasible.conflicts.empty()) return out;
   out += " What stands against each other:";
   for (std::size_t i = 0; i < infeasible.conflicts.size(); ++i) {
@@ -178,7 +180,7 @@ std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<
                        conflict.trace.empty() ? "" : " of " + conflict.trace, on_board, number(conflict.limit),
                        unit_symbol(conflict.unit), conflict.give, digits, unit_symbol(conflict.unit));
   }
-  return out + "." + spread_of_peaks(infeasible.conflicts);
+  return out + "." + (infeasible.ruled_out ? spread_of_peaks(infeasible.conflicts) : "");
 }
 
 std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, std::optional<double> value,
@@ -187,13 +189,18 @@ std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, s
   const int digits = next_run.unit == Unit::kCelsiusPerSecond ? 2 : 1;
   std::string what = what_changes(oven, next_run.changes);
   if (!what.empty()) what[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(what[0])));
-  return fmt::format(
-      "The prediction is not sharp enough to {} a pass: {}{} is {}± {:.{}f} {} at the best recipe. An "
-      "instrumented "
-      "run of {} is expected to narrow that to ± {:.{}f} {}.",
+  std::string out = fmt::format(
+      "The prediction is not sharp enough to {} a pass: {}{} is {}± {:.{}f} {} at the best recipe. An instrumented run "
+      "of {} ",
       fails ? "rule out" : "promise", next_run.requirement, next_run.trace.empty() ? "" : " of " + next_run.trace,
       value ? fmt::format("{:.{}f} ", *value, digits) : "", next_run.half_width, digits, unit,
-      is_best ? "that recipe itself" : "the present recipe with " + what, next_run.half_width_then, digits, unit);
+      is_best ? "that recipe itself" : "the present recipe with " + what);
+  constexpr double narrows = 0.9;
+  if (next_run.half_width_then < narrows * next_run.half_width)
+    return out + fmt::format("is expected to narrow that to ± {:.{}f} {}.", next_run.half_width_then, digits, unit);
+  return out + (is_best
+                    ? "shows whether it passes, and what is suggested after it stands on that run."
+                    : "is the nearest that is known to be harmless; what is suggested after it stands on that run.");
 }
 
 std::string missed_margin_note(Aim aim, double margin, double best) {
@@ -203,6 +210,11 @@ std::string missed_margin_note(Aim aim, double margin, double best) {
                        titled(aim_name(aim)), 100 * margin);
   return fmt::format("{}: no recipe was found that keeps a margin of {:.0f} %; the most is {:.0f} %.",
                      titled(aim_name(aim)), 100 * margin, 100 * best);
+}
+
+std::string no_harmless_run_note() {
+  return "No next run is named: of the changes of recipe that were tried none is known to keep every body inside its "
+         "limits and every peak below its upper limit.";
 }
 
 std::string guarded_note() {

@@ -30,6 +30,8 @@ std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, s
                               bool is_best, bool fails);
 /// "Fastest: no recipe keeps a margin of 40 %, the most is 22 %."
 std::string missed_margin_note(Aim aim, double margin, double best);
+/// No suggestion is sure to pass, and no run that would tell more is known to be harmless.
+std::string no_harmless_run_note();
 /// A window's rule is guarded, and what is inside its limits lies within its uncertainty of one.
 std::string guarded_note();
 /// "Coolest: the present recipe is that already."

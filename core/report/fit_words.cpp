@@ -39,6 +39,14 @@ constexpr Word kPlacement[] = {{"time constant", "how fast it heats"},
                                {"share of the top side", "how much of its heat comes from the top"}};
 constexpr std::string_view kOffset = "offset of zone ", kExchange = "exchange in zone ";
 
+/// A parameter's name without the unit it is worked out in. Names of placements may hold commas.
+std::string without_unit(const std::string& parameter) {
+  for (const std::string_view unit :
+       {", °C", ", K", ", s", ", mm", ", ln", ", ln mm", ", ln s", ", ln 1/s", ", per 100 K"})
+    if (parameter.ends_with(unit)) return parameter.substr(0, parameter.size() - unit.size());
+  return parameter;
+}
+
 std::string in_words(const std::string& parameter, std::span<const Word> table) {
   const auto found = std::ranges::find_if(table, [&](const Word& word) { return parameter == word.parameter; });
   return found == table.end() ? parameter : found->words;
@@ -86,7 +94,7 @@ std::string not_told_words(const std::vector<std::string>& parameters) {
     return true;
   };
   for (const auto& parameter : parameters) {
-    const std::string name = parameter.substr(0, parameter.rfind(", "));  // without its unit
+    const std::string name = without_unit(parameter);
     if (take(name, kOffset, offsets) || take(name, kExchange, exchanges)) continue;
     const auto colon = name.rfind(": ");
     if (colon == std::string::npos) {
@@ -106,8 +114,10 @@ std::string not_told_words(const std::vector<std::string>& parameters) {
     parts.push_back("how strongly " + zones_in_words(exchanges) + " heat" + (exchanges.size() > 1 ? "" : "s"));
   for (const auto& [words, at] : places)
     parts.push_back(words + (at.size() > 2 ? fmt::format(" at {} placements", at.size()) : " at " + listed(at)));
+  constexpr std::size_t most = 5;  // in as much room as it is worth: the whole list stands in JSON
   std::string out;
-  for (const auto& part : parts) out += (out.empty() ? "" : "; ") + part;
+  for (std::size_t i = 0; i < std::min(most, parts.size()); ++i) out += (i ? "; " : "") + parts[i];
+  if (parts.size() > most) out += fmt::format("; and {} more", parts.size() - most);
   return out;
 }
 

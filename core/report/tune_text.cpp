@@ -78,6 +78,8 @@ std::string tune_text(const tune::Learned& learned, const Present& now, const tu
         return !tune::changes(learned.model.problem.oven, run.source.recipe, last).empty();
       }))
     out += "\n" + wrapped("Changes count from the recipe of the last run, " + last.identity.name + ".");
+  if (!learned.model.report.usable)
+    return out + "\n" + wrapped("No suggestion is made: " + learned.model.report.message + ".");
   if (report.infeasible) out += "\n" + wrapped(report.infeasible->sentence);
   if (report.cut_short) out += "\nThe search was stopped: undetermined.\n";
   for (const auto& suggestion : report.suggestions) {

@@ -31,7 +31,10 @@ constexpr SlopeError kRise{0.02, 0.14, 0.07, 0.25}, kFall{0.025, 0.85, 0.08, 0.3
 constexpr double kPeak_C = 0.3;
 constexpr double kTimeAboveChange = 0.08;  // of the change of a time above a level, in the same way
 constexpr double kFallUnseen = 0.3;        // of a fall that the log hardly shows: a share of it
-constexpr double kSlopeAlone = 0.04;       // of a run that is only imagined: a share of the slope
+// Of a run that is only imagined, shares of the slope: in an oven that has run, and in one of which nothing is known.
+// How sharply air changes at a zone's edge then stands at its prior, and light parts answer that
+// (docs/first_recipe.md).
+constexpr double kSlopeAlone = 0.15, kSlopeAnyOven = 0.4;
 
 bool is_slope(const judge::Outcome& outcome) { return outcome.value.unit == Unit::kCelsiusPerSecond; }
 
@@ -141,7 +144,12 @@ double Forecaster::slope_half_width(const judge::Outcome& outcome, std::size_t i
                                     const oven::Recipe& recipe) const {
   const heat::ModelRun& run = model_.problem.runs[subject_.model_run];
   const double slope = *outcome.value.value;
-  if (run.imagined || index >= measured_.size() || !measured_[index]) return kCoverage * kSlopeAlone * slope;
+  if (run.imagined || index >= measured_.size() || !measured_[index]) {
+    const auto mixing = heat::ParameterMap::kMixingUpstream;
+    const double unknown =
+        std::min(1.0, model_.covariance[mixing * (model_.theta.size() + 1)]);  // of the prior's variance
+    return kCoverage * std::lerp(kSlopeAlone, kSlopeAnyOven, unknown) * slope;
+  }
   if (is_fall(outcome) && ends_hot(*subject_.run, outcome)) return kCoverage * kFallUnseen * slope;
   const SlopeError& error = is_fall(outcome) ? kFall : kRise;
   const double belt = std::log(recipe.speed_mm_per_min / run.recipe.speed_mm_per_min);

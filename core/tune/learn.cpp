@@ -115,6 +115,38 @@ std::string Learned::board_name(std::size_t board_index) const {
   return board && !board->identity.name.empty() ? board->identity.name : "board " + std::to_string(board_index + 1);
 }
 
+namespace {
+
+/// What of a run hides the entry, and what to do about it.
+std::string no_entry_words(const run::Run& run) {
+  constexpr double rises_C = 60, hot_C = 50;  // as oven::find_entry wants it; well above a room
+  double most_C = 0, first_C = 1e9;
+  for (const auto& channel : run.channels) {
+    if (!channel.trace) continue;
+    const auto T = channel.trace->temperature_C();
+    most_C = std::max(most_C, *std::ranges::max_element(T) - T.front());
+    first_C = std::min(first_C, T.front());
+  }
+  std::string out = "does not show when the board entered the oven: ";
+  if (first_C > hot_C)
+    return out +
+           fmt::format(
+               "it begins at {:.0f} °C, when the board is in the oven already. Log from before the entry, or give "
+               "the entry with --entry, on the log's clock",
+               first_C);
+  if (most_C < rises_C)
+    return out +
+           fmt::format(
+               "no thermocouple rises by more than {:.0f} °C. Check that it is the log of a pass through the oven, "
+               "and that the thermocouples are attached",
+               most_C);
+  return out +
+         "no thermocouple bends upward where the first heated zone would begin. Check that the log, oven and recipe "
+         "belong together, or give the entry with --entry";
+}
+
+}  // namespace
+
 Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source, run::Run run) {
   MeasuredRun out;
   out.run = std::move(run);
@@ -132,12 +164,7 @@ Result<MeasuredRun> measured_run(const oven::Oven& oven, RunSource source, run::
     out.entry = {*source.entry_s, 0.3, oven::Entry::Source::kGiven};
   } else {
     const auto found = oven::find_entry(out.run, oven, source.recipe, source.board ? &*source.board : nullptr);
-    if (!found)
-      return Error{ErrorCode::kUndetermined,
-                   "does not show when the board entered the oven: give it with --entry",
-                   {source.log, 0, 0},
-                   {},
-                   {}};
+    if (!found) return Error{ErrorCode::kUndetermined, no_entry_words(out.run), {source.log, 0, 0}, {}, {}};
     out.entry = *found;
   }
   out.source = std::move(source);

@@ -187,6 +187,15 @@ std::string sentence_of(const Start& start, const heat::ExchangeLevel& level) {
   for (std::size_t i = 0; i < start.predicted.half_width.size(); ++i)
     if (start.predicted.judgement.all(i).measure.measure == measure::Measure::kPeak)
       band_C = std::max(band_C, start.predicted.half_width[i]);
+  // Rises are known least: how sharply the air changes from zone to zone shows in light parts alone.
+  double rise = 0, rise_band = 0;
+  for (std::size_t i = 0; i < start.predicted.half_width.size(); ++i) {
+    const auto& outcome = start.predicted.judgement.all(i);
+    if (outcome.measure.measure != measure::Measure::kSteepestRise || !outcome.value.value) continue;
+    if (*outcome.value.value + start.predicted.half_width[i] <= rise + rise_band) continue;
+    rise = *outcome.value.value;
+    rise_band = start.predicted.half_width[i];
+  }
   const bool alike = std::lround(coldest_C) == std::lround(hottest_C);
   std::string out = fmt::format(
       "{} has not been measured. By its size and parts alone{}, this recipe is expected to bring it to peaks {}, known "
@@ -198,6 +207,7 @@ std::string sentence_of(const Start& start, const heat::ExchangeLevel& level) {
       alike ? fmt::format("of {:.0f} °C", hottest_C)
             : fmt::format("from {:.0f} °C ({}) to {:.0f} °C ({})", coldest_C, coldest, hottest_C, hottest),
       band_C);
+  if (rise > 0) out += fmt::format(", and to rises of up to {:.1f} °C/s, known to ± {:.1f} °C/s", rise, rise_band);
   if (start.predicted.pass_probability)
     out += fmt::format("; it passes with a probability of about {:.0f} %",
                        std::clamp(100 * *start.predicted.pass_probability, 1.0, 99.0));

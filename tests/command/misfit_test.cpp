@@ -130,6 +130,7 @@ TEST_F(Misfit, AGoodLogRaisesNoAlarm) {
   const auto report = fit();
   EXPECT_TRUE(report["usable"]) << report["message"];
   EXPECT_TRUE(report["warnings"].empty()) << report["warnings"];
+  EXPECT_FALSE(report["contradicted"]);
 }
 
 TEST_F(Misfit, ASpeedThatIsFivePerCentWrongIsNamed) {
@@ -141,6 +142,7 @@ TEST_F(Misfit, ASpeedThatIsFivePerCentWrongIsNamed) {
     EXPECT_TRUE(
         warns(fit(), factor < 1 ? "% faster than the recipe's 760 mm/min" : "% slower than the recipe's 840 mm/min"))
         << fit()["warnings"];
+    EXPECT_TRUE(fit()["contradicted"]);
     states_no_chance(ran("tune"));
   }
 }
@@ -191,7 +193,7 @@ TEST_F(Misfit, CurvesThatIgnoreTheZonesGiveNoSuggestion) {
 
 TEST_F(Misfit, ALogAtRoomTemperatureAsksForTheEntry) {
   write_log(usual_, 420, [](double, double) { return 24.0; });
-  refused("does not show when the board entered the oven");
+  refused("does not show when the board entered the oven: no thermocouple rises by more than");
   refused("", {"--entry", "10"});
 }
 
@@ -228,6 +230,11 @@ applies_to = "all"
   const auto tuned = ran("tune", {"--entry", "10"});
   EXPECT_EQ(tuned.status, 5) << tuned.err;
   states_no_chance(tuned);
+}
+
+TEST_F(Misfit, ALogThatBeginsHotSaysSoWithoutAnEntry) {
+  write_log(usual_, 420, {}, 80);
+  refused("when the board is in the oven already. Log from before the entry, or give the entry with --entry");
 }
 
 TEST_F(Misfit, OneThermocoupleSpeaksForItsPlaceAlone) {

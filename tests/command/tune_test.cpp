@@ -195,6 +195,7 @@ TEST(Tune, SeveralBoardsShareOrAreGrouped) {
     EXPECT_GE(suggestion["boards"][1]["margin"].get<double>(), 0);
   }
   EXPECT_TRUE(shared["groups"].empty());
+  EXPECT_EQ(shared["now"]["board"], "Tern, main side");  // like curves and windows: the first
 
   const auto apart = ovenwright_program({"tune", "--runs", folder.path("apart.toml"), "--format", "json"});
   EXPECT_EQ(apart.status, 1) << apart.err;
@@ -203,6 +204,10 @@ TEST(Tune, SeveralBoardsShareOrAreGrouped) {
   EXPECT_FALSE(grouped["infeasible"].is_null());
   ASSERT_EQ(grouped["groups"].size(), 2u) << apart.out;
   EXPECT_TRUE(grouped["fewest_groups"]);
+  EXPECT_TRUE(grouped["undetermined"].is_null());
+  EXPECT_EQ(grouped["now"]["board"], "Tern, copper heavy");  // the demo peaks at 232 °C and above, and needs 256
+  const auto text = ovenwright_program({"tune", "--runs", folder.path("apart.toml")});
+  EXPECT_NE(text.out.find("Now, worst of all boards Tern, copper heavy: Fail."), std::string::npos) << text.out;
 }
 
 TEST(Tune, NeedsAWindowAndARecipeForEachLog) {

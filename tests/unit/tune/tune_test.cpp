@@ -403,6 +403,9 @@ TEST(Tune, WhereNothingCanPassAsGuardedThatIsSaid) {
     EXPECT_EQ(suggestion.predicted.front().judgement.verdict, judge::Verdict::kConditionalPass);
   EXPECT_TRUE(std::ranges::any_of(
       report.notes, [](const std::string& note) { return note.find("guarded rule") != std::string::npos; }));
+  // No chance of a pass by the rule: what to run next is named.
+  EXPECT_LT(report.suggestions.front().predicted.front().pass_probability.value_or(1), 0.9);
+  EXPECT_TRUE(report.next_run);
 }
 
 // Source: a margin of 100 % is every peak at the target, and three time constants do not peak alike.

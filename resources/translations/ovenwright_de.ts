@@ -819,6 +819,10 @@
         <source>Coolest: the present recipe is that already.</source>
         <translation>Am kühlsten: das jetzige Rezept ist es schon.</translation>
     </message>
+    <message>
+        <source>No next run is named: of the changes of recipe that were tried none is known to keep every body inside its limits and every peak below its upper limit.</source>
+        <translation>Kein nächster Lauf wird genannt: von keiner der versuchten Änderungen des Rezepts ist bekannt, dass jedes Bauteil innerhalb seiner Grenzen und jede Spitze unter ihrer Obergrenze bleibt.</translation>
+    </message>
 </context>
 <context>
     <name>Notice</name>
@@ -1860,10 +1864,6 @@
         <translation>Die Fehler der Kurven einer Baugruppe sind meist ein Fehler: Liegt eine zu hoch, vielleicht alle.</translation>
     </message>
     <message>
-        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1.</source>
-        <translation>Kein Rezept dieses Ofens hält alle Anforderungen: Die beste Reserve, die das Modell findet, ist %1.</translation>
-    </message>
-    <message>
         <source>the board</source>
         <translation>die Baugruppe</translation>
     </message>
@@ -1936,6 +1936,10 @@
     <message>
         <source>zones %1 cooler</source>
         <translation>Zonen %1 kühler</translation>
+    </message>
+    <message>
+        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1, and its error leaves no room for a pass.</source>
+        <translation>Kein Rezept dieses Ofens erfüllt alle Anforderungen: die beste Reserve, die das Modell findet, ist %1, und ihr Fehler lässt keinen Raum für ein Bestehen.</translation>
     </message>
 </context>
 <context>
@@ -6137,6 +6141,10 @@
     <message>
         <source>No chance of passing is stated while the log contradicts the files.</source>
         <translation>Solange das Log den Dateien widerspricht, wird keine Chance zu bestehen genannt.</translation>
+    </message>
+    <message>
+        <source>Not known: a recipe that passes may exist</source>
+        <translation>Nicht bekannt: ein Rezept, das besteht, kann es geben</translation>
     </message>
 </context>
 <context>

@@ -819,6 +819,10 @@
         <source>Coolest: the present recipe is that already.</source>
         <translation>Más fría: la receta actual ya lo es.</translation>
     </message>
+    <message>
+        <source>No next run is named: of the changes of recipe that were tried none is known to keep every body inside its limits and every peak below its upper limit.</source>
+        <translation>No se propone ninguna pasada siguiente: de los cambios de receta probados, de ninguno se sabe que mantenga cada cuerpo dentro de sus límites y cada pico por debajo de su límite superior.</translation>
+    </message>
 </context>
 <context>
     <name>Notice</name>
@@ -1860,10 +1864,6 @@
         <translation>Los errores de las curvas de una placa suelen ser un mismo error: si una marca alto, quizá todas.</translation>
     </message>
     <message>
-        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1.</source>
-        <translation>Ninguna receta de este horno cumple todos los requisitos: el mejor margen que halla el modelo es %1.</translation>
-    </message>
-    <message>
         <source>the board</source>
         <translation>la placa</translation>
     </message>
@@ -1936,6 +1936,10 @@
     <message>
         <source>zones %1 cooler</source>
         <translation>zonas %1 más frías</translation>
+    </message>
+    <message>
+        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1, and its error leaves no room for a pass.</source>
+        <translation>Ninguna receta de este horno cumple todos los requisitos: el mejor margen que encuentra el modelo es %1, y su error no deja lugar a que cumpla.</translation>
     </message>
 </context>
 <context>
@@ -6137,6 +6141,10 @@
     <message>
         <source>No chance of passing is stated while the log contradicts the files.</source>
         <translation>No se indica ninguna probabilidad de cumplir mientras el registro contradiga los archivos.</translation>
+    </message>
+    <message>
+        <source>Not known: a recipe that passes may exist</source>
+        <translation>No se sabe: puede existir una receta que cumpla</translation>
     </message>
 </context>
 <context>

@@ -795,6 +795,10 @@
         <source>Coolest: the present recipe is that already.</source>
         <translation>最低温：目前的配方已是如此。</translation>
     </message>
+    <message>
+        <source>No next run is named: of the changes of recipe that were tried none is known to keep every body inside its limits and every peak below its upper limit.</source>
+        <translation>未提出下一次过炉：在试过的配方变动中，没有一个确知能让每个元件本体都在界限内、每个峰值都低于其上限。</translation>
+    </message>
 </context>
 <context>
     <name>Notice</name>
@@ -1827,10 +1831,6 @@
         <translation>同一块板各曲线的误差多半是同一个误差：一条偏高，可能全都偏高。</translation>
     </message>
     <message>
-        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1.</source>
-        <translation>此炉没有配方能满足全部要求：模型找到的最佳裕量为 %1。</translation>
-    </message>
-    <message>
         <source>the board</source>
         <translation>整板</translation>
     </message>
@@ -1903,6 +1903,10 @@
     <message>
         <source>zones %1 cooler</source>
         <translation>温区低 %1</translation>
+    </message>
+    <message>
+        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1, and its error leaves no room for a pass.</source>
+        <translation>这台炉没有任何配方能满足所有要求：模型找到的最佳裕量为 %1，其误差也不足以使之合格。</translation>
     </message>
 </context>
 <context>
@@ -6062,6 +6066,10 @@
     <message>
         <source>No chance of passing is stated while the log contradicts the files.</source>
         <translation>记录与文件不符时，不给出合格概率。</translation>
+    </message>
+    <message>
+        <source>Not known: a recipe that passes may exist</source>
+        <translation>尚不确定：可能存在合格的配方</translation>
     </message>
 </context>
 <context>

@@ -795,6 +795,10 @@
         <source>Coolest: the present recipe is that already.</source>
         <translation>最低溫：目前的配方已是如此。</translation>
     </message>
+    <message>
+        <source>No next run is named: of the changes of recipe that were tried none is known to keep every body inside its limits and every peak below its upper limit.</source>
+        <translation>未提出下一次過爐：在試過的配方變動中，沒有一個確知能讓每個元件本體都在界限內、每個峰值都低於其上限。</translation>
+    </message>
 </context>
 <context>
     <name>Notice</name>
@@ -1827,10 +1831,6 @@
         <translation>同一塊板各曲線的誤差多半是同一個誤差：一條偏高，可能全都偏高。</translation>
     </message>
     <message>
-        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1.</source>
-        <translation>此爐沒有配方能滿足全部要求：模型找到的最佳裕度為 %1。</translation>
-    </message>
-    <message>
         <source>the board</source>
         <translation>整板</translation>
     </message>
@@ -1903,6 +1903,10 @@
     <message>
         <source>zones %1 cooler</source>
         <translation>溫區低 %1</translation>
+    </message>
+    <message>
+        <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1, and its error leaves no room for a pass.</source>
+        <translation>這座爐沒有任何配方能滿足所有要求：模型找到的最佳裕度為 %1，其誤差也不足以使之合格。</translation>
     </message>
 </context>
 <context>
@@ -6062,6 +6066,10 @@
     <message>
         <source>No chance of passing is stated while the log contradicts the files.</source>
         <translation>記錄與檔案不符時，不給出合格機率。</translation>
+    </message>
+    <message>
+        <source>Not known: a recipe that passes may exist</source>
+        <translation>尚不確定：可能存在合格的配方</translation>
     </message>
 </context>
 <context>

@@ -61,6 +61,9 @@ constexpr const char* kPatterns[] = {
     QT_TRANSLATE_NOOP("Model",
                       "No recipe was found that passes by the guarded rule of the window: what is suggested is inside "
                       "the limits, and within its uncertainty of one."),
+    QT_TRANSLATE_NOOP("Model",
+                      "No next run is named: of the changes of recipe that were tried none is known to keep every body "
+                      "inside its limits and every peak below its upper limit."),
     QT_TRANSLATE_NOOP("Model", "Fastest: no recipe near the present one was found that keeps a margin of %1 %."),
     QT_TRANSLATE_NOOP("Model", "Coolest: no recipe near the present one was found that keeps a margin of %1 %."),
     QT_TRANSLATE_NOOP("Model", "Fastest: no recipe was found that keeps a margin of %1 %; the most is %2 %."),

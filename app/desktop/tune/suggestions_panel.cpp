@@ -164,7 +164,8 @@ void SuggestionsPanel::fillReport(QVBoxLayout* layout) {
   if (report.cut_short)
     say(tr("Undetermined: the search was stopped before it had looked everywhere."), 13, false, theme.text);
   if (report.infeasible) {
-    say(tr("No recipe passes"), 15, true, theme.text);
+    say(report.infeasible->ruled_out ? tr("No recipe passes") : tr("Not known: a recipe that passes may exist"), 15,
+        true, theme.text);
     say(infeasibleText(*report.infeasible, m_format), 13, false, theme.text);
     if (!report.infeasible->conflicts.empty()) say(tr("What stands against each other:"), 12, false, theme.secondary);
     for (const QString& conflict : conflictTexts(*report.infeasible, m_format)) say(conflict, 13, false, theme.text);

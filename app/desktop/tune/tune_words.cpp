@@ -293,7 +293,9 @@ QStringList cautionsInFull() {
 QString infeasibleText(const tune::Infeasible& infeasible, const Format& format) {
   const QString text =
       (infeasible.ruled_out
-           ? Words::tr("No recipe of this oven holds every requirement: the best margin that the model finds is %1.")
+           ? Words::tr(
+                 "No recipe of this oven holds every requirement: the best margin that the model finds is %1, and "
+                 "its error leaves no room for a pass.")
            : Words::tr("No recipe of this oven is predicted to hold every requirement: the best margin that the model "
                        "finds is %1, and its error does not rule a pass out."))
           .arg(format.percent(infeasible.best_margin));
@@ -304,7 +306,8 @@ QString infeasibleText(const tune::Infeasible& infeasible, const Format& format)
                                 [upper](const auto& c) { return c.peak && c.upper == upper && c.value.has_value(); });
   };
   const auto low = peak(false), high = peak(true);
-  if (low == conflicts.end() || high == conflicts.end() || low->trace == high->trace) return text;
+  if (!infeasible.ruled_out || low == conflicts.end() || high == conflicts.end() || low->trace == high->trace)
+    return text;
   const double apart_C = *high->value - *low->value, room_C = high->limit - low->limit;
   if (apart_C <= room_C) return text;
   return text + u' ' +

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <map>
 #include <thread>
 #include <utility>
 
@@ -54,24 +53,19 @@ bool surer(const Point& a, const Point& b) {
 }  // namespace
 
 bool may_pass(const Point& point) {
-  constexpr double own = 0.5;  // of a half width: what results of one board are off by besides their common error
-  struct Shift {
-    double least = -1, most = 1;  // half widths
-  };
-  std::map<std::size_t, Shift> shifts;
+  constexpr double own = 0.5;   // of a half width: what results are off by besides their common error
+  double least = -1, most = 1;  // of the common error, half widths
   for (const auto& limit : point.limits) {
     const double half_width = std::max(limit.half_width, 1e-9);
     if (!limit.common) {
       if (limit.slack + half_width < 0) return false;
-      continue;
+    } else if (limit.upper) {
+      most = std::min(most, limit.slack / half_width + own);
+    } else {
+      least = std::max(least, -limit.slack / half_width - own);
     }
-    Shift& shift = shifts[limit.board];
-    if (limit.upper)
-      shift.most = std::min(shift.most, limit.slack / half_width + own);
-    else
-      shift.least = std::max(shift.least, -limit.slack / half_width - own);
   }
-  return std::ranges::all_of(shifts, [](const auto& one) { return one.second.least <= one.second.most; });
+  return least <= most;
 }
 
 std::vector<double> clamped(const RecipeSpace& space, std::vector<double> x) {

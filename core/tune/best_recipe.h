@@ -12,10 +12,10 @@ namespace ovenwright::tune {
 /// first to cool; a soak can be one flat stretch or a slope.
 std::vector<std::vector<double>> other_starts(const RecipeSpace& space, const std::vector<double>& x);
 
-/// Whether the prediction's error leaves room for a pass: for each board some error that its curves share, within its
-/// half width, brings every limit to be held, where each result is off by up to half of its half width besides; what
-/// does not share that error may be off by all of its own. So a joint that is too cold beside another that is too hot
-/// rules a pass out although each alone may be off by as much.
+/// Whether the prediction's error leaves room for a pass: some error that all curves share, within its half width,
+/// brings every limit to be held, where each result is off by up to half of its half width besides; what does not share
+/// that error may be off by all of its own. So a joint that is too cold beside another that is too hot rules a pass out
+/// although each alone may be off by as much. Boards that ran in one oven count as one: what they share is the oven.
 bool may_pass(const Point& point);
 
 /// The best recipe of several searches.

@@ -115,9 +115,12 @@ double Point::chance() const {
         rooms.try_emplace({limit.board, limit.kind}, std::array{kFree, kFree}).first->second[limit.upper ? 1 : 0];
     room = std::min(room, kCoverage * limit.slack / std::max(limit.half_width, 1e-9));
   }
-  double out = 1;
+  std::map<std::size_t, double> boards;
   for (const auto& [key, room] : rooms)
-    out *= std::max(0.0, normal_probability(room[0]) + normal_probability(room[1]) - 1);
+    boards.try_emplace(key.first, 1.0).first->second *=
+        std::max(0.0, normal_probability(room[0]) + normal_probability(room[1]) - 1);
+  double out = 1;
+  for (const auto& [board, chance] : boards) out = std::min(out, chance);
   return out;
 }
 

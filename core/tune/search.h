@@ -45,7 +45,8 @@ struct Point {
   double margin = 0;  ///< smallest of the limits' margins; very negative where a required result has no value
   double edge = 0;    ///< smallest of their margins at the unfavourable edge
   double sure = 0;    ///< smallest number of half widths to a limit
-  /// That all limits hold: of each board's and kind's, by one common error; the kinds' and boards' chances multiply.
+  /// That all limits hold of the board that is least likely to: of each kind's by one common error, and the kinds'
+  /// chances multiply.
   /// As Forecast::pass_probability states it, but for what a log does not show.
   double chance() const;
 };

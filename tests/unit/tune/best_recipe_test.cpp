@@ -37,10 +37,10 @@ TEST(MayPass, WhatDoesNotShareTheErrorHasAllOfItsOwn) {
   EXPECT_FALSE(may_pass(point({limit(true, -2.1, 2, false), limit(false, 5, 2)})));
 }
 
-TEST(MayPass, BoardsHaveErrorsOfTheirOwn) {
+TEST(MayPass, BoardsOfOneOvenShareItsError) {
   auto cold = limit(false, -1.9, 2), hot = limit(true, -1.9, 2);
   hot.board = 1;
-  EXPECT_TRUE(may_pass(point({cold, hot})));
+  EXPECT_FALSE(may_pass(point({cold, hot})));
 }
 
 // Source: a half width is 1.96 standard deviations; Φ(1.96) = 0.9750021, Φ(1) = 0.8413447 (tables of the normal
@@ -54,6 +54,9 @@ TEST(PointChance, IsThatOfOneCommonErrorForEachKind) {
   rise.kind = Limit::Kind::kRise;
   EXPECT_NEAR(point({limit(true, 2, 2), rise}).chance(), 0.9750021 * 0.9750021, 1e-6);
   EXPECT_EQ(point({limit(false, -1, 2), limit(true, -1, 2)}).chance(), 0);
+  auto other_board = limit(true, 1, 1.96);
+  other_board.board = 1;
+  EXPECT_NEAR(point({limit(true, 2, 2), other_board}).chance(), 0.8413447, 1e-6);
 }
 
 // Starts lie within the oven's bounds, differ, and leave alone what is locked.

@@ -17,6 +17,7 @@ constexpr double kLeastLatent_K = -4;
 constexpr double kSettled = 0.5;
 constexpr int kMoreIterations = 5;
 constexpr double kNotDetermined = 0.9;  // of the prior spread left
+constexpr double kOrdinary = 20;        // of ovens as the priors have them, see strangeness()
 
 /// The whitened residuals and the priors as a least-squares problem in units of the priors' standard deviations, in its
 /// condensed form: JᵀJ and Jᵀr are gathered placement by placement (a row has few columns that are not zero), and their
@@ -146,6 +147,18 @@ std::vector<double> inverse(const std::vector<double>& information, std::size_t 
   return {out.data(), out.data() + out.size()};
 }
 
+/// The pulls' mean square by the evidence framework: Σz² over γ = Σ(1 − posterior variance), the number of parameters
+/// that the data determine (MacKay, Bayesian interpolation, Neural Computation 4 (1992), from memory), with kOrdinary
+/// pulls of mean square 1 counted in, so that little data says little.
+double strangeness(const std::vector<double>& z, const std::vector<double>& covariance) {
+  double pulls = kOrdinary, determined = kOrdinary;
+  for (std::size_t p = 0; p < z.size(); ++p) {
+    pulls += z[p] * z[p];
+    determined += 1 - covariance[p * z.size() + p];
+  }
+  return pulls / determined;
+}
+
 }  // namespace
 
 Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& progress, int most_iterations) {
@@ -172,6 +185,7 @@ Result<HeatModel> identify(Problem problem, const std::function<bool(double)>& p
   }
   out.theta = misfit.theta(fit.x.data());
   out.covariance = inverse(fit.information, P);
+  out.strangeness = strangeness(fit.x, out.covariance);
   for (std::size_t p = 0; p < P; ++p) {
     const Prior& prior = misfit.prior()[p];
     out.sd.push_back(prior.sd);

@@ -36,6 +36,9 @@ struct HeatModel {
   std::vector<double> theta;       ///< in the parameters' own units
   std::vector<double> sd;          ///< of the priors, the units of the covariance
   std::vector<double> covariance;  ///< of (θ − mean)/sd, row by row
+  /// How far this oven is from the ovens that the priors are of: the mean square of the pulls (θ − mean)/sd, over as
+  /// many parameters as the data could pull. 1 where the priors are right; bands grow with it.
+  double strangeness = 1;
   FitReport report;
 };
 

@@ -7,13 +7,15 @@
 namespace ovenwright::heat {
 namespace {
 
-// Band: 1.96 √((kCovariance σ_θ)² + kFloor_C² + (kChange |Δ|)² + (kClock_s |dT/dt|)² + (kBelt ln(v/v₁) ∂T/∂ln g)² +
-// Σ_z (kContrast δ_z ∂T/∂o_z)²), Δ the change against the measured run, v₁ its speed. The belt's term: exchange may
+// Band: 1.96 √(S ((kCovariance σ_θ)² + kFloor_C² + (kChange |Δ|)² + (kClock_s |dT/dt|)² + (kMelting_K Δ∂T/∂L)² +
+// (kBelt ln(v/v₁) ∂T/∂ln g)² + Σ_z (kContrast δ_z ∂T/∂o_z)²)), S the model's strangeness, Δ the change against the
+// measured run, v₁ its speed. Melting: solder melts as a bump of fixed width here and otherwise in truth, as if its
+// heat L were off; what counts is by how much more or less that shows in the new run. The belt's term: exchange may
 // follow the belt as v^±kBelt, which runs at one speed cannot tell. The last: δ_z is by how much a zone was moved
 // against the mean of its neighbours; zones heat and do not cool, and leak into each other, so the air of a zone may
 // keep a share of that (o_z: its offset).
-constexpr double kCovariance = 1.2, kFloor_C = 0.22, kChange = 0.025, kClock_s = 0.14, kBelt = 0.12, kContrast = 0.05,
-                 kCoverage = 1.96;
+constexpr double kCovariance = 0.85, kFloor_C = 0.25, kChange = 0.012, kClock_s = 0.11, kMelting_K = 2.8, kBelt = 0.08,
+                 kContrast = 0.045, kCoverage = 1.96;
 constexpr double kBandStep_s = 2;
 // Sides that are parted: a placement's share of the top is one number here, and in a board of some thickness differs
 // from zone to zone.
@@ -151,11 +153,14 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
         then_s.push_back(then(t));
       }
       auto variance = spread(k, after, time_s, then_s);
-      std::vector<double> row(after.columns.width());
+      std::vector<double> row(after.columns.width()), was(after.columns.width());
+      const std::size_t latent = after.columns.own(ParameterMap::kLatent);
       for (std::size_t i = 0; i < time_s.size() && !run.imagined; ++i) {
         after.gradient_at(k, time_s[i], row);
         const double by_belt = belt * row[after.columns.own(ParameterMap::kTimeConstant)];
-        variance[i] = kCovariance * kCovariance * variance[i] + by_belt * by_belt;
+        before_.gradient_at(k, then_s[i], was);
+        const double by_melting_C = kMelting_K * (row[latent] - was[latent]);
+        variance[i] = kCovariance * kCovariance * variance[i] + by_belt * by_belt + by_melting_C * by_melting_C;
         const double by_sides_C = kSides * parted_C(partings, row, after.columns.map);
         variance[i] += by_sides_C * by_sides_C;
         for (std::size_t z = 0; z < problem.oven.zones.size(); ++z) {
@@ -169,9 +174,11 @@ std::vector<PredictedTrace> Predictor::predict(const oven::Recipe& recipe, bool 
         const std::size_t left = std::min(static_cast<std::size_t>(at), variance.size() - 2);
         const double theta = std::lerp(variance[left], variance[left + 1], at - static_cast<double>(left));
         const double slope = (after.at(k, predicted.time_s[i] + 1) - after.at(k, predicted.time_s[i] - 1)) / 2;
+        const double strangeness = run.imagined ? 1 : model_.strangeness;
         const double lacking = run.imagined ? kModelAlone_C * kModelAlone_C
                                             : kFloor_C * kFloor_C + kChange * kChange * change_C[i] * change_C[i];
-        predicted.band_C[i] = kCoverage * std::sqrt(theta + lacking + kClock_s * kClock_s * slope * slope);
+        predicted.band_C[i] =
+            kCoverage * std::sqrt(strangeness * (theta + lacking + kClock_s * kClock_s * slope * slope));
       }
     }
     out.push_back(std::move(predicted));

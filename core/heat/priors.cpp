@@ -35,10 +35,10 @@ std::vector<Prior> priors(const Problem& problem) {
   out[M::kMixingDownstream] = {"air mixing downstream, ln mm", std::log(38), 0.35};
   out[M::kTunnelSupply] = {"supply in the tunnels, ln", std::log(0.1), 0.6};
   out[M::kExchangeSlope] = {"exchange along the oven", 0, 0.10};
-  out[M::kExchangeCooling] = {"exchange in cooling zones, ln", std::log(0.7), 0.25};
-  out[M::kExchangeTunnel] = {"exchange in the tunnels, ln", std::log(0.3), 0.3};
+  out[M::kExchangeCooling] = {"exchange in cooling zones, ln", std::log(0.7), 0.4};
+  out[M::kExchangeTunnel] = {"exchange in the tunnels, ln", std::log(0.3), 0.45};
   out[M::kRadiation] = {"share of radiation", 0.28, 0.06};
-  out[M::kHeatCapacitySlope] = {"heat capacity with temperature, per 100 K", 0.20, 0.05};
+  out[M::kHeatCapacitySlope] = {"heat capacity with temperature, per 100 K", 0.20, 0.08};
   for (std::size_t z = 0; z < map.zones; ++z) {
     const bool heat = problem.oven.zones[z].kind == oven::ZoneKind::kHeat;
     out[map.offset(z)] = {"offset of zone " + problem.oven.zones[z].name + ", °C", 0, heat ? 2.0 : 5.0};
@@ -58,7 +58,7 @@ std::vector<Prior> priors(const Problem& problem) {
     set(M::kSideShare, "share of the part in the reading", 0.5, 0.3);
     set(M::kAirShare, "share of the air in the reading", 0.01, 0.01);
     set(M::kBoard, "heat through the board", 0.2, 0.2);
-    set(M::kShade, "less than the middle's air", 0, 0.02);
+    set(M::kShade, "less than the middle's air", 0, 0.05);
     set(M::kRadiationOwn, "its radiation", 0, 0.04);
     set(M::kHeatCapacityOwn, "its heat capacity with temperature", 0, 0.04);
     const bool ran = std::ranges::any_of(

@@ -11,6 +11,9 @@ namespace {
 using Map = ParameterMap;
 
 constexpr double kOdd = 3, kImpossible = 5;  // prior standard deviations
+// A share of the setpoints' rise above ambient by which the air of all places falls short. Where panels radiate it
+// truly does, by up to 0.15; much hotter than set it is nowhere.
+constexpr double kOddShade = 0.06, kMostShade = 0.2, kLeastShade = -0.15;
 constexpr double kMostMisfit_C = 4, kLeastRise_C = 60;
 constexpr double kAirTau_s = 6.5, kAirSlope_C_per_s = 8;  // boards are three times as slow, joints rise at 6 at most
 constexpr double kCooled = 0.7;     // of the rise above ambient: a log that ends hotter shows little of the cooling
@@ -101,6 +104,7 @@ class Weigher {
                         name, std::abs(model_.theta[map_.offset(z)]), offset > 0 ? "hotter" : "colder"));
       if (std::abs(offset) > kImpossible) impossible.push_back(name);
     }
+    throughout(impossible, odd);
     // Offsets as far off as that are where the fit stopped, and no numbers to go by.
     if (impossible.empty())
       for (auto& zone : odd) warn(std::move(zone));
@@ -109,6 +113,29 @@ class Weigher {
           fmt::format("the log does not follow this recipe in zone{} {}: check that recipe and oven belong to this "
                       "log, and that no setpoints are swapped",
                       impossible.size() == 1 ? "" : "s", joined(impossible)));
+  }
+
+  /// Zones that are all off alike show as places that all see more or less than the air; told of the hottest zone.
+  void throughout(std::vector<std::string>& impossible, std::vector<std::string>& odd) const {
+    double shade = 0, hottest_C = -INFINITY;
+    for (std::size_t j = 0; j < map_.placements; ++j)
+      shade += model_.theta[map_.placement(j, Map::kShade)] / static_cast<double>(map_.placements);
+    if (std::abs(shade) <= kOddShade) return;
+    const auto& run = model_.problem.runs.front();
+    std::size_t hottest = 0;
+    for (std::size_t z = 0, heat = 0; z < map_.zones; ++z) {
+      const auto& zone = model_.problem.oven.zones[z];
+      if (zone.kind != oven::ZoneKind::kHeat) continue;
+      const double set_C = (run.recipe.top_C[heat] + run.recipe.bottom_C[heat]) / 2;
+      if (set_C > hottest_C) hottest_C = set_C, hottest = z;
+      if ((shade > kMostShade || shade < kLeastShade) && !std::ranges::count(impossible, zone.name))
+        impossible.push_back(zone.name);
+      ++heat;
+    }
+    odd.push_back(
+        fmt::format("zone {} seems {:.0f} °C {} than its setpoint: check the recipe, the zone and its thermocouple",
+                    model_.problem.oven.zones[hottest].name, std::abs(shade) * (hottest_C - run.ambient_C),
+                    shade < 0 ? "hotter" : "colder"));
   }
 
   /// A given entry against what the curves alone say.

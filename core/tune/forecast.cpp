@@ -154,7 +154,8 @@ double Forecaster::slope_half_width(const judge::Outcome& outcome, std::size_t i
   const SlopeError& error = is_fall(outcome) ? kFall : kRise;
   const double belt = std::log(recipe.speed_mm_per_min / run.recipe.speed_mm_per_min);
   const double by_change = std::min(error.change * std::abs(slope - *measured_[index]), error.most_by_change * slope);
-  return kCoverage * std::hypot(error.own * slope, by_change, error.belt * belt * slope);
+  const double strange = std::sqrt(std::max(1.0, model_.strangeness));
+  return kCoverage * strange * std::hypot(error.own * slope, by_change, error.belt * belt * slope);
 }
 
 template <class Shift>

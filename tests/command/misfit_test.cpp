@@ -174,6 +174,15 @@ TEST_F(Misfit, TheRecipeOfAnotherProductIsFound) {
   refused("check");
 }
 
+TEST_F(Misfit, ARecipeTypedTooColdThroughoutIsNamed) {
+  write_log(usual_);
+  auto typed = recipe_;
+  for (auto* side : {&typed.top_C, &typed.bottom_C})
+    for (double& setpoint_C : *side) setpoint_C -= 20;
+  write_recipe(typed);
+  EXPECT_TRUE(warns(fit(), "hotter than its setpoint"));
+}
+
 TEST_F(Misfit, ARecipeWithFewerZonesIsAnErrorAtItsLine) {
   write_log(usual_);
   auto typed = recipe_;

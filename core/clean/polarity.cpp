@@ -132,13 +132,12 @@ void flag_reversed_polarity(run::Run& run) {
         reversed = Interval{channel.trace->time_s().front(), channel.trace->time_s().back()};
     }
     if (reversed)
-      channel.faults.push_back(
-          {run::FaultKind::kReversedPolarity,
-           reversed->from_s,
-           reversed->to_s,
-           run::FaultAction::kFlagged,
-           all_fall ? "falls far below its start and never rises above it" : say(Phrase::kFallsAsOthersRise),
-           {}});
+      channel.faults.push_back({run::FaultKind::kReversedPolarity,
+                                reversed->from_s,
+                                reversed->to_s,
+                                run::FaultAction::kFlagged,
+                                say(all_fall ? Phrase::kFallsThroughout : Phrase::kFallsAsOthersRise),
+                                {}});
   }
 }
 

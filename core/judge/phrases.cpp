@@ -56,6 +56,11 @@ std::string Phrases::count_word(int count) const {
                                                               : std::to_string(count);
 }
 
+std::string Phrases::times(const Argument& argument) const {
+  const std::string often = Phrases::number(argument);
+  return often == "1" ? "once" : often == "2" ? "twice" : often + " times";
+}
+
 std::vector<std::string> Phrases::zone_ranges(const std::vector<std::string>& names) {
   std::vector<std::string> out;
   for (std::size_t i = 0; i < names.size();) {

@@ -11,8 +11,7 @@ namespace ovenwright::judge {
 ///
 /// A template is a whole sentence. In it stand
 /// - {name}, an argument with its unit; {name.number} without it; {value.U} the value ± uncertainty; {n.word} a count
-/// as
-///   a word;
+///   as a word; {value.times} how often;
 /// - [link:text], the part that leads somewhere: outcome, zones, window, more, board, fault; and [verdict:text], the
 ///   verdict word. Links do not nest.
 class Phrases {
@@ -33,6 +32,8 @@ class Phrases {
   virtual std::string moment(const Argument& argument) const;
   /// "six"; figures above twelve.
   virtual std::string count_word(int count) const;
+  /// "once", "twice", "3 times".
+  virtual std::string times(const Argument& argument) const;
   /// "zone 1", "zones 8–10", "zones 1, 3 and 5–7", in the oven's order.
   virtual std::string zones(const std::vector<std::string>& names) const;
 

@@ -23,6 +23,7 @@ std::optional<std::string> field(std::string_view text, const std::vector<Argume
   const Argument* argument = find(arguments, text.substr(0, dot));
   if (!argument) return {};
   if (how == "number") return phrases.number(*argument);
+  if (how == "times") return phrases.times(*argument);
   if (how == "word") {
     const auto* count = std::get_if<int>(&argument->value);
     return count ? std::optional(phrases.count_word(*count)) : std::nullopt;

@@ -286,7 +286,9 @@ bool RowReader::take(const Row& row, std::size_t at) {
     if (!comment && numbers == 0 && other_header(row, other)) {
       keep(account.odd_rows, std::move(other));
     } else if (!comment && numbers == 0 && time_column > 0 && other_decimal(row)) {
-      keep(account.odd_rows, {row.line, time_column, std::string{cell_at(row, time_column - 1)}, "a time"});
+      // Not "a time", which can be left out: these rows hold readings.
+      keep(account.odd_rows, {row.line, time_column, std::string{cell_at(row, time_column - 1)},
+                              plan_.decimal == '.' ? "a time with a decimal point" : "a time with a decimal comma"});
     } else if (comment || numbers == 0 || line_of_words(row, numbers, texts)) {
       ++(comment ? account.comments : account.repeated_headers);
     } else {

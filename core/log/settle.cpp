@@ -10,7 +10,9 @@
 namespace ovenwright::log {
 namespace {
 
-bool of_a_cell(const Problem& problem) { return problem.expected == "a time" || problem.expected == "a temperature"; }
+bool of_a_cell(const Problem& problem) {
+  return problem.expected.starts_with("a time") || problem.expected == "a temperature";
+}
 
 int as_int(std::size_t value) {
   return static_cast<int>(std::min<std::size_t>(value, std::numeric_limits<int>::max()));

@@ -333,8 +333,7 @@ class Planner {
         if (std::isfinite(value)) top = std::max(top, value * plan_.scale);
     }
     const auto doubt = [](const char* stated, double top_C, const char* other, double other_C) {
-      return fmt::format("The file says {}, which makes the top {:.0f} °C: no run. As {} it would be {:.0f} °C.",
-                         stated, top_C, other, other_C);
+      return say(Phrase::kStatedUnit, {stated, fmt::format("{:.0f}", top_C), other, fmt::format("{:.0f}", other_C)});
     };
     const double start_C = celsius(extent.start, "degF"), peak_C = celsius(extent.peak, "degF");  // read as °F
     if (plan_.unit == "degF" && peak_C < 150 && start_C < 5 && extent.start > 5 && extent.start < 60 &&

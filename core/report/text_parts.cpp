@@ -27,6 +27,9 @@ std::string delimiter_text(const std::string& delimiter) {
   return delimiter.size() == 1 ? "\"" + delimiter + "\" between cells" : delimiter;
 }
 
+/// A layout's unit as people write it.
+std::string unit_text(const std::string& unit) { return unit == "degC" ? "°C" : unit == "degF" ? "°F" : unit; }
+
 }  // namespace
 
 std::string value_text(const measure::Definition& definition, const measure::Value& value, std::optional<double> lower,
@@ -85,7 +88,7 @@ std::vector<std::string> read_as_pieces(const log::Reading& reading, const run::
   if (!read_as.delimiter.empty()) add(delimiter_text(read_as.delimiter));
   if (read_as.decimal == ",") add("decimal comma");
   add("time as " + read_as.time);
-  add(read_as.unit);
+  add(unit_text(read_as.unit));
   add(read_as.header_line > 0 ? fmt::format("header in line {}", read_as.header_line) : "no header");
   add(fmt::format("{} {}", read_as.rows, read_as.rows == 1 ? "row" : "rows"));
   if (read_as.rows_skipped > 0) add(fmt::format("{} skipped", read_as.rows_skipped));

@@ -8,7 +8,7 @@ namespace ovenwright {
 namespace {
 
 /// What errors say was found and expected, and whole messages of those that found nothing.
-constexpr std::array<std::string_view, 143> kWordsOfErrors{
+constexpr std::array<std::string_view, 145> kWordsOfErrors{
     "a log",
     "a log of many samples",
     "a table of times and temperatures",
@@ -24,6 +24,8 @@ constexpr std::array<std::string_view, 143> kWordsOfErrors{
     "a column of temperatures",
     "a column of times, or an interval",
     "a time",
+    "a time with a decimal point",
+    "a time with a decimal comma",
     "a temperature",
     "times",
     "times that go on",
@@ -249,6 +251,8 @@ std::string_view english(Phrase phrase) {
     case Phrase::kMirrored:
       return "The wires of {0} are exchanged: its readings are mirrored at {1} °C. The result is off by twice what the "
              "reference junction differs from that.";
+    case Phrase::kStatedUnit:
+      return "The file says {0}, which makes the top {1} °C: no run. As {2} it would be {3} °C.";
     case Phrase::kSummerBegins:
       return "The clock jumps forward an hour at {0}:00 at night, as where summer time begins: the rows go on without "
              "the jump.";
@@ -379,6 +383,8 @@ std::string_view english(Phrase phrase) {
       return "{0} rows without a time later than the row before";
     case Phrase::kFallsAsOthersRise:
       return "falls as the others rise";
+    case Phrase::kFallsThroughout:
+      return "falls far below its start and never rises above it";
     default:
       return english_of_result(phrase);
   }

@@ -35,6 +35,7 @@ enum class Phrase {
   kEncoding,
   kTurnedByVoltage,
   kMirrored,
+  kStatedUnit,
   kSummerBegins,
   kSummerEnds,
   kCounterStartsAnew,
@@ -100,6 +101,7 @@ enum class Phrase {
   kOneRowNoTime,
   kRowsNoTime,
   kFallsAsOthersRise,
+  kFallsThroughout,
   // Why a measure has no value, or only a bound
   kEndsOnRise,
   kStartsAtPeak,

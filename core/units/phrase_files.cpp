@@ -6,7 +6,7 @@ namespace ovenwright {
 namespace {
 
 /// What is said of files: of those that people edit, of logs that are refused, of faults and of how a log was read.
-constexpr std::array<std::string_view, 244> kWords{
+constexpr std::array<std::string_view, 237> kWords{
     "found {0} for \"{1}\", expected {2}",
     "missing \"{0}\", expected {1}",
     "missing \"{0}\" in {1}, expected {2}",
@@ -217,8 +217,6 @@ constexpr std::array<std::string_view, 244> kWords{
     "serial days",
     "seconds since 1970",
     "index",
-    "degC",
-    "degF",
     "header in line {0}",
     "no header",
     "1 row",
@@ -249,11 +247,6 @@ constexpr std::array<std::string_view, 244> kWords{
     "Compression method not supported",
     "Encryption method not supported",
     "No password provided",
-    "The file says °F, which makes the top {0} °C: no run. As °C it would be {1} °C.",
-    "The file says °C, which makes the top {0} °C: no run. As °F it would be {1} °C.",
-    "The file says °C, which makes the top {0} °C: no run. As K it would be {1} °C.",
-    "The file says K, which makes the top {0} °C: no run. As °C it would be {1} °C.",
-    "falls far below its start and never rises above it",
 };
 
 }  // namespace

@@ -727,6 +727,14 @@
         <translation>eine Zeit</translation>
     </message>
     <message>
+        <source>a time with a decimal point</source>
+        <translation>eine Zeit mit Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>a time with a decimal comma</source>
+        <translation>eine Zeit mit Dezimalkomma</translation>
+    </message>
+    <message>
         <source>a temperature</source>
         <translation>eine Temperatur</translation>
     </message>
@@ -2315,14 +2323,6 @@
         <translation>Nummer der Zeile</translation>
     </message>
     <message>
-        <source>degC</source>
-        <translation>°C</translation>
-    </message>
-    <message>
-        <source>degF</source>
-        <translation>°F</translation>
-    </message>
-    <message>
         <source>header in line {0}</source>
         <translation>Kopf in Zeile {0}</translation>
     </message>
@@ -2487,20 +2487,8 @@
         <translation>kein Kennwort angegeben</translation>
     </message>
     <message>
-        <source>The file says °F, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
-        <translation>Die Datei sagt °F, damit liegt der höchste Wert bei {0} °C: das ist kein Lauf. Als °C wären es {1} °C.</translation>
-    </message>
-    <message>
-        <source>The file says °C, which makes the top {0} °C: no run. As °F it would be {1} °C.</source>
-        <translation>Die Datei sagt °C, damit liegt der höchste Wert bei {0} °C: das ist kein Lauf. Als °F wären es {1} °C.</translation>
-    </message>
-    <message>
-        <source>The file says °C, which makes the top {0} °C: no run. As K it would be {1} °C.</source>
-        <translation>Die Datei sagt °C, damit liegt der höchste Wert bei {0} °C: das ist kein Lauf. Als K wären es {1} °C.</translation>
-    </message>
-    <message>
-        <source>The file says K, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
-        <translation>Die Datei sagt K, damit liegt der höchste Wert bei {0} °C: das ist kein Lauf. Als °C wären es {1} °C.</translation>
+        <source>The file says {0}, which makes the top {1} °C: no run. As {2} it would be {3} °C.</source>
+        <translation>Die Datei sagt {0}, damit liegt der höchste Wert bei {1} °C: das ist kein Lauf. Als {2} wären es {3} °C.</translation>
     </message>
     <message>
         <source>falls far below its start and never rises above it</source>

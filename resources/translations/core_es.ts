@@ -727,6 +727,14 @@
         <translation>un tiempo</translation>
     </message>
     <message>
+        <source>a time with a decimal point</source>
+        <translation>un tiempo con punto decimal</translation>
+    </message>
+    <message>
+        <source>a time with a decimal comma</source>
+        <translation>un tiempo con coma decimal</translation>
+    </message>
+    <message>
         <source>a temperature</source>
         <translation>una temperatura</translation>
     </message>
@@ -2315,14 +2323,6 @@
         <translation>número de la fila</translation>
     </message>
     <message>
-        <source>degC</source>
-        <translation>°C</translation>
-    </message>
-    <message>
-        <source>degF</source>
-        <translation>°F</translation>
-    </message>
-    <message>
         <source>header in line {0}</source>
         <translation>cabecera en la línea {0}</translation>
     </message>
@@ -2487,20 +2487,8 @@
         <translation>no se dio ninguna contraseña</translation>
     </message>
     <message>
-        <source>The file says °F, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
-        <translation>El archivo dice °F, con lo que el máximo es {0} °C: no es una pasada. Como °C sería {1} °C.</translation>
-    </message>
-    <message>
-        <source>The file says °C, which makes the top {0} °C: no run. As °F it would be {1} °C.</source>
-        <translation>El archivo dice °C, con lo que el máximo es {0} °C: no es una pasada. Como °F sería {1} °C.</translation>
-    </message>
-    <message>
-        <source>The file says °C, which makes the top {0} °C: no run. As K it would be {1} °C.</source>
-        <translation>El archivo dice °C, con lo que el máximo es {0} °C: no es una pasada. Como K sería {1} °C.</translation>
-    </message>
-    <message>
-        <source>The file says K, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
-        <translation>El archivo dice K, con lo que el máximo es {0} °C: no es una pasada. Como °C sería {1} °C.</translation>
+        <source>The file says {0}, which makes the top {1} °C: no run. As {2} it would be {3} °C.</source>
+        <translation>El archivo dice {0}, con lo que el máximo es {1} °C: no es una pasada. Como {2} sería {3} °C.</translation>
     </message>
     <message>
         <source>falls far below its start and never rises above it</source>

@@ -727,6 +727,14 @@
         <translation>一个时间</translation>
     </message>
     <message>
+        <source>a time with a decimal point</source>
+        <translation>一个以句点为小数符号的时间</translation>
+    </message>
+    <message>
+        <source>a time with a decimal comma</source>
+        <translation>一个以逗号为小数符号的时间</translation>
+    </message>
+    <message>
         <source>a temperature</source>
         <translation>一个温度</translation>
     </message>
@@ -2315,14 +2323,6 @@
         <translation>行号</translation>
     </message>
     <message>
-        <source>degC</source>
-        <translation>°C</translation>
-    </message>
-    <message>
-        <source>degF</source>
-        <translation>°F</translation>
-    </message>
-    <message>
         <source>header in line {0}</source>
         <translation>表头在第 {0} 行</translation>
     </message>
@@ -2487,20 +2487,8 @@
         <translation>未提供密码</translation>
     </message>
     <message>
-        <source>The file says °F, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
-        <translation>文件注明 °F，最高为 {0} °C：不像过炉。若为 °C，则为 {1} °C。</translation>
-    </message>
-    <message>
-        <source>The file says °C, which makes the top {0} °C: no run. As °F it would be {1} °C.</source>
-        <translation>文件注明 °C，最高为 {0} °C：不像过炉。若为 °F，则为 {1} °C。</translation>
-    </message>
-    <message>
-        <source>The file says °C, which makes the top {0} °C: no run. As K it would be {1} °C.</source>
-        <translation>文件注明 °C，最高为 {0} °C：不像过炉。若为 K，则为 {1} °C。</translation>
-    </message>
-    <message>
-        <source>The file says K, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
-        <translation>文件注明 K，最高为 {0} °C：不像过炉。若为 °C，则为 {1} °C。</translation>
+        <source>The file says {0}, which makes the top {1} °C: no run. As {2} it would be {3} °C.</source>
+        <translation>文件注明 {0}，最高为 {1} °C：不像过炉。若为 {2}，则为 {3} °C。</translation>
     </message>
     <message>
         <source>falls far below its start and never rises above it</source>

@@ -727,6 +727,14 @@
         <translation>一個時間</translation>
     </message>
     <message>
+        <source>a time with a decimal point</source>
+        <translation>一個以句點為小數符號的時間</translation>
+    </message>
+    <message>
+        <source>a time with a decimal comma</source>
+        <translation>一個以逗號為小數符號的時間</translation>
+    </message>
+    <message>
         <source>a temperature</source>
         <translation>一個溫度</translation>
     </message>
@@ -2315,14 +2323,6 @@
         <translation>列號</translation>
     </message>
     <message>
-        <source>degC</source>
-        <translation>°C</translation>
-    </message>
-    <message>
-        <source>degF</source>
-        <translation>°F</translation>
-    </message>
-    <message>
         <source>header in line {0}</source>
         <translation>標題在第 {0} 行</translation>
     </message>
@@ -2487,20 +2487,8 @@
         <translation>未提供密碼</translation>
     </message>
     <message>
-        <source>The file says °F, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
-        <translation>檔案註明 °F，最高為 {0} °C：不像過爐。若為 °C，則為 {1} °C。</translation>
-    </message>
-    <message>
-        <source>The file says °C, which makes the top {0} °C: no run. As °F it would be {1} °C.</source>
-        <translation>檔案註明 °C，最高為 {0} °C：不像過爐。若為 °F，則為 {1} °C。</translation>
-    </message>
-    <message>
-        <source>The file says °C, which makes the top {0} °C: no run. As K it would be {1} °C.</source>
-        <translation>檔案註明 °C，最高為 {0} °C：不像過爐。若為 K，則為 {1} °C。</translation>
-    </message>
-    <message>
-        <source>The file says K, which makes the top {0} °C: no run. As °C it would be {1} °C.</source>
-        <translation>檔案註明 K，最高為 {0} °C：不像過爐。若為 °C，則為 {1} °C。</translation>
+        <source>The file says {0}, which makes the top {1} °C: no run. As {2} it would be {3} °C.</source>
+        <translation>檔案註明 {0}，最高為 {1} °C：不像過爐。若為 {2}，則為 {3} °C。</translation>
     </message>
     <message>
         <source>falls far below its start and never rises above it</source>

@@ -85,6 +85,8 @@ struct SentenceWords {
   KeyWords more_have_none, more_undetermined;  ///< {k} more
   const char* because;                         ///< %1 what has none, %2 cause
   const char* for_some;                        ///< %1 cause, {k}
+  const char* once;                            ///< {value.times}
+  const char* times;                           ///< %1 how many
   const char* stop;                            ///< what ends a sentence
   const char* zone;                            ///< %1 name
   const char* zones;                           ///< %1 names

@@ -90,6 +90,12 @@ std::string TranslatedPhrases::count_word(int count) const {
   return has_word ? m_words->counts[std::size_t(count)] : Phrases::count_word(count);
 }
 
+std::string TranslatedPhrases::times(const judge::Argument& argument) const {
+  if (!m_words) return Phrases::times(argument);
+  const QString often = QString::fromStdString(number(argument));
+  return often == u"1" ? m_words->once : QString::fromUtf8(m_words->times).arg(often).toStdString();
+}
+
 std::string TranslatedPhrases::zones(const std::vector<std::string>& names) const {
   const auto ranges = zone_ranges(names);
   if (!m_words || ranges.empty()) return Phrases::zones(names);

@@ -23,6 +23,7 @@ class TranslatedPhrases : public virtual judge::Phrases {
   std::string with_uncertainty(const judge::Argument& value, const judge::Argument& uncertainty) const override;
   std::string moment(const judge::Argument& argument) const override;
   std::string count_word(int count) const override;
+  std::string times(const judge::Argument& argument) const override;
   std::string zones(const std::vector<std::string>& names) const override;
 
  private:

@@ -257,7 +257,16 @@ TEST(Sentence, ExcursionsAreCountedAndComeLast) {
     outcome.value.value = 1;
   }
   run.set(kRise, kR118, 2);
-  EXPECT_EQ(run.text(), "Fail. 1 of 6 requirements is out. R118 goes above 217 °C 2 times, 1 too many.");
+  EXPECT_EQ(run.text(), "Fail. 1 of 6 requirements is out. R118 goes above 217 °C twice, 1 too many.");
+  run.set(kRise, kR118, 4);
+  EXPECT_EQ(run.text(), "Fail. 1 of 6 requirements is out. R118 goes above 217 °C 4 times, 3 too many.");
+  // Once is no plural: of a window that allows none, and as a bound.
+  for (auto& outcome : run.judgement().results) {
+    outcome.upper = 0;
+    outcome.value.value = 0;
+  }
+  run.set(kRise, kR118, 1);
+  EXPECT_EQ(run.text(), "Fail. 1 of 6 requirements is out. R118 goes above 217 °C once, 1 too many.");
 }
 
 TEST(Sentence, NothingRequired) {

@@ -78,13 +78,9 @@ class CompareSheet {
   /// Each note a paragraph, or all of them in one where room is short.
   std::vector<Block> notes() const {
     std::vector<Block> blocks;
-    auto notes = m_content->notes(m_style.locale);
-    if (m_joined) {
-      QStringList rest;
-      for (const Fact& note : notes.mid(1)) rest << note.label + QStringLiteral(": ") + note.value;
-      notes = {{notes.front().label, notes.front().value + u' ' + rest.join(QStringLiteral("  "))}};
-    }
-    for (const Fact& note : notes) blocks.push_back(noteBlock(note, m_theme, width()));
+    const auto notes = m_content->notes(m_style.locale);
+    for (const Fact& note : m_joined ? inOneParagraph(notes) : notes)
+      blocks.push_back(noteBlock(note, m_theme, width()));
     if (!blocks.empty()) blocks.front().before = kGap;  // the lanes end without a rule
     return blocks;
   }

@@ -8,6 +8,7 @@
 #include "app/desktop/text/format.h"
 #include "app/desktop/text/said.h"
 #include "app/desktop/widgets/lane_table.h"
+#include "app/desktop/widgets/thermocouple_text.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/report/text_parts.h"
 #include "core/units/version.h"
@@ -31,8 +32,8 @@ QString identityText(const files::Identity& identity) {
 }
 
 QString classText(const QString& thermocouple) {
-  return thermocouple.contains(QStringLiteral(" class ")) ? thermocouple + QStringLiteral(" (IEC 60584-1)")
-                                                          : thermocouple;
+  const QString text = widgets::thermocoupleText(thermocouple);
+  return thermocouple.contains(QStringLiteral(" class ")) ? text + QStringLiteral(" (IEC 60584-1)") : text;
 }
 
 QString budgetText(const window::UncertaintyBudget& budget, const QLocale& locale) {

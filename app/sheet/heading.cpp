@@ -177,6 +177,13 @@ Block noteBlock(const Fact& note, const widgets::Theme& theme, qreal width) {
   return block;
 }
 
+QList<Fact> inOneParagraph(const QList<Fact>& notes) {
+  if (notes.size() < 2) return notes;
+  QStringList rest;
+  for (const Fact& note : notes.mid(1)) rest << note.label + QStringLiteral(": ") + note.value;
+  return {{notes.front().label, notes.front().value + u' ' + rest.join(QStringLiteral("  "))}};
+}
+
 Block cautionsBlock(const widgets::Theme& theme, qreal width, std::function<void(QPainter&, const QRectF&)> picture) {
   constexpr qreal kPicture = 116, kBar = 3, kInset = 10;
   const qreal beside = picture ? kPicture * 1.15 + kGap * 2 : 0;

@@ -17,6 +17,8 @@ Block factsBlock(const QList<Fact>& facts, const QList<LogFact>& logs, const wid
 Block captionBlock(const QString& text, const widgets::Theme& theme);
 /// One paragraph in small print, its label first.
 Block noteBlock(const Fact& note, const widgets::Theme& theme, qreal width);
+/// The same notes as one paragraph, where room is short.
+QList<Fact> inOneParagraph(const QList<Fact>& notes);
 /// The cautions in full with a bar at their left; `picture` stands beside them where there is one.
 Block cautionsBlock(const widgets::Theme& theme, qreal width,
                     std::function<void(QPainter&, const QRectF&)> picture = {});

@@ -2,6 +2,7 @@
 #include <QPainter>
 #include <memory>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/wording.h"
 #include "app/sheet/control_chart.h"
 #include "app/sheet/heading.h"
@@ -48,10 +49,11 @@ SentenceContent lotSentence(const lot::Lot& lot) {
   content.signKind = SentenceContent::Sign::kVerdict;
   content.verdict = lot.verdict;
   const int all = int(lot.ids.size());
-  content.first << textRun(widgets::Wording::verdictTitle(lot.verdict) + u'.', true, judge::is_out(lot.verdict));
-  content.first << textRun(u' ' + (lot.pass == lot.ids.size()
-                                       ? Words::tr("All %n runs pass.", "of a lot", all)
-                                       : Words::tr("%1 of %n runs pass.", "of a lot", all).arg(lot.pass)));
+  const QString word = Words::tr("%1.", "a verdict").arg(widgets::Wording::verdictTitle(lot.verdict));
+  const QString runs = lot.pass == lot.ids.size() ? Words::tr("All %n runs pass.", "of a lot", all)
+                                                  : Words::tr("%1 of %n runs pass.", "of a lot", all).arg(lot.pass);
+  content.first << textRun(word, true, judge::is_out(lot.verdict))
+                << textRun(desktop::paragraph({word, runs}).mid(word.size()));
   QStringList counts;
   const auto count = [&](std::size_t n, judge::Verdict verdict) {
     if (n > 0) counts << QString::number(n) + u' ' + widgets::Wording::verdict(verdict);

@@ -4,6 +4,7 @@
 #include <QFileInfo>
 #include <algorithm>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/wording.h"
 #include "app/sheet/facts.h"
 #include "app/sheet/legible.h"
@@ -163,7 +164,7 @@ QString statisticsText(const lot::Lot& lot) {
   if (!apart.isEmpty())
     texts << Words::tr("Not measured alike in all runs, with a row for each definition: %1.")
                  .arg(apart.join(QStringLiteral(", ")));
-  return texts.join(u' ');
+  return desktop::paragraph(texts);
 }
 
 Table statisticsTable(const lot::Lot& lot, const QLocale&) {

@@ -50,10 +50,7 @@ class RunSheet {
                 runText(1 - m_shown));
     if (const QString words = statisticsText(statisticsOf(m_lot)); !words.isEmpty())
       m_notes.prepend({Words::tr("Statistics"), words});
-    // Closer, so that the curves have room on the one page.
-    QStringList rest;
-    for (const Fact& note : m_notes.mid(1)) rest << note.label + QStringLiteral(": ") + note.value;
-    m_notes = {{m_notes.front().label, m_notes.front().value + u' ' + rest.join(QStringLiteral("  "))}};
+    m_notes = inOneParagraph(m_notes);  // so that the curves have room on the one page
   }
 
   RunSheet(const RunRecord& record, const Style& style)

@@ -1043,14 +1043,6 @@
         <translation>Jeder Teil davon führt zu der Stelle der Kurve, der Grenze und den Ofenzonen, aus denen er kommt.</translation>
     </message>
     <message>
-        <source>%1 rows so far</source>
-        <translation>bisher %1 Zeilen</translation>
-    </message>
-    <message>
-        <source>Reading </source>
-        <translation>Wird gelesen: </translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Anhalten</translation>
     </message>
@@ -1127,6 +1119,10 @@
     <message>
         <source>The scale of the numbers was assumed in reading the log.</source>
         <translation>Der Maßstab der Zahlen wurde beim Lesen angenommen.</translation>
+    </message>
+    <message>
+        <source>Reading %1: %2 rows so far.</source>
+        <translation>%1 wird gelesen: bisher %2 Zeilen.</translation>
     </message>
 </context>
 <context>
@@ -1683,12 +1679,38 @@
         <source>Records</source>
         <translation>Einträge</translation>
     </message>
+    <message>
+        <source>%1.</source>
+        <comment>a verdict</comment>
+        <translation>%1.</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
     <message>
         <source>Course of %1</source>
         <translation>Verlauf von %1</translation>
+    </message>
+</context>
+<context>
+    <name>Thermocouple</name>
+    <message>
+        <source>%1 class 1</source>
+        <translation>%1 Klasse 1</translation>
+    </message>
+    <message>
+        <source>%1 class 2</source>
+        <translation>%1 Klasse 2</translation>
+    </message>
+    <message>
+        <source>%1 special</source>
+        <comment>tolerance</comment>
+        <translation>%1 mit enger Toleranz</translation>
+    </message>
+    <message>
+        <source>%1 standard</source>
+        <comment>tolerance</comment>
+        <translation>%1 mit Standardtoleranz</translation>
     </message>
 </context>
 <context>
@@ -3277,24 +3299,12 @@
         <translation>Zusammen, dann U = 2u</translation>
     </message>
     <message>
-        <source>Decision: guarded, w = U</source>
-        <translation>Entscheidung: mit Schutzband, w = U</translation>
-    </message>
-    <message>
-        <source>Decision: simple</source>
-        <translation>Entscheidung: einfach</translation>
-    </message>
-    <message>
         <source>under 0.1 %</source>
         <translation>unter 0,1 %</translation>
     </message>
     <message>
         <source>over 99.9 %</source>
         <translation>über 99,9 %</translation>
-    </message>
-    <message>
-        <source>Inside the limits with probability (JCGM 106)</source>
-        <translation>Innerhalb der Grenzen mit Wahrscheinlichkeit (JCGM 106)</translation>
     </message>
     <message>
         <source>What being outside risks</source>
@@ -3311,6 +3321,18 @@
     <message>
         <source>Try a change in Tune</source>
         <translation>Eine Änderung in Abstimmen versuchen</translation>
+    </message>
+    <message>
+        <source>Inside with probability</source>
+        <translation>Innerhalb mit Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Rule: guarded, w = U</source>
+        <translation>Regel: mit Schutzband, w = U</translation>
+    </message>
+    <message>
+        <source>Rule: simple</source>
+        <translation>Regel: einfach</translation>
     </message>
 </context>
 <context>
@@ -3504,6 +3526,10 @@
     <message>
         <source>Zones</source>
         <translation>Zonen</translation>
+    </message>
+    <message>
+        <source>Trend of %1.</source>
+        <translation>Verlauf von %1.</translation>
     </message>
 </context>
 <context>
@@ -4719,6 +4745,14 @@
         <source>&amp;Edit the oven</source>
         <translation>Ofen &amp;bearbeiten</translation>
     </message>
+    <message>
+        <source>The row is on the clipboard.</source>
+        <translation>Die Zeile ist in der Zwischenablage.</translation>
+    </message>
+    <message>
+        <source>The rows are on the clipboard, with headings.</source>
+        <translation>Die Zeilen sind mit Überschriften in der Zwischenablage.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OvenModel</name>
@@ -5204,10 +5238,6 @@
         <source>Given</source>
         <translation>Angegeben</translation>
     </message>
-    <message>
-        <source>assumed; %1</source>
-        <translation>angenommen; %1</translation>
-    </message>
     <message numerus="yes">
         <source>%1: %n cell(s) without a reading</source>
         <translation>
@@ -5277,6 +5307,14 @@
             <numerusform>Jede gezeigte Zeile hat %n Zelle.</numerusform>
             <numerusform>Jede gezeigte Zeile hat %n Zellen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Not stated</source>
+        <translation>Nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Angenommen: %1</translation>
     </message>
 </context>
 <context>
@@ -6458,6 +6496,10 @@
     <message>
         <source>%1: %2 %3</source>
         <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>Add a requirement</source>
+        <translation>Anforderung hinzufügen</translation>
     </message>
 </context>
 <context>

@@ -1043,14 +1043,6 @@
         <translation>Cada parte lleva al punto de la curva, al límite y a las zonas del horno de donde procede.</translation>
     </message>
     <message>
-        <source>%1 rows so far</source>
-        <translation>%1 filas hasta ahora</translation>
-    </message>
-    <message>
-        <source>Reading </source>
-        <translation>Leyendo </translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Detener</translation>
     </message>
@@ -1127,6 +1119,10 @@
     <message>
         <source>The scale of the numbers was assumed in reading the log.</source>
         <translation>La escala de los números se supuso al leer el registro.</translation>
+    </message>
+    <message>
+        <source>Reading %1: %2 rows so far.</source>
+        <translation>Leyendo %1: %2 filas hasta ahora.</translation>
     </message>
 </context>
 <context>
@@ -1683,12 +1679,38 @@
         <source>Records</source>
         <translation>Entradas</translation>
     </message>
+    <message>
+        <source>%1.</source>
+        <comment>a verdict</comment>
+        <translation>%1.</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
     <message>
         <source>Course of %1</source>
         <translation>Curso de %1</translation>
+    </message>
+</context>
+<context>
+    <name>Thermocouple</name>
+    <message>
+        <source>%1 class 1</source>
+        <translation>%1 clase 1</translation>
+    </message>
+    <message>
+        <source>%1 class 2</source>
+        <translation>%1 clase 2</translation>
+    </message>
+    <message>
+        <source>%1 special</source>
+        <comment>tolerance</comment>
+        <translation>%1 de tolerancia especial</translation>
+    </message>
+    <message>
+        <source>%1 standard</source>
+        <comment>tolerance</comment>
+        <translation>%1 de tolerancia estándar</translation>
     </message>
 </context>
 <context>
@@ -3277,24 +3299,12 @@
         <translation>Combinada, luego U = 2u</translation>
     </message>
     <message>
-        <source>Decision: guarded, w = U</source>
-        <translation>Decisión: con banda de guarda, w = U</translation>
-    </message>
-    <message>
-        <source>Decision: simple</source>
-        <translation>Decisión: simple</translation>
-    </message>
-    <message>
         <source>under 0.1 %</source>
         <translation>menos de 0,1 %</translation>
     </message>
     <message>
         <source>over 99.9 %</source>
         <translation>más de 99,9 %</translation>
-    </message>
-    <message>
-        <source>Inside the limits with probability (JCGM 106)</source>
-        <translation>Dentro de los límites con probabilidad (JCGM 106)</translation>
     </message>
     <message>
         <source>What being outside risks</source>
@@ -3311,6 +3321,18 @@
     <message>
         <source>Try a change in Tune</source>
         <translation>Probar un cambio en Ajustar</translation>
+    </message>
+    <message>
+        <source>Inside with probability</source>
+        <translation>Dentro con probabilidad</translation>
+    </message>
+    <message>
+        <source>Rule: guarded, w = U</source>
+        <translation>Regla: con banda de guarda, w = U</translation>
+    </message>
+    <message>
+        <source>Rule: simple</source>
+        <translation>Regla: simple</translation>
     </message>
 </context>
 <context>
@@ -3504,6 +3526,10 @@
     <message>
         <source>Zones</source>
         <translation>Zonas</translation>
+    </message>
+    <message>
+        <source>Trend of %1.</source>
+        <translation>Tendencia de %1.</translation>
     </message>
 </context>
 <context>
@@ -4719,6 +4745,14 @@
         <source>&amp;Edit the oven</source>
         <translation>&amp;Editar el horno</translation>
     </message>
+    <message>
+        <source>The row is on the clipboard.</source>
+        <translation>La fila está en el portapapeles.</translation>
+    </message>
+    <message>
+        <source>The rows are on the clipboard, with headings.</source>
+        <translation>Las filas están en el portapapeles, con encabezados.</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OvenModel</name>
@@ -5204,10 +5238,6 @@
         <source>Given</source>
         <translation>Indicada</translation>
     </message>
-    <message>
-        <source>assumed; %1</source>
-        <translation>supuesto; %1</translation>
-    </message>
     <message numerus="yes">
         <source>%1: %n cell(s) without a reading</source>
         <translation>
@@ -5277,6 +5307,14 @@
             <numerusform>Cada fila mostrada tiene %n celda.</numerusform>
             <numerusform>Cada fila mostrada tiene %n celdas.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Not stated</source>
+        <translation>No indicado</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Supuesto: %1</translation>
     </message>
 </context>
 <context>
@@ -6458,6 +6496,10 @@
     <message>
         <source>%1: %2 %3</source>
         <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>Add a requirement</source>
+        <translation>Añadir un requisito</translation>
     </message>
 </context>
 <context>

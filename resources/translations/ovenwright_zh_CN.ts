@@ -1019,14 +1019,6 @@
         <translation>句中每一部分都可连到曲在线的位置、界限和相关温区。</translation>
     </message>
     <message>
-        <source>%1 rows so far</source>
-        <translation>当前 %1 行</translation>
-    </message>
-    <message>
-        <source>Reading </source>
-        <translation>正在读取 </translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>停止</translation>
     </message>
@@ -1101,6 +1093,10 @@
     <message>
         <source>The scale of the numbers was assumed in reading the log.</source>
         <translation>读取时数字的倍率为假定。</translation>
+    </message>
+    <message>
+        <source>Reading %1: %2 rows so far.</source>
+        <translation>正在读取 %1：当前 %2 行。</translation>
     </message>
 </context>
 <context>
@@ -1651,12 +1647,38 @@
         <source>Records</source>
         <translation>记录</translation>
     </message>
+    <message>
+        <source>%1.</source>
+        <comment>a verdict</comment>
+        <translation>%1。</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
     <message>
         <source>Course of %1</source>
         <translation>%1 的曲线</translation>
+    </message>
+</context>
+<context>
+    <name>Thermocouple</name>
+    <message>
+        <source>%1 class 1</source>
+        <translation>%1 型 1 级</translation>
+    </message>
+    <message>
+        <source>%1 class 2</source>
+        <translation>%1 型 2 级</translation>
+    </message>
+    <message>
+        <source>%1 special</source>
+        <comment>tolerance</comment>
+        <translation>%1 型特殊级</translation>
+    </message>
+    <message>
+        <source>%1 standard</source>
+        <comment>tolerance</comment>
+        <translation>%1 型标准级</translation>
     </message>
 </context>
 <context>
@@ -3230,24 +3252,12 @@
         <translation>合成后 U = 2u</translation>
     </message>
     <message>
-        <source>Decision: guarded, w = U</source>
-        <translation>判定：采用保护带，w = U</translation>
-    </message>
-    <message>
-        <source>Decision: simple</source>
-        <translation>判定：简单</translation>
-    </message>
-    <message>
         <source>under 0.1 %</source>
         <translation>低于 0.1 %</translation>
     </message>
     <message>
         <source>over 99.9 %</source>
         <translation>高于 99.9 %</translation>
-    </message>
-    <message>
-        <source>Inside the limits with probability (JCGM 106)</source>
-        <translation>在界限内的概率（JCGM 106）</translation>
     </message>
     <message>
         <source>What being outside risks</source>
@@ -3264,6 +3274,18 @@
     <message>
         <source>Try a change in Tune</source>
         <translation>在“调整”中试改</translation>
+    </message>
+    <message>
+        <source>Inside with probability</source>
+        <translation>在界限内的概率</translation>
+    </message>
+    <message>
+        <source>Rule: guarded, w = U</source>
+        <translation>规则：采用保护带，w = U</translation>
+    </message>
+    <message>
+        <source>Rule: simple</source>
+        <translation>规则：简单</translation>
     </message>
 </context>
 <context>
@@ -3457,6 +3479,10 @@
     <message>
         <source>Zones</source>
         <translation>温区</translation>
+    </message>
+    <message>
+        <source>Trend of %1.</source>
+        <translation>%1 的趋势。</translation>
     </message>
 </context>
 <context>
@@ -4651,6 +4677,14 @@
         <source>&amp;Edit the oven</source>
         <translation>编辑炉(&amp;E)</translation>
     </message>
+    <message>
+        <source>The row is on the clipboard.</source>
+        <translation>该行已在剪贴板中。</translation>
+    </message>
+    <message>
+        <source>The rows are on the clipboard, with headings.</source>
+        <translation>各行已连同标题在剪贴板中。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OvenModel</name>
@@ -5135,10 +5169,6 @@
         <source>Given</source>
         <translation>自行指定</translation>
     </message>
-    <message>
-        <source>assumed; %1</source>
-        <translation>假定；%1</translation>
-    </message>
     <message numerus="yes">
         <source>%1: %n cell(s) without a reading</source>
         <translation>
@@ -5206,6 +5236,14 @@
         <translation>
             <numerusform>显示的每一行有 %n 个单元格。</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Not stated</source>
+        <translation>未注明</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>假设：%1</translation>
     </message>
 </context>
 <context>
@@ -6380,6 +6418,10 @@
     <message>
         <source>%1: %2 %3</source>
         <translation>%1：%2 %3</translation>
+    </message>
+    <message>
+        <source>Add a requirement</source>
+        <translation>新增一项要求</translation>
     </message>
 </context>
 <context>

@@ -1019,14 +1019,6 @@
         <translation>句中每一部分都可連到曲線上的位置、界限和相關溫區。</translation>
     </message>
     <message>
-        <source>%1 rows so far</source>
-        <translation>目前 %1 列</translation>
-    </message>
-    <message>
-        <source>Reading </source>
-        <translation>正在讀取 </translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>停止</translation>
     </message>
@@ -1101,6 +1093,10 @@
     <message>
         <source>The scale of the numbers was assumed in reading the log.</source>
         <translation>讀取時數字的倍率為假定。</translation>
+    </message>
+    <message>
+        <source>Reading %1: %2 rows so far.</source>
+        <translation>正在讀取 %1：目前 %2 列。</translation>
     </message>
 </context>
 <context>
@@ -1651,12 +1647,38 @@
         <source>Records</source>
         <translation>紀錄</translation>
     </message>
+    <message>
+        <source>%1.</source>
+        <comment>a verdict</comment>
+        <translation>%1。</translation>
+    </message>
 </context>
 <context>
     <name>Sparkline</name>
     <message>
         <source>Course of %1</source>
         <translation>%1 的曲線</translation>
+    </message>
+</context>
+<context>
+    <name>Thermocouple</name>
+    <message>
+        <source>%1 class 1</source>
+        <translation>%1 型 1 級</translation>
+    </message>
+    <message>
+        <source>%1 class 2</source>
+        <translation>%1 型 2 級</translation>
+    </message>
+    <message>
+        <source>%1 special</source>
+        <comment>tolerance</comment>
+        <translation>%1 型特殊級</translation>
+    </message>
+    <message>
+        <source>%1 standard</source>
+        <comment>tolerance</comment>
+        <translation>%1 型標準級</translation>
     </message>
 </context>
 <context>
@@ -3230,24 +3252,12 @@
         <translation>合成後 U = 2u</translation>
     </message>
     <message>
-        <source>Decision: guarded, w = U</source>
-        <translation>判定：採用保護帶，w = U</translation>
-    </message>
-    <message>
-        <source>Decision: simple</source>
-        <translation>判定：簡單</translation>
-    </message>
-    <message>
         <source>under 0.1 %</source>
         <translation>低於 0.1 %</translation>
     </message>
     <message>
         <source>over 99.9 %</source>
         <translation>高於 99.9 %</translation>
-    </message>
-    <message>
-        <source>Inside the limits with probability (JCGM 106)</source>
-        <translation>在界限內的機率（JCGM 106）</translation>
     </message>
     <message>
         <source>What being outside risks</source>
@@ -3264,6 +3274,18 @@
     <message>
         <source>Try a change in Tune</source>
         <translation>在「調整」中試改</translation>
+    </message>
+    <message>
+        <source>Inside with probability</source>
+        <translation>在界限內的機率</translation>
+    </message>
+    <message>
+        <source>Rule: guarded, w = U</source>
+        <translation>規則：採用保護帶，w = U</translation>
+    </message>
+    <message>
+        <source>Rule: simple</source>
+        <translation>規則：簡單</translation>
     </message>
 </context>
 <context>
@@ -3457,6 +3479,10 @@
     <message>
         <source>Zones</source>
         <translation>溫區</translation>
+    </message>
+    <message>
+        <source>Trend of %1.</source>
+        <translation>%1 的趨勢。</translation>
     </message>
 </context>
 <context>
@@ -4651,6 +4677,14 @@
         <source>&amp;Edit the oven</source>
         <translation>編輯爐(&amp;E)</translation>
     </message>
+    <message>
+        <source>The row is on the clipboard.</source>
+        <translation>該列已在剪貼簿中。</translation>
+    </message>
+    <message>
+        <source>The rows are on the clipboard, with headings.</source>
+        <translation>各列已連同標題在剪貼簿中。</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OvenModel</name>
@@ -5135,10 +5169,6 @@
         <source>Given</source>
         <translation>自行指定</translation>
     </message>
-    <message>
-        <source>assumed; %1</source>
-        <translation>假定；%1</translation>
-    </message>
     <message numerus="yes">
         <source>%1: %n cell(s) without a reading</source>
         <translation>
@@ -5206,6 +5236,14 @@
         <translation>
             <numerusform>顯示的每一列有 %n 個儲存格。</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Not stated</source>
+        <translation>未註明</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>假設：%1</translation>
     </message>
 </context>
 <context>
@@ -6380,6 +6418,10 @@
     <message>
         <source>%1: %2 %3</source>
         <translation>%1：%2 %3</translation>
+    </message>
+    <message>
+        <source>Add a requirement</source>
+        <translation>新增一項要求</translation>
     </message>
 </context>
 <context>

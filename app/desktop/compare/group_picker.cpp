@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/widgets/wording.h"
 #include "app/desktop/window/sign_icon.h"
@@ -204,9 +205,9 @@ void GroupPicker::refresh() {
   QString text = tr("%1, %2", "what A has, what B has")
                      .arg(tr("A has %n runs", nullptr, int(a)), tr("B has %n runs.", nullptr, int(b)));
   if (a == 0 || b == 0)
-    text += u' ' + tr("Each needs one at least.");
+    text = paragraph({text, tr("Each needs one at least.")});
   else if (a == 1 || b == 1)
-    text += u' ' + tr("An interval for the differences needs two on each side.");
+    text = paragraph({text, tr("An interval for the differences needs two on each side.")});
   m_state->setText(text);
   m_take->setEnabled(a > 0 && b > 0);
 }

@@ -23,66 +23,70 @@ QString windowProblem(const window::ProcessWindow& window) {
   return message;
 }
 
-void WindowModel::setWindow(const window::ProcessWindow& window) {
+QString windowProblem(const WindowModel::State& state) {
+  if (state.unread.empty()) return windowProblem(state.draft);
+  const auto& [cell, text] = *state.unread.begin();
+  window::Requirement copy = state.draft.requirements[std::size_t(cell.first)];
+  return setField(copy, RequirementField(cell.second), text);
+}
+
+void WindowModel::restore(const State& state) {
   beginResetModel();
-  m_draft = window;
-  m_unread.clear();
+  m_state = state;
   endResetModel();
   check();
 }
 
 void WindowModel::check() {
-  m_problem = m_unread.empty() ? windowProblem(m_draft) : QString();
-  if (!m_unread.empty()) {
-    const auto& [cell, text] = *m_unread.begin();
-    window::Requirement copy = m_draft.requirements[std::size_t(cell.first)];
-    m_problem = setField(copy, RequirementField(cell.second), text);
-  }
+  m_problem = windowProblem(m_state);
   emit problemChanged();
 }
 
 QString WindowModel::problemWith(const QModelIndex& cell, const QString& text) const {
-  window::ProcessWindow copy = m_draft;
+  window::ProcessWindow copy = m_state.draft;
   const QString unread = setField(copy.requirements[std::size_t(cell.row())], RequirementField(cell.column()), text);
   return unread.isEmpty() ? windowProblem(copy) : unread;
 }
 
 void WindowModel::change(const QString& what, const std::function<void(window::ProcessWindow&)>& change, int mergeKey) {
-  const std::string before = window::window_text(m_draft);
-  change(m_draft);
-  if (window::window_text(m_draft) == before) return;
+  m_before = m_state;
+  change(m_state.draft);
+  if (window::window_text(m_state.draft) == window::window_text(m_before.draft)) return;
   check();
-  if (m_problem.isEmpty()) emit edited(what, mergeKey);
+  emit edited(what, mergeKey);
 }
 
 void WindowModel::addRequirement() {
+  m_before = m_state;
   beginResetModel();
   window::Requirement added;
   added.name = "peak";
   added.measure.measure = measure::Measure::kPeak;
   added.source = "common practice, no source";
-  for (int number = 2;
-       std::ranges::find(m_draft.requirements, added.name, &window::Requirement::name) != m_draft.requirements.end();
+  for (int number = 2; std::ranges::find(m_state.draft.requirements, added.name, &window::Requirement::name) !=
+                       m_state.draft.requirements.end();
        ++number) {
     added.name = "peak " + std::to_string(number);
   }
-  m_draft.requirements.push_back(added);  // without limits yet: the problem says so
+  m_state.draft.requirements.push_back(added);  // without limits yet: the problem says so
   endResetModel();
   check();
+  emit edited(tr("Add a requirement"), -1);
 }
 
 void WindowModel::removeRequirement(int row) {
   if (row < 0 || row >= rowCount()) return;
+  m_before = m_state;
   beginResetModel();
-  m_draft.requirements.erase(m_draft.requirements.begin() + row);
-  m_unread.clear();
+  m_state.draft.requirements.erase(m_state.draft.requirements.begin() + row);
+  m_state.unread.clear();
   endResetModel();
   check();
-  if (m_problem.isEmpty()) emit edited(tr("Remove a requirement"), -1);
+  emit edited(tr("Remove a requirement"), -1);
 }
 
 int WindowModel::rowCount(const QModelIndex& parent) const {
-  return parent.isValid() ? 0 : int(m_draft.requirements.size());
+  return parent.isValid() ? 0 : int(m_state.draft.requirements.size());
 }
 int WindowModel::columnCount(const QModelIndex& parent) const {
   return parent.isValid() ? 0 : int(RequirementField::kCount);
@@ -96,14 +100,14 @@ QVariant WindowModel::headerData(int section, Qt::Orientation orientation, int r
 QVariant WindowModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
   const auto field = RequirementField(index.column());
-  const auto unread = m_unread.find({index.row(), index.column()});
-  const auto& requirement = m_draft.requirements[std::size_t(index.row())];
+  const auto unread = m_state.unread.find({index.row(), index.column()});
+  const auto& requirement = m_state.draft.requirements[std::size_t(index.row())];
   switch (role) {
     case Qt::DisplayRole:
     case Qt::EditRole:
       if (field == RequirementField::kRequired)
         return role == Qt::EditRole ? QVariant(requirement.required) : QVariant();
-      return unread != m_unread.end() ? unread->second : fieldText(requirement, field);
+      return unread != m_state.unread.end() ? unread->second : fieldText(requirement, field);
     case Qt::CheckStateRole:
       if (field != RequirementField::kRequired) return {};
       return int(requirement.required ? Qt::Checked : Qt::Unchecked);
@@ -113,7 +117,7 @@ QVariant WindowModel::data(const QModelIndex& index, int role) const {
       return int((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     }
     case Qt::ToolTipRole: {
-      if (unread != m_unread.end()) {
+      if (unread != m_state.unread.end()) {
         window::Requirement copy = requirement;
         return setField(copy, field, unread->second);
       }
@@ -137,19 +141,19 @@ bool WindowModel::setData(const QModelIndex& index, const QVariant& value, int r
   } else if (role != Qt::EditRole) {
     return false;
   }
-  auto& requirement = m_draft.requirements[std::size_t(index.row())];
-  if (text == fieldText(requirement, field) && m_unread.erase({index.row(), index.column()}) == 0) return false;
+  auto& requirement = m_state.draft.requirements[std::size_t(index.row())];
+  const bool was_unread = m_state.unread.contains({index.row(), index.column()});
+  if (text == fieldText(requirement, field) && !was_unread) return false;
+  m_before = m_state;
   const QString unread = setField(requirement, field, text);
   if (unread.isEmpty()) {
-    m_unread.erase({index.row(), index.column()});
+    m_state.unread.erase({index.row(), index.column()});
   } else {
-    m_unread[{index.row(), index.column()}] = text;
+    m_state.unread[{index.row(), index.column()}] = text;
   }
   emit dataChanged(this->index(index.row(), 0), this->index(index.row(), columnCount() - 1));
   check();
-  if (m_problem.isEmpty()) {
-    emit edited(tr("%1: %2 %3").arg(QString::fromStdString(requirement.name), fieldTitle(field).toLower(), text), -1);
-  }
+  emit edited(tr("%1: %2 %3").arg(QString::fromStdString(requirement.name), fieldTitle(field).toLower(), text), -1);
   return true;
 }
 

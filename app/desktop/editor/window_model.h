@@ -8,14 +8,24 @@
 namespace ovenwright::desktop {
 
 /// A window while it is edited: one row for each requirement. What is typed is kept even where it breaks a rule, and
-/// what is wrong with it is said; only a sound window is handed on.
+/// what is wrong with it is said; the document takes a sound window alone.
 class WindowModel : public QAbstractTableModel {
   Q_OBJECT
  public:
   using QAbstractTableModel::QAbstractTableModel;
 
-  void setWindow(const window::ProcessWindow& window);
-  const window::ProcessWindow& draft() const { return m_draft; }
+  /// A window as it is typed, with the texts that are no value.
+  struct State {
+    window::ProcessWindow draft;
+    std::map<std::pair<int, int>, QString> unread;  ///< by row and column
+  };
+
+  void setWindow(const window::ProcessWindow& window) { restore({window, {}}); }
+  const window::ProcessWindow& draft() const { return m_state.draft; }
+  const State& state() const { return m_state; }
+  /// As it was before the change that edited() told last.
+  const State& before() const { return m_before; }
+  void restore(const State& state);
   /// What keeps the draft from being used; empty where every rule is met.
   QString problem() const { return m_problem; }
   /// The problem there would be with this text in a cell: for every keystroke.
@@ -34,16 +44,16 @@ class WindowModel : public QAbstractTableModel {
 
  signals:
   void problemChanged();
-  void edited(const QString& what, int mergeKey);  ///< the draft is sound and another than before
+  void edited(const QString& what, int mergeKey);  ///< the draft is another than before, sound or not
 
  private:
   void check();
-  window::ProcessWindow m_draft;
-  std::map<std::pair<int, int>, QString> m_unread;  // cells whose text is no value
+  State m_state, m_before;
   QString m_problem;
 };
 
 /// What keeps a window from being used, as one sentence; empty where every rule is met.
 QString windowProblem(const window::ProcessWindow& window);
+QString windowProblem(const WindowModel::State& state);
 
 }  // namespace ovenwright::desktop

@@ -6,13 +6,14 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPointer>
 #include <QPushButton>
 #include <QTableView>
+#include <QUndoStack>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "app/desktop/editor/typed_delegate.h"
-#include "app/desktop/editor/window_model.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/profile_menus.h"
@@ -20,6 +21,40 @@
 
 namespace ovenwright::desktop {
 namespace {
+
+/// A change from or to a window that breaks a rule: the document has none of these, so the page keeps them.
+class DraftStep : public QUndoCommand {
+ public:
+  DraftStep(WindowPage* page, std::size_t window, WindowModel::State before, WindowModel::State after,
+            const QString& what, int merge_key)
+      : QUndoCommand(what),
+        m_page(page),
+        m_window(window),
+        m_before(std::move(before)),
+        m_after(std::move(after)),
+        m_mergeKey(merge_key) {}
+
+  void undo() override {
+    if (m_page) m_page->restore(m_window, m_before);
+  }
+  void redo() override {
+    if (std::exchange(m_typed, false)) return;  // it stands there already
+    if (m_page) m_page->restore(m_window, m_after);
+  }
+  int id() const override { return m_mergeKey < 0 ? -1 : kFirstId + m_mergeKey; }
+  bool mergeWith(const QUndoCommand* next) override {
+    m_after = static_cast<const DraftStep*>(next)->m_after;
+    return true;
+  }
+
+ private:
+  static constexpr int kFirstId = 1000;  // beside the ids of the document's commands
+  QPointer<WindowPage> m_page;           // gone with the window of another language
+  std::size_t m_window;
+  WindowModel::State m_before, m_after;
+  int m_mergeKey;
+  bool m_typed = true;
+};
 
 std::optional<double> numberOf(QString text) {
   bool is_number = false;
@@ -183,15 +218,33 @@ QWidget* WindowPage::head() {
 QList<QWidget*> WindowPage::parts() const { return {m_name, m_table, m_save}; }
 
 void WindowPage::show(std::size_t window, int requirement) {
-  m_index = window;
   const auto& windows = m_document->setup().windows;
-  if (m_index >= windows.size()) return;
-  m_model->setWindow(windows[m_index]);
+  if (window >= windows.size()) return;
+  // What was left half typed stands there still.
+  const bool goes_on =
+      window == m_index && !m_model->problem().isEmpty() && window::window_text(windows[window]) == m_base;
+  m_index = window;
+  if (!goes_on) take(windows[m_index]);
   refresh();
   m_table->resizeColumnsToContents();
   if (requirement < 0) return;
   m_table->setCurrentIndex(m_model->index(requirement, int(RequirementField::kLower)));
   m_table->setFocus();
+}
+
+void WindowPage::take(const window::ProcessWindow& window) {
+  m_base = window::window_text(window);
+  m_model->setWindow(window);
+}
+
+void WindowPage::restore(std::size_t window, const WindowModel::State& state) {
+  const auto& windows = m_document->setup().windows;
+  if (window >= windows.size()) return;
+  m_index = window;
+  m_base = window::window_text(windows[window]);
+  m_model->restore(state);
+  refresh();
+  emit restored();
 }
 
 void WindowPage::refresh() {
@@ -202,9 +255,9 @@ void WindowPage::refresh() {
   }
   m_index = std::min(m_index, windows.size() - 1);
   // An undo, or another choice of the window: what is typed here itself is the same already.
-  if (window::window_text(windows[m_index]) != window::window_text(m_model->draft()) && m_model->problem().isEmpty()) {
-    m_model->setWindow(windows[m_index]);
-  }
+  const std::string now = window::window_text(windows[m_index]);
+  if (now != m_base && now != window::window_text(m_model->draft())) take(windows[m_index]);
+  m_base = now;
   const auto& draft = m_model->draft();
   m_which->clear();
   for (const auto& window : windows) m_which->addItem(titleOf(window.identity));
@@ -239,6 +292,17 @@ void WindowPage::showProblem(const QString& problem) {
 void WindowPage::handOn(const QString& what, int mergeKey) {
   check::Request setup = m_document->setup();
   if (m_index >= setup.windows.size()) return;
+  const bool sound = m_model->problem().isEmpty(), was_sound = windowProblem(m_model->before()).isEmpty();
+  auto* steps = m_document->undoStack();
+  const bool both = sound && !was_sound;  // one step, back to what was typed before
+  if (both) steps->beginMacro(what);
+  if (!sound || !was_sound)
+    steps->push(new DraftStep(this, m_index, m_model->before(), m_model->state(), what, mergeKey));
+  if (sound) judgeBy(std::move(setup), what, both ? -1 : mergeKey);
+  if (both) steps->endMacro();
+}
+
+void WindowPage::judgeBy(check::Request setup, const QString& what, int mergeKey) {
   window::ProcessWindow changed = m_model->draft();
   changed.identity.sha256.clear();  // no file says this
   setup.windows[m_index] = std::move(changed);
@@ -258,7 +322,7 @@ void WindowPage::save() {
   check::Request setup = m_document->setup();
   setup.windows[m_index] = *saved;
   setup.window_assumed = false;
-  m_model->setWindow(*saved);
+  take(*saved);
   m_document->edit(tr("Save revision %1").arg(m_revision->text().trimmed()), std::move(setup));
   m_revision->setText(nextRevision(saved->identity.revision));
 }

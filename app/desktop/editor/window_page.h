@@ -2,6 +2,7 @@
 #include <QWidget>
 
 #include "app/desktop/document/document.h"
+#include "app/desktop/editor/window_model.h"
 
 class QComboBox;
 class QDoubleSpinBox;
@@ -12,8 +13,6 @@ class QTableView;
 
 namespace ovenwright::desktop {
 
-class WindowModel;
-
 /// Edits a process window beside its verdict: checked while it is typed, the run judged anew at every sound change,
 /// each change one step back by undo, saved as a new revision in a new file.
 class WindowPage : public QWidget {
@@ -23,8 +22,12 @@ class WindowPage : public QWidget {
   /// @param window  index into the setup's windows; @param requirement  the row to look at, −1: none
   void show(std::size_t window, int requirement = -1);
   QList<QWidget*> parts() const;
+  std::size_t window() const { return m_index; }
+  /// What an undo or a redo brings back that no document has, as it broke a rule.
+  void restore(std::size_t window, const WindowModel::State& state);
 
  signals:
+  void restored();
   void done();
   void noted(const QString& text);
   void troubled(const QString& title, const ovenwright::Error& error);
@@ -36,13 +39,15 @@ class WindowPage : public QWidget {
   QWidget* head();
   void refresh();
   void showProblem(const QString& problem);
+  void take(const window::ProcessWindow& window);
   void handOn(const QString& what, int mergeKey);
+  void judgeBy(check::Request setup, const QString& what, int mergeKey);
   void save();
 
   Document* m_document;
   WindowModel* m_model;
   std::size_t m_index = 0;
-  bool m_filling = false;
+  std::string m_base;  // text of the document's window that the draft began with
   QComboBox *m_which, *m_rule, *m_classification;
   QLineEdit *m_name, *m_alloy, *m_liquidus, *m_solidus, *m_thermocouple, *m_instrument, *m_revision;
   QTableView* m_table;

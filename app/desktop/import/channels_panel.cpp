@@ -9,17 +9,20 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <array>
-#include <cmath>
 
+#include "app/desktop/import/fault_words.h"
 #include "app/desktop/import/layout_edit.h"
 #include "app/desktop/import/sparkline.h"
-#include "app/desktop/text/said.h"
 #include "app/desktop/tune/flow_row.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/hairline.h"
 
 namespace ovenwright::desktop {
 namespace {
+
+const QString kFaultsOf = QStringLiteral("faults of channel ");  // names of cells
+
+constexpr double kTarget_px = 24;
 
 constexpr std::array kKinds{board::Kind::kJoint, board::Kind::kBody, board::Kind::kBoard, board::Kind::kAir};
 
@@ -35,56 +38,6 @@ QString kindText(board::Kind kind) {
       return ChannelsPanel::tr("Air");
   }
   return {};
-}
-
-QString faultText(run::FaultKind kind) {
-  switch (kind) {
-    case run::FaultKind::kOpen:
-      return ChannelsPanel::tr("Open");
-    case run::FaultKind::kOverRange:
-      return ChannelsPanel::tr("Over range");
-    case run::FaultKind::kDropout:
-      return ChannelsPanel::tr("Dropout");
-    case run::FaultKind::kSpike:
-      return ChannelsPanel::tr("Spike");
-    case run::FaultKind::kStuck:
-      return ChannelsPanel::tr("Stuck");
-    case run::FaultKind::kReversedPolarity:
-      return ChannelsPanel::tr("Reversed polarity");
-    case run::FaultKind::kDetached:
-      return ChannelsPanel::tr("Detached, suspected");
-    case run::FaultKind::kSwappedPlacement:
-      return ChannelsPanel::tr("Swapped placement, suspected");
-    case run::FaultKind::kColdJunctionStep:
-      return ChannelsPanel::tr("Cold-junction step");
-    case run::FaultKind::kClockGap:
-      return ChannelsPanel::tr("Gap in time");
-    case run::FaultKind::kTimeGoingBack:
-      return ChannelsPanel::tr("Time going back");
-  }
-  return {};
-}
-
-/// "one sample, 412.0 °C", "58 samples", "falls as the others rise".
-QString detailText(const run::Fault& fault, const Format& format) {
-  if (fault.removed.empty() || fault.kind == run::FaultKind::kTimeGoingBack)
-    return inWords(fault.detail, format.locale());
-  const QString count = ChannelsPanel::tr("%n sample(s)", nullptr, int(fault.removed.size()));
-  const double reading_C = fault.removed[0].temperature_C;
-  if (fault.removed.size() > 1 || !std::isfinite(reading_C)) return count;
-  return count + QStringLiteral(", ") + format.temperature(reading_C) + u' ' +
-         format.unit(Format::Quantity::kTemperature);
-}
-
-/// "Spike at 75.0 s, one sample, 412.0 °C"; without times where it is the whole run.
-QString faultLine(const run::Fault& fault, const run::Run& run, double origin_s, const Format& format) {
-  const QString kind = faultText(fault.kind), detail = detailText(fault, format);
-  if (!detail.isEmpty() && fault.from_s <= run.from_s && fault.to_s >= run.to_s)
-    return ChannelsPanel::tr("%1: %2").arg(kind, detail);
-  const QString from = format.seconds(fault.from_s - origin_s), to = format.seconds(fault.to_s - origin_s);
-  const QString text = fault.from_s == fault.to_s ? ChannelsPanel::tr("%1 at %2 s").arg(kind, from)
-                                                  : ChannelsPanel::tr("%1 from %2 to %3 s").arg(kind, from, to);
-  return detail.isEmpty() ? text : text + QStringLiteral(", ") + detail;
 }
 
 /// A line under a fault: what was done, and room for links beside or, where that is too long, under it.
@@ -117,10 +70,62 @@ ChannelsPanel::ChannelsPanel(Document* document, QWidget* parent)
 void ChannelsPanel::refresh(const widgets::Theme& theme, const Format& format) {
   m_theme = theme;
   m_format = format;
-  auto* scroll = findChild<QScrollArea*>(QStringLiteral("scroll"));
+  m_least = {};
+  fill(Room::kAll);
+}
+
+void ChannelsPanel::fill(Room room) {
   // What had the focus gets it again: the rows are made anew at every edit.
   const QString focused = m_body && m_body->focusWidget() ? m_body->focusWidget()->accessibleName() : QString();
   const bool had_focus = m_body && m_body->focusWidget() && m_body->focusWidget()->hasFocus();
+  build(room);
+  for (const Room tried : {Room::kAll, Room::kFaultsUnder}) {
+    if (m_room != tried) continue;
+    // With the bar that scrolls down, so that its coming and going changes nothing.
+    const int least = m_body->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    m_least[std::size_t(tried)] = least;
+    if (width() < least) build(tried == Room::kAll ? Room::kFaultsUnder : Room::kNoCourses);
+  }
+  if (!had_focus) return;
+  for (auto* widget : m_body->findChildren<QWidget*>()) {
+    if (widget->accessibleName() != focused || focused.isEmpty()) continue;
+    widget->setFocus();
+    break;
+  }
+}
+
+void ChannelsPanel::focusChannel(std::size_t channel) {
+  if (!m_body) return;
+  const QString cell = kFaultsOf + QString::number(channel);
+  auto* faults = m_body->findChild<QWidget*>(cell);
+  if (!faults) return;
+  QLabel* last = nullptr;  // the cure stands behind "Show"
+  for (auto* label : faults->findChildren<QLabel*>())
+    if (label->textInteractionFlags() & Qt::LinksAccessibleByKeyboard) last = label;
+  if (!last) return;
+  findChild<QScrollArea*>(QStringLiteral("scroll"))->ensureWidgetVisible(faults);
+  last->setFocus(Qt::OtherFocusReason);
+}
+
+ChannelsPanel::Room ChannelsPanel::roomFor(int width) const {
+  return width >= m_least[0] ? Room::kAll : width >= m_least[1] ? Room::kFaultsUnder : Room::kNoCourses;
+}
+
+void ChannelsPanel::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (!m_body) return;
+  // Not from within the layout that gives this size.
+  const Room room = roomFor(width());
+  if (room != m_room)
+    QMetaObject::invokeMethod(
+        this, [this, room] { fill(room); }, Qt::QueuedConnection);
+}
+
+void ChannelsPanel::build(Room room) {
+  const auto& theme = m_theme;
+  const auto& format = m_format;
+  m_room = room;
+  auto* scroll = findChild<QScrollArea*>(QStringLiteral("scroll"));
   m_body = new QWidget;
   m_body->setAutoFillBackground(true);
   m_body->setBackgroundRole(QPalette::Base);
@@ -142,6 +147,7 @@ void ChannelsPanel::refresh(const widgets::Theme& theme, const Format& format) {
                                tr("Range, %1").arg(format.unit(Format::Quantity::kTemperature)),
                                tr("Fault found, and what was done")};
     for (int column = 0; column < headings.size(); ++column) {
+      if ((column == kFaults && room != Room::kAll) || (column == kCourse && room == Room::kNoCourses)) continue;
       auto* heading = new QLabel(headings[column]);
       heading->setFont(theme.font(12));
       heading->setWordWrap(true);
@@ -152,7 +158,7 @@ void ChannelsPanel::refresh(const widgets::Theme& theme, const Format& format) {
     std::size_t used = 0;
     const auto nextRow = [&] {
       m_grid->addWidget(new Hairline, row + 1, 0, 1, int(headings.size()));
-      return row += 2;
+      return (row += 3) - 1;  // a row and its faults
     };
     for (const auto& column : view->reading().layout.channels) {
       // Channels of the run stand in the order of the columns in use.
@@ -162,15 +168,9 @@ void ChannelsPanel::refresh(const widgets::Theme& theme, const Format& format) {
     }
     while (used < view->channels().size()) addRow(nextRow(), nullptr, used++);
   }
-  m_grid->setColumnStretch(4, 2);
-  m_grid->setColumnStretch(6, 3);
+  m_grid->setColumnStretch(room == Room::kNoCourses ? kName : kCourse, 2);
+  m_grid->setColumnStretch(kFaults, room == Room::kAll ? 3 : 0);
   scroll->setWidget(m_body);
-  if (!had_focus) return;
-  for (auto* widget : m_body->findChildren<QWidget*>()) {
-    if (widget->accessibleName() != focused || focused.isEmpty()) continue;
-    widget->setFocus();
-    break;
-  }
 }
 
 void ChannelsPanel::addRow(int row, const log::Layout::ChannelColumn* column, std::optional<std::size_t> channel) {
@@ -182,15 +182,15 @@ void ChannelsPanel::addRow(int row, const log::Layout::ChannelColumn* column, st
     box->setChecked(column->use);
     box->setAccessibleName(tr("Use %1").arg(name));
     connect(box, &QCheckBox::clicked, this, [this, number = column->column](bool on) { use(number, on); });
-    m_grid->addWidget(box, row, 0);
+    m_grid->addWidget(box, row, kUse);
   }
   auto* label = new QLabel(name);
   if (!channel) Appearance::ink(label, m_theme.secondary);
-  m_grid->addWidget(label, row, 1);
+  m_grid->addWidget(label, row, kName);
   if (!channel) {
     auto* unused = new QLabel(tr("not used"));
     Appearance::ink(unused, m_theme.secondary);
-    m_grid->addWidget(unused, row, 6);
+    m_grid->addWidget(unused, row, kPlacement, 1, 2);
     return;
   }
   const auto& board = view->board();
@@ -208,13 +208,14 @@ void ChannelsPanel::addRow(int row, const log::Layout::ChannelColumn* column, st
     places->setCurrentIndex(placement ? int(placement - board->placements.data()) + 1 : 0);
     places->setToolTip(places->currentText());
     connect(places, &QComboBox::activated, this, [this, c = *channel](int index) { place(c, index - 1); });
-    m_grid->addWidget(places, row, 2);
+    m_grid->addWidget(places, row, kPlacement);
   } else {
     auto* link = new QLabel(QStringLiteral("<a href=\"#\">%1</a>").arg(tr("Choose a board")));
     link->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
     link->setAccessibleName(tr("Choose a board for %1").arg(name));
+    link->setMinimumHeight(int(m_theme.px(kTarget_px)));
     connect(link, &QLabel::linkActivated, this, &ChannelsPanel::boardWanted);
-    m_grid->addWidget(link, row, 2);
+    m_grid->addWidget(link, row, kPlacement);
   }
   auto* kinds = new QComboBox;
   kinds->setAccessibleName(tr("Kind of %1").arg(name));
@@ -223,17 +224,19 @@ void ChannelsPanel::addRow(int row, const log::Layout::ChannelColumn* column, st
       int(std::ranges::find(kKinds, placement ? placement->kind : board::Kind::kJoint) - kKinds.begin()));
   connect(kinds, &QComboBox::activated, this,
           [this, c = *channel](int index) { setKind(c, kKinds[std::size_t(index)]); });
-  m_grid->addWidget(kinds, row, 3);
-  auto* spark = new Sparkline;
-  spark->show(view, *channel, false, m_theme);
-  m_grid->addWidget(spark, row, 4);
+  m_grid->addWidget(kinds, row, kKind);
+  if (m_room != Room::kNoCourses) {
+    auto* spark = new Sparkline;
+    spark->show(view, *channel, false, m_theme);
+    m_grid->addWidget(spark, row, kCourse);
+  }
   const auto& shown = view->channels()[*channel];
   QString range = tr("no reading");
   if (shown.trace) {
     const auto extremes = shown.pyramid.extremes(shown.trace->temperature_C(), 0, shown.trace->size());
     range = tr("%1 to %2").arg(m_format.temperature(extremes.lowest), m_format.temperature(extremes.highest));
   }
-  m_grid->addWidget(new QLabel(range), row, 5);
+  m_grid->addWidget(new QLabel(range), row, kRange);
   addFaults(row, *channel, column);
 }
 
@@ -241,6 +244,7 @@ void ChannelsPanel::addFaults(int row, std::size_t channel, const log::Layout::C
   const auto view = m_document->view();
   const auto& cleaned = view->run().channels[channel];
   auto* cell = new QWidget;
+  cell->setObjectName(kFaultsOf + QString::number(channel));
   auto* lines = new QVBoxLayout(cell);
   lines->setContentsMargins({});
   lines->setSpacing(0);
@@ -248,6 +252,7 @@ void ChannelsPanel::addFaults(int row, std::size_t channel, const log::Layout::C
     auto* label = new QLabel(QStringLiteral("<a href=\"#\">%1</a>").arg(words.toHtmlEscaped()));
     label->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
     label->setAccessibleName(QStringLiteral("%1: %2").arg(words, about));
+    label->setMinimumHeight(int(m_theme.px(kTarget_px)));
     return label;
   };
   constexpr std::size_t kMostShown = 3;
@@ -291,11 +296,18 @@ void ChannelsPanel::addFaults(int row, std::size_t channel, const log::Layout::C
     connect(again, &QLabel::linkActivated, this, [this, number = cleaned.number] { keepSpikes(number, false); });
     lines->addWidget(again);
   } else if (cleaned.faults.empty() && !reversed) {
+    if (m_room != Room::kAll) {
+      delete cell;
+      return;
+    }
     auto* none = new QLabel(tr("none"));
     Appearance::ink(none, m_theme.secondary);
     lines->addWidget(none);
   }
-  m_grid->addWidget(cell, row, 6);
+  if (m_room == Room::kAll)
+    m_grid->addWidget(cell, row, kFaults);
+  else
+    m_grid->addWidget(cell, row + 1, kName, 1, kRange - kName + 1);
 }
 
 void ChannelsPanel::use(int column, bool on) {

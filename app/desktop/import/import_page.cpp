@@ -106,6 +106,19 @@ void ImportPage::setFormat(const Format& format) {
   if (isVisible()) refresh();
 }
 
+void ImportPage::focusAbout(const QString& about) {
+  const auto view = m_document->view();
+  if (about != u"reversed" || !view) return m_reading->focusAbout(QString(about).replace(u' ', u'_'));
+  // Channels of the run stand in the order of the columns in use.
+  std::size_t channel = 0;
+  for (const auto& column : view->reading().layout.channels) {
+    if (column.reversed) return m_channels->focusChannel(channel);
+    channel += column.use;
+  }
+}
+
+void ImportPage::focusChannel(std::size_t channel) { m_channels->focusChannel(channel); }
+
 QList<QWidget*> ImportPage::parts() const { return {m_file, m_channels, m_reading}; }
 
 void ImportPage::showEvent(QShowEvent* event) {

@@ -25,6 +25,10 @@ class ImportPage : public QWidget {
   void saveState();
   void setFormat(const Format& format);
   ReadingPanel* readingPanel() { return m_reading; }
+  /// The focus to where an assumption (a key of the layout) can be put right.
+  void focusAbout(const QString& about);
+  /// The focus to what can be done about a channel's faults.
+  void focusChannel(std::size_t channel);
   QList<QWidget*> parts() const;
   /// A log that could not be read: its lines, and how else it could be read. Null: the log that is shown.
   bool isFailureShown() const { return m_failure.has_value(); }

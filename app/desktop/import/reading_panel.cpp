@@ -180,7 +180,9 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
   fill(QStringLiteral("date_order"), dateOrderChoices(), text(layout.date_order), {});
   fill(QStringLiteral("unit"), unitChoices(), text(layout.unit), {});
   fill(QStringLiteral("scale"), scaleChoices(), scaleValue(layout), {});
-  fill(QStringLiteral("thermocouple_type"), thermocoupleChoices(), text(layout.thermocouple_type), {});
+  Choices types = thermocoupleChoices();
+  if (!layout.thermocouple_type) types.insert(types.begin(), {QString(), tr("Not stated")});
+  fill(QStringLiteral("thermocouple_type"), types, text(layout.thermocouple_type), {});
   const QString junction = layout.cold_junction_C ? QString::number(*layout.cold_junction_C) : QString();
   fill(QStringLiteral("cold_junction"), coldJunctionChoices(format, layout), junction, {});
   const bool given = m_document->setup().entry_s.has_value();
@@ -221,7 +223,7 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
       cells << tr("%1: %n cell(s) without a reading", nullptr, int(none)).arg(QString::fromStdString(channel.name));
   }
   for (const auto& assumption : assumptions)
-    if (!row(rowOf(assumption))) cells << tr("assumed; %1").arg(inWords(assumption.text, format.locale()));
+    if (!row(rowOf(assumption))) cells << tr("Assumed: %1").arg(inWords(assumption.text, format.locale()));
   for (const auto& note : reading.read_as.notes) cells << sentenceCase(inWords(note, format.locale()));
   m_cells->setText(cells.join(u'\n'));
   m_cells->setVisible(!cells.isEmpty());

@@ -14,6 +14,7 @@
 #include "app/archive/log_labels.h"
 #include "app/desktop/archive/archive_link.h"
 #include "app/desktop/settings/settings.h"
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/tune/flow_row.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/appearance.h"
@@ -69,7 +70,7 @@ KeepForm::KeepForm(Document* document, Settings* settings, ArchiveLink* link, QW
     row->addWidget(text);
     row->addWidget(field);
     flow->addWidget(pair);
-    return row;
+    return pair;
   };
   add(tr("Lot"), m_lot, kLotWidth_px);
   add(tr("Board serial"), m_serial, kSerialWidth_px);
@@ -77,9 +78,9 @@ KeepForm::KeepForm(Document* document, Settings* settings, ArchiveLink* link, QW
   m_time->setDisplayFormat(QStringLiteral("yyyy-MM-dd HH:mm:ss"));
   m_time->setCalendarPopup(true);
   m_timeFrom->setFont(theme.font(12));
-  add(tr("Time of run"), m_time, 0)->addWidget(m_timeFrom);
-  add(tr("Wh&at"), m_what, 0);
+  add(tr("Time of run"), m_time, 0)->layout()->addWidget(m_timeFrom);
   m_what->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  m_whatPair = add(tr("Wh&at"), m_what, 0);
   auto* buttons = new QWidget;
   auto* buttons_row = new QHBoxLayout(buttons);
   buttons_row->setContentsMargins({});
@@ -182,7 +183,7 @@ void KeepForm::fill() {
     if (open > 1) m_what->addItem(tr("all %n open logs", nullptr, open), int(What::kAll));
     m_what->setCurrentIndex(std::max(0, m_what->findData(before)));
   }
-  m_what->setEnabled(m_what->count() > 1);
+  m_whatPair->setVisible(m_what->count() > 1);  // nothing to choose from is no control
   const bool same = m_filledFrom == m_document->currentPointer() && log && m_filledRun == log->run;
   if (!same && log && log->checked) {
     const bool other = m_filledFrom != m_document->currentPointer();
@@ -290,7 +291,7 @@ void KeepForm::tell(const std::vector<KeepJob::Kept>& runs) {
   constexpr qsizetype kMost = 3;
   said << already.mid(0, kMost);
   if (already.size() > kMost) said << tr("%n more are kept already.", nullptr, int(already.size() - kMost));
-  const QString text = said.join(u' ');
+  const QString text = paragraph(said);
   if (already.isEmpty()) {
     close();
   } else {

@@ -63,6 +63,7 @@ class KeepForm : public QWidget {
   QDateTimeEdit* m_time;
   QLabel *m_timeFrom, *m_message;
   QComboBox* m_what;
+  QWidget* m_whatPair = nullptr;  // with its label
   QPushButton *m_keep, *m_close;
   Document::LogPointer m_filledFrom;
   std::size_t m_filledRun = 0;

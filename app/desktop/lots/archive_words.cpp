@@ -1,4 +1,5 @@
 #include "app/desktop/lots/archive_words.h"
+#include "app/desktop/text/paragraph.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -120,7 +121,7 @@ QString repeatedText(const std::vector<archive::Repeated>& records) {
                                                      "lists show that one.")
                              .arg(text(one.id), text(one.station), text(one.of), text(one.lot)));
   const int more = int(records.size()) - 1;  // not inside the call, where lupdate would miss the text
-  if (more > 0) said += QStringLiteral(" ") + QCoreApplication::translate("Archive", "So are %n more.", nullptr, more);
+  if (more > 0) said = paragraph({said, QCoreApplication::translate("Archive", "So are %n more.", nullptr, more)});
   return said;
 }
 

@@ -16,6 +16,7 @@
 #include "app/desktop/lots/lot_words.h"
 #include "app/desktop/lots/zones_pane.h"
 #include "app/desktop/settings/settings.h"
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/lot_lane.h"
 #include "app/desktop/widgets/run_chart.h"
 #include "app/desktop/widgets/theme.h"
@@ -310,8 +311,9 @@ void FiguresPane::refreshSeries() {
   const bool trend = m_tabs->currentIndex() == kTrend;
   QString sentence = chartSentence(*figures, *one, m_loader->options(), m_format);
   if (figures->cut)
-    sentence += u' ' + tr("Only the newest %1 runs of the list count.").arg(m_format.count(LotFiguresLoader::kMost));
-  if (trend) sentence = tr("Trend of %1").arg(subjectText(*one)) + u'.';
+    sentence = paragraph(
+        {sentence, tr("Only the newest %1 runs of the list count.").arg(m_format.count(LotFiguresLoader::kMost))});
+  if (trend) sentence = tr("Trend of %1.").arg(subjectText(*one));
   m_sentence->setText(sentence);
   m_chart->setContent(trend && has_all ? trendChart(*figures, *one, m_format)
                       : trend          ? widgets::RunChartContent{}

@@ -4,6 +4,7 @@
 #include <QDateTime>
 #include <algorithm>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/judge/decide.h"
 #include "core/lot/streak.h"
@@ -222,7 +223,7 @@ QString noteText(const lot::Series& series) {
           "%n runs are few: whether the values are normal does not show, and the limits of the index "
           "are wide.",
           nullptr, int(series.n()));
-    return notes.join(u' ');
+    return paragraph(notes);
   }
   QStringList why;
   if (series.without_value > 0) why << LotWords::tr("%n run(s) without a value", nullptr, int(series.without_value));
@@ -238,7 +239,7 @@ QString noteText(const lot::Series& series) {
       why << LotWords::tr("all values are equal");
   }
   notes << LotWords::tr("No index: %1.").arg(why.join(QStringLiteral(", ")));
-  return notes.join(u' ');
+  return paragraph(notes);
 }
 
 QList<std::pair<QString, QString>> statisticsRows(const lot::Series& series, const Format& format) {

@@ -19,6 +19,7 @@
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/sheets/printed_note.h"
 #include "app/desktop/sheets/sheet_style.h"
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/notice.h"
@@ -308,7 +309,7 @@ void SeveralLots::tell(const SheetFilesJob::Outcome& outcome) {
   said << outcome.notMade.mid(0, kMost);
   if (outcome.notMade.size() > kMost)
     said << tr("%n more could not be made.", nullptr, int(outcome.notMade.size() - kMost));
-  say(said.join(u' '), outcome.stopped || !outcome.notMade.isEmpty());
+  say(paragraph(said), outcome.stopped || !outcome.notMade.isEmpty());
   emit noted(said.first());
   refresh();
 }

@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "app/desktop/lots/lot_words.h"
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/appearance.h"
 
@@ -208,10 +209,11 @@ void ZonesPane::refreshNote() {
            "no measure of drift.");
   if (m_chosen) {
     const auto& zone = m_figures->zones.zones[*m_chosen];
-    text += u' ' + tr("The %n run(s) of zone %1 have a bar at their left in the list.", nullptr, int(zone.runs.size()))
-                       .arg(QString::fromStdString(zone.zone));
+    text = paragraph(
+        {text, tr("The %n run(s) of zone %1 have a bar at their left in the list.", nullptr, int(zone.runs.size()))
+                   .arg(QString::fromStdString(zone.zone))});
   } else if (any) {
-    text += u' ' + tr("Choose a zone to find its runs in the list.");
+    text = paragraph({text, tr("Choose a zone to find its runs in the list.")});
   }
   m_note->setText(text);
   m_table->setVisible(any);

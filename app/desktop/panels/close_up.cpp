@@ -11,7 +11,7 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kHeight_px = 104, kLeft_px = 34, kMark_px = 4.5;
+constexpr double kHeight_px = 94, kLeft_px = 34, kMark_px = 4.5;
 
 struct Range {
   double from, to;
@@ -118,7 +118,8 @@ void CloseUp::paintEvent(QPaintEvent*) {
   for (const double edge_C : edges) {
     const double y = canvas.mapping.y(edge_C);
     if (y < canvas.area.top() - 1 || y > canvas.area.bottom() + 1 || y - last_y < metrics.height()) continue;
-    painter.drawText(QRectF(0, y - metrics.height() / 2, canvas.area.left() - m_theme.px(5), metrics.height()),
+    const double top = std::clamp(y - metrics.height() / 2, 0.0, height() - metrics.height());
+    painter.drawText(QRectF(0, top, canvas.area.left() - m_theme.px(5), metrics.height()),
                      Qt::AlignRight | Qt::AlignVCenter, m_format.limit(edge_C, Format::Quantity::kTemperature));
     last_y = y;
   }
@@ -137,7 +138,9 @@ void CloseUp::paintEvent(QPaintEvent*) {
   painter.drawLine(QLineF(x, at.y(), x, limit_y));
   painter.setFont(m_theme.font(12, true));
   const QSizeF size(QFontMetricsF(painter.font()).horizontalAdvance(words), QFontMetricsF(painter.font()).height());
-  QPointF corner(x + m_theme.px(8), at.y() - m_theme.px(2));
+  // Where there is room beside the distance, clear of the curves that the result lies on.
+  const bool far = std::abs(limit_y - at.y()) > 2 * size.height();
+  QPointF corner(x + m_theme.px(8), far ? (at.y() + limit_y - size.height()) / 2 : at.y() - m_theme.px(2));
   if (corner.x() + size.width() > canvas.area.right()) corner.setX(at.x() - m_theme.px(14) - size.width());
   corner.setY(std::min(corner.y(), canvas.area.bottom() - size.height()));
   painter.drawText(QRectF(corner, size), Qt::AlignCenter, words);

@@ -14,6 +14,7 @@
 #include "app/desktop/panels/close_up.h"
 #include "app/desktop/panels/share_bars.h"
 #include "app/desktop/text/said.h"
+#include "app/desktop/widgets/thermocouple_text.h"
 #include "app/desktop/widgets/verdict_sign.h"
 #include "app/desktop/widgets/wording.h"
 #include "app/desktop/window/appearance.h"
@@ -46,8 +47,8 @@ class DerivationPanel::Builder {
   Builder(DerivationPanel* panel, const widgets::Theme& theme) : m_theme(theme), m_body(new QWidget), m_panel(panel) {
     m_layout = new QVBoxLayout(m_body);
     const int inset = int(theme.px(16));
-    m_layout->setContentsMargins(inset, int(theme.px(10)), inset, inset);
-    m_layout->setSpacing(int(theme.px(3)));
+    m_layout->setContentsMargins(inset, int(theme.px(6)), inset, int(theme.px(8)));
+    m_layout->setSpacing(int(theme.px(2)));
   }
 
   QWidget* finish() {
@@ -68,16 +69,35 @@ class DerivationPanel::Builder {
   void add(QWidget* widget) { m_layout->addWidget(widget); }
   void add(QLayout* layout) { m_layout->addLayout(layout); }
   void heading(const QString& words) {
+    rule();
+    add(text(words, 12, false, m_theme.secondary));
+  }
+  void rule() {
     auto* line = new QFrame(m_body);
     line->setFixedHeight(1);
     line->setAutoFillBackground(true);
     QPalette palette = line->palette();
     palette.setColor(QPalette::Window, m_theme.hairline);
     line->setPalette(palette);
-    m_layout->addSpacing(int(m_theme.px(8)));
-    m_layout->addWidget(line);
     m_layout->addSpacing(int(m_theme.px(5)));
-    add(text(words, 12, false, m_theme.secondary));
+    m_layout->addWidget(line);
+    m_layout->addSpacing(int(m_theme.px(3)));
+  }
+  /// Two sections beside each other: a heading over a line of text.
+  void pair(const QString& heading, const QString& words, const QString& other_heading, const QString& other_words) {
+    rule();
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(int(m_theme.px(12)));
+    grid->setVerticalSpacing(int(m_theme.px(2)));
+    int column = 0;
+    for (const auto& [over, under] : {std::pair(heading, words), std::pair(other_heading, other_words)}) {
+      grid->addWidget(text(over, 12, false, m_theme.secondary), 0, column, Qt::AlignTop);
+      QLabel* value = text(under);
+      value->setWordWrap(column > 0);  // "under 0.1 % (JCGM 106)" stays in one line
+      grid->addWidget(value, 1, column, Qt::AlignTop);
+      grid->setColumnStretch(column++, 1);
+    }
+    add(grid);
   }
   void row(const QString& name, const QString& number, bool bold = false) {
     auto* layout = new QHBoxLayout;
@@ -284,9 +304,11 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
     const auto* placement = view.board() && outcome.channel
                                 ? view.board()->placement(outcome.trace, view.run().channels[*outcome.channel].number)
                                 : nullptr;
-    const QString thermocouple = placement && placement->thermocouple ? QString::fromStdString(*placement->thermocouple)
-                                 : budget.tolerance_C                 ? plusMinus(tolerance)
-                                                                      : QString::fromStdString(budget.thermocouple);
+    const QString thermocouple = placement && placement->thermocouple
+                                     ? widgets::thermocoupleText(QString::fromStdString(*placement->thermocouple))
+                                 : budget.tolerance_C
+                                     ? plusMinus(tolerance)
+                                     : widgets::thermocoupleText(QString::fromStdString(budget.thermocouple));
     build.row(tr("Thermocouple %1").arg(thermocouple), term(terms.thermocouple));
     build.row(tr("Instrument %1").arg(plusMinus(budget.instrument_C)), term(terms.instrument));
     build.row(tr("Noise of this trace"), term(terms.noise));
@@ -298,23 +320,18 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
 
   const QString decision = decisionArithmetic(outcome, window.decision_rule, format);
   if (!decision.isEmpty()) {
-    build.heading(window.decision_rule == window::DecisionRule::kGuarded ? tr("Decision: guarded, w = U")
-                                                                         : tr("Decision: simple"));
-    build.add(build.text(decision));
+    const QString rule =
+        window.decision_rule == window::DecisionRule::kGuarded ? tr("Rule: guarded, w = U") : tr("Rule: simple");
     if (outcome.conformance_probability) {
       const double probability = *outcome.conformance_probability;
       const QString percent = probability < 0.001   ? tr("under 0.1 %")
                               : probability > 0.999 ? tr("over 99.9 %")
                                                     : format.number(100 * probability, 1) + QStringLiteral(" %");
-      build.row(tr("Inside the limits with probability (JCGM 106)"), percent);
+      build.pair(tr("Inside with probability"), percent + QStringLiteral(" (JCGM 106)"), rule, decision);
+    } else {
+      build.heading(rule);
+      build.add(build.text(decision));
     }
-  }
-  if (!outcome.risk.empty()) {
-    build.heading(tr("What being outside risks"));
-    build.add(build.text(QCoreApplication::translate("risk", outcome.risk.c_str())));
-    if (!outcome.risk_source.empty())
-      build.add(
-          build.text(QCoreApplication::translate("source", outcome.risk_source.c_str()), 12, false, theme.secondary));
   }
   if (!outcome.zone_shares.empty()) {
     // Those that count are hatched on the strip too; the rest is one line.
@@ -334,6 +351,13 @@ void DerivationPanel::show(const Scene& scene, std::optional<std::size_t> chosen
     QLabel* tune = build.link(tr("Try a change in Tune"));
     connect(tune, &QLabel::linkActivated, this, &DerivationPanel::tuneWanted);
     build.add(tune);
+  }
+  if (!outcome.risk.empty()) {
+    build.heading(tr("What being outside risks"));
+    build.add(build.text(QCoreApplication::translate("risk", outcome.risk.c_str())));
+    if (!outcome.risk_source.empty())
+      build.add(
+          build.text(QCoreApplication::translate("source", outcome.risk_source.c_str()), 12, false, theme.secondary));
   }
   m_scroll->setWidget(build.finish());
 }

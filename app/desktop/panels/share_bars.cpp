@@ -9,7 +9,7 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kRow_px = 21, kBar_px = 9, kGap_px = 10;
+constexpr double kRow_px = 18, kBar_px = 9, kGap_px = 10;
 
 }  // namespace
 

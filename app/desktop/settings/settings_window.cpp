@@ -21,6 +21,7 @@
 #include "app/desktop/archive/archive_link.h"
 #include "app/desktop/lots/archive_words.h"
 #include "app/desktop/settings/settings.h"
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/hairline.h"
@@ -270,8 +271,9 @@ void SettingsWindow::refresh() {
     if (!stored) {
       const QString named =
           m_settings->archive().isEmpty() ? QString::fromStdString(archive::defaultArchive()) : m_settings->archive();
-      text = sentenceCase(text) + u' ' +
-             tr("The program was started with it: next time it is %1 again, unless you use this one.").arg(named);
+      text = paragraph(
+          {sentenceCase(text),
+           tr("The program was started with it: next time it is %1 again, unless you use this one.").arg(named)});
     }
     if (status.error) {
       trouble = true;

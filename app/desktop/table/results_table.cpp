@@ -167,7 +167,10 @@ QString ResultsTable::asText() const {
   return lines.join(u'\n') + u'\n';
 }
 
-void ResultsTable::copy() const { QApplication::clipboard()->setText(asText()); }
+void ResultsTable::copy() {
+  QApplication::clipboard()->setText(asText());
+  emit copied();
+}
 
 void ResultsTable::keyPressEvent(QKeyEvent* event) {
   if (event->matches(QKeySequence::Copy)) {

@@ -29,11 +29,12 @@ class ResultsTable : public QTableView {
   void restoreColumns(const QByteArray& state);
 
  public slots:
-  void copy() const;
+  void copy();
 
  signals:
   void chosen(std::size_t outcome);
   void activatedOutcome(std::size_t outcome);
+  void copied();
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;

@@ -14,6 +14,7 @@
 #include "app/desktop/archive/archive_link.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/text/format.h"
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/watch/watch_service.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/widgets/wording.h"
@@ -207,7 +208,7 @@ void WatchWindow::refresh() {
     said << (running ? errorWithFile(*m_service->trouble())
                      : tr("Nothing is watched: %1").arg(errorWithFile(*m_service->trouble())));
   if (said.isEmpty()) said << tr("Nothing is watched.");
-  m_state->setText(said.join(u' '));
+  m_state->setText(paragraph(said));
   Appearance::ink(m_state, m_service->trouble() ? theme.signal : theme.secondary);
   m_start->setVisible(!running);
   m_stop->setVisible(running);

@@ -249,10 +249,13 @@ void LimitLanes::keyPressEvent(QKeyEvent* event) {
   const bool control = event->modifiers() & Qt::ControlModifier;
   const bool shift = event->modifiers() & Qt::ShiftModifier;
   if (control && event->key() == Qt::Key_C) {
-    if (shift)
+    if (shift) {
       QGuiApplication::clipboard()->setPixmap(asPicture());
-    else if (m_state.chosen)
+      emit pictureCopied();
+    } else if (m_state.chosen) {
       QGuiApplication::clipboard()->setText(rowAsText(m_state.chosen->lane));
+      emit rowCopied();
+    }
     return;
   }
   if (control) return QAbstractScrollArea::keyPressEvent(event);

@@ -51,6 +51,8 @@ class LimitLanes : public QAbstractScrollArea {
   /// Enter on a result, or a second click: its derivation is asked for.
   void activated(std::size_t outcome);
   void channelHovered(std::optional<std::size_t> channel);
+  void rowCopied();
+  void pictureCopied();
 
  protected:
   bool viewportEvent(QEvent* event) override;

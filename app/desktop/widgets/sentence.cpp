@@ -35,12 +35,15 @@ void Sentence::setContent(SentenceContent content) {
   using enum SentenceContent::Sign;
   const bool verdictChanged = (content.signKind == kVerdict || content.signKind == kBarred) &&
                               (m_content.signKind != content.signKind || m_content.verdict != content.verdict);
+  const int focused = m_focusedLink;
+  const QString words = focused < 0 ? QString() : m_content.linkText(focused);
   m_content = std::move(content);
-  m_focusedLink = -1;
+  const bool stays = focused >= 0 && focused < m_content.links.size() && m_content.linkText(focused) == words;
+  m_focusedLink = stays ? focused : -1;
   m_pressedLink = -1;
   setAccessibleName(m_content.spoken);
   relayout();
-  if (hasFocus()) focusLink(stepped(-1, true));
+  if (hasFocus() && !stays) focusLink(stepped(-1, true));
   if (!verdictChanged) return;
   const qint64 since = m_announced.isValid() ? m_announced.elapsed() : kBetweenAnnouncements_ms;
   m_announceLater.start(int(std::max<qint64>(0, kBetweenAnnouncements_ms - since)));

@@ -2,6 +2,7 @@
 
 #include <QRegularExpression>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/translated_phrases.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/judge/decide_run.h"
@@ -184,8 +185,8 @@ SentenceContent told(const QString& title, const QString& text) {
   SentenceContent content;
   content.signKind = SentenceContent::Sign::kPale;
   content.first << textRun(title, true);
-  if (!text.isEmpty()) content.first << textRun(u' ' + text);
-  content.spoken = title + u' ' + text;
+  content.spoken = desktop::paragraph({title, text});
+  if (!text.isEmpty()) content.first << textRun(content.spoken.mid(title.size()));
   return content;
 }
 
@@ -197,7 +198,7 @@ SentenceContent sentenceOf(const judge::Judgement& judgement, std::optional<doub
   const judge::Sentence sentence = judge::compose(judgement, TranslatedPhrases(wording, entry_s), telling);
   content.addParts(content.first, sentence);
   SecondLine(content, judgement, wording).add();
-  content.spoken = spokenLine(content.first) + u' ' + spokenLine(content.second);
+  content.spoken = desktop::paragraph({spokenLine(content.first), spokenLine(content.second)});
   return content;
 }
 

@@ -175,9 +175,9 @@ class StripPainter {
     const auto widthIn = [&](const QFont& in) { return QFontMetricsF(in).horizontalAdvance(number); };
     const qreal room = rect.width() - m_theme.px(2);
     QFont font = m_theme.font(12, changed);
-    // Small figures say more than none; of two strips beside each other still smaller ones.
+    // Small figures say more than none.
     for (const int px : {11, 10, 9, 8})
-      if (widthIn(font) > room && (px > 8 || m_table.against)) font = m_theme.font(px, changed);
+      if (widthIn(font) > room) font = m_theme.font(px, changed);
     const qreal width = widthIn(font);
     if (width > room) return;  // the tool tip has it
     if (hatched) {

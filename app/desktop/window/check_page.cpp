@@ -41,8 +41,7 @@ CheckPage::CheckPage(Document* document, Settings* settings, QWidget* parent)
       m_upper(new QWidget),
       m_lower(new QWidget),
       m_columns(new HairlineSplitter(Qt::Horizontal, this)),
-      m_rows(new HairlineSplitter(Qt::Vertical)),
-      m_panelWanted(settings->panelShown()) {
+      m_rows(new HairlineSplitter(Qt::Vertical)) {
   m_lanesNote->setWords(tr("Each mark is a thermocouple, hottest on top. Whisker: ± U. Dotted: guard band."));
   build();
   connectParts();

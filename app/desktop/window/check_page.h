@@ -27,6 +27,7 @@ class DerivationPanel;
 class ElidedLabel;
 class ResultsTable;
 class Settings;
+class SidePanel;
 
 /// The result of one run: curves and zone strip above; limit lanes, table and board below; the derivation of the
 /// chosen result at the right. Where the page is too low for curves above lanes, the curves are a tab of their own.
@@ -85,10 +86,9 @@ class CheckPage : public QWidget {
   void showCorner();
   void showPage();  // of the tab that was pressed
   void setStacked(bool stacked);
-  void placePanel();
+  void fitTabs();
   void shareHeight();
   void style();
-  bool isNarrow() const;
   Scene scene() const;
 
   Document* m_document;
@@ -101,6 +101,7 @@ class CheckPage : public QWidget {
   widgets::BoardPicture* m_board;
   QComboBox* m_boardLane;  // which requirement the board shows
   DerivationPanel* m_panel;
+  SidePanel* m_side = nullptr;
   QTabBar* m_tabs;
   QStackedWidget *m_pages, *m_corner;
   ElidedLabel* m_lanesNote;
@@ -115,8 +116,6 @@ class CheckPage : public QWidget {
   Shown m_shown;
   bool m_rowsMoved = false;  // by hand: then the share of curves and lanes stays as it is
   std::optional<std::size_t> m_hovered;
-  bool m_panelWanted = true;   // in a wide window
-  bool m_overlayOpen = false;  // in a narrow one
   bool m_stacked = false;
   Tab m_lowerTab = kLanes;  // what is shown under the curves
 };

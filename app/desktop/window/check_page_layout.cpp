@@ -21,13 +21,13 @@
 #include "app/desktop/window/check_page.h"
 #include "app/desktop/window/elided_label.h"
 #include "app/desktop/window/hairline.h"
+#include "app/desktop/window/side_panel.h"
 
-// Where the parts of the Check page stand, and where its panel goes in a narrow window.
+// Where the parts of the Check page stand.
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kNarrow_px = 1280, kRail_px = 104;
-constexpr double kPanelLeast_px = 300, kPanelMost_px = 520;
+constexpr double kLeastWidth_px = 300;
 constexpr int kUpperShare = 55, kLowerShare = 45;
 constexpr double kCurvesKeep_px = 200, kStrip_px = 54, kUnderStrip_px = 4;
 constexpr double kLanesKeep_px = 92;  // header and four lanes
@@ -50,7 +50,7 @@ void CheckPage::build() {
   m_tabs->setDrawBase(true);
   m_tabs->setExpanding(false);
   m_tabs->setUsesScrollButtons(false);
-  m_tabs->setElideMode(Qt::ElideMiddle);
+  m_tabs->setElideMode(Qt::ElideNone);  // Qt cuts what has its key in brackets, as in Chinese
   m_tabs->setAccessibleName(tr("Limit lanes, table, board"));
   m_filter->setPlaceholderText(tr("Filter"));
   m_filter->setAccessibleName(tr("Filter the table"));
@@ -76,6 +76,7 @@ void CheckPage::build() {
   m_corner->addWidget(show_lane);
   m_lanesNote->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
   m_lanesNote->setMinimumWidth(0);
+  m_lanesNote->setLeastShare(0.4);
   m_lanesNote->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   m_pages->addWidget(m_lanes);
   m_pages->addWidget(m_table);
@@ -103,6 +104,10 @@ void CheckPage::build() {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins({});
   layout->addWidget(m_columns);
+  // Over the lanes in a narrow window, under the tab bar, so that the curves stay in sight.
+  m_side = new SidePanel(this, m_columns, m_panel, m_pages, m_settings->panelWidth());
+  m_side->setWanted(m_settings->panelShown());
+  connect(m_side, &SidePanel::placed, this, &CheckPage::fitTabs);
   const QByteArray state = m_settings->checkSplitter();
   m_rowsMoved = !state.isEmpty() && m_rows->restoreState(state);
   connect(m_rows, &QSplitter::splitterMoved, this, [this] { m_rowsMoved = true; });
@@ -147,37 +152,22 @@ QSize CheckPage::minimumSizeHint() const {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const double curves = theme.px(kLeastCurves_px) + m_strip->sizeHint().height() + theme.px(kUnderStrip_px);
   const int page = int(std::max(curves, theme.px(kLeastLanes_px)));
-  return {int(theme.px(kPanelLeast_px)), m_tabs->sizeHint().height() + page};
+  return {int(theme.px(kLeastWidth_px)), m_tabs->sizeHint().height() + page};
 }
 
-bool CheckPage::isNarrow() const {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
-  return width() + theme.px(kRail_px) < theme.px(kNarrow_px);
-}
-
-bool CheckPage::isPanelShown() const { return isNarrow() ? m_overlayOpen : m_panelWanted; }
+bool CheckPage::isPanelShown() const { return m_side->isShown(); }
 
 void CheckPage::setPanelShown(bool shown) {
-  if (isNarrow()) {
-    m_overlayOpen = shown;
-  } else {
-    m_panelWanted = shown;
-    m_settings->setPanelShown(shown);
-  }
-  placePanel();
+  m_side->setShown(shown);
+  m_settings->setPanelShown(m_side->isWanted());
   emit panelShownChanged(shown);
 }
 
-void CheckPage::placePanel() {
+/// What stands beside the tabs is cut before a tab is.
+void CheckPage::fitTabs() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  const bool narrow = isNarrow();
-  const int wanted = int(theme.px(std::clamp(double(m_settings->panelWidth()), kPanelLeast_px, kPanelMost_px)));
-  m_panel->setMinimumWidth(int(theme.px(kPanelLeast_px)));
-  m_panel->setMaximumWidth(int(theme.px(kPanelMost_px)));
-  m_panel->setAutoFillBackground(true);
-  m_panel->setFloating(narrow);
-  m_panelLink->setVisible(narrow || !m_panelWanted);
-  // What stands beside the tabs is cut before a tab is.
+  m_panel->setFloating(m_side->isNarrow());
+  m_panelLink->setVisible(m_side->needsLink());
   m_tabs->setMinimumWidth(std::min(m_tabs->sizeHint().width(), width()));
   const QString link = tr("How this number came about");
   const int room = width() - m_tabs->sizeHint().width() - int(theme.px(48));
@@ -185,23 +175,6 @@ void CheckPage::placePanel() {
   m_panelLink->setText(shown);
   m_panelLink->setToolTip(shown == link ? QString() : link);
   m_panelLink->setAccessibleName(link);
-  if (narrow) {
-    // Over the lanes, under the tab bar, so that the curves stay in sight.
-    if (m_panel->parentWidget() != this) m_panel->setParent(this);
-    const int width = std::min(wanted, m_pages->width());
-    const QPoint corner = m_pages->mapTo(this, QPoint(m_pages->width() - width, 0));
-    m_panel->setGeometry(corner.x(), corner.y(), width, m_pages->height());
-    m_panel->setVisible(m_overlayOpen);
-    if (m_overlayOpen) m_panel->raise();
-    return;
-  }
-  if (m_panel->parentWidget() != m_columns) {
-    m_columns->addWidget(m_panel);
-    m_columns->setStretchFactor(1, 0);
-  }
-  const bool was_hidden = m_panel->isHidden() || m_columns->sizes().value(1) == 0;
-  m_panel->setVisible(m_panelWanted);
-  if (m_panelWanted && was_hidden) m_columns->setSizes({width() - wanted, wanted});
 }
 
 /// 55 : 45, but where the lanes would have to scroll they get what they need first, as long as the curves keep enough.
@@ -220,13 +193,13 @@ void CheckPage::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   setStacked(height() < m_tabs->sizeHint().height() + theme.px(kCurvesKeep_px + kStrip_px + kLanesKeep_px));
-  placePanel();
+  m_side->place();
   shareHeight();
   // Once the tabs are laid out.
   QMetaObject::invokeMethod(
       this,
       [this] {
-        placePanel();
+        m_side->place();
         shareHeight();
       },
       Qt::QueuedConnection);
@@ -258,10 +231,7 @@ void CheckPage::saveState() {
   if (m_rowsMoved && !m_stacked) m_settings->setCheckSplitter(m_rows->saveState());
   m_settings->setCheckTab(m_lowerTab);
   m_settings->setTableColumns(m_table->columns());
-  if (!isNarrow() && m_panelWanted) {
-    const auto theme = widgets::Theme::fromPalette(palette(), font());
-    m_settings->setPanelWidth(int(m_panel->width() / theme.px(1)));
-  }
+  m_settings->setPanelWidth(int(m_side->width_px()));
 }
 
 }  // namespace ovenwright::desktop

@@ -30,7 +30,8 @@ QSize ElidedLabel::minimumSizeHint() const { return {1, QLabel::minimumSizeHint(
 
 void ElidedLabel::fit() {
   const int room = contentsRect().width() - 2 * margin();
-  const QString shown = fontMetrics().elidedText(m_words, Qt::ElideRight, room);
+  const bool enough = room >= m_leastShare * fontMetrics().horizontalAdvance(m_words);
+  const QString shown = enough ? fontMetrics().elidedText(m_words, Qt::ElideRight, room) : QString();
   setText(m_link ? QStringLiteral("<a href=\"#\">%1</a>").arg(shown.toHtmlEscaped()) : shown);
   setToolTip(!m_tip.isEmpty() ? m_tip : shown == m_words ? QString() : m_words);
 }

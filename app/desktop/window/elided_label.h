@@ -10,6 +10,8 @@ class ElidedLabel : public QLabel {
   void setWords(const QString& words, bool link = false);
   QString words() const { return m_words; }
   void setTip(const QString& tip);  ///< in place of the words
+  /// Where less than this share of the words has room, none of them stand there.
+  void setLeastShare(double share) { m_leastShare = share; }
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;
 
@@ -22,6 +24,7 @@ class ElidedLabel : public QLabel {
 
   QString m_words, m_tip;
   bool m_link = false;
+  double m_leastShare = 0;
 };
 
 }  // namespace ovenwright::desktop

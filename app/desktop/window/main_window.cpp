@@ -21,8 +21,10 @@
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/settings/settings.h"
+#include "app/desktop/table/results_table.h"
 #include "app/desktop/tune/model_words.h"
 #include "app/desktop/tune/tune_page.h"
+#include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/check_page.h"
@@ -129,6 +131,9 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connect(m_rail, &TaskRail::taskPressed, this, [this](int task) { showTask(Task(task)); });
   connect(m_profiles, &ProfileMenus::editWindowWanted, this, [this] { showWindowEditor(); });
   connect(m_editor, &WindowPage::done, this, &MainWindow::showResult);
+  connect(m_editor, &WindowPage::restored, this, [this] {
+    if (!m_editor->isVisible()) showWindowEditor(m_editor->window());
+  });
   connect(m_editor, &WindowPage::noted, this, &MainWindow::note);
   connect(m_editor, &WindowPage::troubled, this,
           [this](const QString& title, const Error& error) { showNotice(noticeOf(title, error)); });
@@ -137,6 +142,13 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connect(m_ovenEditor, &OvenPage::noted, this, &MainWindow::note);
   connect(m_ovenEditor, &OvenPage::troubled, this,
           [this](const QString& title, const Error& error) { showNotice(noticeOf(title, error)); });
+  const auto told = [this](const char* words) { return [this, words] { note(tr(words)); }; };
+  for (auto* lanes : findChildren<widgets::LimitLanes*>()) {
+    connect(lanes, &widgets::LimitLanes::rowCopied, this, told(QT_TR_NOOP("The row is on the clipboard.")));
+    connect(lanes, &widgets::LimitLanes::pictureCopied, this, told(QT_TR_NOOP("The picture is on the clipboard.")));
+  }
+  connect(m_check->table(), &ResultsTable::copied, this,
+          told(QT_TR_NOOP("The rows are on the clipboard, with headings.")));
   connect(m_readAs, &QLabel::linkActivated, this, &MainWindow::showImport);
   connect(statusBar(), &QStatusBar::messageChanged, this, [this](const QString& text) {
     if (text.isEmpty()) refreshStatus();
@@ -235,10 +247,20 @@ void MainWindow::buildLayout() {
   setCentralWidget(central);
 
   m_readAs->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
-  statusBar()->setContentsMargins(int(theme.px(10)), 0, int(theme.px(10)), 0);
+  // Its links take the whole height: a status bar would add 3 px above and 2 px below them.
+  statusBar()->setContentsMargins(int(theme.px(10)), -3, int(theme.px(10)), -2);
+  for (QLabel* link : {m_readAs, m_watching, m_where}) {
+    link->setMinimumHeight(int(theme.px(kStatus_px)));
+    link->setContentsMargins(0, 0, 0, int(theme.px(4)));  // rich text stands lower than plain text beside it
+  }
   statusBar()->setMinimumHeight(int(theme.px(kStatus_px)));
-  statusBar()->addWidget(m_status);
-  statusBar()->addWidget(m_readAs);
+  // One widget: the bar hides it while a message stands there, whatever is shown and hidden within.
+  auto* told = new QWidget;
+  auto* told_layout = new QHBoxLayout(told);
+  told_layout->setContentsMargins({});
+  told_layout->addWidget(m_status);
+  told_layout->addWidget(m_readAs);
+  statusBar()->addWidget(told);
   statusBar()->addPermanentWidget(m_rule);
   statusBar()->setSizeGripEnabled(false);
 }

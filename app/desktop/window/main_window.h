@@ -137,6 +137,7 @@ class MainWindow : public QMainWindow {
   void refreshPage();
   void followLink(const widgets::SentenceLink& link);
   void showFailure();
+  std::optional<std::size_t> suspectOf(const widgets::SentenceLink& link) const;
   void dropNotice();
   QStringList warnings() const;  ///< of the log, the recipe and the window, each a sentence
   Notice failureNotice(const Document::Failure& failure);

@@ -1,9 +1,11 @@
 #include <QTimer>
+#include <algorithm>
 
 #include "app/desktop/compare/compare_page.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/import/import_page.h"
 #include "app/desktop/import/reading_panel.h"
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/text/said.h"
 #include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/sentence.h"
@@ -48,7 +50,10 @@ void MainWindow::refreshSentence() {
     auto content =
         widgets::sentenceOf(view->judgement(), view->entry() ? std::optional(view->entry()->at_s) : std::nullopt,
                             widgets::Wording(m_format));
-    if (m_shown == m_import && !m_import->isFailureShown()) addReading(content, *view, m_format);
+    if (m_shown == m_import && !m_import->isFailureShown())
+      addReading(content, *view, m_format);
+    else
+      addDoubts(content, *view);
     if (const int warnings = int(this->warnings().size()); warnings > 0) addWarnings(content, warnings);
     m_sentence->setContent(std::move(content));
   } else if (!activity) {
@@ -72,14 +77,19 @@ void MainWindow::followLink(const widgets::SentenceLink& link) {
   using Link = judge::SentencePart::Link;
   if (link.command == u"stop") {
     m_document->stop();
+    // At once, whatever the job still does before it sees it.
+    m_slow->setProperty("running", false);
+    if (!m_document->view()) m_sentence->setContent(emptySentence());
+    refreshSentence();
     return;
   }
   if (link.command.startsWith(kAbout)) {
-    m_import->readingPanel()->focusAbout(link.command.mid(kAbout.size()).replace(u' ', u'_'));
+    if (m_shown != m_import) showImport();
+    m_import->focusAbout(link.command.mid(kAbout.size()));
     return;
   }
   if (link.command == kWarnings) {
-    showNotice({tr("Please note.", "before warnings"), warnings().join(u' '), {}});
+    showNotice({tr("Please note.", "before warnings"), paragraph(warnings()), {}});
     return;
   }
   if (!link.command.isEmpty() && m_notice) {
@@ -105,14 +115,32 @@ void MainWindow::followLink(const widgets::SentenceLink& link) {
     case Link::kBoardChooser:
       m_choosers->showBoard();
       return;
+    case Link::kFault:
+      if (const auto channel = suspectOf(link)) {
+        showImport();
+        m_import->focusChannel(*channel);
+        return;
+      }
+      break;
     case Link::kOutcome:
     case Link::kZones:
-    case Link::kFault:
     case Link::kMore:
     case Link::kNone:
       break;
   }
   if (!link.outcomes.empty()) m_document->choose(link.outcomes.front());
+}
+
+/// The channel of a fault that was left in, as it is a person's to say what it is.
+std::optional<std::size_t> MainWindow::suspectOf(const widgets::SentenceLink& link) const {
+  const auto view = m_document->view();
+  if (!view || link.outcomes.empty()) return std::nullopt;
+  const auto channel = view->judgement().all(link.outcomes.front()).channel;
+  if (!channel) return std::nullopt;
+  const bool suspect = std::ranges::any_of(view->run().channels[*channel].faults, [](const run::Fault& fault) {
+    return fault.action == run::FaultAction::kFlagged;
+  });
+  return suspect ? channel : std::nullopt;
 }
 
 void MainWindow::dropNotice() {
@@ -128,8 +156,8 @@ void MainWindow::showNotice(const Notice& notice) {
 Notice MainWindow::failureNotice(const Document::Failure& failure) {
   Notice notice{tr("%1 was not read.").arg(failure.log->source.name), errorText(failure.error), {}};
   if (!failure.others.isEmpty()) {
-    notice.text += u' ' + tr("%n more could not be read: %1.", nullptr, int(failure.others.size()))
-                              .arg(failure.others.join(QStringLiteral(", ")));
+    notice.text = paragraph({notice.text, tr("%n more could not be read: %1.", nullptr, int(failure.others.size()))
+                                              .arg(failure.others.join(QStringLiteral(", ")))});
   }
   const auto again = [this, failure](const QString& label, check::Request setup) {
     return Notice::Cure{label,

@@ -131,7 +131,7 @@ void Screenshot::enterState() {
   if (state == u"keep") m_window->keepForm()->open();
   if (state == u"settings") m_window->settingsWindow()->showArchive();
   if (state == u"reading")
-    m_window->sentence()->setContent(readingSentence({tr("a large log"), 0.62, 41200}, Format()));
+    m_window->sentence()->setContent(readingSentence({tr("a large log"), 0.62, 41200}, Format::inDefaultLocale()));
   if (state == u"drop") m_window->showDropFrame(3);
   if (state == u"zoomed") page->plot()->zoomBy(4, view ? std::optional(0.75 * view->run().to_s) : std::nullopt);
   if (state == u"raw") page->plot()->setRawSamplesShown(true);

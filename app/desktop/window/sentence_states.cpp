@@ -2,6 +2,9 @@
 
 #include <QCoreApplication>
 
+#include "app/desktop/text/paragraph.h"
+#include "core/units/phrase.h"
+
 namespace ovenwright::desktop {
 namespace {
 
@@ -22,10 +25,16 @@ SentenceLink command(const QString& name) {
   return link;
 }
 
+/// The file states what its numbers contradict: it is taken as stated all the same.
+bool isDoubt(const log::Assumption& assumption) {
+  const auto found = said(assumption.text);
+  return found && found->pattern == english(Phrase::kStatedUnit);
+}
+
 QString assumedText(const log::Assumption& assumption) {
   const std::string& about = assumption.about;
   const auto text = [](const char* words) { return QCoreApplication::translate("SentenceStates", words); };
-  if (about == "unit" && assumption.text.starts_with("The file says"))
+  if (isDoubt(assumption))
     return text(QT_TRANSLATE_NOOP("SentenceStates", "The numbers are no run in the unit that the file states."));
   if (about == "header")
     return text(QT_TRANSLATE_NOOP("SentenceStates", "The file holds several tables: one was chosen."));
@@ -48,6 +57,15 @@ QString assumedText(const log::Assumption& assumption) {
   return text(QT_TRANSLATE_NOOP("SentenceStates", "Something was assumed in reading the log."));
 }
 
+void addAssumption(SentenceContent& content, const log::Assumption& assumption) {
+  const QString words = assumedText(assumption);
+  // The blank before it, where the language has one there.
+  const QString before = content.first.isEmpty() ? QString() : content.first.last().text;
+  content.first << plain(paragraph({before, words}).mid(before.size()).chopped(words.size()));
+  content.addLink(content.first, plain(words), command(kAbout + QString::fromStdString(assumption.about)));
+  content.spoken = paragraph({content.spoken, words});
+}
+
 }  // namespace
 
 SentenceContent emptySentence() {
@@ -60,16 +78,17 @@ SentenceContent emptySentence() {
       "SentenceStates", "Each part of it leads to the place on the curve, the limit and the oven zones it came from."));
   content.second[0].dispensable = true;
   content.secondShort = content.second;
-  content.spoken = content.first[0].text + u' ' + content.second[0].text;
+  content.spoken = paragraph({content.first[0].text, content.second[0].text});
   return content;
 }
 
 SentenceContent readingSentence(const Document::Activity& activity, const Format& format) {
   SentenceContent content;
   content.signKind = SentenceContent::Sign::kPale;
-  const QString rows = QCoreApplication::translate("SentenceStates", "%1 rows so far").arg(format.count(activity.rows));
-  content.first << plain(QCoreApplication::translate("SentenceStates", "Reading ")) << plain(activity.name, true)
-                << plain(QStringLiteral(": ") + rows + u'.');
+  const QString words = QCoreApplication::translate("SentenceStates", "Reading %1: %2 rows so far.")
+                            .replace(QStringLiteral("%2"), format.count(activity.rows));
+  content.first << plain(words.section(QStringLiteral("%1"), 0, 0)) << plain(activity.name, true)
+                << plain(words.section(QStringLiteral("%1"), 1));
   SentenceRun bar;
   bar.progress = activity.done;
   content.second << bar << plain(QStringLiteral("   "));
@@ -89,13 +108,14 @@ void addWarnings(SentenceContent& content, int count) {
   content.spoken += QStringLiteral(", ") + run.text;
 }
 
+void addDoubts(SentenceContent& content, const RunView& view) {
+  for (const auto& assumption : view.reading().read_as.assumed)
+    if (isDoubt(assumption)) addAssumption(content, assumption);
+}
+
 void addReading(SentenceContent& content, const RunView& view, const Format& format) {
   const auto& read_as = view.reading().read_as;
-  for (const auto& assumption : read_as.assumed) {
-    content.first << plain(QStringLiteral(" "));
-    content.addLink(content.first, plain(assumedText(assumption)),
-                    command(kAbout + QString::fromStdString(assumption.about)));
-  }
+  for (const auto& assumption : read_as.assumed) addAssumption(content, assumption);
   QStringList lines{QCoreApplication::translate("SentenceStates", "%1 rows in %n channel(s).", nullptr,
                                                 int(view.reading().channels.size()))
                         .arg(format.count(read_as.rows))};
@@ -107,16 +127,19 @@ void addReading(SentenceContent& content, const RunView& view, const Format& for
   lines << QCoreApplication::translate("SentenceStates",
                                        "Nothing has been changed in the file. Corrections take effect "
                                        "at once and can be undone.");
-  content.second = {plain(lines.join(u' '))};
+  const QString all = paragraph(lines);
+  SentenceRun more = plain(all.mid(lines.front().size()));
+  more.dispensable = true;  // in a low window
+  content.second = {plain(lines.front()), more};
   content.secondShort = content.second;
-  content.spoken += u' ' + content.second[0].text;
+  content.spoken = paragraph({content.spoken, all});
 }
 
 SentenceContent noticeSentence(const Notice& notice) {
   SentenceContent content;
   content.signKind = SentenceContent::Sign::kBarred;
-  content.first << plain(notice.title, true) << plain(u' ' + notice.text);
-  content.spoken = notice.title + u' ' + notice.text;
+  content.spoken = paragraph({notice.title, notice.text});
+  content.first << plain(notice.title, true) << plain(content.spoken.mid(notice.title.size()));
   for (std::size_t i = 0; i < notice.cures.size(); ++i) {
     if (i > 0) content.second << plain(QStringLiteral("    "));
     content.addLink(content.second, plain(notice.cures[i].label), command(QString::number(i)));

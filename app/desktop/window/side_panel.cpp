@@ -8,7 +8,7 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kNarrow_px = 1280, kRail_px = 104;
+constexpr double kNarrow_px = 1280;  // of the window, whatever the rail takes of it
 constexpr double kLeast_px = 300, kMost_px = 520;
 constexpr double kLeastOver_px = 240;  // of height, so that what it holds can be read
 
@@ -22,10 +22,7 @@ SidePanel::SidePanel(QWidget* page, QSplitter* columns, QWidget* panel, QWidget*
   m_panel->setAutoFillBackground(true);
 }
 
-bool SidePanel::isNarrow() const {
-  const auto theme = themeOf(*m_page);
-  return m_page->width() + theme.px(kRail_px) < theme.px(kNarrow_px);
-}
+bool SidePanel::isNarrow() const { return m_page->window()->width() < themeOf(*m_page).px(kNarrow_px); }
 
 void SidePanel::setShown(bool shown) {
   (isNarrow() ? m_open : m_wanted) = shown;

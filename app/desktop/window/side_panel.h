@@ -23,6 +23,9 @@ class SidePanel : public QObject {
   bool isShown() const { return isNarrow() ? m_open : m_wanted; }
   void setShown(bool shown);
   bool needsLink() const { return isNarrow() || !m_wanted; }
+  /// Whether it stands beside the rest in a wide window: as it was left.
+  bool isWanted() const { return m_wanted; }
+  void setWanted(bool wanted) { m_wanted = wanted; }
   double width_px() const;            ///< as it stands beside the rest now, at a 13 px font; as it was set else
   void setWidth_px(double width_px);  ///< within what design allows
   void place();                       ///< once the page has another size

@@ -56,6 +56,17 @@ class KeepFormTest : public WindowTest {
 
 TEST_F(KeepFormTest, NothingOpenKeepsNothing) { EXPECT_FALSE(action()->isEnabled()); }
 
+TEST_F(KeepFormTest, AsksWhatToKeepOnlyWhereThereIsAChoice) {
+  open();
+  auto* what = form()->findChild<QComboBox*>();
+  ASSERT_NE(what, nullptr);
+  EXPECT_FALSE(what->isVisible());
+  drop({demo("tern_run2.csv")});
+  settle();
+  EXPECT_TRUE(what->isVisible());
+  EXPECT_EQ(what->count(), 2);  // this run, all that are open
+}
+
 TEST_F(KeepFormTest, ProposesWhatTheLogSays) {
   open();
   EXPECT_EQ(field<QLineEdit>("Lot")->text(), QStringLiteral("QM-2291"));  // a line of the demo's log

@@ -125,6 +125,16 @@ TEST_F(Shown, TabGoesThroughTheLinksAndOn) {
   EXPECT_EQ(sentence.focusedLink(), 6);
 }
 
+TEST_F(Shown, TheFocusStaysOnALinkThatStays) {
+  before.setFocus();
+  for (int i = 0; i < 3; ++i) QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+  ASSERT_EQ(sentence.focusedLink(), 2);
+  sentence.setContent(sentenceOf(samples::tern()));  // as after every choice
+  EXPECT_EQ(sentence.focusedLink(), 2);
+  sentence.setContent(sentenceOf(samples::everyState()));
+  EXPECT_EQ(sentence.focusedLink(), 0);
+}
+
 TEST_F(Shown, EnterFollowsALink) {
   std::vector<std::size_t> outcomes;
   QObject::connect(&sentence, &Sentence::activated, [&](const SentenceLink& link) { outcomes = link.outcomes; });

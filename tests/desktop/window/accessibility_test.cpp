@@ -3,6 +3,7 @@
 #include <QAccessible>
 #include <QAction>
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QRegularExpression>
@@ -156,6 +157,9 @@ QStringList smallTargets(QWidget* window) {
     QSize size = widget->size();
     if (const auto* tabs = qobject_cast<QTabBar*>(widget)) {
       if (tabs->count() > 0) size = tabs->tabRect(0).size();
+    } else if (const auto* label = qobject_cast<const QLabel*>(widget)) {
+      if (!label->text().contains(QStringLiteral("<a href"))) continue;
+      size.setWidth(kLeast_px);  // a link is as wide as its words
     } else if (!qobject_cast<QAbstractButton*>(widget) && !qobject_cast<QComboBox*>(widget) &&
                !qobject_cast<QLineEdit*>(widget) && !qobject_cast<QAbstractSpinBox*>(widget)) {
       continue;

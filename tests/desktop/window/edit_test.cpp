@@ -1,4 +1,8 @@
+#include <QTableView>
+#include <QUndoStack>
+
 #include "app/desktop/document/layout_memory.h"
+#include "app/desktop/editor/window_page.h"
 #include "app/desktop/import/layout_edit.h"
 #include "app/desktop/window/profile_menus.h"
 #include "tests/desktop/window/window_fixture.h"
@@ -55,6 +59,60 @@ TEST_F(WindowTest, ATypedNumberIsOneStepWhateverItsDigits) {
   m_document->undoStack()->undo();
   settle();
   EXPECT_FALSE(m_document->setup().entry_s);
+}
+
+TEST_F(WindowTest, AWindowThatBreaksARuleIsAStepBackTooAndTheEditorShowsWhatIsJudged) {
+  openDemo();
+  m_window->showWindowEditor();
+  auto* model = m_window->findChild<WindowPage*>()->findChild<QTableView*>()->model();
+  const auto rowOf = [&](const char* name) {
+    for (int row = 0; row < model->rowCount(); ++row)
+      if (model->index(row, 0).data().toString() == QLatin1String(name)) return row;
+    return -1;
+  };
+  const auto lower = [&](const char* name) { return model->index(rowOf(name), int(RequirementField::kLower)); };
+  const auto judged = [&](const char* name) {
+    for (const auto& requirement : m_document->setup().windows[0].requirements)
+      if (requirement.name == name) return requirement.lower ? std::get<double>(*requirement.lower) : 0.0;
+    return -1.0;
+  };
+  auto* steps = m_document->undoStack();
+  // Source: profiles/demo/window.toml, both from 235 °C; an upper limit alone on a temperature needs a target.
+  model->setData(lower("peak"), QStringLiteral("230"), Qt::EditRole);
+  settle();
+  ASSERT_EQ(steps->count(), 1);
+  model->setData(lower("peak of bodies"), QString(), Qt::EditRole);
+  EXPECT_EQ(steps->count(), 2);
+  EXPECT_EQ(judged("peak of bodies"), 235);  // the run is judged by the last sound window
+  steps->undo();
+  settle();
+  EXPECT_EQ(lower("peak of bodies").data().toString(), QStringLiteral("235"));
+  EXPECT_EQ(lower("peak").data().toString(), QStringLiteral("230"));
+  EXPECT_EQ(judged("peak"), 230);
+  steps->undo();
+  settle();
+  EXPECT_EQ(lower("peak").data().toString(), QStringLiteral("235"));
+  EXPECT_EQ(judged("peak"), 235);
+  steps->redo();
+  steps->redo();
+  settle();
+  EXPECT_EQ(lower("peak of bodies").data().toString(), QString());
+  EXPECT_EQ(judged("peak"), 230);
+  // What mends it is one step, back to what was typed before.
+  model->setData(lower("peak of bodies"), QStringLiteral("236"), Qt::EditRole);
+  settle();
+  EXPECT_EQ(steps->count(), 3);
+  EXPECT_EQ(judged("peak of bodies"), 236);
+  m_window->showTask(MainWindow::Task::kCheck);
+  steps->undo();
+  settle();
+  EXPECT_EQ(judged("peak of bodies"), 235);
+  EXPECT_EQ(lower("peak of bodies").data().toString(), QString());
+  EXPECT_TRUE(m_window->findChild<WindowPage*>()->isVisible());  // where the step can be seen
+  steps->redo();
+  settle();
+  EXPECT_EQ(lower("peak of bodies").data().toString(), QStringLiteral("236"));
+  EXPECT_EQ(judged("peak of bodies"), 236);
 }
 
 TEST_F(WindowTest, AGivenUnitIsReadAtOnceAndCanBeTakenBack) {

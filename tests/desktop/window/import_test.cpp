@@ -1,3 +1,10 @@
+#include <QComboBox>
+#include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QStatusBar>
+
+#include "app/desktop/import/channels_panel.h"
 #include "app/desktop/import/fault_lines.h"
 #include "app/desktop/import/file_table.h"
 #include "app/desktop/widgets/sentence.h"
@@ -120,6 +127,108 @@ TEST_F(WindowTest, ALogWithACellThatIsNoNumberOffersToLeaveItEmpty) {
   ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
   const auto& notes = m_document->view()->reading().read_as.notes;
   EXPECT_EQ(std::ranges::count(notes, "1 cell that is no number is left empty: \"9x.7\" in line 72."), 1);
+}
+
+const widgets::SentenceLink* linkOf(const widgets::SentenceContent& content, const QString& words) {
+  for (int link = 0; link < int(content.links.size()); ++link)
+    if (content.linkText(link).contains(words)) return &content.links[link];
+  return nullptr;
+}
+
+TEST_F(WindowTest, ASuspectInTheSentenceLeadsToWhatCanBeDoneAboutIt) {
+  drop({demo("tern_faults.txt")});
+  settle();
+  const auto* suspect = linkOf(m_window->sentence()->content(), QStringLiteral("plugged in the wrong way round"));
+  ASSERT_NE(suspect, nullptr) << shownSentence().toStdString();
+  emit m_window->sentence()->activated(widgets::SentenceLink(*suspect));
+  QApplication::processEvents();
+  ASSERT_NE(m_window->focusWidget(), nullptr);
+  EXPECT_TRUE(m_window->focusWidget()->isVisible());
+  EXPECT_TRUE(m_window->focusWidget()->accessibleName().startsWith(QStringLiteral("Turn its sign")))
+      << m_window->focusWidget()->accessibleName().toStdString();
+  // And once it is turned, what says so leads back to it.
+  emit qobject_cast<QLabel*>(m_window->focusWidget())->linkActivated(QStringLiteral("#"));
+  settle();
+  const auto* turned = linkOf(m_window->sentence()->content(), QStringLiteral("turned round"));
+  ASSERT_NE(turned, nullptr) << shownSentence().toStdString();
+  emit m_window->sentence()->activated(widgets::SentenceLink(*turned));
+  EXPECT_TRUE(m_window->focusWidget()->accessibleName().startsWith(QStringLiteral("As in the file")))
+      << m_window->focusWidget()->accessibleName().toStdString();
+  for (const auto* box : m_window->findChildren<QComboBox*>()) {
+    if (!box->isVisible()) continue;
+    EXPECT_FALSE(box->currentText().isEmpty()) << box->accessibleName().toStdString();
+  }
+}
+
+TEST_F(WindowTest, AUnitThatTheNumbersContradictIsToldBesideTheVerdict) {
+  // The demo's second run, whose peaks lie near 245 °C, with °F written over its columns.
+  QFile file(demo("tern_run2.csv"));
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  QByteArray text = file.readAll();
+  text.replace(
+      "(\xC2\xB0"
+      "C)",
+      "(\xC2\xB0"
+      "F)");
+  drop({write(QStringLiteral("doubtful.csv"), text)});
+  settle();
+  ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
+  const auto* doubt =
+      linkOf(m_window->sentence()->content(), QStringLiteral("no run in the unit that the file states"));
+  ASSERT_NE(doubt, nullptr) << shownSentence().toStdString();
+  emit m_window->sentence()->activated(widgets::SentenceLink(*doubt));
+  EXPECT_TRUE(m_window->focusWidget()->accessibleName().contains(QStringLiteral("Unit")))
+      << m_window->focusWidget()->accessibleName().toStdString();
+}
+
+TEST_F(WindowTest, RowsOfAnotherDecimalSignAreNotOfferedToBeLeftOut) {
+  // They hold readings: without them a part of the run would be missing.
+  QByteArray text("Time (s);TC1 (°C);TC2 (°C)\n");
+  for (int second = 0; second <= 120; ++second) {
+    QString row = spikyRow(second == 40 ? 41 : second).join(u';');
+    row = QString::number(second) + QStringLiteral(".5") + row.mid(row.indexOf(u';'));
+    if (second > 60 && second < 66) row.replace(u'.', u',');
+    text += row.toUtf8() + '\n';
+  }
+  drop({write(QStringLiteral("two signs.csv"), text)});
+  settle();
+  if (m_document->view()) return;  // read as a mixture: nothing is left out then either
+  EXPECT_EQ(linkOf(m_window->sentence()->content(), QStringLiteral("Leave these rows out")), nullptr)
+      << shownSentence().toStdString();
+}
+
+TEST_F(WindowTest, TheChannelsNeverScrollSideways) {
+  drop({demo("tern_faults.txt")});
+  settle();
+  m_window->showImport();
+  auto* panel = m_window->findChild<ChannelsPanel*>();
+  ASSERT_NE(panel, nullptr);
+  for (const int width : {1440, 1280, 1100, 1024, 1920}) {
+    m_window->resize(width, 800);
+    QTest::qWait(1);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !panel->findChild<QScrollArea*>()->horizontalScrollBar()->isVisible(); }))
+        << width;
+    int cures = 0;
+    for (const auto* label : panel->findChildren<QLabel*>())
+      cures += label->isVisible() && label->accessibleName().startsWith(QStringLiteral("Turn its sign"));
+    EXPECT_EQ(cures, 1) << width;
+  }
+}
+
+TEST_F(WindowTest, AMessageStandsAloneInTheStatusBar) {
+  openDemo();
+  const auto readAs = [this] {
+    for (const auto* label : m_window->statusBar()->findChildren<QLabel*>())
+      if (label->accessibleName().startsWith(QStringLiteral("Read as"))) return label;
+    return static_cast<const QLabel*>(nullptr);
+  };
+  ASSERT_NE(readAs(), nullptr);
+  EXPECT_TRUE(readAs()->isVisible());
+  m_window->statusBar()->showMessage(QStringLiteral("Copied."));
+  m_window->showImport();  // the line under the message is made anew
+  EXPECT_FALSE(readAs()->isVisible());
+  m_window->statusBar()->clearMessage();
+  EXPECT_TRUE(readAs()->isVisible());
 }
 
 /// A gzip file of one stored block. Source: RFC 1951, 3.2.4, and RFC 1952, 2.3 and 8 (the check sum).

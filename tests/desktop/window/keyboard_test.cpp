@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QMimeData>
 #include <QScopeGuard>
+#include <QStatusBar>
 #include <QTabBar>
 #include <algorithm>
 
@@ -219,6 +220,7 @@ TEST_F(KeyboardTest, LanesByArrowsAndCopied) {
   EXPECT_EQ(at().mark, lanes->table().lanes[start.lane].marks.size() - 1);
   press(Qt::Key_C, Qt::ControlModifier);
   EXPECT_EQ(QApplication::clipboard()->text(), lanes->rowAsText(start.lane));
+  EXPECT_EQ(m_window->statusBar()->currentMessage(), QStringLiteral("The row is on the clipboard."));
   press(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
   EXPECT_TRUE(QApplication::clipboard()->mimeData()->hasImage());
   page()->setPanelShown(false);

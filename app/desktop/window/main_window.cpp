@@ -40,7 +40,7 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kOneLine_px = 72, kTwoLines_px = 96, kStatus_px = 24;
+constexpr double kOneLine_px = 72, kTwoLines_px = 96;
 constexpr double kRoomy_px = 760, kLow_px = 620;  // heights of the window at which its head is smaller
 constexpr int kSlow_ms = 200, kNote_ms = 5000;
 constexpr int kFirstWidth_px = 1440, kFirstHeight_px = 900, kLeastWidth_px = 1024, kLeastHeight_px = 700;
@@ -150,9 +150,6 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connect(m_check->table(), &ResultsTable::copied, this,
           told(QT_TR_NOOP("The rows are on the clipboard, with headings.")));
   connect(m_readAs, &QLabel::linkActivated, this, &MainWindow::showImport);
-  connect(statusBar(), &QStatusBar::messageChanged, this, [this](const QString& text) {
-    if (text.isEmpty()) refreshStatus();
-  });
   document->setRememberedLayouts(m_layouts->snapshot());
   connect(m_sentence, &widgets::Sentence::activated, this, &MainWindow::followLink);
   connect(document, &Document::currentChanged, this, [this] {
@@ -206,7 +203,6 @@ void MainWindow::placeOnScreen() {
 }
 
 void MainWindow::buildLayout() {
-  const auto theme = widgets::Theme::fromPalette(palette(), font());
   m_pages->addWidget(m_empty);
   m_pages->addWidget(m_check);
   m_pages->addWidget(m_tune);
@@ -246,23 +242,7 @@ void MainWindow::buildLayout() {
   layout->addWidget(new RoomyArea(content), 1);
   setCentralWidget(central);
 
-  m_readAs->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
-  // Its links take the whole height: a status bar would add 3 px above and 2 px below them.
-  statusBar()->setContentsMargins(int(theme.px(10)), -3, int(theme.px(10)), -2);
-  for (QLabel* link : {m_readAs, m_watching, m_where}) {
-    link->setMinimumHeight(int(theme.px(kStatus_px)));
-    link->setContentsMargins(0, 0, 0, int(theme.px(4)));  // rich text stands lower than plain text beside it
-  }
-  statusBar()->setMinimumHeight(int(theme.px(kStatus_px)));
-  // One widget: the bar hides it while a message stands there, whatever is shown and hidden within.
-  auto* told = new QWidget;
-  auto* told_layout = new QHBoxLayout(told);
-  told_layout->setContentsMargins({});
-  told_layout->addWidget(m_status);
-  told_layout->addWidget(m_readAs);
-  statusBar()->addWidget(told);
-  statusBar()->addPermanentWidget(m_rule);
-  statusBar()->setSizeGripEnabled(false);
+  buildStatusBar();
 }
 
 void MainWindow::setFormat() {

@@ -131,6 +131,7 @@ class MainWindow : public QMainWindow {
   void fitHead();    ///< in a low window sentence and rail are smaller
   void fitStatus();  // main_window_status.cpp: what can be found elsewhere goes first
   void refreshSentence();
+  void buildStatusBar();
   void refreshStatus();
   void showRule(const RunView& view);
   void setRule(bool guarded);

@@ -1,3 +1,4 @@
+#include <QHBoxLayout>
 #include <QStatusBar>
 #include <algorithm>
 
@@ -6,6 +7,7 @@
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/tune/tune_page.h"
+#include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/elided_label.h"
 #include "app/desktop/window/main_window.h"
 
@@ -16,11 +18,32 @@ namespace {
 /// A word of a list inside a sentence: nouns keep their capital in German.
 QString insideSentence(const QString& word) { return languageInUse() == u"de" ? word : word.toLower(); }
 
+constexpr double kStatus_px = 24;
+
 }  // namespace
 
+void MainWindow::buildStatusBar() {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  m_readAs->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+  // Its links take the whole height: a status bar would add 3 px above and 2 px below them.
+  statusBar()->setContentsMargins(int(theme.px(10)), -3, int(theme.px(10)), -2);
+  for (QLabel* link : {m_readAs, m_watching, m_where}) {
+    link->setMinimumHeight(int(theme.px(kStatus_px)));
+    link->setContentsMargins(0, 0, 0, int(theme.px(4)));  // rich text stands lower than plain text beside it
+  }
+  statusBar()->setMinimumHeight(int(theme.px(kStatus_px)));
+  // One widget: the bar hides it while a message stands there, whatever is shown and hidden within.
+  auto* told = new QWidget;
+  auto* told_layout = new QHBoxLayout(told);
+  told_layout->setContentsMargins({});
+  told_layout->addWidget(m_status);
+  told_layout->addWidget(m_readAs);
+  statusBar()->addWidget(told);
+  statusBar()->addPermanentWidget(m_rule);
+  statusBar()->setSizeGripEnabled(false);
+}
+
 void MainWindow::refreshStatus() {
-  // What is noted for a moment has the line for itself: what would be shown under it would be shown through it.
-  if (!statusBar()->currentMessage().isEmpty()) return;
   if (areLotsShown()) {
     m_readAs->hide();
     m_rule->hide();

@@ -14,7 +14,7 @@ constexpr double kOdd = 3, kImpossible = 5;  // prior standard deviations
 // A share of the setpoints' rise above ambient by which the air of all places falls short. Where panels radiate it
 // truly does, by up to 0.15; much hotter than set it is nowhere.
 constexpr double kOddShade = 0.06, kMostShade = 0.2, kLeastShade = -0.15;
-constexpr double kMostMisfit_C = 4, kLeastRise_C = 60;
+constexpr double kMostMisfit_C = 3.3, kLeastRise_C = 60;
 constexpr double kAirTau_s = 6.5, kAirSlope_C_per_s = 8;  // boards are three times as slow, joints rise at 6 at most
 constexpr double kCooled = 0.7;     // of the rise above ambient: a log that ends hotter shows little of the cooling
 constexpr double kEntrySd_s = 0.6;  // of entries told by the curves, whatever the fit says (docs/entry.md)

@@ -4849,8 +4849,20 @@
         <translation>Ab Ofeneintritt, bei der Geschwindigkeit des Rezepts</translation>
     </message>
     <message>
-        <source>Zone %1: %2 %3</source>
-        <translation>Zone %1: %2 %3</translation>
+        <source>“%1” can mean thousands or decimals: type thousands without a sign, decimals with one or two digits</source>
+        <translation>„%1“ kann Tausender oder Dezimalstellen meinen: Tausender ohne Trennzeichen eingeben, Dezimalstellen mit einer oder zwei Ziffern</translation>
+    </message>
+    <message>
+        <source>Zone %1: name %2</source>
+        <translation>Zone %1: Name %2</translation>
+    </message>
+    <message>
+        <source>Zone %1: length %2 mm</source>
+        <translation>Zone %1: Länge %2 mm</translation>
+    </message>
+    <message>
+        <source>Zone %1: gap after it %2 mm</source>
+        <translation>Zone %1: Lücke danach %2 mm</translation>
     </message>
 </context>
 <context>

@@ -4849,8 +4849,20 @@
         <translation>Desde la entrada al horno, a la velocidad de la receta</translation>
     </message>
     <message>
-        <source>Zone %1: %2 %3</source>
-        <translation>Zona %1: %2 %3</translation>
+        <source>“%1” can mean thousands or decimals: type thousands without a sign, decimals with one or two digits</source>
+        <translation>«%1» puede significar millares o decimales: escriba los millares sin separador y los decimales con una o dos cifras</translation>
+    </message>
+    <message>
+        <source>Zone %1: name %2</source>
+        <translation>Zona %1: nombre %2</translation>
+    </message>
+    <message>
+        <source>Zone %1: length %2 mm</source>
+        <translation>Zona %1: longitud %2 mm</translation>
+    </message>
+    <message>
+        <source>Zone %1: gap after it %2 mm</source>
+        <translation>Zona %1: hueco después %2 mm</translation>
     </message>
 </context>
 <context>

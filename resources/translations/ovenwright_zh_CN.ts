@@ -4781,8 +4781,20 @@
         <translation>从入炉算起，按配方速度</translation>
     </message>
     <message>
-        <source>Zone %1: %2 %3</source>
-        <translation>区 %1：%2 %3</translation>
+        <source>“%1” can mean thousands or decimals: type thousands without a sign, decimals with one or two digits</source>
+        <translation>“%1”可能是千分位，也可能是小数：千位数请不加分隔符，小数请输入一位或两位</translation>
+    </message>
+    <message>
+        <source>Zone %1: name %2</source>
+        <translation>温区 %1：名称 %2</translation>
+    </message>
+    <message>
+        <source>Zone %1: length %2 mm</source>
+        <translation>温区 %1：长度 %2 mm</translation>
+    </message>
+    <message>
+        <source>Zone %1: gap after it %2 mm</source>
+        <translation>温区 %1：其后间隔 %2 mm</translation>
     </message>
 </context>
 <context>

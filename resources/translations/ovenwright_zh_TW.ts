@@ -4781,8 +4781,20 @@
         <translation>從入爐算起，依配方速度</translation>
     </message>
     <message>
-        <source>Zone %1: %2 %3</source>
-        <translation>區 %1：%2 %3</translation>
+        <source>“%1” can mean thousands or decimals: type thousands without a sign, decimals with one or two digits</source>
+        <translation>「%1」可能是千分位，也可能是小數：千位數請不加分隔符號，小數請輸入一或兩位</translation>
+    </message>
+    <message>
+        <source>Zone %1: name %2</source>
+        <translation>溫區 %1：名稱 %2</translation>
+    </message>
+    <message>
+        <source>Zone %1: length %2 mm</source>
+        <translation>溫區 %1：長度 %2 mm</translation>
+    </message>
+    <message>
+        <source>Zone %1: gap after it %2 mm</source>
+        <translation>溫區 %1：其後間隔 %2 mm</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,7 @@
 #include <optional>
 #include <utility>
 
+#include "app/desktop/editor/typed_number.h"
 #include "app/desktop/text/said.h"
 #include "core/oven/oven_file.h"
 
@@ -14,22 +15,29 @@ namespace {
 
 constexpr int kFirstMergeKey = 40;  // of the fields, apart from those of the document's other forms
 
-struct Number {
-  std::optional<double> value;  ///< absent where nothing is typed
-  bool isSound = true;
-};
-
-Number numberOf(QString text) {
-  text = text.trimmed().replace(u',', u'.').replace(QChar(0x2212), u'-');
-  if (text.isEmpty()) return {};
-  bool is_number = false;
-  const double value = text.toDouble(&is_number);
-  return is_number && std::isfinite(value) ? Number{value} : Number{{}, false};
+bool isLong(OvenField field) {
+  return field == OvenField::kEntrance || field == OvenField::kExit || field == OvenField::kLeastSpeed ||
+         field == OvenField::kMostSpeed;
 }
 
-QString textOf(const std::optional<double>& number) { return number ? QString::number(*number, 'g', 10) : QString(); }
+/// Millimetres run into the thousands: what may be "1,000" or 1.000 is asked for again.
+TypedNumber longNumberOf(const QString& text) {
+  return mayPartThousands(text) ? TypedNumber{{}, false} : numberOf(text);
+}
+
+TypedNumber numberIn(OvenField field, const QString& text) {
+  return isLong(field) ? longNumberOf(text) : numberOf(text);
+}
 
 QString noNumber(const QString& text) { return OvenModel::tr("“%1” is no number").arg(text); }
+
+QString noLongNumber(const QString& text) {
+  return mayPartThousands(text) ? OvenModel::tr(
+                                      "“%1” can mean thousands or decimals: type thousands without a sign, "
+                                      "decimals with one or two digits")
+                                      .arg(text)
+                                : noNumber(text);
+}
 
 /// The ends of a limit that has two.
 using Range = std::optional<std::array<double, 2>>;
@@ -101,13 +109,17 @@ void OvenModel::setTimes(QStringList times) {
 
 void OvenModel::check() {
   m_problem.clear();
-  for (const auto& [field, text] : m_typed) {
-    if (!m_problem.isEmpty()) break;
-    const QString name = title(field);
-    const bool half = rangeOf(field) && numberOf(text).isSound;
-    m_problem = half ? tr("%1: its other end is missing").arg(name) : tr("%1: %2").arg(name, noNumber(text));
+  // A text that is no number stands before an end that waits: the other end may be that text.
+  const auto unsound = std::ranges::find_if(
+      m_typed, [](const auto& typed) { return !rangeOf(typed.first) || !numberIn(typed.first, typed.second).isSound; });
+  if (unsound != m_typed.end()) {
+    const auto& [field, text] = *unsound;
+    m_problem = tr("%1: %2").arg(title(field), isLong(field) ? noLongNumber(text) : noNumber(text));
+  } else if (!m_typed.empty()) {
+    m_problem = tr("%1: its other end is missing").arg(title(m_typed.begin()->first));
+  } else {
+    m_problem = m_unread.empty() ? ovenProblem(m_draft) : noLongNumber(m_unread.begin()->second);
   }
-  if (m_problem.isEmpty()) m_problem = m_unread.empty() ? ovenProblem(m_draft) : noNumber(m_unread.begin()->second);
   emit problemChanged();
 }
 
@@ -142,15 +154,25 @@ QString OvenModel::text(OvenField field) const {
   }
 }
 
+bool OvenModel::says(OvenField field, const QString& typed) const {
+  const QString shown = text(field);
+  if (typed == shown || field == OvenField::kName) return typed == shown;
+  const TypedNumber number = numberIn(field, typed), has = numberOf(shown);
+  if (!number.isSound || !has.isSound) return false;
+  const bool none_is_zero = field == OvenField::kEntrance || field == OvenField::kExit;
+  return none_is_zero ? number.value.value_or(0) == has.value.value_or(0) : number.value == has.value;
+}
+
 void OvenModel::type(OvenField field, const QString& typed) {
   if (text(field) == typed) return;
-  const Number number = numberOf(typed);
+  const TypedNumber number = numberIn(field, typed);
   m_typed.erase(field);
   if (const Ends* ends = rangeOf(field)) {
     // Both ends make a limit, none makes it absent; one of them waits for the other.
     const OvenField other = field == ends->least ? ends->most : ends->least;
-    const QString other_text = text(other);
-    const Number other_number = numberOf(other_text);
+    QString other_text = text(other);
+    if (!m_typed.contains(other) && mayPartThousands(other_text)) other_text += u'0';  // the file's, and no thousands
+    const TypedNumber other_number = numberIn(other, other_text);
     Range& range = m_draft.limits.*ends->limit;
     m_typed.erase(other);
     if (number.isSound && other_number.isSound && number.value.has_value() == other_number.value.has_value()) {
@@ -182,8 +204,9 @@ void OvenModel::type(OvenField field, const QString& typed) {
 
 QString OvenModel::problemWith(const QModelIndex& cell, const QString& text) const {
   OvenModel copy;
-  copy.setOven(m_draft);
+  copy.m_draft = m_draft;
   copy.m_typed = m_typed;
+  copy.m_unread = m_unread;
   copy.setData(copy.index(cell.row(), cell.column()), text, Qt::EditRole);
   copy.check();
   return copy.problem();
@@ -239,7 +262,7 @@ QVariant OvenModel::data(const QModelIndex& index, int role) const {
     case Qt::TextAlignmentRole:
       return int((index.column() >= kBegins ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     case Qt::ToolTipRole:
-      if (unread != m_unread.end()) return noNumber(unread->second);
+      if (unread != m_unread.end()) return noLongNumber(unread->second);
       if (index.column() == kBegins) return tr("From the oven’s mouth, out of the lengths and gaps before it");
       return index.column() == kTimes ? tr("From the oven entry, at the speed of the recipe") : QString();
     case Qt::AccessibleTextRole:
@@ -256,16 +279,20 @@ bool OvenModel::setData(const QModelIndex& index, const QVariant& value, int rol
   const std::pair cell{index.row(), index.column()};
   if (typed == cellText(zone, index.row(), index.column()) && m_unread.erase(cell) == 0) return false;
   m_unread.erase(cell);
+  const QString name = QString::fromStdString(zone.name);  // as it was
   if (index.column() == kZone) {
     zone.name = typed.trimmed().toStdString();
-  } else if (const Number number = numberOf(typed); number.isSound && (number.value || index.column() == kGap)) {
+  } else if (const TypedNumber number = longNumberOf(typed);
+             number.isSound && (number.value || index.column() == kGap)) {
     (index.column() == kLength ? zone.length_mm : zone.gap_after_mm) = number.value.value_or(0);
   } else {
     m_unread[cell] = typed;
   }
   emit dataChanged(this->index(index.row(), 0), this->index(rowCount() - 1, kColumns - 1));
-  const QString header = headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString().toLower();
-  handOn(tr("Zone %1: %2 %3").arg(QString::fromStdString(zone.name), header, typed), -1);
+  const QString what = index.column() == kZone     ? tr("Zone %1: name %2")
+                       : index.column() == kLength ? tr("Zone %1: length %2 mm")
+                                                   : tr("Zone %1: gap after it %2 mm");
+  handOn(what.arg(name, typed.trimmed()), -1);
   return true;
 }
 

@@ -39,6 +39,8 @@ class OvenModel : public QAbstractTableModel {
   /// The problem there would be with this text in a cell: for every keystroke.
   QString problemWith(const QModelIndex& cell, const QString& text) const;
   QString text(OvenField field) const;  ///< as it was typed, else as the file would have it
+  /// Whether a text means what text() does: what is typed stands as it is typed.
+  bool says(OvenField field, const QString& typed) const;
   void type(OvenField field, const QString& text);
   static QString title(OvenField field);  ///< with its unit
 

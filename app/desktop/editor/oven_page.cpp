@@ -15,6 +15,7 @@
 
 #include "app/desktop/editor/requirement_fields.h"
 #include "app/desktop/editor/typed_delegate.h"
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/hairline.h"
 #include "core/files/profiles.h"
@@ -151,9 +152,19 @@ void OvenPage::show(const QStringList& doubts) {
   const auto& oven = m_document->setup().oven;
   if (!oven) return;
   m_doubts = doubts;
-  m_model->setOven(*oven);
+  m_doubted = m_document->view();
+  // What was left half typed stands there still.
+  const bool goes_on =
+      !m_model->problem().isEmpty() && m_of.lock() == m_document->currentPointer() && oven::oven_text(*oven) == m_base;
+  if (!goes_on) take(*oven);
   m_revision->setText(nextRevision(oven->identity.revision));
   refresh();
+}
+
+void OvenPage::take(const oven::Oven& oven) {
+  m_of = m_document->currentPointer();
+  m_base = oven::oven_text(oven);
+  m_model->setOven(oven);
 }
 
 void OvenPage::refresh() {
@@ -162,11 +173,16 @@ void OvenPage::refresh() {
     emit done();
     return;
   }
-  // An undo, or another choice of the oven: what is typed here itself is the same already.
-  if (oven::oven_text(*oven) != oven::oven_text(m_model->draft()) && m_model->problem().isEmpty())
-    m_model->setOven(*oven);
+  // Another log, an undo, or another choice of the oven: what is typed here itself is the same already.
+  const std::string now = oven::oven_text(*oven);
+  const bool is_draft = m_model->problem().isEmpty() && now == oven::oven_text(m_model->draft());
+  if (m_of.lock() != m_document->currentPointer() || (now != m_base && !is_draft)) {
+    take(*oven);
+    m_revision->setText(nextRevision(oven->identity.revision));
+  }
+  m_base = now;
   for (const auto& [field, line] : m_fields)
-    if (!line->hasFocus() || line->text().isEmpty()) line->setText(m_model->text(field));
+    if (!line->hasFocus() || !m_model->says(field, line->text())) line->setText(m_model->text(field));
   showCurves();
   showProblem(m_model->problem());
 }
@@ -205,7 +221,8 @@ void OvenPage::showCurves() {
       said << tr("The oven entry was given: %1 s on the log’s clock.").arg(m_format.seconds(view->entry()->at_s));
     }
   }
-  m_curves->setText((said + m_doubts).join(u' '));
+  if (view != m_doubted.lock()) m_doubts.clear();  // they were about another result
+  m_curves->setText(paragraph(said + m_doubts));
   m_curves->setVisible(!m_curves->text().isEmpty());
 }
 
@@ -228,7 +245,6 @@ void OvenPage::showProblem(const QString& problem) {
 void OvenPage::handOn(const QString& what, int mergeKey) {
   check::Request setup = m_document->setup();
   if (!setup.oven) return;
-  m_doubts.clear();  // they were about the oven as it was
   setup.oven = m_model->draft();
   setup.oven->identity.sha256.clear();  // no file says this
   m_document->edit(tr("Oven, %1").arg(what), std::move(setup), Document::Rework::kJudge, mergeKey);
@@ -258,7 +274,7 @@ void OvenPage::saveTo(const QString& path) {
   emit noted(tr("Saved as revision %1: %2").arg(revision, path));
   check::Request setup = m_document->setup();
   setup.oven = *saved;
-  m_model->setOven(*saved);
+  take(*saved);
   m_document->edit(tr("Save the oven’s revision %1").arg(revision), std::move(setup));
   m_revision->setText(nextRevision(saved->identity.revision));
 }

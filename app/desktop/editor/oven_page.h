@@ -2,6 +2,8 @@
 #include <QStringList>
 #include <QWidget>
 #include <map>
+#include <memory>
+#include <string>
 
 #include "app/desktop/document/document.h"
 #include "app/desktop/editor/oven_model.h"
@@ -40,6 +42,7 @@ class OvenPage : public QWidget {
   QWidget* head();
   QWidget* foot();
   void refresh();
+  void take(const oven::Oven& oven);
   void showProblem(const QString& problem);
   void showCurves();  ///< what they say of the oven
   void handOn(const QString& what, int mergeKey);
@@ -50,6 +53,9 @@ class OvenPage : public QWidget {
   OvenModel* m_model;
   Format m_format;
   QStringList m_doubts;
+  std::weak_ptr<const RunView> m_doubted;  // whose doubts they are
+  std::weak_ptr<OpenLog> m_of;             // whose oven the draft is
+  std::string m_base;                      // text of the document's oven that the draft began with
   std::map<OvenField, QLineEdit*> m_fields;
   QLineEdit* m_revision;
   QTableView* m_table;

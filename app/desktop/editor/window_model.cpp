@@ -1,5 +1,6 @@
 #include "app/desktop/editor/window_model.h"
 
+#include "app/desktop/text/language.h"
 #include "app/desktop/text/said.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/window/limit.h"
@@ -43,9 +44,12 @@ void WindowModel::check() {
 }
 
 QString WindowModel::problemWith(const QModelIndex& cell, const QString& text) const {
-  window::ProcessWindow copy = m_state.draft;
-  const QString unread = setField(copy.requirements[std::size_t(cell.row())], RequirementField(cell.column()), text);
-  return unread.isEmpty() ? windowProblem(copy) : unread;
+  State copy = m_state;
+  const QString unread =
+      setField(copy.draft.requirements[std::size_t(cell.row())], RequirementField(cell.column()), text);
+  if (!unread.isEmpty()) return unread;
+  copy.unread.erase({cell.row(), cell.column()});
+  return windowProblem(copy);
 }
 
 void WindowModel::change(const QString& what, const std::function<void(window::ProcessWindow&)>& change, int mergeKey) {
@@ -153,7 +157,8 @@ bool WindowModel::setData(const QModelIndex& index, const QVariant& value, int r
   }
   emit dataChanged(this->index(index.row(), 0), this->index(index.row(), columnCount() - 1));
   check();
-  emit edited(tr("%1: %2 %3").arg(QString::fromStdString(requirement.name), fieldTitle(field).toLower(), text), -1);
+  emit edited(tr("%1: %2 %3").arg(QString::fromStdString(requirement.name), insideSentence(fieldTitle(field)), text),
+              -1);
   return true;
 }
 

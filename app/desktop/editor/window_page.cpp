@@ -14,6 +14,7 @@
 #include <algorithm>
 
 #include "app/desktop/editor/typed_delegate.h"
+#include "app/desktop/editor/typed_number.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/appearance.h"
 #include "app/desktop/window/profile_menus.h"
@@ -25,44 +26,45 @@ namespace {
 /// A change from or to a window that breaks a rule: the document has none of these, so the page keeps them.
 class DraftStep : public QUndoCommand {
  public:
-  DraftStep(WindowPage* page, std::size_t window, WindowModel::State before, WindowModel::State after,
-            const QString& what, int merge_key)
+  DraftStep(WindowPage* page, const Document::LogPointer& log, std::size_t window, WindowModel::State before,
+            WindowModel::State after, const QString& what, int merge_key)
       : QUndoCommand(what),
         m_page(page),
+        m_log(log),
+        m_isOfLog(log != nullptr),
         m_window(window),
         m_before(std::move(before)),
         m_after(std::move(after)),
         m_mergeKey(merge_key) {}
 
-  void undo() override {
-    if (m_page) m_page->restore(m_window, m_before);
-  }
+  void undo() override { restore(m_before); }
   void redo() override {
     if (std::exchange(m_typed, false)) return;  // it stands there already
-    if (m_page) m_page->restore(m_window, m_after);
+    restore(m_after);
   }
   int id() const override { return m_mergeKey < 0 ? -1 : kFirstId + m_mergeKey; }
-  bool mergeWith(const QUndoCommand* next) override {
-    m_after = static_cast<const DraftStep*>(next)->m_after;
+  bool mergeWith(const QUndoCommand* other) override {
+    const auto* next = static_cast<const DraftStep*>(other);  // same id, so same class
+    if (next->m_page != m_page || next->m_window != m_window || next->m_log.lock() != m_log.lock()) return false;
+    m_after = next->m_after;
     return true;
   }
 
  private:
+  void restore(const WindowModel::State& state) {
+    const auto log = m_log.lock();
+    if (!m_page || m_isOfLog != bool(log) || !m_page->restore(log, m_window, state)) setObsolete(true);
+  }
+
   static constexpr int kFirstId = 1000;  // beside the ids of the document's commands
   QPointer<WindowPage> m_page;           // gone with the window of another language
+  std::weak_ptr<OpenLog> m_log;          // whose window it is
+  bool m_isOfLog;                        // false: of the setup with no log open
   std::size_t m_window;
   WindowModel::State m_before, m_after;
   int m_mergeKey;
   bool m_typed = true;
 };
-
-std::optional<double> numberOf(QString text) {
-  bool is_number = false;
-  const double number = text.trimmed().replace(u',', u'.').toDouble(&is_number);
-  return is_number ? std::optional(number) : std::nullopt;
-}
-
-QString textOf(const std::optional<double>& number) { return number ? QString::number(*number, 'g', 10) : QString(); }
 
 }  // namespace
 
@@ -188,16 +190,16 @@ QWidget* WindowPage::head() {
     window.alloy = text.isEmpty() ? std::nullopt : std::optional(text.toStdString());
   });
   line(m_liquidus, tr("Liquidus"), kLiquidus,
-       [](auto& window, const QString& text) { window.liquidus_C = numberOf(text); });
+       [](auto& window, const QString& text) { window.liquidus_C = numberOf(text).value; });
   line(m_solidus, tr("Solidus"), kSolidus,
-       [](auto& window, const QString& text) { window.solidus_C = numberOf(text); });
+       [](auto& window, const QString& text) { window.solidus_C = numberOf(text).value; });
   line(m_thermocouple, tr("Thermocouple"), kThermocouple, [](auto& window, const QString& text) {
     window.uncertainty.thermocouple = text.toStdString();
     window.uncertainty.tolerance_C.reset();
     window.uncertainty.defaulted = false;
   });
   line(m_instrument, tr("Instrument"), kInstrument, [](auto& window, const QString& text) {
-    if (const auto number = numberOf(text)) window.uncertainty.instrument_C = *number;
+    if (const auto number = numberOf(text).value) window.uncertainty.instrument_C = *number;
     window.uncertainty.defaulted = false;
   });
   connect(m_rule, &QComboBox::activated, this, [this](int index) {
@@ -221,8 +223,8 @@ void WindowPage::show(std::size_t window, int requirement) {
   const auto& windows = m_document->setup().windows;
   if (window >= windows.size()) return;
   // What was left half typed stands there still.
-  const bool goes_on =
-      window == m_index && !m_model->problem().isEmpty() && window::window_text(windows[window]) == m_base;
+  const bool goes_on = m_of.lock() == m_document->currentPointer() && window == m_index &&
+                       !m_model->problem().isEmpty() && window::window_text(windows[window]) == m_base;
   m_index = window;
   if (!goes_on) take(windows[m_index]);
   refresh();
@@ -233,18 +235,24 @@ void WindowPage::show(std::size_t window, int requirement) {
 }
 
 void WindowPage::take(const window::ProcessWindow& window) {
+  m_of = m_document->currentPointer();
   m_base = window::window_text(window);
   m_model->setWindow(window);
 }
 
-void WindowPage::restore(std::size_t window, const WindowModel::State& state) {
+bool WindowPage::restore(const Document::LogPointer& log, std::size_t window, const WindowModel::State& state) {
+  const auto& logs = m_document->logs();
+  const bool is_open = log ? std::ranges::find(logs, log) != logs.end() : !m_document->current();
+  if (!is_open || window >= (log ? log->setup : m_document->setup()).windows.size()) return false;
+  if (log) m_document->setCurrent(log, log->run);
   const auto& windows = m_document->setup().windows;
-  if (window >= windows.size()) return;
+  m_of = log;
   m_index = window;
   m_base = window::window_text(windows[window]);
   m_model->restore(state);
   refresh();
   emit restored();
+  return true;
 }
 
 void WindowPage::refresh() {
@@ -254,24 +262,31 @@ void WindowPage::refresh() {
     return;
   }
   m_index = std::min(m_index, windows.size() - 1);
-  // An undo, or another choice of the window: what is typed here itself is the same already.
+  // Another log, an undo, or another choice of the window: what is typed here itself is the same already.
   const std::string now = window::window_text(windows[m_index]);
-  if (now != m_base && now != window::window_text(m_model->draft())) take(windows[m_index]);
+  const bool is_draft = now == window::window_text(m_model->draft());
+  if (m_of.lock() != m_document->currentPointer() || (now != m_base && !is_draft)) take(windows[m_index]);
   m_base = now;
   const auto& draft = m_model->draft();
   m_which->clear();
   for (const auto& window : windows) m_which->addItem(titleOf(window.identity));
   m_which->setCurrentIndex(int(m_index));
+  // What is typed stands as it is typed where it means what the draft says.
   const auto put = [](QLineEdit* field, const QString& text) {
-    if (!field->hasFocus() || field->text().isEmpty()) field->setText(text);
+    if (!field->hasFocus() || field->text() != text) field->setText(text);
+  };
+  const auto putNumber = [put](QLineEdit* field, const std::optional<double>& number) {
+    if (!field->hasFocus() || numberOf(field->text()).value != number) put(field, textOf(number));
   };
   put(m_name, QString::fromStdString(draft.identity.name));
   put(m_alloy, QString::fromStdString(draft.alloy.value_or("")));
-  put(m_liquidus, textOf(draft.liquidus_C));
-  put(m_solidus, textOf(draft.solidus_C));
+  putNumber(m_liquidus, draft.liquidus_C);
+  putNumber(m_solidus, draft.solidus_C);
   put(m_thermocouple, draft.uncertainty.tolerance_C ? tr("±%1 °C").arg(textOf(draft.uncertainty.tolerance_C))
                                                     : QString::fromStdString(draft.uncertainty.thermocouple));
-  put(m_instrument, textOf(draft.uncertainty.instrument_C));
+  // A text that is no number, yet or any more, leaves the draft's.
+  if (!m_instrument->hasFocus() || numberOf(m_instrument->text()).value)
+    putNumber(m_instrument, draft.uncertainty.instrument_C);
   m_rule->setCurrentIndex(draft.decision_rule == window::DecisionRule::kGuarded ? 1 : 0);
   m_classification->setCurrentIndex(!draft.classification                                        ? 0
                                     : *draft.classification == window::Classification::kLeadFree ? 1
@@ -297,7 +312,8 @@ void WindowPage::handOn(const QString& what, int mergeKey) {
   const bool both = sound && !was_sound;  // one step, back to what was typed before
   if (both) steps->beginMacro(what);
   if (!sound || !was_sound)
-    steps->push(new DraftStep(this, m_index, m_model->before(), m_model->state(), what, mergeKey));
+    steps->push(new DraftStep(this, m_document->currentPointer(), m_index, m_model->before(), m_model->state(), what,
+                              mergeKey));
   if (sound) judgeBy(std::move(setup), what, both ? -1 : mergeKey);
   if (both) steps->endMacro();
 }

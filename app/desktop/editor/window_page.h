@@ -23,8 +23,9 @@ class WindowPage : public QWidget {
   void show(std::size_t window, int requirement = -1);
   QList<QWidget*> parts() const;
   std::size_t window() const { return m_index; }
-  /// What an undo or a redo brings back that no document has, as it broke a rule.
-  void restore(std::size_t window, const WindowModel::State& state);
+  /// What an undo or a redo brings back that no document has, as it broke a rule: the log it is of is shown then.
+  /// False where that log is not open or has no such window.
+  bool restore(const Document::LogPointer& log, std::size_t window, const WindowModel::State& state);
 
  signals:
   void restored();
@@ -47,7 +48,8 @@ class WindowPage : public QWidget {
   Document* m_document;
   WindowModel* m_model;
   std::size_t m_index = 0;
-  std::string m_base;  // text of the document's window that the draft began with
+  std::weak_ptr<OpenLog> m_of;  // whose window the draft is
+  std::string m_base;           // text of the document's window that the draft began with
   QComboBox *m_which, *m_rule, *m_classification;
   QLineEdit *m_name, *m_alloy, *m_liquidus, *m_solidus, *m_thermocouple, *m_instrument, *m_revision;
   QTableView* m_table;

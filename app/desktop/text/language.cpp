@@ -76,4 +76,6 @@ void useLanguage(const QString& code) {
 
 QString languageInUse() { return inUse(); }
 
+QString insideSentence(const QString& word) { return languageInUse() == u"de" ? word : word.toLower(); }
+
 }  // namespace ovenwright::desktop

@@ -23,4 +23,7 @@ void useLanguage(const QString& code);
 /// Code of the language that useLanguage() took last.
 QString languageInUse();
 
+/// A word of a list or a heading inside a sentence: nouns keep their capital in German.
+QString insideSentence(const QString& word);
+
 }  // namespace ovenwright::desktop

@@ -15,9 +15,6 @@
 namespace ovenwright::desktop {
 namespace {
 
-/// A word of a list inside a sentence: nouns keep their capital in German.
-QString insideSentence(const QString& word) { return languageInUse() == u"de" ? word : word.toLower(); }
-
 constexpr double kStatus_px = 24;
 
 }  // namespace

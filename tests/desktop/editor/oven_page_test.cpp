@@ -56,6 +56,23 @@ class OvenPageTest : public WindowTest {
       if (label->isVisible()) said << label->text();
     return said.join(u' ');
   }
+  QString field(OvenField field) {
+    for (const auto* line : page()->findChildren<QLineEdit*>())
+      if (line->accessibleName() == OvenModel::title(field)) return line->text();
+    return {};
+  }
+  /// A second log with the same setup, shown.
+  void openSecond() {
+    drop({demo("tern_run2.csv")});
+    settle();
+    ASSERT_EQ(m_document->logs().size(), 2u);
+    ASSERT_EQ(m_document->currentPointer(), m_document->logs()[1]);
+    m_window->showOvenEditor();
+  }
+  void showLog(std::size_t log) {
+    m_document->setCurrent(m_document->logs()[log]);
+    settle();
+  }
   bool canSave() {
     for (const auto* button : page()->findChildren<QPushButton*>())
       if (button->text() == u"Save as a new revision") return button->isEnabled();
@@ -150,6 +167,108 @@ TEST_F(OvenPageTest, ARunIsKeptWithTheOvenAsItWasEdited) {
   const auto kept = oven::parse_oven("kept", *runs->front().oven->bytes);
   ASSERT_TRUE(kept) << kept.error().text();
   EXPECT_EQ(kept->entrance_mm, 310);
+}
+
+TEST_F(OvenPageTest, ADraftStaysWithItsLog) {
+  openOven();
+  openSecond();
+  type(OvenField::kEntrance, "280");  // the ovens differ
+  settle();
+  showLog(0);
+  type(OvenField::kEntrance, "310");
+  type(OvenField::kAmbient, "warm");
+  showLog(1);
+  EXPECT_EQ(field(OvenField::kAmbient), QStringLiteral("25"));
+  EXPECT_EQ(field(OvenField::kEntrance), QStringLiteral("280"));
+  EXPECT_TRUE(canSave());
+  type(OvenField::kAmbient, "24");
+  settle();
+  EXPECT_EQ(oven().ambient_C, 24);
+  EXPECT_EQ(oven().entrance_mm, 280);
+  EXPECT_EQ(m_document->logs()[0]->setup.oven->entrance_mm, 310);
+  EXPECT_EQ(m_document->logs()[0]->setup.oven->ambient_C, 25);
+}
+
+TEST_F(OvenPageTest, ADraftStaysWithItsLogWhereTheOvensAreTheSame) {
+  openOven();
+  openSecond();
+  showLog(0);
+  type(OvenField::kAmbient, "warm");
+  showLog(1);
+  EXPECT_EQ(field(OvenField::kAmbient), QStringLiteral("25"));
+  EXPECT_TRUE(canSave());
+}
+
+TEST_F(OvenPageTest, AnUndoBehindAHalfTypedTextIsFollowed) {
+  openOven();
+  type(OvenField::kEntrance, "310");
+  type(OvenField::kAmbient, "warm");
+  m_document->undoStack()->undo();
+  settle();
+  EXPECT_EQ(oven().entrance_mm, 300);
+  EXPECT_EQ(page()->model()->draft().entrance_mm, 300);
+  EXPECT_EQ(field(OvenField::kEntrance), QStringLiteral("300"));
+  EXPECT_EQ(field(OvenField::kAmbient), QStringLiteral("25"));  // it has the focus still
+  EXPECT_TRUE(canSave());
+  type(OvenField::kEntrance, "310");
+  settle();
+  EXPECT_EQ(oven().entrance_mm, 310);
+}
+
+TEST_F(OvenPageTest, WhatIsHalfTypedStandsThereStillAfterALookAtTheResult) {
+  openOven();
+  type(OvenField::kAmbient, "warm");
+  m_window->showResult();
+  m_window->showOvenEditor();
+  EXPECT_EQ(field(OvenField::kAmbient), QStringLiteral("warm"));
+  EXPECT_FALSE(canSave());
+}
+
+TEST_F(OvenPageTest, AFieldIsClearedWithoutANoughtPutBack) {
+  openOven();
+  type(OvenField::kEntrance, "");
+  settle();
+  EXPECT_EQ(field(OvenField::kEntrance), QString());
+  EXPECT_EQ(oven().entrance_mm, 0);
+}
+
+TEST_F(OvenPageTest, WhatTheModelDoubtsIsSaidOfItsRunAlone) {
+  openOven();
+  openSecond();
+  page()->show({QStringLiteral("The last zone is in doubt.")});
+  EXPECT_TRUE(said().contains(QStringLiteral("in doubt")));
+  showLog(0);
+  EXPECT_FALSE(said().contains(QStringLiteral("in doubt"))) << said().toStdString();
+}
+
+TEST_F(OvenPageTest, ABadCellIsNotForgottenWhileAnotherIsTyped) {
+  openOven();
+  setCell(1, OvenModel::kLength, "long");
+  EXPECT_EQ(page()->model()->problemWith(page()->model()->index(2, OvenModel::kLength), QStringLiteral("350")),
+            QStringLiteral("“long” is no number"));
+}
+
+TEST_F(OvenPageTest, ASignThatMayPartThousandsIsAskedFor) {
+  openOven();
+  for (const char* text : {"1,000", "1.000", "12.500"}) {
+    type(OvenField::kMostSpeed, text);
+    EXPECT_TRUE(said().contains(QStringLiteral("can mean thousands or decimals"))) << said().toStdString();
+    setCell(0, OvenModel::kLength, text);
+    EXPECT_EQ(oven().zones[0].length_mm, 350) << text;
+  }
+  setCell(0, OvenModel::kLength, "350.5");
+  type(OvenField::kMostSpeed, "1000");
+  EXPECT_EQ((*oven().limits.speed_mm_per_min)[1], 1000);
+  EXPECT_EQ(oven().zones[0].length_mm, 350.5);
+  type(OvenField::kExit, "0,125");  // no thousands begin with a nought
+  EXPECT_EQ(oven().exit_mm, 0.125);
+  settle();
+}
+
+TEST_F(OvenPageTest, AnEndThatIsNoNumberIsNamed) {
+  openOven();
+  type(OvenField::kMostSetpoint, "-");
+  EXPECT_TRUE(said().contains(QStringLiteral("Setpoints to, °C: “-” is no number"))) << said().toStdString();
 }
 
 TEST_F(OvenPageTest, WithoutAnOvenThereIsNothingToEdit) {

@@ -115,6 +115,45 @@ TEST_F(WindowTest, AWindowThatBreaksARuleIsAStepBackTooAndTheEditorShowsWhatIsJu
   EXPECT_EQ(judged("peak of bodies"), 236);
 }
 
+TEST_F(WindowTest, AStepOfADraftIsOfItsLog) {
+  openDemo();
+  drop({demo("tern_run2.csv")});
+  settle();
+  ASSERT_EQ(m_document->logs().size(), 2u);
+  m_document->setCurrent(m_document->logs()[0]);
+  m_window->showWindowEditor();
+  auto* model = m_window->findChild<WindowPage*>()->findChild<QTableView*>()->model();
+  const auto lower = [&] {
+    for (int row = 0; row < model->rowCount(); ++row)
+      if (model->index(row, 0).data().toString() == u"peak of bodies")
+        return model->index(row, int(RequirementField::kLower));
+    return QModelIndex();
+  };
+  auto* steps = m_document->undoStack();
+  model->setData(lower(), QString(), Qt::EditRole);  // an upper limit alone needs a target
+  ASSERT_EQ(steps->count(), 1);
+  m_document->setCurrent(m_document->logs()[1]);
+  settle();
+  m_window->showWindowEditor();
+  EXPECT_EQ(lower().data().toString(), QStringLiteral("235"));  // the draft is not this log's
+  steps->undo();
+  settle();
+  EXPECT_EQ(m_document->currentPointer(), m_document->logs()[0]);
+  m_document->setCurrent(m_document->logs()[1]);
+  settle();
+  m_window->showWindowEditor();
+  steps->redo();
+  settle();
+  EXPECT_EQ(m_document->currentPointer(), m_document->logs()[0]);
+  EXPECT_EQ(lower().data().toString(), QString());
+  // The other log's draft is another step.
+  m_document->setCurrent(m_document->logs()[1]);
+  m_window->showWindowEditor();
+  model->setData(lower(), QString(), Qt::EditRole);
+  EXPECT_EQ(steps->count(), 2);
+  settle();
+}
+
 TEST_F(WindowTest, AGivenUnitIsReadAtOnceAndCanBeTakenBack) {
   drop({demo("tern_run2.csv")});
   settle();

@@ -15,10 +15,9 @@ namespace {
 // docs/entry.md says where these come from and what they were tried on.
 constexpr double kBendOver_s = 6;       // before and behind the bend
 constexpr double kRisen_C = 60;         // above the start: the first zone is behind
-constexpr double kLeastHeat_C = 50;     // of a zone above ambient, to make a bend
+constexpr double kLeastHeat_C = 50;     // of some zone above ambient, to make a bend
 constexpr double kMayBeCold_C = 30;     // of a zone beyond that rise: the board may enter the next before it has risen
-constexpr double kLikeStep = 0.6;       // of the step into the first zone: a later one may bend as steeply
-constexpr double kLeastShare = 0.5;     // of the steepest bend: what the first then has at least
+constexpr double kSteep = 0.6;          // of the largest step: the first zone whose bend is sharp enough to be timed
 constexpr double kLate_s = 0.5;         // the bend of joints and beads, behind the edge of the zone
 constexpr double kModel_s = 0.6;        // standard deviation of one run's mean bend
 constexpr double kCoarse_per_s = 0.04;  // times the sample interval squared: how well a coarse log places a bend
@@ -29,40 +28,36 @@ constexpr double kLongest_s = 86400;    // of the rise, the time before the boar
 constexpr double kUnusual = 3, kOneBoard_s = 20;
 constexpr double kLoneTrace_mm = 50;  // behind the leading edge, where no board says
 
-/// The moment at which a trace's slope grows most on its way up.
+/// The moment at which a trace's slope grows most on its way into a zone.
 struct Bend {
   double at_s = 0;
   double size_C = 0;  ///< T(t + w) − 2·T(t) + T(t − w)
 };
 
-/// Where heat begins, and what its bend is like.
-struct FirstHeat {
+/// The step of the air's temperature at the start of a heated zone.
+struct Step {
   double begins_mm = 0;
-  double share =
-      1;  ///< of the steepest bend that the first may have: below 1 where the step into a later zone is as large
+  double size_C = 0;
 };
 
-/// The start of the first heated zone that a board feels at once; absent where there is none.
-std::optional<FirstHeat> first_heat(const Oven& oven, const Recipe& recipe) {
+/// The steps up of the heated zones, as long as a board may not have risen by 60 °C before it reaches them. Empty where
+/// no zone is warm.
+std::vector<Step> steps_of(const Oven& oven, const Recipe& recipe) {
+  std::vector<Step> steps;
   std::size_t heated = 0;
-  std::optional<FirstHeat> first;
-  double before_C = oven.ambient_C, first_step_C = 0;
-  for (std::size_t i = 0; i < oven.zones.size(); ++i) {
+  double before_C = oven.ambient_C;
+  bool warm = false;
+  for (std::size_t i = 0; i < oven.zones.size() && before_C < oven.ambient_C + kRisen_C + kMayBeCold_C; ++i) {
     if (oven.zones[i].kind != ZoneKind::kHeat) continue;
     double setpoint_C = oven.ambient_C;
     for (const auto* side : {&recipe.top_C, &recipe.bottom_C})
       if (heated < side->size()) setpoint_C = std::max(setpoint_C, (*side)[heated]);
     ++heated;
-    const double step_C = setpoint_C - before_C;
-    if (!first && setpoint_C >= oven.ambient_C + kLeastHeat_C) {
-      first = FirstHeat{oven.zone_start_mm(i)};
-      first_step_C = step_C;
-    } else if (first && before_C < oven.ambient_C + kRisen_C + kMayBeCold_C && step_C > kLikeStep * first_step_C) {
-      first->share = std::min(first->share, kLeastShare * std::min(1.0, first_step_C / step_C));
-    }
+    if (setpoint_C > before_C) steps.push_back({oven.zone_start_mm(i), setpoint_C - before_C});
+    warm = warm || setpoint_C >= oven.ambient_C + kLeastHeat_C;
     before_C = setpoint_C;
   }
-  return first;
+  return warm ? steps : std::vector<Step>{};
 }
 
 /// Means over whole seconds from the start until the trace has risen by 60 °C and `more` seconds beyond; empty where it
@@ -78,27 +73,39 @@ std::vector<double> rise_by_seconds(const run::Trace& trace, std::size_t more) {
   return run::means_over(trace, t[0], 1, static_cast<std::size_t>(seconds));
 }
 
-/// Absent where the trace begins on the move, does not rise, or bends no more than its noise does.
-/// @param share  the first bend that is so much of the steepest stands for it
-std::optional<Bend> steepest_bend(const run::Trace& trace, double share) {
+/// The bend into one of the first zones, its time moved back to when the placement was at the mouth. Steps of the air bend a
+/// trace in proportion, whatever its temperature, since slope is (air − board) / time constant: so the passage is where
+/// the bends at all the steps, each times its step, sum to the most; it is timed by the first large one of them. Absent
+/// where the trace begins on the move, does not rise, or bends no more than its noise does.
+std::optional<Bend> bend_at_the_mouth(const run::Trace& trace, const std::vector<Step>& steps, double speed_mm_per_s) {
   const double h = trace.median_interval_s();
   if (h > kCoarsest_s) return std::nullopt;
   const auto over = static_cast<std::size_t>(std::ceil(std::max(kBendOver_s, 2 * h)));
   const auto T = rise_by_seconds(trace, over);
   if (T.size() <= 2 * over) return std::nullopt;
   const auto bend_at = [&](std::size_t k) { return T[k + over] - 2 * T[k] + T[k - over]; };
-  std::size_t best = over;
-  for (std::size_t k = over; k + over < T.size(); ++k)
-    if (bend_at(k) > bend_at(best)) best = k;
-  if (share < 1) {
-    const double enough = share * bend_at(best);
-    std::size_t k = over;
-    while (bend_at(k) < enough) ++k;
-    // The top of that bend.
-    const std::size_t end = std::min(k + 2 * over, T.size() - over);
-    for (best = k; k < end; ++k)
-      if (bend_at(k) > bend_at(best)) best = k;
+  // Rows of the means at which a placement is at each step when it is at the first one at `first`.
+  const auto row = [&](std::size_t first, const Step& step) {
+    return first + static_cast<std::size_t>(std::lround((step.begins_mm - steps[0].begins_mm) / speed_mm_per_s));
+  };
+  const auto in_sight = [&](std::size_t k) { return k + over < T.size(); };
+  std::size_t passed = over;
+  double most = -1;
+  for (std::size_t k = over; in_sight(k); ++k) {
+    double sum = 0;
+    for (const Step& step : steps)
+      if (const std::size_t at = row(k, step); in_sight(at)) sum += step.size_C * bend_at(at);
+    if (sum > most) most = sum, passed = k;
   }
+  double largest_C = 0;
+  for (const Step& step : steps)
+    if (in_sight(row(passed, step))) largest_C = std::max(largest_C, step.size_C);
+  const auto timed = std::ranges::find_if(steps, [&](const Step& s) { return s.size_C >= kSteep * largest_C; });
+  const std::size_t near = row(passed, *timed);
+  std::size_t best = near;
+  for (std::size_t k = std::max(over, near - std::min(near, over)); k <= near + over && in_sight(k); ++k)
+    if (bend_at(k) > bend_at(best)) best = k;
+
   const double rise_C = T[best + over] - T[best];
   if (T[over] - T[0] > kStartsMoving * rise_C) return std::nullopt;  // the log begins in the heat
   Bend bend{trace.time_s()[0] + static_cast<double>(best) + 0.5, bend_at(best)};
@@ -108,6 +115,7 @@ std::optional<Bend> steepest_bend(const run::Trace& trace, double share) {
     const double before = bend_at(best - 1), behind = bend_at(best + 1), curve = before - 2 * bend.size_C + behind;
     if (curve < 0) bend.at_s += std::clamp((before - behind) / (2 * curve), -1.0, 1.0);
   }
+  bend.at_s -= timed->begins_mm / speed_mm_per_s;
   return bend;
 }
 
@@ -178,15 +186,15 @@ std::pair<double, double> leading_edge(const std::vector<Bend>& bends, double sp
 
 std::optional<Entry> find_entry(const run::Run& run, const Oven& oven, const Recipe& recipe,
                                 const board::Board* board) {
-  const auto heat = first_heat(oven, recipe);
-  if (!heat || !(recipe.speed_mm_per_min > 0)) return std::nullopt;
+  const auto steps = steps_of(oven, recipe);
+  if (steps.empty() || !(recipe.speed_mm_per_min > 0)) return std::nullopt;
   const double speed = recipe.speed_mm_per_min / 60;
   std::vector<Bend> placed, unplaced;
   for (const auto& channel : run.channels) {
     if (!channel.trace) continue;
     const auto* placement = board != nullptr ? board->placement(channel.name, channel.number) : nullptr;
     if (placement != nullptr && placement->kind == board::Kind::kAir) continue;
-    auto bend = steepest_bend(*channel.trace, heat->share);
+    auto bend = bend_at_the_mouth(*channel.trace, steps, speed);
     if (!bend) continue;
     if (placement != nullptr && placement->x_mm) {
       bend->at_s -= *placement->x_mm / speed;
@@ -197,7 +205,7 @@ std::optional<Entry> find_entry(const run::Run& run, const Oven& oven, const Rec
   }
   if (placed.empty() && unplaced.empty()) return std::nullopt;
   const auto [edge_s, error_s] = placed.empty() ? leading_edge(unplaced, speed) : middle_of(placed);
-  return Entry{edge_s - heat->begins_mm / speed - kLate_s, uncertainty_s(run.sample_interval_s, error_s),
+  return Entry{edge_s - kLate_s, uncertainty_s(run.sample_interval_s, error_s),
                Entry::Source::kLog};
 }
 

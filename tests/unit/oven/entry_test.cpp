@@ -107,6 +107,18 @@ TEST(Entry, IsNotFoundAtAHotterZoneBehindAColdFirst) {
   EXPECT_NEAR(entry->at_s, 12, entry->uncertainty_s);
 }
 
+// First zones that are hardly warm, each a step of its own: the bends at all of them tell which is which.
+TEST(Entry, IsToldFromTheBendsAtAllOfTheFirstZones) {
+  const auto board = made_board();
+  for (const auto& top_C : {std::vector<double>{59, 70, 97, 240}, {45, 150, 180, 240}, {60, 62, 150, 240}}) {
+    auto recipe = made_recipe();
+    recipe.top_C = recipe.bottom_C = top_C;
+    const auto entry = find_entry(made_run(12, 0.5, recipe), made_oven(), recipe, &board);
+    ASSERT_TRUE(entry) << top_C[1];
+    EXPECT_NEAR(entry->at_s, 12, entry->uncertainty_s) << top_C[1];
+  }
+}
+
 TEST(Entry, MayLieBeforeTheLogsFirstSample) {
   const auto board = made_board();
   const auto entry = find_entry(made_run(-8), made_oven(), made_recipe(), &board);

@@ -73,7 +73,8 @@ oven's limits, top and bottom move together unless --split-sides.
 Suggested setpoints are predictions: a qualified person confirms them with an instrumented run before production, inside
 the ratings of the paste, the parts, the board and the oven.
 
-Exit status: 0 where a suggestion passes, 1 where no recipe was found, 5 where the logs do not carry a model.
+Exit status: 0 where a suggestion passes, 1 where no recipe does, 5 where the logs do not carry a model, where a pass is
+not ruled out though none is predicted, and where the search was cut short.
 
 Examples
   ovenwright tune run7.csv --window tern_rev3.toml --oven line2.toml --recipe rev7.toml --board tern.toml

@@ -73,10 +73,10 @@ std::vector<double> rise_by_seconds(const run::Trace& trace, std::size_t more) {
   return run::means_over(trace, t[0], 1, static_cast<std::size_t>(seconds));
 }
 
-/// The bend into one of the first zones, its time moved back to when the placement was at the mouth. Steps of the air bend a
-/// trace in proportion, whatever its temperature, since slope is (air − board) / time constant: so the passage is where
-/// the bends at all the steps, each times its step, sum to the most; it is timed by the first large one of them. Absent
-/// where the trace begins on the move, does not rise, or bends no more than its noise does.
+/// The bend into one of the first zones, its time moved back to when the placement was at the mouth. Steps of the air
+/// bend a trace in proportion, whatever its temperature, since slope is (air − board) / time constant: so the passage
+/// is where the bends at all the steps, each times its step, sum to the most; it is timed by the first large one of
+/// them. Absent where the trace begins on the move, does not rise, or bends no more than its noise does.
 std::optional<Bend> bend_at_the_mouth(const run::Trace& trace, const std::vector<Step>& steps, double speed_mm_per_s) {
   const double h = trace.median_interval_s();
   if (h > kCoarsest_s) return std::nullopt;
@@ -205,8 +205,7 @@ std::optional<Entry> find_entry(const run::Run& run, const Oven& oven, const Rec
   }
   if (placed.empty() && unplaced.empty()) return std::nullopt;
   const auto [edge_s, error_s] = placed.empty() ? leading_edge(unplaced, speed) : middle_of(placed);
-  return Entry{edge_s - kLate_s, uncertainty_s(run.sample_interval_s, error_s),
-               Entry::Source::kLog};
+  return Entry{edge_s - kLate_s, uncertainty_s(run.sample_interval_s, error_s), Entry::Source::kLog};
 }
 
 }  // namespace ovenwright::oven

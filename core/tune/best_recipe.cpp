@@ -126,11 +126,14 @@ Best best_recipe(const Search& search, const RecipeSpace& space, const std::vect
     out.found.point = search.at(start, true);
   else
     out.found = *std::ranges::min_element(ends, {}, rank);
+  out.most_margin = out.found.point;
   if (stopped(0.7)) return out;
   if (out.found.point.margin < 0) {
     Found any = search.run(Aim::kMostMargin, out.found.point.x, now, {.any_falls = true});
-    if (any.point.margin > out.found.point.margin) out.found = std::move(any);
+    if (!any.cut_short && space.allows(any.point.x) && any.point.margin > out.found.point.margin)
+      out.found = std::move(any);
   }
+  out.most_margin = out.found.point;
   if (out.found.point.edge >= reserve || stopped(0.75)) return out;
 
   // Not sure: the surest, from the surest ends.

@@ -21,6 +21,7 @@ bool may_pass(const Point& point);
 /// The best recipe of several searches.
 struct Best {
   Found found;             ///< the most margin; where that is not inside at its band's edge, the surest found
+  Point most_margin;       ///< the most margin, sure or not
   bool ruled_out = false;  ///< no end of any search leaves room for a pass (may_pass)
   bool cut_short = false;
 };

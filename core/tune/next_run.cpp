@@ -75,7 +75,7 @@ const Limit* in_doubt(const Point& point) {
 
 std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<const Forecaster*>& boards,
                                 const RecipeSpace& space, const oven::Recipe& now, const Point& best,
-                                const std::function<bool()>& go_on) {
+                                const std::function<bool()>& go_on, bool& tried) {
   const Limit* limit = in_doubt(best);
   if (!limit || limit->half_width <= 0) return std::nullopt;
   const Forecaster& board = *boards[limit->board];
@@ -87,6 +87,7 @@ std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<
   double narrowest = kFree;
   for (const auto& x : plans) {
     if (go_on && !go_on()) return std::nullopt;
+    tried = true;
     const auto recipe = space.recipe(x);
     std::optional<Forecast> own;
     const bool safe = std::ranges::all_of(boards, [&](const Forecaster* each) {

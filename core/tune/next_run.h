@@ -17,8 +17,9 @@ const Limit* in_doubt(const Point& point);
 /// narrower by a twentieth, or is the first to narrow it by a tenth. Where none does, the plainest that is harmless is
 /// still the next run: it shows whether it passes. Absent where none is harmless, or `go_on` says stop. Cost: a
 /// forecast with its band, and a march with its gradient for each run, for each of some eight changes.
+/// @param tried  set where some change was looked at: absent then means that none is harmless
 std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<const Forecaster*>& boards,
                                 const RecipeSpace& space, const oven::Recipe& now, const Point& best,
-                                const std::function<bool()>& go_on);
+                                const std::function<bool()>& go_on, bool& tried);
 
 }  // namespace ovenwright::tune

@@ -19,6 +19,7 @@ constexpr double kReserve = 0.02;  // margin beyond the band's edge, for what ro
 // data do not support, where a recipe does.
 constexpr double kLeastChangeHalfWidths = 1.25;
 constexpr double kSureChance = 0.97, kChanceApart = 0.01;  // what is sure enough to be shown first; what differs
+constexpr double kHopeless = 0.5;                          // of the chance of another suggestion: less is none
 constexpr double kDefaultMargin = 0.2;
 constexpr double kHardlyMoved_C = 3, kMarginNotSeen = 0.02;  // moves that nobody would set, and what they may be worth
 // The coolest recipe would drift to the oven's lower limits on a crawling belt: it stays where predictions were tried.
@@ -35,9 +36,9 @@ std::vector<Forecaster> forecasters(const heat::HeatModel& model, std::vector<Su
 using Boards = std::vector<const Forecaster*>;
 
 /// That every board passes; −1 where it is not known of one.
-double chance_of(const Suggestion& suggestion) {
+double chance_of(const std::vector<Forecast>& predicted) {
   double out = 1;
-  for (const auto& forecast : suggestion.predicted) out = std::min(out, forecast.pass_probability.value_or(-1));
+  for (const auto& forecast : predicted) out = std::min(out, forecast.pass_probability.value_or(-1));
   return out;
 }
 
@@ -132,11 +133,12 @@ class Tuning {
       infeasible(best, found.ruled_out);
       if (all_.size() > 1 && all_.size() <= kMostBoards) group();
     } else {
-      suggest_all(search, best);
+      suggest_all(search, found);
     }
     if (!stopped_ && !found.ruled_out && (best.point.edge < 0 || doubtful())) {
-      report_.next_run = next_run(model_, all_, space_, now_, best.point, go_on());
-      if (!report_.next_run && !stopped_) report_.notes.push_back(no_harmless_run_note());
+      bool tried = false;
+      report_.next_run = next_run(model_, all_, space_, now_, best.point, go_on(), tried);
+      if (!report_.next_run && tried && !stopped_) report_.notes.push_back(no_harmless_run_note());
     }
     return stopped_ ? cut_short() : std::move(report_);
   }
@@ -209,7 +211,9 @@ class Tuning {
       if (set + 1 == BoardSet{1} << all_.size()) return false;  // known already
       const auto boards = members(set);
       const Search search(boards, space_, go_on());
-      const Found found = best_for(search, boards, 0.1 * (1 - done_)).found;
+      Found found = search.run(Aim::kMostMargin, start_, x_now_, {});  // mostly enough
+      if (found.point.margin < 0 || !space_.allows(found.point.x))
+        found = best_for(search, boards, 0.1 * (1 - done_)).found;
       if (stopped_) return std::nullopt;
       if (found.point.margin < 0) return false;
       recipes[set] = space_.recipe(found.point.x);
@@ -250,28 +254,33 @@ class Tuning {
     return out;
   }
 
-  void suggest_all(const Search& search, const Found& best) {
-    const double kept = request_.at_margin ? *request_.at_margin : std::min(kDefaultMargin, best.point.margin / 2);
+  void suggest_all(const Search& search, const Best& found_best) {
+    const Point& best = found_best.found.point;
+    const double kept =
+        request_.at_margin ? *request_.at_margin : std::min(kDefaultMargin, found_best.most_margin.margin / 2);
     auto freedom = request_.freedom;
     freedom.reach_C = kCoolestReach_C;
     freedom.reach_speed = kCoolestReachSpeed;
     const RecipeSpace near(model_.problem.oven, now_, freedom);
     const Search near_search(all_, near, go_on());
     // From the present recipe a small change, from the best margin a feasible way.
-    std::vector<std::vector<double>> ends = {start_, best.point.x};
+    std::vector<std::vector<double>> ends = {start_, best.x};
     for (const Aim aim : {Aim::kLeastChange, Aim::kMostMargin, Aim::kFastest, Aim::kCoolest}) {
       if (aim == Aim::kMostMargin) {
-        suggest(aim, plainer(search, space_, best.point, 0));
+        // The surest, unless the least change is as sure; then the most margin itself.
+        const Point& most = found_best.most_margin;
+        const double likely = std::max(chance_at(most.x), most_likely());
+        suggest(aim, plainer(search, space_, likely >= chance_at(best.x) - kChanceApart ? most : best, 0));
         continue;
       }
       if (aim == Aim::kLeastChange && now_passes_) continue;
       if (aim == Aim::kFastest && request_.freedom.keep_speed) continue;
-      Goal goal{.edge = kReserve, .margin = kept};
-      if (aim == Aim::kLeastChange) goal.margin = 0, goal.half_widths = kLeastChangeHalfWidths;
+      Goal goal{.edge = std::min(kReserve, best.edge), .margin = kept};
+      if (aim == Aim::kLeastChange) goal = {.edge = kReserve, .half_widths = kLeastChangeHalfWidths};
       Found found = aim == Aim::kCoolest ? from_ends(near_search, near, aim, goal, ends)
                                          : from_ends(search, space_, aim, goal, ends);
       // The reserve is for where there is one.
-      if (aim == Aim::kLeastChange && found.point.sure < goal.half_widths && best.point.edge >= kReserve) {
+      if (aim == Aim::kLeastChange && found.point.sure < goal.half_widths && best.edge >= kReserve) {
         goal.half_widths = 1;
         found = from_ends(search, space_, aim, goal, ends);
       }
@@ -279,7 +288,7 @@ class Tuning {
       if (stopped_) return;
       done_ += 0.2;
       if (found.point.margin < goal.margin - kMarginMissed)
-        report_.notes.push_back(missed_margin_note(aim, goal.margin, best.point.margin));
+        report_.notes.push_back(missed_margin_note(aim, goal.margin, found_best.most_margin.margin));
       else if (found.point.margin >= 0 && space_.allows(found.point.x))
         suggest(aim, aim == Aim::kCoolest ? plainer(near_search, near, found.point, goal.margin)
                                           : plainer(search, space_, found.point, goal.margin));
@@ -290,7 +299,8 @@ class Tuning {
   /// Moves of a degree or two go back where neither margin nor chance falls noticeably: they are noise to whoever sets
   /// them.
   Point plainer(const Search& search, const RecipeSpace& space, const Point& from, double least_margin) const {
-    const double margin = std::max(least_margin - kMarginMissed, from.margin - kMarginNotSeen);
+    const double margin = std::max({least_margin - kMarginMissed, from.margin - kMarginNotSeen,  //
+                                    std::min(from.margin, 0.0)});
     const double chance = from.chance() - kChanceApart;
     std::vector<std::size_t> moved;
     for (std::size_t k = 0; k < space.speed(); ++k)
@@ -302,27 +312,38 @@ class Tuning {
       x[k] = x_now_[k];
       if (!space.allows(x)) continue;
       Point without = search.at(x, true);
-      if (without.margin >= margin && without.chance() >= chance) out = std::move(without);
+      const bool as_sure = without.chance() >= chance && without.edge >= std::min(from.edge, 0.0);
+      if (without.margin >= margin && as_sure) out = std::move(without);
     }
+    return out;
+  }
+
+  double chance_at(const std::vector<double>& x) const { return chance_of(forecasts(all_, space_.recipe(x))); }
+
+  /// The chance of the likeliest suggestion so far; −1 where there is none, or it is not known.
+  double most_likely() const {
+    double out = -1;
+    for (const auto& shown : report_.suggestions) out = std::max(out, chance_of(shown.predicted));
     return out;
   }
 
   /// Whether the likeliest suggestion is not likely enough to be left without a word.
   bool doubtful() const {
     const auto& shown = report_.suggestions;
-    return !shown.empty() && chance_of(shown.front()) >= 0 && chance_of(shown.front()) < kDoubtfulChance;
+    return !shown.empty() && chance_of(shown.front().predicted) >= 0 &&
+           chance_of(shown.front().predicted) < kDoubtfulChance;
   }
 
   /// What is shown first is sure to pass, or the surest: by its chance, where that is not known by its half widths.
   void surest_first() {
     auto& shown = report_.suggestions;
     if (shown.empty()) return;
-    const auto rank = [](const Suggestion& one) { return std::pair{chance_of(one), one.sure}; };
+    const auto rank = [](const Suggestion& one) { return std::pair{chance_of(one.predicted), one.sure}; };
     const auto surest = std::ranges::max_element(shown, {}, rank);
-    const bool known = chance_of(*surest) >= 0;
-    const bool sure_enough = known
-                                 ? chance_of(shown.front()) >= std::min(kSureChance, chance_of(*surest) - kChanceApart)
-                                 : shown.front().sure >= std::min(kLeastChangeHalfWidths, surest->sure);
+    const bool known = chance_of(surest->predicted) >= 0;
+    const bool sure_enough =
+        known ? chance_of(shown.front().predicted) >= std::min(kSureChance, chance_of(surest->predicted) - kChanceApart)
+              : shown.front().sure >= std::min(kLeastChangeHalfWidths, surest->sure);
     if (!sure_enough) std::rotate(shown.begin(), surest, surest + 1);
     if (!doubtful()) return;
     shown.front().doubtful = true;
@@ -367,6 +388,11 @@ class Tuning {
       return;
     }
     suggestion.predicted = forecasts(all_, suggestion.recipe);
+    const double chance = chance_of(suggestion.predicted);
+    if ((aim == Aim::kFastest || aim == Aim::kCoolest) && chance >= 0 && chance < kHopeless * most_likely()) {
+      report_.notes.push_back(not_as_likely_note(aim));
+      return;
+    }
     suggestion.sentence = suggestion_sentence(model_.problem.oven, suggestion, told_apart());
     suggestion.caution = kCaution;
     report_.suggestions.push_back(std::move(suggestion));

@@ -212,6 +212,10 @@ std::string missed_margin_note(Aim aim, double margin, double best) {
                      titled(aim_name(aim)), 100 * margin, 100 * best);
 }
 
+std::string not_as_likely_note(Aim aim) {
+  return titled(aim_name(aim)) + ": none was found that passes about as likely as the other suggestions.";
+}
+
 std::string no_harmless_run_note() {
   return "No next run is named: of the changes of recipe that were tried none is known to keep every body inside its "
          "limits and every peak below its upper limit.";

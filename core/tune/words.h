@@ -31,6 +31,8 @@ std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, s
 /// "Fastest: no recipe keeps a margin of 40 %, the most is 22 %."
 std::string missed_margin_note(Aim aim, double margin, double best);
 /// No suggestion is sure to pass, and no run that would tell more is known to be harmless.
+/// That what an aim comes to is far less likely to pass than another suggestion, and so is not shown.
+std::string not_as_likely_note(Aim aim);
 std::string no_harmless_run_note();
 /// A window's rule is guarded, and what is inside its limits lies within its uncertainty of one.
 std::string guarded_note();

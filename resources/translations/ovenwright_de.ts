@@ -812,6 +812,14 @@
         <translation>Kleinste Änderung: es wurde kein Rezept näher am jetzigen gefunden, das besteht.</translation>
     </message>
     <message>
+        <source>Fastest: none was found that passes about as likely as the other suggestions.</source>
+        <translation>Am schnellsten: keines wurde gefunden, das etwa so wahrscheinlich besteht wie die anderen Vorschläge.</translation>
+    </message>
+    <message>
+        <source>Coolest: none was found that passes about as likely as the other suggestions.</source>
+        <translation>Am kühlsten: keines wurde gefunden, das etwa so wahrscheinlich besteht wie die anderen Vorschläge.</translation>
+    </message>
+    <message>
         <source>Fastest: the present recipe is that already.</source>
         <translation>Am schnellsten: das jetzige Rezept ist es schon.</translation>
     </message>

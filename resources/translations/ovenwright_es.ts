@@ -812,6 +812,14 @@
         <translation>Menor cambio: no se encontró ninguna receta más cercana a la actual que cumpla.</translation>
     </message>
     <message>
+        <source>Fastest: none was found that passes about as likely as the other suggestions.</source>
+        <translation>Más rápida: no se encontró ninguna que pase con probabilidad parecida a la de las otras propuestas.</translation>
+    </message>
+    <message>
+        <source>Coolest: none was found that passes about as likely as the other suggestions.</source>
+        <translation>Más fría: no se encontró ninguna que pase con probabilidad parecida a la de las otras propuestas.</translation>
+    </message>
+    <message>
         <source>Fastest: the present recipe is that already.</source>
         <translation>Más rápida: la receta actual ya lo es.</translation>
     </message>

@@ -788,6 +788,14 @@
         <translation>变更最少：没有找到更接近目前配方而合格的配方。</translation>
     </message>
     <message>
+        <source>Fastest: none was found that passes about as likely as the other suggestions.</source>
+        <translation>最快：没有找到合格概率与其他建议相近的配方。</translation>
+    </message>
+    <message>
+        <source>Coolest: none was found that passes about as likely as the other suggestions.</source>
+        <translation>最低温：没有找到合格概率与其他建议相近的配方。</translation>
+    </message>
+    <message>
         <source>Fastest: the present recipe is that already.</source>
         <translation>最快：目前的配方已是如此。</translation>
     </message>

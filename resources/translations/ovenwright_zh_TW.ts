@@ -788,6 +788,14 @@
         <translation>變更最少：沒有找到更接近目前配方而合格的配方。</translation>
     </message>
     <message>
+        <source>Fastest: none was found that passes about as likely as the other suggestions.</source>
+        <translation>最快：找不到合格機率與其他建議相近的配方。</translation>
+    </message>
+    <message>
+        <source>Coolest: none was found that passes about as likely as the other suggestions.</source>
+        <translation>最低溫：找不到合格機率與其他建議相近的配方。</translation>
+    </message>
+    <message>
         <source>Fastest: the present recipe is that already.</source>
         <translation>最快：目前的配方已是如此。</translation>
     </message>

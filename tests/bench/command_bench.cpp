@@ -97,9 +97,7 @@ void Check1000Logs(benchmark::State& state) {
 }
 BENCHMARK(Check1000Logs)->Unit(benchmark::kMillisecond)->UseRealTime();
 
-void ImportTableLibrary(benchmark::State& state) {
-  TimeProcess(state, {"/usr/bin/python3", "-c", "import pandas"}, 0);
-}
+void ImportTableLibrary(benchmark::State& state) { TimeProcess(state, {"/usr/bin/python3", "-c", "import pandas"}, 0); }
 BENCHMARK(ImportTableLibrary)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 }  // namespace

@@ -69,6 +69,8 @@ constexpr const char* kPatterns[] = {
     QT_TRANSLATE_NOOP("Model", "Fastest: no recipe was found that keeps a margin of %1 %; the most is %2 %."),
     QT_TRANSLATE_NOOP("Model", "Coolest: no recipe was found that keeps a margin of %1 %; the most is %2 %."),
     QT_TRANSLATE_NOOP("Model", "Least change: no recipe closer to the present one was found that passes."),
+    QT_TRANSLATE_NOOP("Model", "Fastest: none was found that passes about as likely as the other suggestions."),
+    QT_TRANSLATE_NOOP("Model", "Coolest: none was found that passes about as likely as the other suggestions."),
     QT_TRANSLATE_NOOP("Model", "Fastest: the present recipe is that already."),
     QT_TRANSLATE_NOOP("Model", "Coolest: the present recipe is that already."),
 };

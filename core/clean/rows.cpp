@@ -1,5 +1,7 @@
 #include "core/clean/rows.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -105,22 +107,22 @@ std::optional<MovedOn> moved_on(std::span<const double> time_s, const std::funct
   for (std::size_t row = 1; row < time_s.size(); ++row)
     if (time_s[row] > time_s[row - 1]) intervals_s.push_back(time_s[row] - time_s[row - 1]);
   const double usual_s = run::median(intervals_s);
+  constexpr double kRounding_s = 1e-6;  // of times in seconds, of which a day's hold eleven digits and more
   MovedOn moved;
   double by_s = 0;
   for (std::size_t row = 0; row < time_s.size(); ++row) {
     const double step_s = row > 0 ? time_s[row] - time_s[row - 1] : 0;
     if (row > 0 && std::ranges::binary_search(starts, row) && goes_on(row)) {
       by_s += usual_s - step_s;
-      auto text = std::to_string(-step_s);
-      text.resize(text.find('.') + 2);
-      moved.faults.push_back({run::FaultKind::kTimeGoingBack,
-                              moved.time_s.back(),
-                              time_s[row] + by_s,
-                              run::FaultAction::kFlagged,
-                              "the clock was set back by " + text + " s: later times are moved on",
-                              {}});
-    } else if (by_s > 0 && std::abs(step_s - by_s) <= usual_s) {
-      by_s = 0;
+      moved.faults.push_back(
+          {run::FaultKind::kTimeGoingBack,
+           moved.time_s.back(),
+           time_s[row] + by_s,
+           run::FaultAction::kFlagged,
+           fmt::format("the clock was set back by {:.1f} s: later times are moved on", usual_s - step_s),
+           {}});
+    } else if (by_s > 0 && time_s[row] > moved.time_s.back() && step_s - by_s <= 1.5 * usual_s + kRounding_s) {
+      by_s = 0;  // a leap by as much and a row's usual time: the clock was put right
     }
     moved.time_s.push_back(time_s[row] + by_s);
   }

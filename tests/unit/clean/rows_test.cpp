@@ -1,10 +1,12 @@
 #include "core/clean/rows.h"
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 #include <vector>
 
 #include "core/clean/clean.h"
@@ -58,7 +60,7 @@ TEST(CleanRows, BehindAClockThatWasSetBackTimesAreMovedOn) {
   ASSERT_TRUE(runs);
   ASSERT_EQ(runs->size(), 1U);
   EXPECT_THAT(faults_of((*runs)[0]), ElementsAre("log time going back 249.5 250.0 flagged"));
-  EXPECT_EQ((*runs)[0].faults[0].detail, "the clock was set back by 49.5 s: later times are moved on");
+  EXPECT_EQ((*runs)[0].faults[0].detail, "the clock was set back by 50.0 s: later times are moved on");
   ASSERT_EQ((*runs)[0].channels[0].trace->size(), right.size());
   EXPECT_NEAR((*runs)[0].channels[0].trace->time_s().back(), right.back(), 1e-9);
   // Put right again after 40 s.
@@ -70,6 +72,27 @@ TEST(CleanRows, BehindAClockThatWasSetBackTimesAreMovedOn) {
   EXPECT_THAT(faults_of((*runs)[0]), ElementsAre("log time going back 249.5 250.0 flagged"));
   EXPECT_EQ((*runs)[0].channels[0].trace->size(), right.size());
   EXPECT_NEAR((*runs)[0].channels[0].trace->time_s().back(), right.back(), 1e-9);
+}
+
+// Source: the times before they were set back. Tolerance: rounding of sums of decimals.
+TEST(CleanRows, AClockThatIsPutRightIsFollowed) {
+  for (const auto& [back_s, interval_s] :
+       {std::pair{12.7, 0.1}, {12.3, 0.1}, {7.9, 0.2}, {33.3, 0.3}, {50.0, 0.5}, {12.7, 0.5}, {3600.0, 1.0}}) {
+    std::vector<double> right, logged;
+    for (int i = 0; i < 1500; ++i) {
+      right.push_back(i * interval_s);
+      const bool set_back = i >= 400 && i < 1000;
+      logged.push_back(std::round((right.back() - (set_back ? back_s : 0)) * 10) / 10);
+    }
+    const auto moved = moved_on(logged, [](std::size_t) { return true; });
+    ASSERT_TRUE(moved) << back_s;
+    ASSERT_EQ(moved->faults.size(), 1u);
+    EXPECT_EQ(moved->faults[0].detail,
+              fmt::format("the clock was set back by {:.1f} s: later times are moved on", back_s));
+    double most_s = 0;
+    for (std::size_t i = 0; i < right.size(); ++i) most_s = std::max(most_s, std::abs(moved->time_s[i] - right[i]));
+    EXPECT_LT(most_s, 1e-6) << back_s << " " << interval_s;
+  }
 }
 
 TEST(CleanRows, NoUsableTimeGivesAnEmptyClock) {

@@ -9,12 +9,14 @@
 #include "core/log/dialect.h"
 #include "core/log/text.h"
 #include "core/log/text_scanner.h"
+#include "core/log/wide.h"
 
 namespace ovenwright::log {
 namespace {
 
 constexpr auto kNone = std::string_view::npos;
 constexpr std::string_view kBlanks = " \t";
+constexpr int kMostWords = 6;  // of a value: "12 Mar 2031 10:22:01.5 am"; each is tried
 
 struct Pair {
   std::string_view label, value;
@@ -90,7 +92,7 @@ Pair value_and_label(std::string_view between) {
   const std::string_view first = take_word(rest);
   std::string_view value = first;
   // What goes on the value: a clock behind a date, a tolerance, a unit; something has to be left for the label.
-  while (!rest.empty()) {
+  for (int words = 1; words < kMostWords && !rest.empty(); ++words) {
     std::string_view behind = rest;
     const std::string_view word = take_word(behind);
     if (behind.empty()) break;
@@ -128,15 +130,19 @@ std::string_view take_stamp(std::string_view& text) {
   return stamp;
 }
 
-/// "TC1 25.3 °C": a name, and behind a blank the longest number that ends the text.
+/// "TC1 25.3 °C": a name, and behind a blank the longest number of a few words that ends the text.
 std::optional<Pair> named_number(std::string_view text) {
   if (text.empty() || is_digit(text.front()) || !is_letter(small_letter(text.front()))) return std::nullopt;
-  for (auto blank = text.find_first_of(kBlanks); blank != kNone; blank = text.find_first_of(kBlanks, blank + 1)) {
-    const auto value = trim(text.substr(blank));
-    if (read_cell(value, '.').number() || read_cell(value, ',').number())
-      return Pair{trim(text.substr(0, blank)), value};
+  std::optional<Pair> longest;
+  std::string_view left = text;
+  for (int words = 0; words < kMostWords; ++words) {
+    const auto blank = left.find_last_of(kBlanks);
+    if (blank == kNone) break;
+    left = trim(left.substr(0, blank));
+    const auto value = text.substr(blank + 1);
+    if (read_cell(value, '.').number() || read_cell(value, ',').number()) longest = Pair{left, value};
   }
-  return std::nullopt;
+  return longest;
 }
 
 /// "12.5 s; TC1 25.3 °C; TC2 24.9 °C": between separators a time, then a name and a number in each.
@@ -230,13 +236,16 @@ bool looks_labelled(std::string_view text) {
 
 class Builder {
  public:
-  explicit Builder(std::string_view text) : ended_(text.ends_with('\n') || text.ends_with('\r')) {}
+  explicit Builder(std::string_view text)
+      : ended_(text.ends_with('\n') || text.ends_with('\r')),
+        most_cells_(std::min(std::size_t{32} << 20, (std::size_t{1} << 20) + 4 * text.size())) {}
 
-  void add(std::string_view text, bool last) {
+  /// False where this is no log: more names than channels can be, or hardly any of them in a row.
+  bool add(std::string_view text, bool last) {
     const auto line = labelled(text);
     if (!line || (last && !ended_ && !whole_.empty() && line->pairs.size() < whole_.size())) {
       grid_.rows.push_back(trim(text).empty() ? std::vector<std::string>{} : std::vector{std::string{trim(text)}});
-      return;
+      return true;
     }
     if (first_ == kNone) {
       first_ = grid_.rows.size();
@@ -246,6 +255,7 @@ class Builder {
     std::vector<std::size_t> columns;
     if (!stamp.empty()) stamped_ = true;
     for (const Pair& pair : line->pairs) columns.push_back(column_of(pair.label));
+    if (names_.size() > kMostChannels + 1) return false;  // and the time
     whole_ = columns;
     const bool goes_on = can_go_on(stamp, *line, columns);
     grid_.rows.emplace_back();  // where the line goes on the row before, its own stays empty
@@ -254,10 +264,14 @@ class Builder {
       grid_.rows.back().push_back(stamp);
     }
     auto& row = grid_.rows[open_];
-    for (std::size_t i = 0; i < columns.size(); ++i) {
-      if (row.size() <= columns[i]) row.resize(columns[i] + 1);
-      row[columns[i]] = std::string{line->pairs[i].value};
+    const std::size_t widest = 1 + *std::max_element(columns.begin(), columns.end());
+    if (row.size() < widest) {
+      cells_ += widest - row.size();
+      if (cells_ > most_cells_) return false;
+      row.resize(widest);
     }
+    for (std::size_t i = 0; i < columns.size(); ++i) row[columns[i]] = std::string{line->pairs[i].value};
+    return true;
   }
 
   std::optional<Grid> take() {
@@ -298,6 +312,8 @@ class Builder {
   }
 
   const bool ended_;
+  const std::size_t most_cells_;
+  std::size_t cells_ = 0;
   Grid grid_;
   std::vector<std::string> names_;
   std::unordered_map<std::string, std::size_t> columns_;
@@ -312,9 +328,11 @@ std::optional<Grid> labelled_lines(std::string_view text) {
   constexpr std::size_t kMostBytes = std::size_t{256} << 20;
   if (text.size() > kMostBytes || !looks_labelled(text)) return std::nullopt;
   Builder builder(text);
-  for_each_line(
-      text, [&](std::string_view line) { builder.add(line, line.data() + line.size() == text.data() + text.size()); });
-  return builder.take();
+  bool fits = true;
+  for_each_line(text, [&](std::string_view line) {
+    fits = fits && builder.add(line, line.data() + line.size() == text.data() + text.size());
+  });
+  return fits ? builder.take() : std::nullopt;
 }
 
 }  // namespace ovenwright::log

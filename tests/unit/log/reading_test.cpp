@@ -10,6 +10,8 @@
 #include <tuple>
 #include <vector>
 
+#include "core/log/labelled_lines.h"
+
 namespace ovenwright::log {
 namespace {
 
@@ -362,6 +364,47 @@ TEST(SeveralLogs, AnotherSheetThatIsAsMuchALogIsWarnedOf) {
       EXPECT_EQ(reading->warnings[0].message, reading->read_as.notes[0]);
     }
   }
+}
+
+// Source: memory of a table is its rows times its widest one: a name of its own in each line would take 15 GB.
+TEST(NamedLines, ANameOfItsOwnInEveryLineIsNoTable) {
+  std::string text, rotating;
+  for (int i = 0; i < 30'000; ++i) {
+    text += fmt::format("t=0.5 TC{}=25.0\n", i);
+    rotating += fmt::format("t={} TC{}=25.0\n", i, i % 4000);
+  }
+  EXPECT_FALSE(labelled_lines(text));
+  EXPECT_FALSE(labelled_lines(rotating));
+  EXPECT_FALSE(read_bytes("a.log", text));
+}
+
+// Source: the text itself. Ten channels that take turns, each with its own time, are a log all the same.
+TEST(NamedLines, ChannelsThatTakeTurnsAreATable) {
+  std::string text;
+  for (int i = 0; i < 20'000; ++i) text += fmt::format("t={} TC{}=25.0\n", i, i % 10);
+  const auto grid = labelled_lines(text);
+  ASSERT_TRUE(grid);
+  EXPECT_EQ(grid->rows.size(), 20'001u);
+  EXPECT_EQ(grid->rows[0].size(), 11u);
+}
+
+// Source: the text itself. A value is a few words; how a line of many is read does not grow with their square.
+TEST(NamedLines, ValuesOfSeveralWordsAreReadWhole) {
+  const auto rows_of = [](std::string_view line) {
+    std::string text;
+    for (int i = 0; i < 5; ++i) text += fmt::format("{}\n", line);
+    const auto grid = labelled_lines(text);
+    return grid ? grid->rows.back() : std::vector<std::string>{};
+  };
+  EXPECT_EQ(rows_of("t=0.5 TC1=25.0 ± 0.5 °C TC2=26.0"), (std::vector<std::string>{"0.5", "25.0 ± 0.5 °C", "26.0"}));
+  EXPECT_EQ(rows_of("12.5 s; U1 top 25.3 ± 0.5 °C; U2 24.9 °C"),
+            (std::vector<std::string>{"12.5 s", "25.3 ± 0.5 °C", "24.9 °C"}));
+  std::string groups = "t=0.5 a=1", names = "12.5 s";
+  for (int i = 0; i < 3000; ++i) groups += " 000";
+  for (int i = 0; i < 4000; ++i) names += i == 0 ? "; a" : " a";
+  EXPECT_EQ(rows_of("t=0.5 a=1 000 000 b=2"), (std::vector<std::string>{"0.5", "1 000 000", "2"}));
+  EXPECT_TRUE(rows_of(groups + " b=2").empty());
+  EXPECT_TRUE(rows_of(names).empty());
 }
 
 // Source: the text itself: rows at 2 i s, each followed by one of another logger from 1.8 s before.

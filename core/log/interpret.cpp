@@ -38,9 +38,23 @@ Result<Reading> Interpreter::text(std::string_view text) {
   if (trim(text.substr(0, std::min<std::size_t>(text.size(), 1U << 16))).empty() && trim(text).empty()) {
     return Error{ErrorCode::kParse, "found nothing but blanks, expected a log", {name_, 1, 0}, "", "a log"};
   }
-  if (layout_.delimiter.value_or("").empty()) {
-    if (const auto named = labelled_lines(text)) return grid(*named);
-  }
+  if (!layout_.delimiter.value_or("").empty()) return split(text);
+  const auto named = labelled_lines(text);
+  if (!named) return split(text);
+  named_in_lines_ = true;
+  auto reading = grid(*named);
+  if (reading || reading.error().code != ErrorCode::kParse) return reading;
+  // It only looked like one: where it is no other log either, the first error says more.
+  Interpreter plain(name_, options_);
+  auto other = plain.split(text);
+  if (!other) return reading;
+  dialect_ = plain.dialect_;
+  decimal_ = plain.decimal_;
+  other_rows_ = plain.other_rows_;
+  return other;
+}
+
+Result<Reading> Interpreter::split(std::string_view text) {
   // Commas for both, and no quotes around the numbers: taken apart below.
   const bool joined =
       layout_.delimiter == "," && layout_.decimal == "," && text.find("\",\"") == std::string_view::npos;
@@ -266,8 +280,8 @@ Result<Reading> Interpreter::read_found(RowSource& rows, Found& found, RowSource
   if (!found.facts.interval) found.facts.interval = read_facts(around).interval;
   found.columns = assign_columns(found.table, found.header, found.facts, layout_,
                                  options_.interval_s.has_value() || layout_.time.interval_s.has_value());
-  reading_.read_as.header_line = found.lines_of_columns.empty() ? found.header.line : 0;
-  reading_.layout.header_line = found.header.line;
+  reading_.read_as.header_line = found.lines_of_columns.empty() ? line_of_header(found) : 0;
+  if (!named_in_lines_) reading_.layout.header_line = found.header.line;
   auto done = found.columns.form == Form::kLong ? long_form(rows, found) : wide(rows, found);
   if (!done) return done.error();
   complete_layout(found);
@@ -346,7 +360,7 @@ Result<TemperaturePlan> Interpreter::finish_plan(Result<TemperaturePlan> planned
   if (!planned) return placed(planned.error(), name_);
   // What the file says and the numbers do not bear out is more than an assumption.
   for (auto& assumption : planned->assumed) {
-    if (assumption.text.starts_with("The file says"))
+    if (planned->stated_unit_doubted && assumption.about == "unit")
       reading_.warnings.push_back({assumption.text, {name_, header_line, 0}});
     assume(std::move(assumption));
   }

@@ -108,8 +108,8 @@ Result<bool> Interpreter::long_channels(const Found& found, const WidePlan& plan
     one.thermocouple = heads[i].thermocouple != 0 ? heads[i].thermocouple : value_column.thermocouple;
     evidence.push_back(std::move(one));
   }
-  auto temperatures = finish_plan(plan_temperatures(evidence, found.facts, layout_, -1, {}, true, found.header.line),
-                                  found.header.line);
+  auto temperatures = finish_plan(
+      plan_temperatures(evidence, found.facts, layout_, -1, {}, true, line_of_header(found)), line_of_header(found));
   if (!temperatures) return temperatures.error();
   std::vector<std::string> names;
   for (const std::size_t i : judged) names.push_back(heads[i].name);

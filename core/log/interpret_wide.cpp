@@ -187,7 +187,7 @@ std::optional<Error> Interpreter::unit_of_no_temperature(const Found& found) con
     return Error{ErrorCode::kParse,
                  fmt::format("found the unit {} and no column of temperatures, expected °C, °F, K or mV",
                              quoted_for_message(column.unit->name)),
-                 {name_, found.header.line, static_cast<int>(i) + 1},
+                 {name_, line_of_header(found), static_cast<int>(i) + 1},
                  column.unit->name,
                  "°C, °F, K or mV"};
   }
@@ -252,8 +252,8 @@ Result<TemperaturePlan> Interpreter::plan_channels(const Found& found, const std
   if (cold_junction >= 0 && static_cast<std::size_t>(cold_junction) < found.table.columns)
     cold_unit = found.header.columns[static_cast<std::size_t>(cold_junction)].unit;
   return finish_plan(
-      plan_temperatures(evidence, found.facts, layout_, cold_junction, cold_unit, time_bracket, found.header.line),
-      found.header.line);
+      plan_temperatures(evidence, found.facts, layout_, cold_junction, cold_unit, time_bracket, line_of_header(found)),
+      line_of_header(found));
 }
 
 std::optional<UnitText> Interpreter::unit_beside(const Found& found, std::size_t i) {

@@ -48,6 +48,8 @@ class Interpreter {
   bool may_hold_others(const Result<Reading>& reading) const;
 
  private:
+  /// A text that is split at signs, or whose lines name their values where that is no log.
+  Result<Reading> split(std::string_view text);
   /// Commas, semicolons, bars and figures of the width of Chinese characters, or Arabic figures.
   static bool full_width_signs(std::string_view text);
   Result<Reading> with_plain_forms(const std::string& plain);
@@ -71,6 +73,8 @@ class Interpreter {
   WidePlan plan_of(const Found& found) const;
   void take_account(WideResult& result);
   std::optional<Error> enough_rows(std::size_t rows, const Found& found) const;
+  /// Where the header stands in the file; 0 where nothing is one line's.
+  int line_of_header(const Found& found) const { return named_in_lines_ ? 0 : found.header.line; }
   /// A table of so many columns is no log, whatever its numbers are.
   std::optional<Error> too_many_channels(std::size_t channels, const Found& found) const;
   // ---- one row holds all channels ----
@@ -116,6 +120,7 @@ class Interpreter {
   Layout layout_;
   Reading reading_;
   bool endings_are_units_ = false;
+  bool named_in_lines_ = false;       ///< the names stand in each line: no line is the header
   bool alike_decimals_ = false;       ///< columns with another decimal sign were made like the others
   bool full_width_ = false;           ///< the text was turned into plain forms
   bool only_decimal_commas_ = false;  ///< "25,4" in every line: one column, not two

@@ -59,7 +59,7 @@ RowOrder row_order(const std::vector<double>& time_s) {
       return result;
     }
   }
-  // Rows that are not later than all before them, from the start of a run on.
+  // Rows that are earlier than one before them, from the start of a run on. Equal times are a coarse clock's.
   std::size_t lost = 0;
   double latest = -std::numeric_limits<double>::infinity();
   starts.push_back(n);
@@ -68,11 +68,9 @@ RowOrder row_order(const std::vector<double>& time_s) {
     const bool run = block > 0 && to - from >= kRowsOfARun && from - starts[block - 1] >= kRowsOfARun;
     if (run) latest = -std::numeric_limits<double>::infinity();
     for (std::size_t i = from; i < to; ++i) {
-      if (time_s[i] > latest) {
-        latest = time_s[i];
-      } else {
-        ++lost;
-      }
+      if (!std::isfinite(time_s[i])) continue;
+      if (time_s[i] < latest) ++lost;
+      latest = std::max(latest, time_s[i]);
     }
   }
   if (lost * 3 > n) result.kind = RowOrder::Kind::kRestarts;

@@ -9,7 +9,8 @@ struct RowOrder {
   enum class Kind {
     kForward,   ///< but for a few steps back, or runs one after the other: the cleaner's task
     kAny,       ///< shuffled: put in order they are evenly apart, or none was far from its place
-    kRestarts,  ///< starts anew again and again, after too few rows for runs: no one time for most rows
+    kRestarts,  ///< starts anew again and again, after too few rows for runs: more than a third is earlier than one
+                ///< before
   };
   Kind kind = Kind::kForward;
   std::size_t steps_back = 0;

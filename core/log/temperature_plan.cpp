@@ -323,6 +323,7 @@ class Planner {
     const bool alike = std::all_of(plan_.channels.begin(), plan_.channels.end(),
                                    [&](const ChannelUnit& channel) { return channel.unit == plan_.unit; });
     if (layout_.unit || open || !alike) return;
+    const std::size_t before = plan_.assumed.size();
     Extent extent = extent_of(all());
     if (!extent.any()) return;
     extent.start *= plan_.scale;
@@ -346,6 +347,7 @@ class Planner {
       plan_.assumed.push_back({"unit", doubt("°C", top, "K", celsius(top, "K")), "degC", "K"});
     if (plan_.unit == "K" && extent.start > 5 && extent.start < 60 && extent.peak > 140 && extent.peak < 330)
       plan_.assumed.push_back({"unit", doubt("K", celsius(top, "K"), "°C", top), "K", "degC"});
+    plan_.stated_unit_doubted = plan_.assumed.size() > before;
   }
 
   void voltages(int cold_junction_column, const std::optional<UnitText>& cold_junction_unit) {

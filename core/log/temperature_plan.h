@@ -29,6 +29,8 @@ struct TemperaturePlan {
   bool cold_junction_fahrenheit = false, cold_junction_kelvin = false;
   double cold_junction_C = 0;
   char thermocouple = 0;  ///< 0 unless there are voltages
+  bool stated_unit_doubted =
+      false;  ///< its assumption about the unit is that the numbers do not bear out what is stated
   std::vector<Assumption> assumed;
   std::vector<std::string> notes;
 };

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/log/labelled_lines.h"
+#include "core/log/row_order.h"
 
 namespace ovenwright::log {
 namespace {
@@ -388,6 +389,40 @@ TEST(NamedLines, ChannelsThatTakeTurnsAreATable) {
   EXPECT_EQ(grid->rows[0].size(), 11u);
 }
 
+// Source: the text itself: the names stand in each line, none of which is a header.
+TEST(NamedLines, NoLineIsTheHeader) {
+  std::string text = "Lot: 7\nBoard U\n";
+  for (int i = 0; i < 10; ++i) text += fmt::format("t={} TC1={}.5 TC2={}.0\n", i, 25 + 4 * i, 26 + 4 * i);
+  const auto reading = read_bytes("a.log", text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  ASSERT_EQ(reading->channels.size(), 2u);
+  EXPECT_EQ(reading->read_as.header_line, 0);
+  EXPECT_FALSE(reading->layout.header_line);
+  Options options;
+  options.layout = reading->layout;
+  const auto again = read_bytes("a.log", text, options);
+  ASSERT_TRUE(again) << again.error().text();
+  EXPECT_EQ(again->channels[1].name, "TC2");
+  EXPECT_EQ(again->channels[1].temperature_C, reading->channels[1].temperature_C);
+  // What cannot be read is told where it stands, not read in another way.
+  text.replace(text.find("TC2=34.0"), 8, "TC2=3x.0");
+  const auto spoilt = read_bytes("a.log", text);
+  ASSERT_FALSE(spoilt);
+  EXPECT_EQ(spoilt.error().where.line, 5);
+  EXPECT_EQ(spoilt.error().found, "3x.0");
+}
+
+// Source: the text itself: marks on readings look like names, the table is one at commas.
+TEST(NamedLines, WhatIsNoSuchLogIsReadAsATable) {
+  std::string text = "Time (s),TC1 (°C),note\n";
+  for (int i = 0; i < 10; ++i) text += fmt::format("{},{}.5,a=1 b=2\n", i, 25 + 4 * i);
+  const auto reading = read_bytes("a.csv", text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  ASSERT_EQ(reading->channels.size(), 1u);
+  EXPECT_EQ(reading->channels[0].name, "TC1");
+  EXPECT_EQ(reading->channels[0].temperature_C[9], 61.5);
+}
+
 // Source: the text itself. A value is a few words; how a line of many is read does not grow with their square.
 TEST(NamedLines, ValuesOfSeveralWordsAreReadWhole) {
   const auto rows_of = [](std::string_view line) {
@@ -420,6 +455,21 @@ TEST(RowOrder, RowsOfTwoLoggersAmongEachOtherAreSorted) {
   EXPECT_EQ(channel.temperature_C[0], 31);
   EXPECT_EQ(channel.temperature_C[1], 32);
   EXPECT_EQ(channel.temperature_C[2], 33);
+}
+
+// Source: the text itself: ten rows a second with whole seconds, set back by 2 s three times. 60 of 600 rows are
+// earlier than one before: far from a third.
+TEST(RowOrder, RowsOfOneTimeAreNotLost) {
+  std::vector<double> times;
+  for (int i = 0; i < 600; ++i) times.push_back(i / 10 - 2 * (i / 150));
+  const RowOrder order = row_order(times);
+  EXPECT_EQ(order.steps_back, 3u);
+  EXPECT_EQ(order.kind, RowOrder::Kind::kForward);
+  for (std::size_t i = 5; i < times.size(); i += 2) times[i] = std::nan("");
+  EXPECT_EQ(row_order(times).kind, RowOrder::Kind::kForward);
+  // Runs of ten rows that start anew: all but the first run lie before its end, or stand at it.
+  for (std::size_t i = 0; i < times.size(); ++i) times[i] = static_cast<double>(i % 10);
+  EXPECT_EQ(row_order(times).kind, RowOrder::Kind::kRestarts);
 }
 
 }  // namespace

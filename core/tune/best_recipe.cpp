@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <exception>
 #include <thread>
 #include <utility>
 
@@ -51,6 +52,31 @@ bool surer(const Point& a, const Point& b) {
 }
 
 }  // namespace
+
+std::vector<Found> run_all(const Search& search, const std::vector<Task>& tasks, const std::vector<double>& now) {
+  std::vector<Found> out(tasks.size());
+  std::exception_ptr failed;
+  const auto run = [&](std::size_t i) { out[i] = search.run(tasks[i].aim, tasks[i].start, now, tasks[i].goal); };
+  const auto every_other = [&](std::size_t first) {
+    for (std::size_t i = first; i < tasks.size(); i += 2) run(i);
+  };
+  if (tasks.size() < 2 || std::thread::hardware_concurrency() < 2) {
+    for (std::size_t i = 0; i < tasks.size(); ++i) run(i);
+    return out;
+  }
+  {
+    std::jthread other([&] {
+      try {
+        every_other(1);
+      } catch (...) {
+        failed = std::current_exception();
+      }
+    });
+    every_other(0);
+  }
+  if (failed) std::rethrow_exception(failed);
+  return out;
+}
 
 bool may_pass(const Point& point) {
   constexpr double own = 0.5;   // of a half width: what results are off by besides their common error
@@ -102,18 +128,11 @@ Best best_recipe(const Search& search, const RecipeSpace& space, const std::vect
   bool sure = false;
   for (std::size_t k = 0; k < starts.size() && !(sure && ends.size() >= kFewStarts); k += 2) {
     if (stopped(0.7 * static_cast<double>(k) / static_cast<double>(starts.size()))) break;
-    // Two at a time: a search alone keeps two cores busy for little more than half of its time.
-    Found pair[2];
-    const bool both = k + 1 < starts.size();
-    {
-      std::jthread other([&] {
-        if (both) pair[1] = search.run(Aim::kMostMargin, starts[k + 1], now, {});
-      });
-      pair[0] = search.run(Aim::kMostMargin, starts[k], now, {});
-    }
-    for (std::size_t i = 0; i < (both ? 2 : 1); ++i) {
-      sure = sure || (pair[i].point.edge >= reserve && space.allows(pair[i].point.x));
-      ends.push_back(std::move(pair[i]));
+    std::vector<Task> tasks;
+    for (std::size_t i = k; i < std::min(k + 2, starts.size()); ++i) tasks.push_back({Aim::kMostMargin, starts[i], {}});
+    for (Found& end : run_all(search, tasks, now)) {
+      sure = sure || (end.point.edge >= reserve && space.allows(end.point.x));
+      ends.push_back(std::move(end));
     }
   }
   const auto cost = [&](const Found& end) {
@@ -148,17 +167,24 @@ Best best_recipe(const Search& search, const RecipeSpace& space, const std::vect
     if (other.point.margin >= 0 && surer(other.point, out.found.point)) out.found = std::move(other);
   };
   for (const auto& end : ends) keep_if_surer(end);
-  for (const auto& end : {start, most_margin.point.x})
-    if (most_margin.point.margin >= 0) keep_if_surer(search.run(Aim::kLeastChange, end, now, {reserve, 0}));
+  if (most_margin.point.margin >= 0) {
+    const Goal least{reserve, 0};
+    for (Found& end :
+         run_all(search, {{Aim::kLeastChange, start, least}, {Aim::kLeastChange, most_margin.point.x, least}}, now))
+      keep_if_surer(std::move(end));
+  }
   std::vector<std::vector<double>> from{out.found.point.x};
   for (const auto& end : ends)
     if (from.size() < kSurestFrom && end.point.x != from.front()) from.push_back(end.point.x);
   from.push_back(start);
-  for (std::size_t k = 0; k < from.size(); ++k) {
+  for (std::size_t k = 0; k < from.size(); k += 2) {
     if (out.found.point.edge >= reserve ||
         stopped(std::lerp(0.75, 1.0, static_cast<double>(k) / static_cast<double>(from.size()))))
       break;
-    keep_if_surer(search.run(Aim::kMostMargin, from[k], now, {.surest = true}));
+    std::vector<Task> tasks;
+    for (std::size_t i = k; i < std::min(k + 2, from.size()); ++i)
+      tasks.push_back({Aim::kMostMargin, from[i], {.surest = true}});
+    for (Found& end : run_all(search, tasks, now)) keep_if_surer(std::move(end));
   }
   out.ruled_out = !hope;
   return out;

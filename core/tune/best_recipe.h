@@ -18,6 +18,17 @@ std::vector<std::vector<double>> other_starts(const RecipeSpace& space, const st
 /// although each alone may be off by as much. Boards that ran in one oven count as one: what they share is the oven.
 bool may_pass(const Point& point);
 
+/// One search: an aim, from where, and its goal.
+struct Task {
+  Aim aim;
+  std::vector<double> start;
+  Goal goal;
+};
+
+/// Runs searches two at a time, since one alone keeps two cores busy for little more than half of its time; the ends
+/// stand in the order of the tasks and do not hang on the order in which they were found.
+std::vector<Found> run_all(const Search& search, const std::vector<Task>& tasks, const std::vector<double>& now);
+
 /// The best recipe of several searches.
 struct Best {
   Found found;             ///< the most margin; where that is not inside at its band's edge, the surest found

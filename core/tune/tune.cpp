@@ -354,12 +354,21 @@ class Tuning {
   Found from_ends(const Search& search, const RecipeSpace& space, Aim aim, const Goal& goal,
                   const std::vector<std::vector<double>>& ends) {
     std::optional<Found> best;
-    for (const auto& end : ends) {
-      Found found = search.run(aim, clamped(space, end), x_now_, goal);
-      if (!space.allows(found.point.x)) continue;
-      if (!best || search.cost(aim, found.point, x_now_, goal) < search.cost(aim, best->point, x_now_, goal))
-        best = std::move(found);
-      if (stopped_ || (aim == Aim::kLeastChange && best->point.sure >= goal.half_widths)) break;
+    std::vector<Task> tasks;
+    for (const auto& end : ends) tasks.push_back({aim, clamped(space, end), goal});
+    // A least change that is sure from the first is not looked for elsewhere.
+    for (std::size_t done = 0; done < tasks.size();) {
+      const std::size_t now = aim == Aim::kLeastChange ? 1 : tasks.size();
+      for (Found& found : run_all(search,
+                                  {tasks.begin() + static_cast<std::ptrdiff_t>(done),
+                                   tasks.begin() + static_cast<std::ptrdiff_t>(done + now)},
+                                  x_now_)) {
+        if (!space.allows(found.point.x)) continue;
+        if (!best || search.cost(aim, found.point, x_now_, goal) < search.cost(aim, best->point, x_now_, goal))
+          best = std::move(found);
+      }
+      done += now;
+      if (stopped_ || (aim == Aim::kLeastChange && best && best->point.sure >= goal.half_widths)) break;
     }
     if (best) return *std::move(best);
     Found none;

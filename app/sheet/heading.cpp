@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <memory>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/sentence_layout.h"
 #include "app/sheet/legible.h"
 #include "app/sheet/paragraph.h"
@@ -179,9 +180,9 @@ Block noteBlock(const Fact& note, const widgets::Theme& theme, qreal width) {
 
 QList<Fact> inOneParagraph(const QList<Fact>& notes) {
   if (notes.size() < 2) return notes;
-  QStringList rest;
-  for (const Fact& note : notes.mid(1)) rest << note.label + QStringLiteral(": ") + note.value;
-  return {{notes.front().label, notes.front().value + u' ' + rest.join(QStringLiteral("  "))}};
+  QStringList all{notes.front().value};
+  for (const Fact& note : notes.mid(1)) all << note.label + QStringLiteral(": ") + note.value;
+  return {{notes.front().label, desktop::paragraph(all)}};
 }
 
 Block cautionsBlock(const widgets::Theme& theme, qreal width, std::function<void(QPainter&, const QRectF&)> picture) {

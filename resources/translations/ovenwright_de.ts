@@ -1964,12 +1964,12 @@
         <translation>Der nächste Lauf, der sich lohnt, steht unten.</translation>
     </message>
     <message>
-        <source>zones %1 cooler</source>
-        <translation>Zonen %1 kühler</translation>
-    </message>
-    <message>
         <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1, and its error leaves no room for a pass.</source>
         <translation>Kein Rezept dieses Ofens erfüllt alle Anforderungen: die beste Reserve, die das Modell findet, ist %1, und ihr Fehler lässt keinen Raum für ein Bestehen.</translation>
+    </message>
+    <message>
+        <source>zones %1 cooler on average</source>
+        <translation>Zonen im Mittel %1 kühler</translation>
     </message>
 </context>
 <context>
@@ -4760,6 +4760,10 @@
     <message>
         <source>The rows are on the clipboard, with headings.</source>
         <translation>Die Zeilen sind mit Überschriften in der Zwischenablage.</translation>
+    </message>
+    <message>
+        <source>No oven is chosen: there is none to edit.</source>
+        <translation>Es ist kein Ofen gewählt: Es gibt keinen zu bearbeiten.</translation>
     </message>
 </context>
 <context>

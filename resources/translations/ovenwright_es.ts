@@ -1964,12 +1964,12 @@
         <translation>Abajo está la siguiente pasada que conviene.</translation>
     </message>
     <message>
-        <source>zones %1 cooler</source>
-        <translation>zonas %1 más frías</translation>
-    </message>
-    <message>
         <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1, and its error leaves no room for a pass.</source>
         <translation>Ninguna receta de este horno cumple todos los requisitos: el mejor margen que encuentra el modelo es %1, y su error no deja lugar a que cumpla.</translation>
+    </message>
+    <message>
+        <source>zones %1 cooler on average</source>
+        <translation>zonas %1 más frías en promedio</translation>
     </message>
 </context>
 <context>
@@ -4760,6 +4760,10 @@
     <message>
         <source>The rows are on the clipboard, with headings.</source>
         <translation>Las filas están en el portapapeles, con encabezados.</translation>
+    </message>
+    <message>
+        <source>No oven is chosen: there is none to edit.</source>
+        <translation>No hay ningún horno elegido: no hay nada que editar.</translation>
     </message>
 </context>
 <context>

@@ -1931,12 +1931,12 @@
         <translation>下方列出最值得进行的下一次测温。</translation>
     </message>
     <message>
-        <source>zones %1 cooler</source>
-        <translation>温区低 %1</translation>
-    </message>
-    <message>
         <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1, and its error leaves no room for a pass.</source>
         <translation>这台炉没有任何配方能满足所有要求：模型找到的最佳裕量为 %1，其误差也不足以使之合格。</translation>
+    </message>
+    <message>
+        <source>zones %1 cooler on average</source>
+        <translation>温区平均低 %1</translation>
     </message>
 </context>
 <context>
@@ -4692,6 +4692,10 @@
     <message>
         <source>The rows are on the clipboard, with headings.</source>
         <translation>各行已连同标题在剪贴板中。</translation>
+    </message>
+    <message>
+        <source>No oven is chosen: there is none to edit.</source>
+        <translation>尚未选择炉：没有可编辑的炉。</translation>
     </message>
 </context>
 <context>

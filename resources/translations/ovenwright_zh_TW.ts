@@ -1931,12 +1931,12 @@
         <translation>下方列出最值得進行的下一次測溫。</translation>
     </message>
     <message>
-        <source>zones %1 cooler</source>
-        <translation>溫區低 %1</translation>
-    </message>
-    <message>
         <source>No recipe of this oven holds every requirement: the best margin that the model finds is %1, and its error leaves no room for a pass.</source>
         <translation>這座爐沒有任何配方能滿足所有要求：模型找到的最佳裕度為 %1，其誤差也不足以使之合格。</translation>
+    </message>
+    <message>
+        <source>zones %1 cooler on average</source>
+        <translation>溫區平均低 %1</translation>
     </message>
 </context>
 <context>
@@ -4692,6 +4692,10 @@
     <message>
         <source>The rows are on the clipboard, with headings.</source>
         <translation>各列已連同標題在剪貼簿中。</translation>
+    </message>
+    <message>
+        <source>No oven is chosen: there is none to edit.</source>
+        <translation>尚未選擇爐：沒有可編輯的爐。</translation>
     </message>
 </context>
 <context>

@@ -11,6 +11,7 @@
 #include <QPdfWriter>
 #include <QTextDocument>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/tune/field_format.h"
 #include "app/desktop/tune/model_words.h"
 #include "app/desktop/tune/tune_words.h"
@@ -86,9 +87,8 @@ QString predictedText(const tune::Forecast& forecast, const Format& format) {
   const QString chance = chanceText(forecast, format);
   if (!chance.isEmpty()) parts << chance;
   const QString tightest = tightestText(judgement, format);
-  QString text = parts.join(QStringLiteral(", ")) + u'.';
-  if (!tightest.isEmpty()) text += u' ' + Words::tr("Tightest: %1.").arg(tightest);
-  return text;
+  return paragraph({parts.join(QStringLiteral(", ")) + u'.',
+                    tightest.isEmpty() ? QString() : Words::tr("Tightest: %1.").arg(tightest)});
 }
 
 bool predictedToPass(const report::ChangeNote& note) {

@@ -118,6 +118,34 @@ RecipeLimits::Result RecipeLimits::set(const oven::Recipe& recipe, const RecipeF
   return result;
 }
 
+oven::Recipe RecipeLimits::within(oven::Recipe recipe) const {
+  auto x = m_space.vector(recipe);
+  for (std::size_t i = 0; i < x.size(); ++i) x[i] = std::clamp(x[i], m_space.lower()[i], m_space.upper()[i]);
+  // A row bounds the difference of two setpoints; one that gives way may be too far from its next then.
+  for (std::size_t pass = 0; pass < x.size(); ++pass) {
+    for (const auto& row : m_space.rows()) {
+      std::vector<std::size_t> two;
+      for (std::size_t i = 0; i < x.size(); ++i)
+        if (row.weights[i] != 0) two.push_back(i);
+      if (two.size() != 2) continue;
+      const auto [cooler, hotter] = std::minmax(x[two[0]], x[two[1]]);
+      double& gives = x[two[0]] > x[two[1]] ? x[two[0]] : x[two[1]];
+      if (hotter - cooler > row.upper) gives = cooler + row.upper;
+    }
+  }
+  const std::size_t zones = m_space.zones();
+  for (std::size_t z = 0; z < zones; ++z) {
+    recipe.top_C[z] = x[z];
+    recipe.bottom_C[z] = x[zones + z];
+  }
+  const RecipeField speed{RecipeField::Kind::kSpeed, 0};
+  const Range allowed = alone(recipe, speed, false);
+  recipe.speed_mm_per_min = std::clamp(recipe.speed_mm_per_min, allowed.least.value, allowed.most.value);
+  for (std::size_t z = 0; z < recipe.cooling_C.size(); ++z)
+    recipe.cooling_C[z] = std::max(recipe.cooling_C[z], m_oven.ambient_C);
+  return recipe;
+}
+
 QString RecipeLimits::sentence(const RecipeField& field, const Bound& bound, bool most, const Format& format) const {
   const QString value = FieldFormat(format).withUnit(field, bound.value), zone = zoneName(field);
   const auto difference = [&](const std::optional<double>& limit_C) {

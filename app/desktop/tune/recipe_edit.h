@@ -46,6 +46,9 @@ class RecipeLimits {
   Result set(const oven::Recipe& recipe, const RecipeField& field, double value, bool together,
              const Format& format = Format::inDefaultLocale()) const;
 
+  /// A recipe worked on for other limits, within these: where two numbers are too far apart the hotter gives way.
+  oven::Recipe within(oven::Recipe recipe) const;
+
   /// "8", "C1"; empty for the speed.
   QString zoneName(const RecipeField& field) const;
 

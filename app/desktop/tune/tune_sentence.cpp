@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/tune/model_words.h"
 #include "app/desktop/tune/tune_words.h"
 #include "app/desktop/window/notice.h"
@@ -50,7 +51,7 @@ SentenceContent predicted(const TuneSession& session, const Format& format) {
   add(content.secondShort, shortChanceText(prediction.forecast, format));
   if (sameNumbers(bench.edit.recipe, bench.measured))
     content.second << plain(kGap + Words::tr("The recipe is the one that was run."));
-  for (const auto& run : content.second) content.spoken += u' ' + run.text.trimmed();
+  for (const auto& run : content.second) content.spoken = paragraph({content.spoken, run.text.trimmed()});
   return content;
 }
 

@@ -144,14 +144,15 @@ std::shared_ptr<TuneBench> TuneSession::benchOf(const Document::LogPointer& log,
   bench->limits.emplace(bench->oven, bench->measured);
   bench->edit.recipe = bench->measured;
   // Where the oven was edited, the recipe that was worked on stays; what is kept is of the oven as it was.
-  const auto zones = [](const oven::Oven& oven) {
-    std::vector<std::string> names;
-    for (const auto& zone : oven.zones) names.push_back(zone.name);
-    return names;
-  };
-  if (m_bench && of_run(m_bench) && zones(m_bench->oven) == zones(bench->oven)) {
+  if (m_bench && of_run(m_bench) &&
+      std::ranges::equal(m_bench->oven.zones, bench->oven.zones, {}, &oven::Zone::kind, &oven::Zone::kind)) {
     bench->edit = m_bench->edit;
     bench->edit.kept.clear();
+    bench->edit.recipe = bench->limits->within(m_bench->edit.recipe);
+    for (auto& locked : bench->edit.lockedZones) {  // a zone may have another name now
+      const auto at = std::ranges::find(m_bench->oven.zones, locked, &oven::Zone::name) - m_bench->oven.zones.begin();
+      if (std::size_t(at) < bench->oven.zones.size()) locked = bench->oven.zones[std::size_t(at)].name;
+    }
   }
   m_benches.push_back(bench);
   return bench;

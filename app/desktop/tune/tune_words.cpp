@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/tune/field_format.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/judge/decide.h"
@@ -209,7 +210,7 @@ QString coolerText(const oven::Recipe& from, const oven::Recipe& to, const Forma
   by_C /= 2.0 * double(std::max<std::size_t>(from.top_C.size(), 1));
   if (by_C < 0.5) return {};
   const auto quantity = Format::Quantity::kDifference;
-  return Words::tr("zones %1 cooler")
+  return Words::tr("zones %1 cooler on average")
       .arg(format.number(format.shown(by_C, quantity), 0) + kHard + format.unit(quantity));
 }
 
@@ -269,9 +270,8 @@ QString shortChanceText(const tune::Forecast& forecast, const Format& format) {
 }
 
 QString doubtText(const tune::Report& report) {
-  QString text = Words::tr("It is not sure to pass: of those found it is the likeliest.");
-  if (report.next_run) text += u' ' + Words::tr("The next run worth making stands below.");
-  return text;
+  return paragraph({Words::tr("It is not sure to pass: of those found it is the likeliest."),
+                    report.next_run ? Words::tr("The next run worth making stands below.") : QString()});
 }
 
 QString cautionText() {
@@ -310,12 +310,12 @@ QString infeasibleText(const tune::Infeasible& infeasible, const Format& format)
     return text;
   const double apart_C = *high->value - *low->value, room_C = high->limit - low->limit;
   if (apart_C <= room_C) return text;
-  return text + u' ' +
-         Words::tr(
-             "The peaks of %1 and %2 are %3 apart at the best recipe, and the window leaves %4: that is more than "
-             "setpoints and speed can bring together.")
-             .arg(QString::fromStdString(low->trace), QString::fromStdString(high->trace),
-                  differenceText(apart_C, Unit::kCelsius, format), differenceText(room_C, Unit::kCelsius, format));
+  return paragraph(
+      {text,
+       Words::tr("The peaks of %1 and %2 are %3 apart at the best recipe, and the window leaves %4: that is more "
+                 "than setpoints and speed can bring together.")
+           .arg(QString::fromStdString(low->trace), QString::fromStdString(high->trace),
+                differenceText(apart_C, Unit::kCelsius, format), differenceText(room_C, Unit::kCelsius, format))});
 }
 
 QStringList conflictTexts(const tune::Infeasible& infeasible, const Format& format) {

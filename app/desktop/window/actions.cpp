@@ -230,8 +230,10 @@ void MainWindow::buildActions() {
   QAction* edit_oven = addAction(oven, tr("&Edit the oven"), Qt::CTRL | Qt::SHIFT | Qt::Key_E, [this] {
     if (m_shown == m_ovenEditor) {
       showResult();
-    } else {
+    } else if (m_document->setup().oven) {
       showOvenEditor();
+    } else {
+      note(tr("No oven is chosen: there is none to edit."));
     }
   });
   connect(oven, &QMenu::aboutToShow, this,
@@ -374,8 +376,8 @@ void MainWindow::stepPart(int by) {
     parts << (m_shown == m_import       ? m_import->parts()
               : m_shown == m_editor     ? m_editor->parts()
               : m_shown == m_ovenEditor ? m_ovenEditor->parts()
-              : m_task == Task::kTune ? m_tune->parts()
-                                      : m_check->parts());
+              : m_task == Task::kTune   ? m_tune->parts()
+                                        : m_check->parts());
   } else {
     parts << static_cast<QWidget*>(m_pages->currentWidget());
   }

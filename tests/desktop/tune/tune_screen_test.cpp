@@ -298,6 +298,32 @@ TEST_F(TuneTest, ASuggestionThatIsNotSureToPassSaysSoAsTheCommandDoes) {
   EXPECT_EQ(doubtful, 1);  // the demo's window is guarded and tight: no recipe passes by its rule with 90 %
 }
 
+// What was worked on is of the zones by their place: a name is no reason to lose it, limits hold it.
+TEST_F(TuneTest, ARenamedZoneKeepsTheRecipeAndNewLimitsHoldIt) {
+  openTune();
+  TuneEdit edit = session()->bench()->edit;
+  edit.lockedZones = {m_document->setup().oven->zones[2].name};
+  session()->change(QStringLiteral("lock"), edit);
+  session()->setField({Kind::kTop, 8}, 254, -1);
+  check::Request setup = m_document->setup();
+  setup.oven->zones[2].name = "third";
+  setup.oven->identity.sha256.clear();
+  m_document->edit({}, setup);
+  settle();
+  EXPECT_EQ(edited().top_C[8], 254);
+  EXPECT_EQ(session()->bench()->edit.lockedZones, std::vector<std::string>{"third"});
+  const double measured = std::ranges::max(session()->bench()->measured.top_C);
+  session()->setField({Kind::kTop, 9}, measured + 5, -1);
+  ASSERT_GT(edited().top_C[9], measured);
+  setup = m_document->setup();
+  (*setup.oven->limits.setpoint_C)[1] = measured;
+  m_document->edit({}, setup);
+  settle();
+  EXPECT_EQ(edited().top_C[9], measured);
+  EXPECT_EQ(edited().top_C[8], 254);
+  wait();
+}
+
 // An edited oven has the same name as the one before it and is in no file: it is another oven all the same.
 TEST_F(TuneTest, AnEditedOvenIsLearnedAnewAndTheRecipeStays) {
   openTune();

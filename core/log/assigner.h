@@ -83,6 +83,7 @@ class Assigner {
   const Facts& facts_;
   const Layout& layout_;
   const bool interval_given_;
+  std::vector<std::string> series_;  ///< names of columns of numbers that speak of nothing else
   std::size_t value_ = 0;
   Columns columns_;
 };

@@ -18,6 +18,10 @@ Columns Assigner::run() {
   columns_.roles.assign(n, Role::kNothing);
   columns_.clock_of.assign(n, -1);
   columns_.reasons.assign(n, {});
+  for (std::size_t i = 0; i < n; ++i) {
+    if (profile(i).holds() == Holds::kNumbers && (head(i).name_words & kOtherWord) == 0)
+      series_.push_back(head(i).name);
+  }
   for (std::size_t i = 0; i < n; ++i) columns_.roles[i] = first_guess(i);
   find_parts_of_clock();
   settle_times();
@@ -149,11 +153,7 @@ Role Assigner::number_column(std::size_t i) const {
 }
 
 bool Assigner::in_a_series(std::size_t i) const {
-  std::vector<std::string> names;
-  for (std::size_t k = 0; k < table_.columns; ++k) {
-    if (profile(k).holds() == Holds::kNumbers && (head(k).name_words & kOtherWord) == 0) names.push_back(head(k).name);
-  }
-  return (head(i).name_words & kZoneWord) == 0 && one_of_a_series(head(i).name, names);
+  return (head(i).name_words & kZoneWord) == 0 && one_of_a_series(head(i).name, series_);
 }
 
 bool Assigner::compact_date(std::size_t i) const {

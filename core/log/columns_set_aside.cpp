@@ -111,8 +111,11 @@ bool Assigner::counts_something(std::size_t i, std::size_t stated) const {
     beside_others = beside_others || *high - *low > kFarMore;
     beside_decimals = beside_decimals || (*high - *low > kFarMore && !profile(k).whole_numbers);
   }
+  // A board's readings in whole degrees go down again.
+  const bool steps_back = !std::is_sorted(kept.begin(), kept.end());
   const bool speaks_of_heat = (head(i).name_words & (kTemperatureWord | kChannelWord)) != 0 && has_digit(head(i).name);
-  return beside_others && (called || (stated >= 1 && beside_decimals && !speaks_of_heat && !in_a_series(i)));
+  return beside_others &&
+         (called || (stated >= 1 && beside_decimals && !speaks_of_heat && !steps_back && !in_a_series(i)));
 }
 
 void Assigner::settle_tolerances() {

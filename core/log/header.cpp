@@ -336,8 +336,10 @@ TableHeader read_header(Table& table, const Dialect& dialect, std::string_view d
   std::vector<Statement> kept;
   for (std::size_t i = table.headers.size(); i-- > 0;) {
     Cells cells = laid_over(table.headers[i], dialect, table.profile, data_line);
-    if (ends_in_checksum(data_line) && !cells.empty() && ends_in_checksum(cells.back()))
-      cells.back().resize(cells.back().size() - 3);
+    if (ends_in_checksum(data_line) && !cells.empty() && ends_in_checksum(cells.back())) {
+      const auto checked = trim(cells.back());
+      cells.back() = std::string{checked.substr(0, checked.size() - 3)};
+    }
     if (cells.empty()) {
       for (std::size_t k = 0; k <= i; ++k) table.above.push_back(table.headers[k]);
       break;

@@ -80,10 +80,9 @@ Result<bool> Interpreter::long_channels(const Found& found, const WidePlan& plan
         head.unit && (head.unit->quantity == Quantity::kTemperature || head.unit->quantity == Quantity::kVoltage ||
                       head.unit->quantity == Quantity::kUnknownTemperature);
     const bool other_unit = head.unit && !temperature;
-    const bool series =
-        (head.words & (kZoneWord | kSetpointWord | kColdJunctionWord)) == 0 && one_of_a_series(head.name, all);
+    const bool of_the_oven = (head.words & (kZoneWord | kSetpointWord | kColdJunctionWord)) != 0;
     const bool other_word =
-        (head.words & (kOtherWord | kZoneWord | kSetpointWord | kColdJunctionWord)) != 0 && !temperature && !series;
+        !temperature && (of_the_oven || ((head.words & kOtherWord) != 0 && !one_of_a_series(head.name, all)));
     if (!other_unit && !other_word) judged.push_back(i);
   }
   if (judged.empty()) {

@@ -416,6 +416,7 @@ TEST(NamedLines, NoLineIsTheHeader) {
 TEST(NamedLines, WhatIsNoSuchLogIsReadAsATable) {
   std::string text = "Time (s),TC1 (°C),note\n";
   for (int i = 0; i < 10; ++i) text += fmt::format("{},{}.5,a=1 b=2\n", i, 25 + 4 * i);
+  EXPECT_TRUE(labelled_lines(text));
   const auto reading = read_bytes("a.csv", text);
   ASSERT_TRUE(reading) << reading.error().text();
   ASSERT_EQ(reading->channels.size(), 1u);
@@ -440,6 +441,32 @@ TEST(NamedLines, ValuesOfSeveralWordsAreReadWhole) {
   EXPECT_EQ(rows_of("t=0.5 a=1 000 000 b=2"), (std::vector<std::string>{"0.5", "1 000 000", "2"}));
   EXPECT_TRUE(rows_of(groups + " b=2").empty());
   EXPECT_TRUE(rows_of(names).empty());
+}
+
+// Source: the text itself: readings in whole degrees of a place that stays cool rise and fall; what counts never does.
+TEST(Counters, AChannelInWholeDegreesIsNone) {
+  std::string text = "Time (s),TC1 (°C),TC2 (°C),Board underside,Part seen\n";
+  for (int i = 0; i <= 40; ++i) {
+    const int hill = i <= 30 ? i : 60 - i;
+    text += fmt::format("{},{:.1f},{:.1f},{},{}\n", 5 * i, 25.4 + 7 * hill, 25.2 + 6.8 * hill, 25 + hill / 4, i / 10);
+  }
+  const auto reading = read_bytes("a.csv", text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  ASSERT_EQ(reading->channels.size(), 3u);
+  EXPECT_EQ(reading->channels[2].name, "Board underside");
+  EXPECT_EQ(reading->channels[2].temperature_C[30], 32);
+  ASSERT_EQ(reading->others.size(), 1u);
+  EXPECT_EQ(reading->others[0].name, "Part seen");
+}
+
+// Source: the text itself: what an instrument adds to a line stands behind the names too, with blanks behind it.
+TEST(LogHeaders, AChecksumBehindNamesIsNoName) {
+  std::string text = "Time (s)\tTC1 (°C)\tTC2 (°C)*4F \n";
+  for (int i = 0; i < 10; ++i) text += fmt::format("{}\t{}.5\t{}.0*3{}\n", i, 25 + 4 * i, 26 + 4 * i, i);
+  const auto reading = read_bytes("a.txt", text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  ASSERT_EQ(reading->channels.size(), 2u);
+  EXPECT_EQ(reading->channels[1].name, "TC2");
 }
 
 // Source: the text itself: rows at 2 i s, each followed by one of another logger from 1.8 s before.

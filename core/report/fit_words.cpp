@@ -52,10 +52,10 @@ std::string in_words(const std::string& parameter, std::span<const Word> table) 
   return found == table.end() ? parameter : found->words;
 }
 
-std::optional<int> whole(const std::string& text) {
-  int out = 0;
+std::optional<long long> whole(const std::string& text) {
+  int out = 0;  // one more fits what is returned
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), out);
-  return error == std::errc() && end == text.data() + text.size() ? std::optional(out) : std::nullopt;
+  return error == std::errc() && end == text.data() + text.size() ? std::optional<long long>(out) : std::nullopt;
 }
 
 std::string listed(const std::vector<std::string>& names) {

@@ -13,6 +13,13 @@ TEST(NotTold, IsGatheredInPlainWords) {
             "heats; the heat that melting takes at U1 corner and R7");
 }
 
+// A zone may be called by any number.
+TEST(NotTold, NamesZonesOfTheLargestNumbers) {
+  EXPECT_EQ(not_told_words({"offset of zone 2147483646, °C", "offset of zone 2147483647, °C",
+                            "offset of zone -2147483648, °C", "offset of zone 99999999999, °C"}),
+            "by how much zones 2147483646, 2147483647, -2147483648 and 99999999999 are off their setpoints");
+}
+
 TEST(NotTold, CountsPlacementsAndWhatIsLeft) {
   EXPECT_EQ(not_told_words({"A: its radiation", "B: its radiation", "C: its radiation"}),
             "how it takes up radiation at 3 placements");

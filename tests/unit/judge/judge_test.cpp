@@ -83,10 +83,11 @@ TEST_F(JudgeRun, TheRiskIsThatOfWhatWentWrong) {
   window.requirements[0].measure.parameters.level = 270;  // above every peak of this board
   window.requirements[1].measure.parameters.T1 = 265.0;
   window.requirements[1].measure.parameters.T2 = 270.0;
-  for (const auto& outcome : judged(window).board_results)
-    EXPECT_NE(outcome.risk.find("melt only in part"), outcome.risk.npos);
-  for (const auto& outcome : judged(window).results)
-    EXPECT_NE(outcome.risk.find("melt only in part"), outcome.risk.npos);
+  const auto never = judged(window);
+  ASSERT_EQ(never.board_results.size(), 1u);  // the lag
+  ASSERT_EQ(never.results.size(), 3u);        // the soak of each trace
+  for (const auto& outcome : never.board_results) EXPECT_NE(outcome.risk.find("melt only in part"), outcome.risk.npos);
+  for (const auto& outcome : never.results) EXPECT_NE(outcome.risk.find("melt only in part"), outcome.risk.npos);
 
   window.process = window::Process::kWave;
   window.solidus_C = 217;

@@ -67,7 +67,7 @@ QStringList MainWindow::warnings() const {
   const auto view = m_document->view();
   if (!view) return all;
   for (const auto& warning : m_document->current()->checked->log.reading.warnings)
-    all << sentenceCase(inWords(warning.message, m_format.locale()));
+    if (!isDoubt(warning.message)) all << sentenceCase(inWords(warning.message, m_format.locale()));
   for (const auto& warning : view->judgement().warnings) all << sentenceCase(inWords(warning, m_format.locale()));
   all.removeDuplicates();
   return all;

@@ -25,16 +25,10 @@ SentenceLink command(const QString& name) {
   return link;
 }
 
-/// The file states what its numbers contradict: it is taken as stated all the same.
-bool isDoubt(const log::Assumption& assumption) {
-  const auto found = said(assumption.text);
-  return found && found->pattern == english(Phrase::kStatedUnit);
-}
-
 QString assumedText(const log::Assumption& assumption) {
   const std::string& about = assumption.about;
   const auto text = [](const char* words) { return QCoreApplication::translate("SentenceStates", words); };
-  if (isDoubt(assumption))
+  if (isDoubt(assumption.text))
     return text(QT_TRANSLATE_NOOP("SentenceStates", "The numbers are no run in the unit that the file states."));
   if (about == "header")
     return text(QT_TRANSLATE_NOOP("SentenceStates", "The file holds several tables: one was chosen."));
@@ -99,6 +93,11 @@ SentenceContent readingSentence(const Document::Activity& activity, const Format
   return content;
 }
 
+bool isDoubt(const std::string& text) {
+  const auto found = said(text);
+  return found && found->pattern == english(Phrase::kStatedUnit);
+}
+
 void addWarnings(SentenceContent& content, int count) {
   const SentenceRun gap = plain(QStringLiteral("    "));
   SentenceRun run = plain(QCoreApplication::translate("SentenceStates", "%n warning(s)", nullptr, count));
@@ -110,7 +109,7 @@ void addWarnings(SentenceContent& content, int count) {
 
 void addDoubts(SentenceContent& content, const RunView& view) {
   for (const auto& assumption : view.reading().read_as.assumed)
-    if (isDoubt(assumption)) addAssumption(content, assumption);
+    if (isDoubt(assumption.text)) addAssumption(content, assumption);
 }
 
 void addReading(SentenceContent& content, const RunView& view, const Format& format) {

@@ -17,6 +17,8 @@ void addWarnings(widgets::SentenceContent& content, int count);
 /// key), and in the second line what was read instead of the counts.
 inline const QString kAbout = QStringLiteral("about ");
 void addReading(widgets::SentenceContent& content, const RunView& view, const Format& format);
+/// Whether a text of the reading says that the file states what its numbers contradict: it is taken as stated.
+bool isDoubt(const std::string& text);
 /// On the other pages: a link to what the file states and its numbers contradict.
 void addDoubts(widgets::SentenceContent& content, const RunView& view);
 /// Title, text and cures (commands "0", "1", …: indexes into Notice::cures).

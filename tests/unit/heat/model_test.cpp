@@ -158,7 +158,9 @@ TEST_P(Derivative, IsTheGradient) {
 INSTANTIATE_TEST_SUITE_P(March, Derivative, testing::Bool(),
                          [](const auto& c) { return c.param ? "coupled" : "alone"; });
 
-// Source: identity. A recipe predicted from its own run is the measured run, noise and all.
+// Source: identity. A recipe predicted from its own run is the measured run, noise and all. Of its band's terms
+// (core/heat/predict.cpp) those of a change vanish; what is left is the floor of 0.25 °C and 0.11 s of a slope below
+// 5 °C/s (the curve's is 215/90·√(2/e) = 2 °C/s).
 TEST(Predict, TheSameRecipeGivesTheMeasuredRun) {
   Problem problem;
   problem.oven = oven_of({300, 300, 300, 300, 300, 300}, 25, 1);
@@ -186,9 +188,12 @@ TEST(Predict, TheSameRecipeGivesTheMeasuredRun) {
   const auto predicted = Predictor(*model, 0, {&*trace}).predict(problem.runs[0].recipe, true);
   ASSERT_EQ(predicted.size(), 1u);
   ASSERT_EQ(predicted[0].time_s.size(), t.size());
+  const double least_C = 1.96 * std::sqrt(model->strangeness) * 0.25;
+  const double most_C = 1.96 * std::sqrt(model->strangeness) * std::hypot(0.25, 0.11 * 5);
   for (std::size_t i = 0; i < t.size(); ++i) {
     EXPECT_NEAR(predicted[0].temperature_C[i], T[i], 1e-9);
-    EXPECT_GT(predicted[0].band_C[i], 0);
+    EXPECT_GE(predicted[0].band_C[i], least_C * (1 - 1e-12));
+    EXPECT_LE(predicted[0].band_C[i], most_C);
   }
 }
 

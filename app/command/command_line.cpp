@@ -319,7 +319,9 @@ class Parser {
     if (error.get_exit_code() == 0) return app_.exit(error) == 0 ? ExitStatus::kDone : ExitStatus::kUsage;
     const auto unknown = app_.remaining();
     std::string message = error.what();
-    if (const auto of = message.find(": 1 required TEXT missing"); of != std::string::npos)
+    // "--belt: 1 required FLOAT missing"
+    const auto of = message.find(": 1 required ");
+    if (of != std::string::npos && message.ends_with(" missing"))
       message.replace(of, std::string::npos, ": expected a value");
     if (at == &app_ && !unknown.empty() && !unknown.front().starts_with('-')) {
       message = "found the command \"" + unknown.front() + "\"" + files::suggestion(unknown.front(), kCommands);

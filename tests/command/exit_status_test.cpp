@@ -60,6 +60,7 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"no_log", {"check"}, 2, "LOG"},
         Case{"unknown_option", {"check", "a.csv", "--windw", "x"}, 2, "did you mean \"--window\"?"},
         Case{"option_without_value", {"check", "a.csv", "--window"}, 2, "--window: expected a value\nRun"},
+        Case{"option_without_number", {"check", "a.csv", "--entry"}, 2, "--entry: expected a value\nRun"},
         Case{"format", {"check", "a.csv", "--format", "xml"}, 2, R"(--format: found "xml", expected "text" or "json")"},
         Case{"run_zero", {"check", "a.csv", "--run", "0"}, 2, R"(--run: found "0", expected a whole number from 1)"},
         Case{"entry_is_no_number",

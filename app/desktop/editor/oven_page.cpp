@@ -9,10 +9,10 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/desktop/editor/cell_table.h"
 #include "app/desktop/editor/requirement_fields.h"
 #include "app/desktop/editor/typed_delegate.h"
 #include "app/desktop/text/paragraph.h"
@@ -33,7 +33,7 @@ OvenPage::OvenPage(Document* document, QWidget* parent)
       m_document(document),
       m_model(new OvenModel(this)),
       m_revision(new QLineEdit),
-      m_table(new QTableView),
+      m_table(new CellTable),
       m_curves(new QLabel),
       m_problem(new QLabel),
       m_save(new QPushButton(tr("Save as a new revision"))),
@@ -50,7 +50,6 @@ OvenPage::OvenPage(Document* document, QWidget* parent)
   m_table->setAccessibleName(tr("Zones"));
   m_table->setSelectionMode(QAbstractItemView::SingleSelection);
   m_table->setEditTriggers(QAbstractItemView::AllEditTriggers);
-  m_table->setTabKeyNavigation(true);
   m_table->setFrameShape(QFrame::NoFrame);
   m_table->horizontalHeader()->setHighlightSections(false);
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);

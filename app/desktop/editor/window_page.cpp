@@ -8,11 +8,11 @@
 #include <QLineEdit>
 #include <QPointer>
 #include <QPushButton>
-#include <QTableView>
 #include <QUndoStack>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/desktop/editor/cell_table.h"
 #include "app/desktop/editor/typed_delegate.h"
 #include "app/desktop/editor/typed_number.h"
 #include "app/desktop/widgets/theme.h"
@@ -82,7 +82,7 @@ WindowPage::WindowPage(Document* document, QWidget* parent)
       m_thermocouple(new QLineEdit),
       m_instrument(new QLineEdit),
       m_revision(new QLineEdit),
-      m_table(new QTableView),
+      m_table(new CellTable),
       m_problem(new QLabel),
       m_add(new QPushButton(tr("Add a requirement"))),
       m_remove(new QPushButton(tr("Remove this requirement"))),
@@ -100,7 +100,6 @@ WindowPage::WindowPage(Document* document, QWidget* parent)
   m_table->setSelectionBehavior(QAbstractItemView::SelectItems);
   m_table->setSelectionMode(QAbstractItemView::SingleSelection);
   m_table->setEditTriggers(QAbstractItemView::AllEditTriggers);
-  m_table->setTabKeyNavigation(true);
   m_table->setFrameShape(QFrame::NoFrame);
   m_table->horizontalHeader()->setStretchLastSection(true);
   m_table->horizontalHeader()->setHighlightSections(false);

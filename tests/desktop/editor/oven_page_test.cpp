@@ -3,7 +3,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSignalSpy>
+#include <QTableView>
 
 #include "app/archive/keep.h"
 #include "core/oven/oven_file.h"
@@ -269,6 +269,27 @@ TEST_F(OvenPageTest, AnEndThatIsNoNumberIsNamed) {
   openOven();
   type(OvenField::kMostSetpoint, "-");
   EXPECT_TRUE(said().contains(QStringLiteral("Setpoints to, °C: “-” is no number"))) << said().toStdString();
+}
+
+TEST_F(OvenPageTest, TabLeavesTheTableBehindItsLastCell) {
+  openOven();
+  auto* table = page()->findChild<QTableView*>();
+  const auto* model = table->model();
+  table->setFocus();
+  table->setCurrentIndex(model->index(model->rowCount() - 1, model->columnCount() - 2));
+  QTest::keyClick(table, Qt::Key_Tab);
+  EXPECT_EQ(table->currentIndex().column(), model->columnCount() - 1);
+  EXPECT_TRUE(table->hasFocus());
+  QTest::keyClick(table, Qt::Key_Tab);
+  ASSERT_NE(m_window->focusWidget(), nullptr);
+  EXPECT_FALSE(m_window->focusWidget() == table || table->isAncestorOf(m_window->focusWidget()));
+  // And backwards before its first, from the line that a cell is typed in.
+  table->setFocus();
+  table->setCurrentIndex(model->index(0, 0));
+  auto* line = qobject_cast<QLineEdit*>(table->indexWidget(model->index(0, 0)));
+  ASSERT_NE(line, nullptr);
+  QTest::keyClick(line, Qt::Key_Backtab, Qt::ShiftModifier);
+  EXPECT_FALSE(m_window->focusWidget() == table || table->isAncestorOf(m_window->focusWidget()));
 }
 
 TEST_F(OvenPageTest, WithoutAnOvenThereIsNothingToEdit) {

@@ -36,8 +36,9 @@ struct HeatModel {
   std::vector<double> theta;       ///< in the parameters' own units
   std::vector<double> sd;          ///< of the priors, the units of the covariance
   std::vector<double> covariance;  ///< of (θ − mean)/sd, row by row
-  /// How far this oven is from the ovens that the priors are of: the mean square of the pulls (θ − mean)/sd, over as
-  /// many parameters as the data could pull. 1 where the priors are right; bands grow with it.
+  /// How far this oven is from the ovens that the priors are of: the mean square of the pulls (θ − mean)/sd over as
+  /// many parameters as the data could pull, twenty ordinary pulls counted in. 1 where the priors are right; every term
+  /// of a band goes with its root, so that it narrows below 1 too (docs/heat_model.md).
   double strangeness = 1;
   FitReport report;
 };

@@ -1,4 +1,5 @@
 #include "core/heat/weigh.h"
+#include "core/units/listed.h"
 
 #include <fmt/format.h>
 
@@ -19,13 +20,6 @@ constexpr double kAirTau_s = 6.5, kAirSlope_C_per_s = 8;  // boards are three ti
 constexpr double kCooled = 0.7;     // of the rise above ambient: a log that ends hotter shows little of the cooling
 constexpr double kEntrySd_s = 0.6;  // of entries told by the curves, whatever the fit says (docs/entry.md)
 constexpr double kCoverage = 1.96;
-
-std::string joined(const std::vector<std::string>& names) {
-  std::string out;
-  for (std::size_t i = 0; i < names.size(); ++i)
-    out += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-  return out;
-}
 
 /// When the last of a run's placements leaves a zone, by recipe and entry.
 double leaves_s(const HeatModel& model, std::size_t r, std::size_t zone) {
@@ -112,7 +106,7 @@ class Weigher {
       fails(
           fmt::format("the log does not follow this recipe in zone{} {}: check that recipe and oven belong to this "
                       "log, and that no setpoints are swapped",
-                      impossible.size() == 1 ? "" : "s", joined(impossible)));
+                      impossible.size() == 1 ? "" : "s", listed(impossible)));
   }
 
   /// Zones that are all off alike show as places that all see more or less than the air; told of the hottest zone.
@@ -205,7 +199,7 @@ class Weigher {
       if (hottest_C < model_.problem.liquidus_C) names.push_back(model_.problem.placements[j].name);
     }
     if (names.empty()) return;
-    warn(fmt::format("{} stayed below {:g} °C: how melting slows {} down is not known from this log", joined(names),
+    warn(fmt::format("{} stayed below {:g} °C: how melting slows {} down is not known from this log", listed(names),
                      model_.problem.liquidus_C, names.size() > 1 ? "them" : "it"));
   }
 

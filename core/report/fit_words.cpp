@@ -1,4 +1,5 @@
 #include "core/report/fit_words.h"
+#include "core/units/listed.h"
 
 #include <fmt/format.h>
 
@@ -56,13 +57,6 @@ std::optional<long long> whole(const std::string& text) {
   int out = 0;  // one more fits what is returned
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), out);
   return error == std::errc() && end == text.data() + text.size() ? std::optional<long long>(out) : std::nullopt;
-}
-
-std::string listed(const std::vector<std::string>& names) {
-  std::string out;
-  for (std::size_t i = 0; i < names.size(); ++i)
-    out += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-  return out;
 }
 
 /// "zone 4", "zones 1 to 3 and 7"

@@ -9,7 +9,7 @@ namespace ovenwright::tune {
 namespace {
 
 constexpr double kAlternate_C = 12, kLastZones_C = 10, kFaster = 0.1;
-constexpr double kWorthwhile = 0.9, kClearlyBetter = 0.95;
+constexpr double kClearlyBetter = 0.95;
 
 /// Changes of recipe worth trying, the plainest first.
 std::vector<std::vector<double>> candidates(const RecipeSpace& space, const std::vector<double>& now,
@@ -101,7 +101,7 @@ std::optional<NextRun> next_run(const heat::HeatModel& model, const std::vector<
     // A plainer plan stays unless a later one is clearly better, and one that narrows nothing gives way to any that
     // does.
     if (half_width < kClearlyBetter * narrowest ||
-        (narrowest > kWorthwhile * half_width_now && half_width < std::min(narrowest, kWorthwhile * half_width_now))) {
+        (narrowest > kNarrows * half_width_now && half_width < std::min(narrowest, kNarrows * half_width_now))) {
       narrowest = half_width;
       chosen = x;
     }

@@ -7,6 +7,7 @@
 
 #include "core/heat/board_estimate.h"
 #include "core/tune/words.h"
+#include "core/units/listed.h"
 
 namespace ovenwright::tune {
 namespace {
@@ -164,13 +165,6 @@ heat::HeatModel imagined_model(const oven::Oven& oven, const board::Board& board
   return out;
 }
 
-std::string joined(const std::vector<std::string>& names) {
-  std::string out;
-  for (std::size_t i = 0; i < names.size(); ++i)
-    out += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-  return out;
-}
-
 std::string sentence_of(const Start& start, const heat::ExchangeLevel& level) {
   double coldest_C = 1e9, hottest_C = -1e9, band_C = 0;
   std::string coldest, hottest;
@@ -269,7 +263,7 @@ Result<Start> start(const oven::Oven& oven, const board::Board& board, std::vect
       unknown.push_back(*placement.part);
   }
   if (!unknown.empty())
-    out.warnings.push_back("the mass of " + joined(unknown) +
+    out.warnings.push_back("the mass of " + listed(unknown) +
                            " is not stated: it counts as light, and as little known");
 
   std::vector<oven::Recipe> begin{plain_recipe(oven, windows, liquidus_C)};

@@ -269,8 +269,9 @@ class Tuning {
       if (aim == Aim::kMostMargin) {
         // The surest, unless the least change is as sure; then the most margin itself.
         const Point& most = found_best.most_margin;
-        const double likely = std::max(chance_at(most.x), most_likely());
-        suggest(aim, plainer(search, space_, likely >= chance_at(best.x) - kChanceApart ? most : best, 0));
+        const bool as_likely =
+            most.x == best.x || std::max(chance_at(most.x), most_likely()) >= chance_at(best.x) - kChanceApart;
+        suggest(aim, plainer(search, space_, as_likely ? most : best, 0));
         continue;
       }
       if (aim == Aim::kLeastChange && now_passes_) continue;
@@ -299,8 +300,8 @@ class Tuning {
   /// Moves of a degree or two go back where neither margin nor chance falls noticeably: they are noise to whoever sets
   /// them.
   Point plainer(const Search& search, const RecipeSpace& space, const Point& from, double least_margin) const {
-    const double margin = std::max({least_margin - kMarginMissed, from.margin - kMarginNotSeen,  //
-                                    std::min(from.margin, 0.0)});
+    const double inside = std::min(from.margin, 0.0);
+    const double margin = std::max({least_margin - kMarginMissed, from.margin - kMarginNotSeen, inside});
     const double chance = from.chance() - kChanceApart;
     std::vector<std::size_t> moved;
     for (std::size_t k = 0; k < space.speed(); ++k)

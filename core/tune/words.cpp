@@ -7,16 +7,10 @@
 #include <map>
 
 #include "core/judge/judge.h"
+#include "core/units/listed.h"
 
 namespace ovenwright::tune {
 namespace {
-
-std::string listed(const std::vector<std::string>& names) {
-  std::string out;
-  for (std::size_t i = 0; i < names.size(); ++i)
-    out += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-  return out;
-}
 
 std::string number(double value) {
   const std::string text = fmt::format("{:.1f}", std::abs(value));
@@ -195,8 +189,7 @@ std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, s
       fails ? "rule out" : "promise", next_run.requirement, next_run.trace.empty() ? "" : " of " + next_run.trace,
       value ? fmt::format("{:.{}f} ", *value, digits) : "", next_run.half_width, digits, unit,
       is_best ? "that recipe itself" : "the present recipe with " + what);
-  constexpr double narrows = 0.9;
-  if (next_run.half_width_then < narrows * next_run.half_width)
+  if (next_run.half_width_then < kNarrows * next_run.half_width)
     return out + fmt::format("is expected to narrow that to ± {:.{}f} {}.", next_run.half_width_then, digits, unit);
   return out + (is_best
                     ? "shows whether it passes, and what is suggested after it stands on that run."

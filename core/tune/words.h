@@ -23,6 +23,8 @@ std::string infeasible_sentence(const Infeasible& infeasible, const std::vector<
 inline constexpr double kDoubtfulChance = 0.9;
 /// Of the first suggestion, where it is not sure to pass.
 std::string doubtful_words();
+/// Of the half width as it is: what counts as narrowed.
+inline constexpr double kNarrows = 0.9;
 /// "A run of the best recipe itself (zones 8 and 9 up 7 °C) is expected to narrow the peak of U1 from 236 ± 3.1 °C to ±
 /// 1.2 °C.": `value`: predicted at the best recipe; `is_best`: the run is of that recipe.
 /// `fails`: even the best recipe is predicted outside.
@@ -30,9 +32,9 @@ std::string next_run_sentence(const oven::Oven& oven, const NextRun& next_run, s
                               bool is_best, bool fails);
 /// "Fastest: no recipe keeps a margin of 40 %, the most is 22 %."
 std::string missed_margin_note(Aim aim, double margin, double best);
-/// No suggestion is sure to pass, and no run that would tell more is known to be harmless.
 /// That what an aim comes to is far less likely to pass than another suggestion, and so is not shown.
 std::string not_as_likely_note(Aim aim);
+/// No suggestion is sure to pass, and no run that would tell more is known to be harmless.
 std::string no_harmless_run_note();
 /// A window's rule is guarded, and what is inside its limits lies within its uncertainty of one.
 std::string guarded_note();

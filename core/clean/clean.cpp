@@ -18,6 +18,7 @@
 #include "core/clean/spikes.h"
 #include "core/clean/suspects.h"
 #include "core/clean/track.h"
+#include "core/run/steps.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::clean {
@@ -42,19 +43,19 @@ std::string detail_of(const std::vector<run::RemovedSample>& removed) {
 
 /// The clocks of a log, each put in order once.
 struct Clocks {
-  std::map<const std::vector<double>*, OrderedRows> by_times;
+  std::map<std::shared_ptr<const std::vector<double>>, OrderedRows> by_times;
 
   explicit Clocks(const std::vector<RawChannel>& channels) {
-    for (const auto& channel : channels) by_times[channel.time_s.get()];
+    for (const auto& channel : channels) by_times[channel.time_s];
   }
   void order() {
-    for (auto& [times, rows] : by_times) rows = order_rows(*times);
+    for (auto& [times, rows] : by_times) rows = order_rows(times);
   }
 };
 
 /// A track of a channel whose overview is known.
 void make_track(Track& track, RawChannel channel, const Clocks& clocks) {
-  const OrderedRows& rows = clocks.by_times.at(channel.time_s.get());
+  const OrderedRows& rows = clocks.by_times.at(channel.time_s);
   track.name = std::move(channel.name);
   track.number = channel.number;
   track.clock = rows.clock;
@@ -140,9 +141,11 @@ run::Channel channel_of(Track& track, std::size_t first, std::size_t last, Cut& 
   Result<run::Trace> trace = Error{};
   if (whole) {
     const auto& clock = cut.of(track.clock, first, last);
-    trace = channel.samples == T.size() ? run::Trace::make(clock, std::move(T))
-                                        : run::Trace::make(clock, {T.begin() + static_cast<std::ptrdiff_t>(first),
-                                                                   T.begin() + static_cast<std::ptrdiff_t>(last) + 1});
+    auto cut_T = channel.samples == T.size() ? std::move(T)
+                                             : std::vector<double>(T.begin() + static_cast<std::ptrdiff_t>(first),
+                                                                   T.begin() + static_cast<std::ptrdiff_t>(last) + 1);
+    trace = track.overview.all_finite ? run::Trace::make_of_finite(clock, std::move(cut_T))
+                                      : run::Trace::make(clock, std::move(cut_T));
   } else {
     std::vector<std::size_t> good;
     for (std::size_t row = first; row <= last; ++row)
@@ -286,8 +289,9 @@ std::vector<RawChannel> rows_of(const std::vector<RawChannel>& channels, std::si
   return part;
 }
 
-Result<std::vector<run::Run>> clean_part(std::vector<RawChannel> channels, const Options& options) {
-  const auto set_back = move_on(channels);
+/// @param forward  no time steps back
+Result<std::vector<run::Run>> clean_part(std::vector<RawChannel> channels, const Options& options, bool forward) {
+  const auto set_back = forward ? std::vector<run::Fault>{} : move_on(channels);
   Clocks clocks(channels);
   std::size_t samples = 0;
   for (const auto& channel : channels) samples += channel.temperature_C.size();
@@ -330,11 +334,13 @@ Result<std::vector<run::Run>> clean(std::vector<RawChannel> channels, const Opti
     assert(channel.time_s && channel.time_s->size() == channel.temperature_C.size());
   const bool one_clock = std::ranges::all_of(
       channels, [&](const RawChannel& channel) { return channel.time_s == channels.front().time_s; });
-  const auto starts = one_clock ? parts_by_clock(channels) : std::vector<std::size_t>{0};
+  const bool forward = one_clock && run::steps_of(*channels.front().time_s).down == 0;  // most logs
+  const auto starts = one_clock && !forward ? parts_by_clock(channels) : std::vector<std::size_t>{0};
   std::vector<run::Run> runs;
   for (std::size_t i = 0; i < starts.size(); ++i) {
     const std::size_t end = i + 1 < starts.size() ? starts[i + 1] : channels.front().time_s->size();
-    auto part = clean_part(starts.size() > 1 ? rows_of(channels, starts[i], end) : std::move(channels), options);
+    auto part =
+        clean_part(starts.size() > 1 ? rows_of(channels, starts[i], end) : std::move(channels), options, forward);
     if (!part) return part.error();
     std::ranges::move(*part, std::back_inserter(runs));
   }

@@ -8,7 +8,6 @@
 #include <string>
 #include <utility>
 
-#include "core/run/large_pages.h"
 #include "core/run/median.h"
 #include "core/units/phrase.h"
 
@@ -64,16 +63,13 @@ std::vector<run::Fault> faults_of(std::span<const double> time_s, const std::vec
 
 }  // namespace
 
-OrderedRows order_rows(std::span<const double> time_s) {
+OrderedRows order_rows(const std::shared_ptr<const std::vector<double>>& times_of_log) {
   OrderedRows ordered;
-  std::vector<double> all;
-  all.reserve(time_s.size());
-  run::ask_for_large_pages({&all});
-  all.assign(time_s.begin(), time_s.end());
-  if (auto clock = run::Clock::make(std::move(all))) {
+  if (auto clock = run::Clock::make_sharing(times_of_log)) {
     ordered.clock = *clock;
     return ordered;
   }
+  const std::vector<double>& time_s = *times_of_log;
   std::vector<std::size_t> rows;
   for (std::size_t row = 0; row < time_s.size(); ++row) {
     if (std::isfinite(time_s[row]) && (rows.empty() || time_s[row] != time_s[rows.back()])) rows.push_back(row);
@@ -88,7 +84,7 @@ OrderedRows order_rows(std::span<const double> time_s) {
 }
 
 std::vector<std::size_t> restarts(std::span<const double> time_s) {
-  std::vector<std::size_t> blocks{0};  // first rows of stretches that never run backwards
+  std::vector<std::size_t> blocks{0};               // first rows of stretches that never run backwards
   for (std::size_t row = 1; row < time_s.size(); ++row)
     if (time_s[row] < time_s[row - 1]) blocks.push_back(row);
   std::vector<std::size_t> parts{0};

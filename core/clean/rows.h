@@ -20,8 +20,9 @@ struct OrderedRows {
 
 /// Orders the rows of a log: rows that repeat the time of the row before are left out, and of rows that run backwards
 /// the fewest that let the rest run forward (the longest increasing subsequence stays, so one mad time costs one row).
-/// Rows without a time are left out too. Cost: O(n) where time runs forward, else O(n log n).
-OrderedRows order_rows(std::span<const double> time_s);
+/// Rows without a time are left out too. Cost: O(n) where time runs forward, and the clock then shares the times; else
+/// O(n log n).
+OrderedRows order_rows(const std::shared_ptr<const std::vector<double>>& time_s);
 
 /// Rows at which a log starts again from an earlier time and goes on from there: with at least 20 rows each before it
 /// and behind it that run forward. The first row of each part; {0} where the clock never starts again.

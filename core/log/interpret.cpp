@@ -376,10 +376,10 @@ std::optional<UnitText> Interpreter::unit_of_cells(const std::string& text) {
   return fits ? unit : std::nullopt;
 }
 
-void Interpreter::finish(std::vector<double>& times, const TimePlan& plan, bool forward) {
+void Interpreter::finish(std::vector<double>& times, const TimePlan& plan, std::optional<run::Steps> steps) {
   std::vector<Assumption> assumed;
   std::vector<std::string> notes;
-  finish_times(times, plan, assumed, notes, forward);
+  finish_times(times, plan, assumed, notes, steps);
   for (auto& assumption : assumed) assume(std::move(assumption));
   for (auto& note : notes) note_once(std::move(note));
 }

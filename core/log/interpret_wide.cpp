@@ -135,9 +135,9 @@ std::optional<Error> Interpreter::put_rows_in_order(RowSource& rows, const Found
   // Numbers that go forward do so as seconds; clocks go on past midnight first.
   const TimeKind kind = plan.clocks.front().kind;
   const bool by_clock = kind == TimeKind::kClock || kind == TimeKind::kMoment;
-  const bool forward = !by_clock && !any_step_back(times);
-  finish(times, plan.clocks.front(), forward);
-  if (forward) return std::nullopt;
+  const run::Steps steps = run::steps_of(times);
+  finish(times, plan.clocks.front(), steps);
+  if (!by_clock && steps.down == 0) return std::nullopt;
   const RowOrder order = row_order(times);
   if (order.kind == RowOrder::Kind::kAny) {
     note_once(say(Phrase::kPutInOrder));

@@ -19,6 +19,7 @@
 #include "core/log/temperature_plan.h"
 #include "core/log/time_plan.h"
 #include "core/log/wide.h"
+#include "core/run/steps.h"
 
 namespace ovenwright::log {
 
@@ -106,7 +107,7 @@ class Interpreter {
   const Layout::ChannelColumn* fixed_channel(std::size_t column) const;
   /// Times as they came from the rows to seconds; what is said of them is kept.
   /// @param forward  none of them is known to step back
-  void finish(std::vector<double>& times, const TimePlan& plan, bool forward = false);
+  void finish(std::vector<double>& times, const TimePlan& plan, std::optional<run::Steps> steps = std::nullopt);
   std::shared_ptr<const std::vector<double>> finished(std::vector<double> times, const TimePlan& plan);
   // ---- time, channel, value ----
   Result<bool> long_form(RowSource& rows, Found& found);

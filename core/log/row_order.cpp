@@ -23,12 +23,6 @@ bool evenly_apart(const std::vector<double>& time_s, const std::vector<std::size
 
 }  // namespace
 
-bool any_step_back(const std::vector<double>& times) {
-  unsigned back = 0;
-  for (std::size_t i = 1; i < times.size(); ++i) back |= times[i] < times[i - 1] ? 1U : 0U;
-  return back != 0;
-}
-
 RowOrder row_order(const std::vector<double>& time_s) {
   constexpr std::size_t kFewestRows = 10, kRowsOfARun = 20;
   constexpr double kNear = 0.05;  // of the whole log: rows of two loggers among each other

@@ -18,9 +18,6 @@ struct RowOrder {
   std::vector<std::size_t> order;  ///< kAny: rows by rising time
 };
 
-/// Whether any time is earlier than that of the row before. Cost: at the speed of memory.
-bool any_step_back(const std::vector<double>& times);
-
 /// Cost: O(n) where time runs forward.
 /// @param time_s  in seconds, clocks unwrapped
 RowOrder row_order(const std::vector<double>& time_s);

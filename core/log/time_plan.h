@@ -8,6 +8,7 @@
 #include "core/log/header.h"
 #include "core/log/reading.h"
 #include "core/log/table.h"
+#include "core/run/steps.h"
 
 namespace ovenwright::log {
 
@@ -47,9 +48,9 @@ Result<TimePlanning> plan_time(const Table& table, const TableHeader& header, co
 /// Times as they came from the rows to seconds on the log's clock: a plain number keeps its zero, all others count
 /// from the first row. Clocks go on past midnight. Times that stand still because they were rounded are spread evenly
 /// where that fits every row, and said so. NaN stays NaN.
-/// @param forward  no number steps back: no end of a counter is looked for
+/// @param steps  of these times, where they were counted already
 void finish_times(std::vector<double>& times, const TimePlan& plan, std::vector<Assumption>& assumed,
-                  std::vector<std::string>& notes, bool forward = false);
+                  std::vector<std::string>& notes, std::optional<run::Steps> steps = std::nullopt);
 
 /// Whether the rows stand in the order of falling times, the newest first. Times as they came from the rows.
 bool newest_first(const std::vector<double>& times);

@@ -192,15 +192,13 @@ bool spread_within(std::vector<double>& times, double quantum) {
   return true;
 }
 
-void spread(std::vector<double>& times, const TimePlan& plan, double quantum, std::vector<Assumption>& assumed) {
+void spread(std::vector<double>& times, const run::Steps& steps, const TimePlan& plan, double quantum,
+            std::vector<Assumption>& assumed) {
   const std::size_t n = times.size();
   if (n < 6 || !(quantum > 0)) return;
   if (!std::isfinite(times.front()) || !std::isfinite(times.back())) return;
-  std::size_t repeats = 0;
-  for (std::size_t i = 1; i < n; ++i) {
-    if (!(times[i] >= times[i - 1])) return;  // a time that is none, too
-    repeats += times[i] == times[i - 1] ? 1 : 0;
-  }
+  if (steps.up + steps.level + 1 != n) return;  // a time that goes back, or is none
+  const std::size_t repeats = steps.level;
   const double interval = (times.back() - times.front()) / static_cast<double>(n - 1);
   if (!(interval > 0)) return;
   const bool rounded = repeats >= 3 && repeats * 10 >= n;
@@ -249,19 +247,22 @@ bool newest_first(const std::vector<double>& times) {
 }
 
 void finish_times(std::vector<double>& times, const TimePlan& plan, std::vector<Assumption>& assumed,
-                  std::vector<std::string>& notes, bool forward) {
+                  std::vector<std::string>& notes, std::optional<run::Steps> steps) {
   if (times.empty()) return;
   const bool whole_parts = plan.seconds_per_unit < 1;
   const double parts = whole_parts ? std::round(1 / plan.seconds_per_unit) : 1;
   const auto in_seconds = [&](double v) { return whole_parts ? v / parts : v * plan.seconds_per_unit; };
   double quantum = 1 / power_of_ten(std::min(plan.decimals, 9));
   if (plan.kind == TimeKind::kClock) unwrap(times, plan, notes);
+  const bool forward = steps && steps->down == 0;  // so no end of a counter is looked for
+  const bool as_they_came = forward && plan.kind == TimeKind::kNumber && plan.seconds_per_unit == 1;
   if (!forward && (plan.kind == TimeKind::kNumber || plan.kind == TimeKind::kEpoch))
     unwrap_counter(times, plan, assumed);
   const double first = plan.origin.value_or(first_finite(times));
   switch (plan.kind) {
     case TimeKind::kNumber:
-      for (double& t : times) t = in_seconds(t);
+      if (plan.seconds_per_unit != 1)
+        for (double& t : times) t = in_seconds(t);
       quantum *= plan.seconds_per_unit;
       break;
     case TimeKind::kEpoch:
@@ -287,7 +288,7 @@ void finish_times(std::vector<double>& times, const TimePlan& plan, std::vector<
       for (double& t : times) t = rounded_to(t - first, std::min(plan.decimals, 9));
       break;
   }
-  spread(times, plan, quantum, assumed);
+  spread(times, as_they_came ? *steps : run::steps_of(times), plan, quantum, assumed);
 }
 
 }  // namespace ovenwright::log

@@ -5,7 +5,10 @@
 #include <algorithm>
 #include <condition_variable>
 #include <cstring>
+#include <map>
+#include <memory>
 #include <mutex>
+#include <optional>
 #include <thread>
 
 #include "core/log/byte_masks.h"
@@ -29,6 +32,8 @@ bool plain_clock(const TimePlan& clock) {
 /// Numbers of a stretch of the table before they are put behind those of the stretches before it.
 struct Piece {
   std::vector<std::vector<double>> times, values;
+  RowReader::Account account;
+  std::size_t from = 0, to = 0;  ///< of shared text
   std::size_t rows = 0;
   std::size_t lines = 0;  ///< of shared text
   bool quoted = false;    ///< a quote stands in it: of no use, a line end may be part of a quoted cell
@@ -40,8 +45,9 @@ struct Piece {
   }
 };
 
-/// Reads a table piece by piece. Threads take pieces of text in turn, at line ends, and put their numbers in place in
-/// the order of the file, so that nothing has to be counted beforehand and no number is moved twice.
+/// Reads a table piece by piece. Threads take pieces of text in turn, at line ends; whoever has read the one that comes
+/// next puts its numbers in place, and those of the pieces behind it that others have read meanwhile. So no thread
+/// waits for another unless it is far ahead, nothing has to be counted beforehand, and no number is moved twice.
 class WideReader {
  public:
   WideReader(RowSource& rows, const Dialect* dialect, const Table& table, const WidePlan& plan, const std::string& file,
@@ -98,7 +104,7 @@ class WideReader {
         reserved.push_back(&array);
       }
     }
-    run::ask_for_large_pages(reserved);
+    pages_.emplace(reserved);
   }
 
   Piece new_piece() const {
@@ -113,9 +119,11 @@ class WideReader {
   // ---- text up to the first piece with a quote, by all threads ----
 
   void share(unsigned threads) {
+    constexpr std::size_t kPiecesForEach = 4;
     const std::size_t length = text_.size() - std::min(text_.size(), table_.first_row.offset);
     const std::size_t most = threads > 0 ? threads : std::max(1U, std::thread::hardware_concurrency());
     const std::size_t workers = std::clamp<std::size_t>(length / kWorthAThread, 1, most);
+    for (std::size_t i = 0; i < kPiecesForEach * workers; ++i) free_.push_back(std::make_unique<Piece>(new_piece()));
     std::vector<std::jthread> others;
     for (std::size_t i = 1; i < workers; ++i) others.emplace_back([this] { work(false); });
     work(true);
@@ -123,46 +131,79 @@ class WideReader {
 
   /// A worker's loop. The caller's own thread reports.
   void work(bool reports) {
-    Piece piece = new_piece();
+    std::unique_lock lock(mutex_);
     while (true) {
-      std::unique_lock lock(mutex_);
-      const std::size_t from = cursor_;
-      if (stopped_ || !take_piece()) return;
-      const std::size_t to = cursor_, ticket = tickets_++;
+      freed_.wait(lock, [this] { return stopped_ || !free_.empty(); });
+      if (stopped_ || quote_met_ || cursor_ >= text_.size()) return;
+      auto piece = std::move(free_.back());  // the one used last, which the processor still holds
+      free_.pop_back();
+      const std::size_t number = taken_++;
+      take_text(*piece);
       lock.unlock();
-      RowReader reader(plan_, piece.times, piece.values);
-      read_text(piece, reader, from, to);
+      pages_->before_row(static_cast<std::size_t>(rows_per_byte() * static_cast<double>(piece->to)));
+      read_text(*piece);
       lock.lock();
-      turn_.wait(lock, [&] { return appended_ == ticket || stopped_; });
-      if (stopped_) return;
-      if (piece.quoted && !quote_met_) {
-        quote_met_ = true;
-        cursor_ = from;
-      }
-      if (!quote_met_) {
-        reader.account.shift(first_line_ - 1);
-        if (plan_.keep_lines)
-          for (std::size_t i = 0; i < piece.rows; ++i) piece.values.back()[i] += static_cast<double>(first_line_ - 1);
-        result_.last_piece = {from, first_line_};
-        append(piece, std::move(reader.account));
-      }
-      ++appended_;
-      if (reports && !quote_met_) report(to);
-      turn_.notify_all();
+      done_.emplace(number, std::move(piece));
+      if (!placing_) place(lock);
+      if (!reports || stopped_ || !progress_) continue;
+      const std::size_t offset = placed_to_, rows = result_.rows;
+      lock.unlock();
+      const bool goes_on = report(offset, rows);
+      lock.lock();
+      if (!goes_on) stop();
     }
   }
 
-  /// Moves the cursor behind the next piece; false where none is left, or a quote was met.
-  bool take_piece() {
-    if (cursor_ >= text_.size() || quote_met_) return false;
+  /// Puts the pieces that come next in place, as far as they are read. Only one thread at a time.
+  void place(std::unique_lock<std::mutex>& lock) {
+    placing_ = true;
+    while (!stopped_ && !done_.empty() && done_.begin()->first == next_) {
+      auto piece = std::move(done_.begin()->second);
+      done_.erase(done_.begin());
+      ++next_;
+      if (piece->quoted && !quote_met_) {
+        quote_met_ = true;
+        cursor_ = piece->from;
+      }
+      if (!quote_met_ && count_text(*piece)) {
+        placed_to_ = piece->to;
+        lock.unlock();
+        put_in_place(*piece);
+        lock.lock();
+      }
+      free_.push_back(std::move(piece));
+      freed_.notify_one();
+    }
+    placing_ = false;
+  }
+
+  /// The same as count(), with lines as those of the file.
+  bool count_text(Piece& piece) {
+    piece.account.shift(first_line_ - 1);
+    if (plan_.keep_lines)
+      for (std::size_t i = 0; i < piece.rows; ++i) piece.values.back()[i] += static_cast<double>(first_line_ - 1);
+    result_.last_piece = {piece.from, first_line_};
+    first_line_ += piece.lines;
+    return count(piece);
+  }
+
+  void stop() {
+    stopped_ = true;
+    freed_.notify_all();
+  }
+
+  /// The next piece of text, and the cursor behind it.
+  void take_text(Piece& piece) {
+    piece.from = cursor_;
     std::size_t to = std::min(text_.size(), cursor_ + kPieceBytes);
     if (to < text_.size()) {
       const auto line_end = text_.find('\n', to);
       to = line_end == std::string_view::npos ? text_.size() : line_end + 1;
     }
-    cursor_ = to;
-    return true;
+    piece.to = cursor_ = to;
   }
+
+  double rows_per_byte() const { return table_.rows / static_cast<double>(std::max<std::size_t>(1, text_.size())); }
 
   std::vector<double*> fast_targets(Piece& piece) const {
     if (dialect_ == nullptr || dialect_->split != Dialect::Split::kDelimiter || dialect_->delimiter == plan_.decimal)
@@ -180,11 +221,12 @@ class WideReader {
   }
 
   /// Lines count from 1 here: those of the pieces before are not known yet.
-  void read_text(Piece& piece, RowReader& reader, std::size_t from, std::size_t to) const {
+  void read_text(Piece& piece) const {
+    const std::size_t from = piece.from, to = piece.to;
+    RowReader reader(plan_, piece.times, piece.values);
     piece.rows = 0;
     piece.quoted = false;
-    const double rows_per_byte = table_.rows / static_cast<double>(std::max<std::size_t>(1, text_.size()));
-    piece.make_room(static_cast<std::size_t>(1.1 * rows_per_byte * static_cast<double>(to - from)) + 64);
+    piece.make_room(static_cast<std::size_t>(1.1 * rows_per_byte() * static_cast<double>(to - from)) + 64);
     FastRows fast(fast_targets(piece), dialect_->delimiter, plan_.decimal);
     TextRows rows(text_, *dialect_);
     Row row;
@@ -216,6 +258,7 @@ class WideReader {
       p = text_.data() + rows.position().offset;
     }
     piece.lines = line - 1;
+    piece.account = std::move(reader.account);
   }
 
   // ---- a grid, or the text from the first quote on ----
@@ -235,29 +278,32 @@ class WideReader {
         more = rows_.next(row);
         if (more && reader.take(row, piece.rows)) ++piece.rows;
       }
-      append(piece, std::move(reader.account));
-      report(rows_.position().offset);
+      piece.account = std::move(reader.account);
+      if (count(piece)) put_in_place(piece);
+      if (!stopped_ && progress_ && !report(rows_.position().offset, result_.rows)) stop();
     }
   }
 
   // ---- both ----
 
-  void append(const Piece& piece, RowReader::Account account) {
-    const std::size_t kept = std::max<std::size_t>(1, plan_.numbers.size());
-    first_line_ += piece.lines;
-    for (const std::size_t at : account.breaks) breaks_.push_back(result_.rows + at);
-    accounts_.push_back(std::move(account));
-    if ((result_.rows + piece.rows) * kept > most_numbers_) {
-      result_.rows += piece.rows;
-      too_many_ = stopped_ = true;
-      return;
-    }
+  /// Adds a piece to what was read; false where that is too much.
+  bool count(Piece& piece) {
+    const std::size_t columns = std::max<std::size_t>(1, plan_.numbers.size());
+    for (const std::size_t at : piece.account.breaks) breaks_.push_back(result_.rows + at);
+    accounts_.push_back(std::move(piece.account));
+    result_.rows += piece.rows;
+    too_many_ = result_.rows * columns > most_numbers_;
+    if (too_many_) stop();
+    return !too_many_;
+  }
+
+  /// The numbers of a piece behind those of the pieces before it.
+  void put_in_place(const Piece& piece) {
     const auto put = [&piece](std::vector<double>& target, const std::vector<double>& from) {
       target.insert(target.end(), from.begin(), from.begin() + static_cast<std::ptrdiff_t>(piece.rows));
     };
     for (std::size_t c = 0; c < piece.times.size(); ++c) put(result_.times[c], piece.times[c]);
     for (std::size_t i = 0; i < piece.values.size(); ++i) put(result_.values[i], piece.values[i]);
-    result_.rows += piece.rows;
   }
 
   /// A few rows behind a gap whose times go back are another table: levels, zones, results.
@@ -280,10 +326,11 @@ class WideReader {
     result_.rows = rows;
   }
 
-  void report(std::size_t offset) {
-    if (!progress_ || stopped_) return;
+  /// False where reading is to stop.
+  bool report(std::size_t offset, std::size_t rows) {
     const double all = text_.empty() ? std::max(1.0, table_.rows) : static_cast<double>(text_.size());
-    if (!progress_(std::min(1.0, static_cast<double>(offset) / all), result_.rows)) cancelled_ = stopped_ = true;
+    cancelled_ = !progress_(std::min(1.0, static_cast<double>(offset) / all), rows);
+    return !cancelled_;
   }
 
   RowSource& rows_;
@@ -295,14 +342,18 @@ class WideReader {
   const Progress& progress_;
   const std::string_view text_;
 
-  std::mutex mutex_;  // guards all below while threads share the text
-  std::condition_variable turn_;
+  std::mutex mutex_;  // guards what follows while threads share the text, but for the arrays: these are the placer's
+  std::condition_variable freed_;
   std::size_t cursor_;
-  std::size_t first_line_;  ///< of the piece that is appended next
-  std::size_t tickets_ = 0, appended_ = 0;
+  std::vector<std::unique_ptr<Piece>> free_;
+  std::map<std::size_t, std::unique_ptr<Piece>> done_;  ///< read, but not in place; by their number
+  std::size_t taken_ = 0, next_ = 0, placed_to_ = 0;
+  bool placing_ = false;
   bool quote_met_ = false;  ///< the text from the cursor on is read row by row
   bool stopped_ = false, cancelled_ = false, too_many_ = false;
+  std::size_t first_line_;  ///< of the piece that comes next
   WideResult result_;
+  std::optional<run::PagesAhead> pages_;
   std::vector<RowReader::Account> accounts_;
   std::vector<std::size_t> breaks_;  ///< rows that a blank or other line stands before
 };

@@ -2,14 +2,15 @@
 
 #include <sys/mman.h>
 
-#include <cstdint>
+#include <algorithm>
 
 namespace ovenwright::run {
 namespace {
 
 constexpr std::uintptr_t kLarge = std::uintptr_t{2} << 20, kSmall = std::uintptr_t{4} << 10;
 
-constexpr int kCollapse = 25;  // MADV_COLLAPSE of Linux 6.1, which the C library's headers may not know yet
+// MADV_COLLAPSE of Linux 6.1 and MADV_POPULATE_WRITE of 5.14, which the C library's headers may not know yet.
+constexpr int kCollapse = 25, kPopulate = 23;
 
 /// Refused, the pages stay small.
 void advise(std::uintptr_t from, std::uintptr_t to, int advice) {
@@ -18,18 +19,30 @@ void advise(std::uintptr_t from, std::uintptr_t to, int advice) {
 
 }  // namespace
 
-void ask_for_large_pages(const std::vector<const std::vector<double>*>& reserved) {
-  const auto begin_of = [](const std::vector<double>& array) { return reinterpret_cast<std::uintptr_t>(array.data()); };
-  const auto large = [](const std::vector<double>& array) { return array.capacity() * sizeof(double) >= kLarge; };
-  // Out to small pages, not in to large ones: arrays lie side by side, and a large page may serve two of them.
+PagesAhead::PagesAhead(const std::vector<const std::vector<double>*>& reserved) {
   for (const auto* array : reserved) {
-    const std::uintptr_t begin = begin_of(*array), end = begin + array->capacity() * sizeof(double);
-    if (large(*array)) advise(begin / kSmall * kSmall, (end + kSmall - 1) / kSmall * kSmall, MADV_HUGEPAGE);
+    const auto begin = reinterpret_cast<std::uintptr_t>(array->data());
+    const std::uintptr_t end = begin + array->capacity() * sizeof(double);
+    if (end - begin < kLarge) continue;
+    // Out to small pages, not in to large ones: arrays lie side by side, and a large page may serve two of them.
+    rooms_.push_back({begin / kSmall * kSmall, (end + kSmall - 1) / kSmall * kSmall});
+    advise(rooms_.back().begin, rooms_.back().end, MADV_HUGEPAGE);
   }
-  // The allocator has written in front of each array, so that a small page is there already.
-  for (const auto* array : reserved) {
-    const std::uintptr_t first = begin_of(*array) / kLarge * kLarge;
-    if (large(*array)) advise(first, first + kLarge, kCollapse);
+}
+
+void PagesAhead::before_row(std::size_t row) noexcept {
+  constexpr double kPagesAhead = 2;
+  const double pages = static_cast<double>(row * sizeof(double)) / static_cast<double>(kLarge) + kPagesAhead;
+  const auto wanted = static_cast<std::size_t>(pages * static_cast<double>(rooms_.size()));
+  while (next_.load(std::memory_order_relaxed) < wanted) {
+    const std::size_t page = next_.fetch_add(1, std::memory_order_relaxed);
+    const Room& room = rooms_[page % rooms_.size()];
+    const std::uintptr_t from = (room.begin / kLarge + page / rooms_.size()) * kLarge, to = from + kLarge;
+    if (from < room.begin) {
+      advise(from, to, kCollapse);  // the allocator has written in front of the array: a small page is there already
+    } else if (from < room.end) {
+      advise(from, std::min(to, room.end), kPopulate);
+    }
   }
 }
 

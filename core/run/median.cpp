@@ -4,7 +4,6 @@
 #include <array>
 #include <cstddef>
 #include <memory>
-#include <optional>
 #include <vector>
 
 namespace ovenwright::run {
@@ -20,10 +19,9 @@ double by_selection(std::span<double> values) {
   return (*middle + *std::max_element(values.begin(), middle)) / 2;
 }
 
-/// Two quantiles of an evenly spread sample, between which the middle should lie, and how many values lie outside.
+/// Two quantiles of an evenly spread sample, between which the middle should lie.
 struct Bracket {
   double low = 0, high = 0;
-  std::size_t below = 0, above = 0;
 };
 
 template <class ValueAt>
@@ -31,31 +29,38 @@ Bracket bracket_of(std::size_t count, const ValueAt& value_at) {
   std::array<double, kSample> sample{};
   for (std::size_t i = 0; i < kSample; ++i) sample[i] = value_at(i * (count / kSample));
   std::ranges::sort(sample);
-  Bracket bracket{sample[kSample / 2 - kBracket], sample[kSample / 2 + kBracket]};
-  for (std::size_t i = 0; i < count; ++i) {
-    const double value = value_at(i);
-    bracket.below += value < bracket.low ? 1 : 0;
-    bracket.above += value > bracket.high ? 1 : 0;
-  }
-  return bracket;
+  return {sample[kSample / 2 - kBracket], sample[kSample / 2 + kBracket]};
 }
 
-/// The median from the few values inside a bracket, which are put where `kept` is, one more than they are; absent where
-/// the middle is not among them (values in an order that fools the sample).
+/// Values on either side of a bracket.
+struct Outside {
+  std::size_t below = 0, above = 0;
+  void count(double value, const Bracket& bracket) {
+    below += value < bracket.low ? 1 : 0;
+    above += value > bracket.high ? 1 : 0;
+  }
+  /// Whether the middle of so many values, or both in the middle, are inside.
+  bool holds_middle(std::size_t all) const { return (all - 1) / 2 >= below && all / 2 < all - above; }
+};
+
+/// Puts the values inside a bracket where `kept` is, one more than they are, and returns how many. Without a branch:
+/// whether a value is kept cannot be guessed.
 template <class ValueAt>
-std::optional<double> by_bracket(std::size_t count, const ValueAt& value_at, const Bracket& bracket, double* kept) {
-  const std::size_t upper = count / 2, lower = count % 2 == 1 ? upper : upper - 1;
-  if (lower < bracket.below || upper >= count - bracket.above) return std::nullopt;
-  std::size_t number = 0;  // kept without a branch: whether a value is kept cannot be guessed
+std::size_t keep_inside(std::size_t count, const ValueAt& value_at, const Bracket& bracket, double* kept) {
+  std::size_t number = 0;
   for (std::size_t i = 0; i < count; ++i) {
     const double value = value_at(i);
     kept[number] = value;
     number += static_cast<std::size_t>(value >= bracket.low) & static_cast<std::size_t>(value <= bracket.high);
   }
-  const std::span between(kept, number);
-  const auto at = between.begin() + static_cast<std::ptrdiff_t>(upper - bracket.below);
-  std::nth_element(between.begin(), at, between.end());
-  return lower == upper ? *at : (*at + *std::max_element(between.begin(), at)) / 2;
+  return number;
+}
+
+/// The median of so many values, of which those inside a bracket are kept.
+double median_of_kept(std::span<double> kept, std::size_t below, std::size_t all) {
+  const auto at = kept.begin() + static_cast<std::ptrdiff_t>(all / 2 - below);
+  std::nth_element(kept.begin(), at, kept.end());
+  return all % 2 == 1 ? *at : (*at + *std::max_element(kept.begin(), at)) / 2;
 }
 
 }  // namespace
@@ -64,8 +69,12 @@ double median(std::span<double> values) {
   if (values.empty()) return 0;
   if (values.size() < kLarge) return by_selection(values);
   const auto value_at = [values](std::size_t i) { return values[i]; };
-  const auto quick = by_bracket(values.size(), value_at, bracket_of(values.size(), value_at), values.data());
-  return quick ? *quick : by_selection(values);
+  const Bracket bracket = bracket_of(values.size(), value_at);
+  Outside outside;
+  for (const double value : values) outside.count(value, bracket);
+  if (!outside.holds_middle(values.size())) return by_selection(values);  // an order that fools the sample
+  const std::size_t kept = keep_inside(values.size(), value_at, bracket, values.data());
+  return median_of_kept(values.first(kept), outside.below, values.size());
 }
 
 double median_difference(std::span<const double> values) {
@@ -74,8 +83,18 @@ double median_difference(std::span<const double> values) {
   const auto value_at = [values](std::size_t i) { return values[i + 1] - values[i]; };
   if (count >= kLarge) {
     const Bracket bracket = bracket_of(count, value_at);
-    const auto kept = std::make_unique_for_overwrite<double[]>(count - bracket.below - bracket.above + 1);
-    if (const auto quick = by_bracket(count, value_at, bracket, kept.get())) return *quick;
+    Outside outside;
+    // Room for all, of which only what is kept is touched; so one pass will do.
+    const auto room = std::make_unique_for_overwrite<double[]>(count + 1);
+    const std::size_t kept = keep_inside(
+        count,
+        [&](std::size_t i) {
+          const double value = value_at(i);
+          outside.count(value, bracket);
+          return value;
+        },
+        bracket, room.get());
+    if (outside.holds_middle(count)) return median_of_kept({room.get(), kept}, outside.below, count);
   }
   std::vector<double> differences(count);
   for (std::size_t i = 0; i < count; ++i) differences[i] = value_at(i);

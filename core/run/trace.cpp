@@ -2,8 +2,11 @@
 
 #include <algorithm>
 #include <array>
+#include <cassert>
 #include <cmath>
+#include <cstdint>
 #include <limits>
+#include <optional>
 #include <string>
 
 #include "core/run/median.h"
@@ -24,61 +27,95 @@ bool all_finite(const std::vector<double>& values) {
   return std::ranges::none_of(sums, [](double sum) { return std::isnan(sum); });
 }
 
-/// Finite and strictly increasing: what lies between two finite times is finite.
-bool runs_forward(const std::vector<double>& time_s) {
-  if (time_s.empty()) return true;
-  std::size_t not_later = 0;
-  for (std::size_t i = 1; i < time_s.size(); ++i) not_later += time_s[i] > time_s[i - 1] ? 0 : 1;
-  return not_later == 0 && std::isfinite(time_s.front()) && std::isfinite(time_s.back());
+Error bad_argument(std::string message) { return {ErrorCode::kBadArgument, std::move(message), {}, {}, {}}; }
+
+/// Why these are no trace, but for temperatures that are not finite.
+std::optional<Error> misfit(const std::shared_ptr<const Clock>& clock, const std::vector<double>& temperature_C) {
+  if (!clock || clock->size() != temperature_C.size()) return bad_argument("times and temperatures differ in number");
+  if (temperature_C.size() < 3)
+    return bad_argument("a trace needs at least 3 samples, found " + std::to_string(temperature_C.size()));
+  return std::nullopt;
 }
 
 }  // namespace
 
-Clock::Clock(std::vector<double> time_s) : time_s_(std::move(time_s)) {
-  if (time_s_.size() < 2) return;
-  // Two of each beside each other, so that none waits for the one before it.
-  std::array<double, 2> shortest{}, longest{};
-  shortest.fill(time_s_[1] - time_s_[0]);
-  longest = shortest;
-  for (std::size_t i = 1; i < time_s_.size(); ++i) {
-    const double interval = time_s_[i] - time_s_[i - 1];
-    shortest[i % 2] = std::min(shortest[i % 2], interval);
-    longest[i % 2] = std::max(longest[i % 2], interval);
+/// The intervals between neighbouring times.
+struct Clock::Intervals {
+  double shortest_s = 0, longest_s = 0;
+  bool forward = true;  ///< all above zero and finite
+
+  explicit Intervals(const std::vector<double>& t) {
+    if (t.empty()) return;
+    forward = std::isfinite(t.front()) && std::isfinite(t.back());  // what lies between two finite times is finite
+    if (t.size() < 2) return;
+    // Some of each beside each other, so that none waits for the one before it.
+    constexpr std::size_t kLanes = 4, kAhead = 512;
+    std::array<double, kLanes> shortest{}, longest{};
+    std::array<std::uint64_t, kLanes> later{};
+    shortest.fill(t[1] - t[0]);
+    longest = shortest;
+    const auto look = [&](std::size_t lane, std::size_t i) {
+      const double interval = t[i] - t[i - 1];
+      shortest[lane] = interval < shortest[lane] ? interval : shortest[lane];
+      longest[lane] = interval > longest[lane] ? interval : longest[lane];
+      later[lane] += t[i] > t[i - 1] ? 1U : 0U;
+    };
+    std::size_t i = 1;
+    for (; i + kLanes <= t.size(); i += kLanes) {
+      __builtin_prefetch(t.data() + i + kAhead);
+      for (std::size_t lane = 0; lane < kLanes; ++lane) look(lane, i + lane);
+    }
+    for (; i < t.size(); ++i) look(0, i);
+    shortest_s = std::ranges::min(shortest);
+    longest_s = std::ranges::max(longest);
+    forward = forward && later[0] + later[1] + later[2] + later[3] + 1 == t.size();
   }
-  shortest_interval_s_ = std::min(shortest[0], shortest[1]);
-  longest_interval_s_ = std::max(longest[0], longest[1]);
-  median_interval_s_ = median_difference(time_s_);
-}
+};
+
+Clock::Clock(std::shared_ptr<const std::vector<double>> time_s, const Intervals& intervals)
+    : time_s_(std::move(time_s)),
+      median_interval_s_(median_difference(*time_s_)),
+      shortest_interval_s_(intervals.shortest_s),
+      longest_interval_s_(intervals.longest_s) {}
 
 std::size_t Clock::rows_in(double span_s) const noexcept {
   const double rows = span_s / median_interval_s_;
   if (!(rows >= 1)) return 1;
-  const auto all = static_cast<double>(time_s_.size());
-  return rows < all ? static_cast<std::size_t>(rows) : time_s_.size();
+  return rows < static_cast<double>(size()) ? static_cast<std::size_t>(rows) : size();
 }
 
 Result<std::shared_ptr<const Clock>> Clock::make(std::vector<double> time_s) {
-  if (!runs_forward(time_s)) {
+  return make_sharing(std::make_shared<const std::vector<double>>(std::move(time_s)));
+}
+
+Result<std::shared_ptr<const Clock>> Clock::make_sharing(std::shared_ptr<const std::vector<double>> time_s) {
+  assert(time_s);
+  const std::vector<double>& t = *time_s;
+  const Intervals intervals(t);
+  if (!intervals.forward) {
     std::size_t i = 0;
-    while (std::isfinite(time_s[i]) && (i == 0 || time_s[i] > time_s[i - 1])) ++i;
+    while (std::isfinite(t[i]) && (i == 0 || t[i] > t[i - 1])) ++i;
     return Error{ErrorCode::kBadArgument,
                  "sample " + std::to_string(i + 1) + " is not later than the one before it",
                  {},
                  {},
                  {}};
   }
-  return std::shared_ptr<const Clock>(new Clock(std::move(time_s)));
+  return std::shared_ptr<const Clock>(new Clock(std::move(time_s), intervals));
 }
 
 Result<Trace> Trace::make(std::shared_ptr<const Clock> clock, std::vector<double> temperature_C) {
-  const auto fail = [](std::string message) { return Error{ErrorCode::kBadArgument, std::move(message), {}, {}, {}}; };
-  if (!clock || clock->size() != temperature_C.size()) return fail("times and temperatures differ in number");
-  if (temperature_C.size() < 3)
-    return fail("a trace needs at least 3 samples, found " + std::to_string(temperature_C.size()));
+  if (auto error = misfit(clock, temperature_C)) return *error;
   if (!all_finite(temperature_C)) {
     const auto bad = std::ranges::find_if_not(temperature_C, [](double value) { return std::isfinite(value); });
-    return fail("temperature " + std::to_string(bad - temperature_C.begin() + 1) + " is not a number");
+    return bad_argument("temperature " + std::to_string(bad - temperature_C.begin() + 1) + " is not a number");
   }
+  return Trace(std::move(clock), std::move(temperature_C));
+}
+
+Result<Trace> Trace::make_of_finite(std::shared_ptr<const Clock> clock, std::vector<double> temperature_C) {
+  assert(all_finite(temperature_C));
+  if (auto error = misfit(clock, temperature_C)) return *error;
   return Trace(std::move(clock), std::move(temperature_C));
 }
 

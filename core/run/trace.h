@@ -12,8 +12,10 @@ class Clock {
  public:
   /// Errors: kBadArgument where a time is not finite or not later than the one before it (the message gives the index).
   static Result<std::shared_ptr<const Clock>> make(std::vector<double> time_s);
-  std::span<const double> time_s() const noexcept { return time_s_; }
-  std::size_t size() const noexcept { return time_s_.size(); }
+  /// The same of times that others hold too: they are not copied. Never null.
+  static Result<std::shared_ptr<const Clock>> make_sharing(std::shared_ptr<const std::vector<double>> time_s);
+  std::span<const double> time_s() const noexcept { return *time_s_; }
+  std::size_t size() const noexcept { return time_s_->size(); }
   /// The median interval between neighbouring samples, h of the measures; 0 with fewer than two samples.
   double median_interval_s() const noexcept { return median_interval_s_; }
   /// The shortest and the longest interval; 0 with fewer than two samples.
@@ -23,8 +25,9 @@ class Clock {
   std::size_t rows_in(double span_s) const noexcept;
 
  private:
-  explicit Clock(std::vector<double> time_s);
-  std::vector<double> time_s_;
+  struct Intervals;
+  Clock(std::shared_ptr<const std::vector<double>> time_s, const Intervals& intervals);
+  std::shared_ptr<const std::vector<double>> time_s_;
   double median_interval_s_ = 0, shortest_interval_s_ = 0, longest_interval_s_ = 0;
 };
 
@@ -34,6 +37,8 @@ class Trace {
  public:
   /// Errors: kBadArgument where the lengths differ, there are fewer than 3 samples, or a temperature is not finite.
   static Result<Trace> make(std::shared_ptr<const Clock> clock, std::vector<double> temperature_C);
+  /// The same without looking at each temperature once more: the caller has, and all are finite.
+  static Result<Trace> make_of_finite(std::shared_ptr<const Clock> clock, std::vector<double> temperature_C);
   std::span<const double> time_s() const noexcept { return clock_->time_s(); }
   std::span<const double> temperature_C() const noexcept { return temperature_C_; }
   std::size_t size() const noexcept { return temperature_C_.size(); }

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 #include <utility>
 #include <vector>
 
@@ -19,21 +20,25 @@ namespace {
 using testing::ElementsAre;
 using testing::IsEmpty;
 
+std::shared_ptr<const std::vector<double>> shared(std::vector<double> times) {
+  return std::make_shared<const std::vector<double>>(std::move(times));
+}
+
 // Expected values in this file: by hand.
 std::vector<double> ordered(const std::vector<double>& time_s) {
-  const auto rows = order_rows(time_s);
+  const auto rows = order_rows(shared(time_s));
   return {rows.clock->time_s().begin(), rows.clock->time_s().end()};
 }
 
 TEST(CleanRows, TimesInOrderAreLeftAlone) {
-  const auto rows = order_rows(std::vector<double>{0, 1, 2, 3});
+  const auto rows = order_rows(shared({0, 1, 2, 3}));
   EXPECT_FALSE(rows.kept);
   EXPECT_THAT(rows.faults, IsEmpty());
   EXPECT_EQ(rows.clock->size(), 4U);
 }
 
 TEST(CleanRows, RepeatedTimesLeaveTheFirst) {
-  const auto rows = order_rows(std::vector<double>{0, 1, 1, 1, 2});
+  const auto rows = order_rows(shared({0, 1, 1, 1, 2}));
   ASSERT_TRUE(rows.kept);
   EXPECT_THAT(*rows.kept, ElementsAre(0, 1, 4));
   ASSERT_EQ(rows.faults.size(), 1U);
@@ -96,9 +101,9 @@ TEST(CleanRows, AClockThatIsPutRightIsFollowed) {
 }
 
 TEST(CleanRows, NoUsableTimeGivesAnEmptyClock) {
-  EXPECT_EQ(order_rows(std::vector<double>{NAN, NAN}).clock->size(), 0U);
-  EXPECT_EQ(order_rows(std::vector<double>{}).clock->size(), 0U);
-  EXPECT_EQ(order_rows(std::vector<double>{7, 7, 7}).clock->size(), 1U);
+  EXPECT_EQ(order_rows(shared({NAN, NAN})).clock->size(), 0U);
+  EXPECT_EQ(order_rows(shared({})).clock->size(), 0U);
+  EXPECT_EQ(order_rows(shared({7, 7, 7})).clock->size(), 1U);
 }
 
 TEST(CleanRows, NothingUsableIsAnError) {

@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <memory>
+#include <vector>
 
 namespace ovenwright::run {
 namespace {
@@ -25,6 +27,26 @@ TEST(Clock, RowsInASpanStayBetweenOneAndAll) {
   EXPECT_EQ((*coarse)->rows_in(0.1), 1U);
   EXPECT_EQ((*coarse)->rows_in(1e30), 5U);
   EXPECT_EQ((*noise)->rows_in(2), 4U);
+}
+
+// Source: algebra, at every place of a lane and of what is left behind the last full one.
+TEST(Clock, SeesTheShortestAndLongestIntervalWhereverItIs) {
+  for (std::size_t at = 1; at < 11; ++at) {
+    std::vector<double> times{0};
+    for (std::size_t i = 1; i < 12; ++i) times.push_back(times.back() + (i == at ? 0.25 : i == at + 1 ? 5 : 1));
+    const auto shared = std::make_shared<const std::vector<double>>(times);
+    const auto clock = Clock::make_sharing(shared);
+    ASSERT_TRUE(clock) << clock.error().message;
+    EXPECT_EQ((*clock)->time_s().data(), shared->data());
+    EXPECT_EQ((*clock)->shortest_interval_s(), 0.25) << at;
+    EXPECT_EQ((*clock)->longest_interval_s(), 5) << at;
+    times[at] = times[at - 1];
+    EXPECT_FALSE(Clock::make(times)) << at;
+    times[at] = NAN;
+    EXPECT_FALSE(Clock::make(times)) << at;
+  }
+  EXPECT_FALSE(Clock::make({0, 1, INFINITY}));
+  EXPECT_FALSE(Clock::make({-INFINITY, 1, 2}));
 }
 
 TEST(Clock, RefusesTimesThatStandStillOrRunBack) {

@@ -31,7 +31,7 @@ ExitStatus run(const PredictOptions& options) {
   if (!learned->model.report.usable) {  // says why, and predicts nothing
     const auto status = fail({ErrorCode::kUndetermined, learned->model.report.message, {}, {}, {}});
     if (options.common.format == Format::kText) return status;
-    return write_output(options.common, report::predict_json(*learned, {}, false), status);
+    return write_output(options.common, report::predict_json(*learned, {}, list->oven, *recipe, false), status);
   }
 
   const tune::Forecaster forecaster(learned->model, learned->subject(learned->runs.back().board_index));
@@ -48,7 +48,7 @@ ExitStatus run(const PredictOptions& options) {
   if (options.common.quiet && options.common.format == Format::kText)
     return write_output(options.common, judged ? forecast.judgement.sentence.text + "\n" : std::string{}, status);
   return write_output(options.common,
-                      options.common.format == Format::kJson ? report::predict_json(*learned, forecast, judged)
+                      options.common.format == Format::kJson ? report::predict_json(*learned, forecast, list->oven, *recipe, judged)
                                                              : report::predict_text(*learned, forecast, judged),
                       status);
 }

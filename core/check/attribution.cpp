@@ -21,6 +21,7 @@ constexpr double kMove_C = 3;                      // a usual change, far above 
 constexpr double kSpeedLikeDegree_mm_per_min = 3;  // as in the search for recipes
 constexpr double kThinned_s = 0.5;                 // the model itself steps 1 s
 constexpr double kBefore_s = 20, kAfter_s = 60;    // kept of the log around the way through the oven
+constexpr double kMeaned_s = 2;                    // before and behind, so that a logger's steps do not show
 constexpr double kThousand = 1000;
 constexpr double kSidesTold = 0.5;      // of the prior spread left
 constexpr double kUnsetCooling_C = 50;  // what the model takes for a cooling zone without a setpoint
@@ -50,9 +51,19 @@ run::Run thinned(const run::Run& run, const measure::Place& place) {
       const double first_s = std::max(trace.time_s().front(), from_s), last_s = std::min(trace.time_s().back(), to_s);
       const double step_s = std::max(trace.median_interval_s(), kThinned_s);
       std::vector<double> time_s, temperature_C;
+      const auto around = static_cast<int>(kMeaned_s / step_s);
       for (double t = first_s; t <= last_s; t = first_s + step_s * static_cast<double>(time_s.size())) {
+        double sum = 0;
+        int n = 0;
+        for (int i = -around; i <= around; ++i) {
+          const double at_s = t + i * step_s;
+          if (at_s < trace.time_s().front() || at_s > trace.time_s().back()) continue;
+          const int weight = around + 1 - std::abs(i);
+          sum += weight * trace.at(at_s);
+          n += weight;
+        }
         time_s.push_back(t);
-        temperature_C.push_back(trace.at(t));
+        temperature_C.push_back(sum / n);
       }
       const auto samples = time_s.size();
       if (auto clock = run::Clock::make(std::move(time_s)))

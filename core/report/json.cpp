@@ -33,17 +33,6 @@ class Lines {
 
 const files::Identity* identity_of(const auto& profile) { return profile ? &profile->identity : nullptr; }
 
-Json windows_part(const judge::Judgement& judgement) {
-  Json windows = Json::array();
-  for (const auto& window : judgement.windows) {
-    Json part = identity_part(&window.identity);
-    part["decision_rule"] = window.decision_rule == window::DecisionRule::kGuarded ? "guarded" : "simple";
-    part["assumed"] = judgement.window_assumed;
-    windows.push_back(std::move(part));
-  }
-  return windows;
-}
-
 std::vector<std::string> warnings_of(const log::Reading& reading, const judge::Judgement& judgement) {
   std::vector<std::string> warnings;
   for (const auto& warning : reading.warnings) warnings.push_back(warning.text());

@@ -75,6 +75,17 @@ Json identity_part(const files::Identity* identity) {
   return {{"name", identity->name}, {"revision", text_or_null(identity->revision)}, {"sha256", identity->sha256}};
 }
 
+Json windows_part(const judge::Judgement& judgement) {
+  Json windows = Json::array();
+  for (const auto& window : judgement.windows) {
+    Json part = identity_part(&window.identity);
+    part["decision_rule"] = window.decision_rule == window::DecisionRule::kGuarded ? "guarded" : "simple";
+    part["assumed"] = judgement.window_assumed;
+    windows.push_back(std::move(part));
+  }
+  return windows;
+}
+
 Json traces_part(const run::Run& run, const board::Board* board) {
   Json traces = Json::array();
   for (const auto& channel : run.channels) {

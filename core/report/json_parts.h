@@ -19,6 +19,8 @@ namespace ovenwright::report {
 nlohmann::ordered_json log_part(const log::Reading& reading, const run::Run& run);
 nlohmann::ordered_json entry_part(const std::optional<oven::Entry>& entry);
 nlohmann::ordered_json identity_part(const files::Identity* identity);  ///< null for null
+/// Name, revision, digest, decision rule and `assumed` of each window.
+nlohmann::ordered_json windows_part(const judge::Judgement& judgement);
 nlohmann::ordered_json traces_part(const run::Run& run, const board::Board* board);
 nlohmann::ordered_json parameters_part(const measure::Definition& definition);
 nlohmann::ordered_json number_part(const std::optional<double>& value);

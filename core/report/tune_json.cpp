@@ -30,21 +30,47 @@ Json fit_part(const heat::FitReport& fit) {
           {"traces", traces}};
 }
 
-Json forecast_part(const tune::Forecast& forecast) {
-  const auto& judgement = forecast.judgement;
+/// Results of a forecast from the i-th of all to before the end-th, in the order of judgement.all.
+Json results_part(const tune::Forecast& forecast, std::size_t i, std::size_t end) {
   Json results = Json::array();
-  for (std::size_t i = 0; i < judgement.all_size(); ++i) {
-    Json part = outcome_part(judgement.all(i), judgement);
+  for (; i < end; ++i) {
+    Json part = outcome_part(forecast.judgement.all(i), forecast.judgement);
     part["prediction_half_width"] = i < forecast.half_width.size() ? Json(forecast.half_width[i]) : Json(nullptr);
     results.push_back(std::move(part));
   }
+  return results;
+}
+
+Json forecast_part(const tune::Forecast& forecast) {
+  const auto& judgement = forecast.judgement;
   return {{"verdict", judge::verdict_name(judgement.verdict)},
           {"margin", number_part(judgement.margin)},
           {"margin_uncertainty", number_part(forecast.margin_uncertainty)},
           {"pass_probability", number_part(forecast.pass_probability)},
           {"inside_probability", number_part(forecast.inside_probability)},
           {"sentence", judgement.sentence.text},
-          {"results", results}};
+          {"results", results_part(forecast, 0, judgement.all_size())}};
+}
+
+/// A predicted run as a run of the check report.
+Json judged_part(const tune::Learned& learned, const tune::Forecast& forecast, const oven::Oven& oven,
+                 const oven::Recipe& recipe) {
+  const auto& judgement = forecast.judgement;
+  const auto& last = learned.runs.back();
+  const auto* board = last.source.board ? &*last.source.board : nullptr;
+  Json part = {{"log", log_part(last.reading, forecast.run)},
+               {"entry", entry_part(last.entry)},
+               {"board", identity_part(board != nullptr ? &board->identity : nullptr)},
+               {"oven", identity_part(&oven.identity)},
+               {"recipe", identity_part(&recipe.identity)},
+               {"traces", traces_part(forecast.run, board)},
+               {"windows", windows_part(judgement)}};
+  part.update(forecast_part(forecast));
+  const std::size_t of_traces = judgement.results.size();
+  part["results"] = results_part(forecast, 0, of_traces);
+  part["board_results"] = results_part(forecast, of_traces, judgement.all_size());
+  part["warnings"] = judgement.warnings;
+  return part;
 }
 
 Json recipe_part(const oven::Recipe& recipe) {
@@ -136,7 +162,8 @@ Json groups_part(const tune::Learned& learned, const tune::Report& report) {
 
 }  // namespace
 
-std::string predict_json(const tune::Learned& learned, const tune::Forecast& forecast, bool judged) {
+std::string predict_json(const tune::Learned& learned, const tune::Forecast& forecast, const oven::Oven& oven,
+                         const oven::Recipe& recipe, bool judged) {
   Json traces = Json::array();
   for (std::size_t c = 0; c < forecast.run.channels.size(); ++c) {
     const auto& channel = forecast.run.channels[c];
@@ -150,7 +177,7 @@ std::string predict_json(const tune::Learned& learned, const tune::Forecast& for
                  {"program", std::string{"ovenwright "} + kVersion},
                  {"fit", fit_part(learned.model.report)},
                  {"traces", traces},
-                 {"judged", judged ? forecast_part(forecast) : Json(nullptr)},
+                 {"judged", judged ? judged_part(learned, forecast, oven, recipe) : Json(nullptr)},
                  {"caution", tune::kCaution}}) +
          "\n";
 }

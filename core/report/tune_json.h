@@ -11,8 +11,11 @@
 
 namespace ovenwright::report {
 
-/// ovenwright.predict/1: the fit, the predicted traces with their band, and with a window how they are judged.
-std::string predict_json(const tune::Learned& learned, const tune::Forecast& forecast, bool judged);
+/// ovenwright.predict/1: the fit, the predicted traces with their band, and with windows how they are judged, as a run
+/// of ovenwright.check/1 with the prediction's error beside. `log` there is the last run's, whose channels and entry the
+/// prediction has; `recipe` is the one predicted.
+std::string predict_json(const tune::Learned& learned, const tune::Forecast& forecast, const oven::Oven& oven,
+                         const oven::Recipe& recipe, bool judged);
 /// How the boards were judged as measured: the worst of them.
 struct Present {
   judge::Judgement judgement;

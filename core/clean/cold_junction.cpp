@@ -16,7 +16,8 @@ namespace {
 
 constexpr double kLeast_C = 1.5, kSigmas = 6, kAlike = 0.25, kOneSigmas = 3, kBends = 2, kBend_C_per_s2 = 0.5,
                  kEased = 0.2;
-constexpr double kWorthALook = 1 - 1e-9;  // what rounding may make of a bound
+constexpr double kWorthALook = 1 - 1e-9;                               // what rounding may make of a bound
+constexpr double kWaveStep_C = 40, kWaveRise_s = 2, kWaveNear_s = 15;  // as solder takes joints up, no reference does
 constexpr std::size_t kSlopeSamples = 4;  // intervals before and behind from which the trend is taken
 
 struct Step {
@@ -124,6 +125,21 @@ bool alike(const Steps& steps, const std::vector<double>& noise) {
   return true;
 }
 
+/// Whether a wave takes one of the traces up near a moment: joints in a row across the belt touch it all at once.
+bool wave_near(const std::vector<run::Channel*>& channels, double time_s) {
+  return std::ranges::any_of(channels, [&](const run::Channel* channel) {
+    const auto t = channel->trace->time_s();
+    const auto T = channel->trace->temperature_C();
+    auto from = static_cast<std::size_t>(std::ranges::lower_bound(t, time_s - kWaveNear_s) - t.begin());
+    for (std::size_t k = from; k < t.size() && t[k] <= time_s + kWaveNear_s; ++k) {
+      while (t[k] - t[from] > std::max(kWaveRise_s, channel->trace->median_interval_s())) ++from;
+      for (std::size_t i = from; i < k; ++i)
+        if (T[k] - T[i] > kWaveStep_C) return true;
+    }
+    return false;
+  });
+}
+
 }  // namespace
 
 void flag_cold_junction_steps(run::Run& run, unsigned threads) {
@@ -142,7 +158,7 @@ void flag_cold_junction_steps(run::Run& run, unsigned threads) {
     if (noise.empty())
       for (const auto* channel : channels)
         noise.push_back(run::noise_C(channel->trace->time_s(), channel->trace->temperature_C()));
-    if (!alike(*steps, noise)) continue;
+    if (!alike(*steps, noise) || wave_near(channels, t[i])) continue;
     const double middle = steps->middle_C;
     auto text = std::to_string(middle);
     text.resize(text.find('.') + 2);

@@ -251,6 +251,27 @@ TEST(CleanFaults, ContactsWithAWaveAreNoSpikes) {
   }
 }
 
+// Joints in a row across the belt touch two waves, 3 s apart, all at once.
+TEST(CleanFaults, JointsThatTouchAWaveTogetherAreNoStepOfTheColdJunction) {
+  for (const double interval_s : {0.1, 0.2, 0.25, 0.5, 1.0, 2.0}) {
+    MadeLog log(interval_s, 200);
+    for (std::size_t k = 0; k < 4; ++k) {
+      double T = 110;
+      for (std::size_t i = 0; i < log.time_s.size(); ++i) {
+        const double t = log.time_s[i];
+        if (t < 100)
+          T = 25 + 85 * (1 - std::exp(-t / 40));
+        else if (t < 101 || (t > 104 && t < 107))
+          T += (255 - static_cast<double>(k) - T) * (1 - std::exp(-interval_s / 0.6));
+        else
+          T += (110 - T) * (1 - std::exp(-interval_s / 13));
+        log.temperature_C[k][i] = std::round(T * 10) / 10;
+      }
+    }
+    EXPECT_THAT(faults_of(cleaned(log)[0]), IsEmpty()) << "at " << interval_s << " s";
+  }
+}
+
 TEST(CleanFaults, StuckDigitsAreFlaggedAndLeftIn) {
   MadeLog log;
   const double stands = log.temperature_C[2][log.row(60)];
@@ -306,6 +327,10 @@ TEST(CleanFaults, AStepOfTheColdJunctionIsFlaggedOnEveryTrace) {
     for (std::size_t i = log.row(110); i < T.size(); ++i) T[i] += 3;
   const auto faults = faults_of(cleaned(log)[0]);
   ASSERT_EQ(faults.size(), 4U);
+  MadeLog far;  // a reference that fails by the room's temperature
+  for (auto& T : far.temperature_C)
+    for (std::size_t i = far.row(110); i < T.size(); ++i) T[i] -= 25;
+  EXPECT_EQ(faults_of(cleaned(far)[0]).size(), 4U);
   for (std::size_t k = 0; k < 4; ++k) EXPECT_THAT(faults[k], testing::HasSubstr("cold-junction step 109"));
   MadeLog one;
   for (std::size_t i = one.row(110); i < one.time_s.size(); ++i) one.temperature_C[0][i] += 3;

@@ -1,8 +1,6 @@
 #include <QSysInfo>
 #include <algorithm>
-#include <atomic>
 #include <map>
-#include <thread>
 
 #include "app/archive/archive_data.h"
 #include "app/archive/body.h"
@@ -10,6 +8,7 @@
 #include "app/archive/repeated.h"
 #include "app/archive/store.h"
 #include "core/files/digest.h"
+#include "core/units/parallel.h"
 
 namespace ovenwright::archive {
 namespace {
@@ -74,16 +73,9 @@ std::map<std::string, PackedContent> packedContents(const std::vector<const NewR
       if (fresh) work.emplace_back(file->bytes.get(), &at->second);
     }
   }
-  std::atomic<std::size_t> next = 0;
-  const auto pack = [&work, &next] {
-    for (std::size_t i = next++; i < work.size(); i = next++) {
-      *work[i].second = {work[i].first->size(), packed(*work[i].first, Effort::kSmall)};
-    }
-  };
-  std::vector<std::jthread> threads;
-  const std::size_t workers = std::min<std::size_t>(std::thread::hardware_concurrency(), work.size());
-  for (std::size_t i = 1; i < workers; ++i) threads.emplace_back(pack);
-  pack();
+  for_each_index(work.size(), all_cores(), [&work](std::size_t i) {
+    *work[i].second = {work[i].first->size(), packed(*work[i].first, Effort::kSmall)};
+  });
   return all;
 }
 

@@ -1,8 +1,6 @@
 // archive add, judge and release: what writes.
 #include <algorithm>
-#include <atomic>
 #include <functional>
-#include <thread>
 
 #include "app/archive/keep.h"
 #include "app/command/archive_open.h"
@@ -10,6 +8,7 @@
 #include "app/command/commands.h"
 #include "app/command/inputs.h"
 #include "app/command/output.h"
+#include "core/units/parallel.h"
 
 namespace ovenwright::command {
 namespace {
@@ -69,15 +68,7 @@ using Runs = Result<std::vector<archive::NewRun>>;
 /// Does `judge` for numbers 0 to count − 1, on all cores.
 std::vector<Runs> on_all_cores(std::size_t count, const std::function<Runs(std::size_t)>& judge) {
   std::vector<Runs> all(count, Runs{std::vector<archive::NewRun>{}});
-  std::atomic<std::size_t> next = 0;
-  const auto work = [&] {
-    for (std::size_t i = next++; i < count; i = next++) all[i] = judge(i);
-  };
-  std::vector<std::jthread> threads;
-  const std::size_t workers = std::min<std::size_t>(std::max(1U, std::thread::hardware_concurrency()), count);
-  for (std::size_t i = 1; i < workers; ++i) threads.emplace_back(work);
-  work();
-  threads.clear();
+  for_each_index(count, all_cores(), [&](std::size_t i) { all[i] = judge(i); });
   return all;
 }
 

@@ -1,7 +1,5 @@
 #include <algorithm>
-#include <atomic>
 #include <string>
-#include <thread>
 #include <vector>
 
 #include "app/command/commands.h"
@@ -10,6 +8,7 @@
 #include "core/check/check.h"
 #include "core/report/json.h"
 #include "core/report/text.h"
+#include "core/units/parallel.h"
 
 namespace ovenwright::command {
 namespace {
@@ -47,17 +46,8 @@ Answer answer(const std::string& log, const check::Request& request, const Check
 /// Judges every log, on all cores where there are several; the answers stand in the order of the logs.
 std::vector<Answer> answers(check::Request& request, const CheckOptions& options) {
   std::vector<Answer> all(options.logs.size());
-  const std::size_t cores = std::max(1U, std::thread::hardware_concurrency());
-  const std::size_t workers = std::min(cores, all.size());
-  if (workers > 1) request.log.threads = 1;
-  std::atomic<std::size_t> next = 0;
-  const auto work = [&] {
-    for (std::size_t i = next++; i < all.size(); i = next++) all[i] = answer(options.logs[i], request, options);
-  };
-  std::vector<std::jthread> threads;
-  for (std::size_t i = 1; i < workers; ++i) threads.emplace_back(work);
-  work();
-  threads.clear();
+  if (all_cores() > 1 && all.size() > 1) request.log.threads = 1;
+  for_each_index(all.size(), all_cores(), [&](std::size_t i) { all[i] = answer(options.logs[i], request, options); });
   return all;
 }
 

@@ -6,6 +6,7 @@
 #include "core/judge/fitting_window.h"
 #include "core/judge/judge.h"
 #include "core/judge/sentence.h"
+#include "core/units/memory.h"
 #include "core/window/window_file.h"
 
 namespace ovenwright::check {
@@ -31,15 +32,7 @@ void name_better_window(const run::Run& run, const board::Board* board, judge::J
   if (!judgement.better_window.empty()) judgement.sentence = judge::compose(judgement);
 }
 
-}  // namespace
-
-Result<CheckedLog> check(const std::string& path, const Request& request) {
-  auto reading = log::read(path, request.log);
-  if (!reading) return reading.error();
-  return check(*std::move(reading), request);
-}
-
-Result<CheckedLog> check(log::Reading reading, const Request& request) {
+Result<CheckedLog> checked_log(log::Reading reading, const Request& request) {
   Setting setting = setting_of(request);
   setting.keep_spikes = request.keep_spikes;
   auto runs = passes(reading, setting, request.run);
@@ -60,6 +53,19 @@ Result<CheckedLog> check(log::Reading reading, const Request& request) {
     checked.runs.push_back({std::move(run), place ? std::optional{place->entry} : std::nullopt, std::move(judgement)});
   }
   return checked;
+}
+
+}  // namespace
+
+Result<CheckedLog> check(const std::string& path, const Request& request) {
+  auto reading = log::read(path, request.log);
+  if (!reading) return reading.error();
+  return check(*std::move(reading), request);
+}
+
+Result<CheckedLog> check(log::Reading reading, const Request& request) {
+  const std::string file = reading.file.file;
+  return within_memory(file, [&] { return checked_log(std::move(reading), request); });
 }
 
 }  // namespace ovenwright::check

@@ -11,7 +11,6 @@
 #include <string>
 #include <utility>
 
-#include "core/clean/parallel.h"
 #include "core/clean/passes.h"
 #include "core/clean/readings.h"
 #include "core/clean/rows.h"
@@ -19,6 +18,7 @@
 #include "core/clean/suspects.h"
 #include "core/clean/track.h"
 #include "core/run/steps.h"
+#include "core/units/parallel.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::clean {
@@ -28,6 +28,13 @@ using run::RawChannel;
 
 constexpr double kShortGap_s = 3;
 constexpr std::size_t kShortGapSamples = 2;
+
+/// How many threads are worth it for so many samples: one up to a few millions, else as many as wanted.
+/// @param wanted  0: all cores
+unsigned threads_for(std::size_t samples, unsigned wanted) {
+  constexpr std::size_t kWorthAThread = 3'000'000;
+  return static_cast<unsigned>(std::clamp<std::size_t>(samples / kWorthAThread, 1, wanted > 0 ? wanted : all_cores()));
+}
 
 std::string number_text(double value) {
   auto text = std::to_string(value);

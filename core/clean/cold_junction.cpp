@@ -5,10 +5,10 @@
 #include <span>
 #include <string>
 
-#include "core/clean/parallel.h"
 #include "core/clean/suspects.h"
 #include "core/run/median.h"
 #include "core/run/noise.h"
+#include "core/units/parallel.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::clean {

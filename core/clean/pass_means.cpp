@@ -4,8 +4,8 @@
 #include <cmath>
 #include <utility>
 
-#include "core/clean/parallel.h"
 #include "core/run/means.h"
+#include "core/units/parallel.h"
 
 namespace ovenwright::clean {
 namespace {

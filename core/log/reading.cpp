@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <atomic>
 #include <future>
-#include <thread>
 
 #include "core/files/digest.h"
 #include "core/log/grid.h"
@@ -11,6 +10,8 @@
 #include "core/log/log_file.h"
 #include "core/log/reversed.h"
 #include "core/log/size_check.h"
+#include "core/units/memory.h"
+#include "core/units/parallel.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::log {
@@ -79,7 +80,7 @@ Result<Reading> of_text(const std::string& name, std::string_view bytes, const O
     if (auto error = too_many_numbers(bytes.substr(0, kCheckedHead), static_cast<double>(bytes.size()), options))
       return named(*error, name);
   }
-  const unsigned threads = options.threads > 0 ? options.threads : std::max(1U, std::thread::hardware_concurrency());
+  const unsigned threads = options.threads > 0 ? options.threads : all_cores();
   const auto decoded = decode(bytes, options.layout ? options.layout->encoding.value_or("") : "", threads);
   if (!decoded) return named(decoded.error(), name);
   const std::string_view text = decoded->unchanged ? bytes.substr(decoded->skip) : std::string_view{decoded->utf8};
@@ -129,13 +130,12 @@ Result<Reading> of_content(const std::string& name, std::string_view bytes, cons
   return reading;
 }
 
-}  // namespace
-
-Result<Reading> read_bytes(const std::string& name, std::string_view bytes, const Options& options) {
+Result<Reading> of_bytes(const std::string& name, std::string_view bytes, const Options& options) {
   constexpr std::size_t kWorthAThread = 4U << 20;
   const bool aside = options.digest && bytes.size() >= kWorthAThread && options.threads != 1;
   std::atomic<bool> not_wanted = false;
-  auto digest = std::async(aside ? std::launch::async : std::launch::deferred,
+  // Where the system has no thread to give it is made at the end.
+  auto digest = std::async(aside ? std::launch::async | std::launch::deferred : std::launch::deferred,
                            [&, bytes] { return files::sha256_hex(bytes, not_wanted); });
   auto reading = of_content(name, bytes, options);
   if (!reading) {
@@ -150,8 +150,14 @@ Result<Reading> read_bytes(const std::string& name, std::string_view bytes, cons
   return reading;
 }
 
+}  // namespace
+
+Result<Reading> read_bytes(const std::string& name, std::string_view bytes, const Options& options) {
+  return within_memory(name, [&] { return of_bytes(name, bytes, options); });
+}
+
 Result<Reading> read(const std::string& path, const Options& options) {
-  const auto file = LogBytes::open(path);
+  const auto file = within_memory(path, [&] { return LogBytes::open(path); });
   if (!file) return file.error();
   return read_bytes(path, (*file)->bytes(), options);
 }

@@ -1,12 +1,13 @@
 #include "core/log/text_scan.h"
 
 #include <algorithm>
-#include <future>
 #include <limits>
 #include <vector>
 #if defined(__SSE2__)
 #include <emmintrin.h>
 #endif
+
+#include "core/units/parallel.h"
 
 namespace ovenwright::log {
 namespace {
@@ -123,20 +124,18 @@ TextScan joined(TextScan first, const TextScan& second, std::size_t offset) {
 TextScan scan_text(std::string_view bytes, unsigned threads) {
   constexpr std::size_t kWorthAThread = 8U << 20;
   const std::size_t parts = std::clamp<std::size_t>(bytes.size() / kWorthAThread, 1, std::max(1U, threads));
-  std::vector<std::size_t> starts;
-  std::vector<std::future<TextScan>> others;
-  std::size_t end = bytes.size();
-  for (std::size_t i = parts - 1; i > 0; --i) {
+  std::vector<std::size_t> starts{0};
+  for (std::size_t i = 1; i < parts; ++i) {
     const auto line_end = bytes.find('\n', i * (bytes.size() / parts));
-    if (line_end >= end) continue;
-    const std::size_t start = line_end + 1;
-    others.push_back(std::async(std::launch::async, scan_part, bytes.substr(start, end - start)));
-    starts.push_back(start);
-    end = start;
+    if (line_end != std::string_view::npos && line_end >= starts.back()) starts.push_back(line_end + 1);
   }
-  TextScan scan = scan_part(bytes.substr(0, end));
-  for (std::size_t i = others.size(); i-- > 0;) scan = joined(scan, others[i].get(), starts[i]);
-  return scan;
+  std::vector<TextScan> scans(starts.size());
+  for_each_index(starts.size(), threads, [&](std::size_t i) {
+    const std::size_t end = i + 1 < starts.size() ? starts[i + 1] : bytes.size();
+    scans[i] = scan_part(bytes.substr(starts[i], end - starts[i]));
+  });
+  for (std::size_t i = 1; i < scans.size(); ++i) scans[0] = joined(scans[0], scans[i], starts[i]);
+  return scans[0];
 }
 
 bool is_ascii(std::string_view bytes) noexcept {

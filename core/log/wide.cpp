@@ -9,13 +9,13 @@
 #include <memory>
 #include <mutex>
 #include <optional>
-#include <thread>
 
 #include "core/log/byte_masks.h"
 #include "core/log/fast_rows.h"
 #include "core/log/row_reader.h"
 #include "core/log/size_check.h"
 #include "core/run/large_pages.h"
+#include "core/units/parallel.h"
 #include "core/units/phrase.h"
 
 namespace ovenwright::log {
@@ -121,12 +121,17 @@ class WideReader {
   void share(unsigned threads) {
     constexpr std::size_t kPiecesForEach = 4;
     const std::size_t length = text_.size() - std::min(text_.size(), table_.first_row.offset);
-    const std::size_t most = threads > 0 ? threads : std::max(1U, std::thread::hardware_concurrency());
-    const std::size_t workers = std::clamp<std::size_t>(length / kWorthAThread, 1, most);
+    const std::size_t workers = std::clamp<std::size_t>(length / kWorthAThread, 1, threads > 0 ? threads : all_cores());
     for (std::size_t i = 0; i < kPiecesForEach * workers; ++i) free_.push_back(std::make_unique<Piece>(new_piece()));
-    std::vector<std::jthread> others;
-    for (std::size_t i = 1; i < workers; ++i) others.emplace_back([this] { work(false); });
-    work(true);
+    on_threads(static_cast<unsigned>(workers), [this](unsigned k) {
+      try {
+        work(k == 0);
+      } catch (...) {  // its piece does not come: nobody waits for it
+        const std::scoped_lock lock(mutex_);
+        stop();
+        throw;
+      }
+    });
   }
 
   /// A worker's loop. The caller's own thread reports.

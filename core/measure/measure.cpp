@@ -1,14 +1,13 @@
 #include "core/measure/measure.h"
 
 #include <algorithm>
-#include <atomic>
 #include <memory>
-#include <thread>
 
 #include "core/measure/bridge.h"
 #include "core/measure/parameter.h"
 #include "core/measure/uncertainty.h"
 #include "core/run/noise.h"
+#include "core/units/parallel.h"
 
 namespace ovenwright::measure {
 namespace {
@@ -217,15 +216,7 @@ AllValues evaluate_all(std::span<const Request> requests, std::span<const Defini
     all.by_request[k] = all_of(prepared[k].get(), subject, definitions, place, effort);
     if (prepared[k] && effort.uncertainty && !board_definitions.empty()) prepared[k]->errors();
   };
-  std::atomic<std::size_t> next = 0;
-  const auto work = [&] {
-    for (std::size_t k = next++; k < requests.size(); k = next++) one(k);
-  };
-  {
-    std::vector<std::jthread> helpers;
-    for (unsigned k = 1; k < effort.threads && k < requests.size(); ++k) helpers.emplace_back(work);
-    work();
-  }
+  for_each_index(requests.size(), effort.threads, one);
   std::vector<Prepared*> board;
   for (std::size_t k = 0; k < requests.size(); ++k)
     if (prepared[k] && on_the_board(requests[k].subject)) board.push_back(prepared[k].get());

@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <thread>
+
+#include "core/units/parallel.h"
 
 namespace ovenwright::tune {
 namespace {
@@ -43,10 +44,7 @@ std::optional<BeltError> belt_error(const heat::HeatModel& model) {
     for (auto& [step, fit] : fits)
       if (step * way > 0) fit = fit_at(model, step * kStep);
   };
-  {
-    std::jthread slower([&] { look(-1); });
-    look(1);
-  }
+  for_each_index(2, std::min(2U, all_cores()), [&](std::size_t k) { look(k == 0 ? 1 : -1); });
   const auto at = [&](int step) {
     if (!fits.contains(step)) fits[step] = fit_at(model, step * kStep);
     return fits[step].cost;

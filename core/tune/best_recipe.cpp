@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <exception>
-#include <thread>
 #include <utility>
+
+#include "core/units/parallel.h"
 
 namespace ovenwright::tune {
 namespace {
@@ -55,26 +55,8 @@ bool surer(const Point& a, const Point& b) {
 
 std::vector<Found> run_all(const Search& search, const std::vector<Task>& tasks, const std::vector<double>& now) {
   std::vector<Found> out(tasks.size());
-  std::exception_ptr failed;
-  const auto run = [&](std::size_t i) { out[i] = search.run(tasks[i].aim, tasks[i].start, now, tasks[i].goal); };
-  const auto every_other = [&](std::size_t first) {
-    for (std::size_t i = first; i < tasks.size(); i += 2) run(i);
-  };
-  if (tasks.size() < 2 || std::thread::hardware_concurrency() < 2) {
-    for (std::size_t i = 0; i < tasks.size(); ++i) run(i);
-    return out;
-  }
-  {
-    std::jthread other([&] {
-      try {
-        every_other(1);
-      } catch (...) {
-        failed = std::current_exception();
-      }
-    });
-    every_other(0);
-  }
-  if (failed) std::rethrow_exception(failed);
+  for_each_index(tasks.size(), std::min(2U, all_cores()),
+                 [&](std::size_t i) { out[i] = search.run(tasks[i].aim, tasks[i].start, now, tasks[i].goal); });
   return out;
 }
 

@@ -14,9 +14,15 @@ int bound_kind(double lower, double upper) {
   return std::isfinite(upper) ? GLP_UP : GLP_FR;
 }
 
+/// GLPK keeps an environment for each thread, and gives it back only when told to.
+struct Environment {
+  ~Environment() { glp_free_env(); }
+};
+
 }  // namespace
 
 LinearSolution solve(const LinearProgram& program) {
+  [[maybe_unused]] thread_local const Environment environment{};
   const auto free_problem = [](glp_prob* p) { glp_delete_prob(p); };
   const std::unique_ptr<glp_prob, decltype(free_problem)> problem(glp_create_prob(), free_problem);
   glp_prob* lp = problem.get();

@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <thread>
 
 #include "core/judge/judge.h"
+#include "core/units/parallel.h"
 
 namespace ovenwright::tune {
 namespace {
@@ -52,19 +52,6 @@ double falls(const RecipeSpace& space, const std::vector<double>& x, const std::
   for (const auto& pair : space.neighbours())
     sum += std::max(0.0, x[pair.before] - x[pair.after] - free_fall_C(pair, now));
   return sum;
-}
-
-/// Runs f(0 … n−1) on two threads at most.
-template <class F>
-void for_each_index(std::size_t n, F f) {
-  if (std::thread::hardware_concurrency() < 2 || n < 2) {
-    for (std::size_t i = 0; i < n; ++i) f(i);
-    return;
-  }
-  std::jthread other([&] {
-    for (std::size_t i = 1; i < n; i += 2) f(i);
-  });
-  for (std::size_t i = 0; i < n; i += 2) f(i);
 }
 
 double farthest(const std::vector<double>& a, const std::vector<double>& b) {
@@ -189,7 +176,7 @@ std::shared_ptr<const Search::Linear> Search::linearise(const Point& point) cons
   const std::size_t n = space_.size();
   auto out = std::make_shared<Linear>();
   out->slope.assign(point.limits.size() * n, 0.0);
-  for_each_index(n, [&](std::size_t k) {
+  for_each_index(n, std::min(2U, all_cores()), [&](std::size_t k) {
     if (space_.upper()[k] - space_.lower()[k] < 1e-9) return;
     auto x = point.x;
     const double step = x[k] + kDifference <= space_.upper()[k] ? kDifference : -kDifference;

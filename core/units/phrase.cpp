@@ -8,7 +8,7 @@ namespace ovenwright {
 namespace {
 
 /// What errors say was found and expected, and whole messages of those that found nothing.
-constexpr std::array<std::string_view, 145> kWordsOfErrors{
+constexpr std::array<std::string_view, 146> kWordsOfErrors{
     "a log",
     "a log of many samples",
     "a table of times and temperatures",
@@ -73,6 +73,7 @@ constexpr std::array<std::string_view, 145> kWordsOfErrors{
     "the log has no temperature channel",
     "no row has a usable time",
     "cannot be read: {0}",
+    "there is not enough memory for it",
     // Of the archive and of folders that are watched.
     "there is no archive",
     "the file is empty, no archive",

@@ -919,6 +919,10 @@
         <translation>lässt sich nicht lesen: {0}</translation>
     </message>
     <message>
+        <source>there is not enough memory for it</source>
+        <translation>dafür reicht der Arbeitsspeicher nicht</translation>
+    </message>
+    <message>
         <source>No such file or directory</source>
         <translation>Datei oder Ordner nicht vorhanden</translation>
     </message>

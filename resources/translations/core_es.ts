@@ -919,6 +919,10 @@
         <translation>no se puede leer: {0}</translation>
     </message>
     <message>
+        <source>there is not enough memory for it</source>
+        <translation>no hay memoria suficiente para ello</translation>
+    </message>
+    <message>
         <source>No such file or directory</source>
         <translation>no existe el archivo o la carpeta</translation>
     </message>

@@ -919,6 +919,10 @@
         <translation>无法读取：{0}</translation>
     </message>
     <message>
+        <source>there is not enough memory for it</source>
+        <translation>内存不足，无法处理</translation>
+    </message>
+    <message>
         <source>No such file or directory</source>
         <translation>没有此文件或文件夹</translation>
     </message>

@@ -919,6 +919,10 @@
         <translation>無法讀取：{0}</translation>
     </message>
     <message>
+        <source>there is not enough memory for it</source>
+        <translation>記憶體不足，無法處理</translation>
+    </message>
+    <message>
         <source>No such file or directory</source>
         <translation>沒有此檔案或資料夾</translation>
     </message>

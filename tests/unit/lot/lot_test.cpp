@@ -48,7 +48,7 @@ TEST(Lot, FiguresByHand) {
 TEST(Lot, OneLimitGivesPpkAlone) {
   auto runs = runs_of({240, 241, 242, 243, 244});
   for (auto& run : runs) run.results[0].lower.reset();
-  const auto& c = summary(runs).series[0].capability;
+  const auto c = summary(runs).series[0].capability;
   EXPECT_FALSE(c.pp || c.pp_low || c.cp);
   EXPECT_DOUBLE_EQ(*c.ppk, 8 / (3 * std::sqrt(2.5)));
   EXPECT_DOUBLE_EQ(*c.cpk, 8 * 1.128 / 3);

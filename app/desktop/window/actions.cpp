@@ -103,7 +103,7 @@ void MainWindow::buildActions() {
   QAction* zoom_in = addAction(view, tr("Zoom &in"), QKeySequence::ZoomIn, [this] { plot()->zoomBy(1.5); });
   QAction* zoom_out = addAction(view, tr("Zoom &out"), QKeySequence::ZoomOut, [this] { plot()->zoomBy(1 / 1.5); });
   QAction* whole = addAction(view, tr("&Whole run"), Qt::CTRL | Qt::Key_0, [this] { plot()->showWhole(); });
-  QAction* raw = addAction(view, tr("&Raw samples"), {}, {});
+  QAction* raw = view->addAction(tr("&Raw samples"));
   raw->setCheckable(true);
   connect(raw, &QAction::toggled, this, [this](bool on) { m_check->plot()->setRawSamplesShown(on); });
   view->addSeparator();
@@ -127,6 +127,7 @@ void MainWindow::buildActions() {
   connect(m_tune, &TunePage::panelShownChanged, panel, sync_panel);
   connect(m_lots, &LotsPage::panelShownChanged, panel, sync_panel);
   connect(this, &MainWindow::taskChanged, panel, sync_panel);
+  connect(view, &QMenu::aboutToShow, panel, sync_panel);  // the panel also comes and goes with the window's width
   const auto step_problem = [this](int by) {
     if (isCompareShown()) {
       m_compare->stepProblem(by);

@@ -2,9 +2,11 @@
 #include <QAbstractItemView>
 #include <QAccessible>
 #include <QAction>
+#include <QActionGroup>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QMenuBar>
 #include <QRegularExpression>
 #include <QSpinBox>
@@ -123,6 +125,24 @@ TEST_F(WindowTest, EveryMenuEntryDoesSomething) {
     ASSERT_NE(menu->menu(), nullptr);
     EXPECT_FALSE(menu->menu()->isEmpty()) << menu->text().toStdString();
   }
+}
+
+TEST_F(WindowTest, WhateverIsTickedInAMenuCanBeTickedAndUnticked) {
+  openDemo();
+  for (const QAction* menu : m_window->menuBar()->actions()) emit menu->menu()->aboutToShow();  // ticks are set there
+  int ticked = 0;
+  for (QAction* action : m_window->findChildren<QAction*>()) {
+    if (!action->isCheckable() || action->actionGroup() || !action->isEnabled()) continue;
+    const bool was = action->isChecked();
+    action->trigger();
+    QApplication::processEvents();
+    EXPECT_NE(action->isChecked(), was) << action->text().toStdString();
+    action->trigger();
+    QApplication::processEvents();
+    EXPECT_EQ(action->isChecked(), was) << action->text().toStdString();
+    ++ticked;
+  }
+  EXPECT_GE(ticked, 2);  // raw samples, the panel at the right
 }
 
 TEST_F(WindowTest, F6GoesThroughAllParts) {

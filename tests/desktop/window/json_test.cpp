@@ -2,7 +2,11 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QProcess>
+#include <QPushButton>
+#include <QTableView>
+#include <QUndoStack>
 
+#include "app/desktop/editor/window_page.h"
 #include "app/desktop/table/results_model.h"
 #include "app/desktop/table/results_table.h"
 #include "app/desktop/widgets/limit_lanes.h"
@@ -55,18 +59,35 @@ class JsonTest : public WindowTest {
       const QVariant value = cell.data(ResultsModel::kSortRole);
       return value.isValid() ? QJsonValue(value.toDouble()) : QJsonValue();
     };
+    const std::pair<int, QString> numbers[] = {{ResultsModel::kValue, QStringLiteral("value")},
+                                               {ResultsModel::kUncertainty, QStringLiteral("expanded_uncertainty")},
+                                               {ResultsModel::kLower, QStringLiteral("lower")},
+                                               {ResultsModel::kUpper, QStringLiteral("upper")},
+                                               {ResultsModel::kMargin, QStringLiteral("margin")},
+                                               {ResultsModel::kProbability, QStringLiteral("conformance_probability")},
+                                               {ResultsModel::kFrom, QStringLiteral("from_s")},
+                                               {ResultsModel::kTo, QStringLiteral("to_s")}};
     for (int row = 0; row < model->rowCount(); ++row) {
-      // The table may be sorted: a row is found by what it is about.
-      const QString verdict = model->index(row, ResultsModel::kVerdict).data().toString();
-      const QJsonValue value = number(model->index(row, ResultsModel::kValue));
-      const QJsonValue margin = number(model->index(row, ResultsModel::kMargin));
+      // The table may be sorted: a row is found by what it is about, and nothing else is about that.
+      const auto text = [&](int column) { return model->index(row, column).data().toString(); };
       int found = 0;
       for (const auto& each : results) {
         const auto result = each.toObject();
-        found += result[QStringLiteral("verdict")].toString() == verdict && result[QStringLiteral("value")] == value &&
-                 result[QStringLiteral("margin")] == margin;
+        const QJsonValue trace = result[QStringLiteral("trace")];
+        if ((trace.isNull() ? QStringLiteral("board") : trace.toString()) != text(ResultsModel::kPlacement)) continue;
+        if (!text(ResultsModel::kRequirement)
+                 .startsWith(result[QStringLiteral("requirement")].toString(), Qt::CaseInsensitive))
+          continue;
+        bool same = result[QStringLiteral("verdict")].toString() == text(ResultsModel::kVerdict);
+        for (const auto& [column, key] : numbers) same &= result[key] == number(model->index(row, column));
+        QStringList zones;
+        for (const auto& zone : result[QStringLiteral("zones")].toArray()) zones << zone.toString();
+        for (const auto& zone : zones) same &= zones.size() > 2 || text(ResultsModel::kZones).contains(zone);
+        same &= zones.isEmpty() == text(ResultsModel::kZones).isEmpty();
+        found += same;
       }
-      EXPECT_GE(found, 1) << "row " << row << ": " << verdict.toStdString();
+      EXPECT_EQ(found, 1) << "row " << row << ": " << text(ResultsModel::kRequirement).toStdString() << " of "
+                          << text(ResultsModel::kPlacement).toStdString();
     }
 
     const auto& lanes = m_window->checkPage()->lanes()->table().lanes;
@@ -103,6 +124,33 @@ TEST_F(JsonTest, AnotherWindowAndUndoShowWhatTheCommandSays) {
   arguments[1] = QStringLiteral("sac305");
   compare(check(arguments + QStringList{demo("tern_run1.csv")}));
   QTest::keyClick(m_window.get(), Qt::Key_Z, Qt::ControlModifier);
+  settle();
+  compare(check(demoArguments() + QStringList{demo("tern_run1.csv")}));
+}
+
+// Each change of the window on screen is what the command says of the file that it is saved into.
+TEST_F(JsonTest, AWindowEditedOnScreenAndSavedShowsWhatTheCommandSays) {
+  openDemo();
+  m_window->showWindowEditor();
+  auto* page = m_window->findChild<WindowPage*>();
+  auto* model = page->findChild<QTableView*>()->model();
+  for (int row = 0; row < model->rowCount(); ++row)
+    if (model->index(row, 0).data().toString() == QStringLiteral("peak"))
+      model->setData(model->index(row, int(RequirementField::kLower)), QStringLiteral("231.5"), Qt::EditRole);
+  settle();
+  const QString unsaved = firstLine();
+  for (auto* button : page->findChildren<QPushButton*>())
+    if (button->text() == QStringLiteral("Save as a new revision")) button->click();
+  settle();
+  const auto& saved = m_document->setup().windows[0].identity;
+  EXPECT_NE(QString::fromStdString(saved.file), demo("window.toml"));  // nothing is overwritten
+  EXPECT_NE(saved.revision, std::optional<std::string>("C"));
+  QStringList arguments = demoArguments();
+  arguments[1] = QString::fromStdString(saved.file);
+  const auto run = check(arguments + QStringList{demo("tern_run1.csv")});
+  compare(run);
+  EXPECT_EQ(unsaved, run[QStringLiteral("sentence")].toString());
+  m_document->undoStack()->setIndex(0);
   settle();
   compare(check(demoArguments() + QStringList{demo("tern_run1.csv")}));
 }

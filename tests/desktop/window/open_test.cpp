@@ -1,7 +1,11 @@
+#include <QAction>
 #include <QClipboard>
 #include <QMimeData>
 
+#include "app/desktop/plot/curve_plot.h"
 #include "app/desktop/widgets/sentence.h"
+#include "app/desktop/widgets/theme.h"
+#include "app/desktop/window/check_page.h"
 #include "tests/desktop/window/window_fixture.h"
 
 namespace ovenwright::desktop {
@@ -52,6 +56,55 @@ TEST_F(WindowTest, TheDemoRunFailsInTwoWays) {
   EXPECT_EQ(m_document->view()->judgement().verdict, judge::Verdict::kFail);
   EXPECT_TRUE(shownSentence().contains(QStringLiteral("U12 centre")));
   EXPECT_TRUE(shownSentence().contains(QStringLiteral("R118")));
+}
+
+/// Pixels of a picture of a widget that are nearly of a colour; lines are blended at their edges.
+int pixelsOf(CurvePlot* plot, const QColor& color) {
+  constexpr int kNearly = 80;  // of 3 · 255
+  plot->replotNow();
+  const QImage picture = plot->grab().toImage();
+  int count = 0;
+  for (int y = 0; y < picture.height(); ++y)
+    for (int x = 0; x < picture.width(); ++x) {
+      const QColor at = picture.pixelColor(x, y);
+      count +=
+          std::abs(at.red() - color.red()) + std::abs(at.green() - color.green()) + std::abs(at.blue() - color.blue()) <
+          kNearly;
+    }
+  return count;
+}
+
+// What cleaning took out is not drawn as a curve, and is there to be seen when it is asked for.
+TEST_F(WindowTest, RawSamplesThatWereTakenOutShowOnDemand) {
+  QFile file(demo("tern_run2.csv"));
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  auto lines = file.readAll().split('\n');
+  auto cells = lines[300].split(',');
+  cells[1] = "50.0";  // one sample of the first thermocouple, far off the line between its neighbours
+  lines[300] = cells.join(',');
+  drop({write(QStringLiteral("spike.csv"), lines.join('\n'))});
+  settle();
+  ASSERT_NE(m_document->view(), nullptr);
+  const auto& faults = m_document->view()->run().channels[0].faults;
+  ASSERT_EQ(faults.size(), 1u);
+  EXPECT_EQ(faults[0].kind, run::FaultKind::kSpike);
+  auto* plot = m_window->checkPage()->plot();
+  m_document->choose(std::nullopt);
+  plot->showStretch(faults[0].from_s, faults[0].to_s);
+  QApplication::processEvents();
+  const QColor signal = widgets::Theme::fromPalette(QApplication::palette(), QApplication::font()).signal;
+  const int before = pixelsOf(plot, signal);
+  QAction* raw = nullptr;
+  for (QAction* action : m_window->findChildren<QAction*>())
+    if (action->text() == QStringLiteral("&Raw samples")) raw = action;
+  ASSERT_NE(raw, nullptr);
+  raw->trigger();
+  QApplication::processEvents();
+  EXPECT_TRUE(plot->rawSamplesShown());
+  EXPECT_GT(pixelsOf(plot, signal), before);
+  raw->trigger();
+  QApplication::processEvents();
+  EXPECT_EQ(pixelsOf(plot, signal), before);
 }
 
 struct Bad {

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Makes the demo's logs and the board's picture in profiles/demo, from a stated model. Everything in them is invented.
+"""Makes the demo's logs in profiles/demo, from a stated model. Everything in them is invented.
 
 Needs Python 3.11 and numpy. The same call always gives the same bytes:
 

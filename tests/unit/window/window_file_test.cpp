@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/files/profiles.h"
+#include "core/window/limit.h"
 
 namespace ovenwright::window {
 namespace {
@@ -259,6 +260,116 @@ TEST(ShippedWindows, LoadAndNameTheirSources) {
     }
   }
   EXPECT_GE(shipped, 11);
+}
+
+/// A requirement of a shipped window by its name; a requirement that is not there has no limits.
+Requirement named(const ProcessWindow& window, const std::string& name) {
+  for (const auto& requirement : window.requirements)
+    if (requirement.name == name) return requirement;
+  ADD_FAILURE() << window.identity.name << " has no " << name;
+  return {};
+}
+
+/// "60 to 120", "to 3", "Tc-10": limits as a person writes them.
+std::string limits_of(const Requirement& requirement) {
+  const auto text = [](const std::optional<Limit>& limit) { return limit ? limit_text(*limit) : std::string{}; };
+  return text(requirement.lower) + " to " + text(requirement.upper);
+}
+
+struct Shipped {
+  const char* stem;
+  double liquidus_C, solidus_C;
+  const char *rise, *soak, *above, *peak, *fall, *to_peak;
+  double soak_from_C, soak_to_C;
+};
+void PrintTo(const Shipped& c, std::ostream* os) { *os << c.stem; }
+class ShippedWindow : public testing::TestWithParam<Shipped> {};
+
+// Sources: melting points from published solder property tables (SAC305 by J-STD-020's TL); J-STD-020 (D.1, E), Table
+// 5-2, for the ramp (3 °C/s), the soaks of SAC305, Sn63Pb37, Sn96.5Ag3.5 and Sn99.3Cu0.7 and the time from 25 °C (8 and
+// 6 min); the published example profile for SAC305 for its peak from 235 °C and cooling to 4 °C/s; the published device
+// profile for Sn63Pb37 from 45 s; all else common practice, no source.
+TEST_P(ShippedWindow, HoldsTheNumbersOfItsSources) {
+  const auto& want = GetParam();
+  const auto window = find(want.stem);
+  ASSERT_TRUE(window) << window.error().text();
+  EXPECT_EQ(window->liquidus_C, want.liquidus_C);
+  EXPECT_EQ(window->solidus_C, want.solidus_C);
+  EXPECT_EQ(limits_of(named(*window, "steepest rise")), want.rise);
+  EXPECT_EQ(named(*window, "steepest rise").measure.parameters.over, 5);
+  const auto soak = named(*window, "soak time");
+  EXPECT_EQ(limits_of(soak), want.soak);
+  EXPECT_EQ(std::get<double>(*soak.measure.parameters.T1), want.soak_from_C);
+  EXPECT_EQ(std::get<double>(*soak.measure.parameters.T2), want.soak_to_C);
+  EXPECT_EQ(limits_of(named(*window, "time above liquidus")), want.above);
+  EXPECT_EQ(limits_of(named(*window, "peak")), want.peak);
+  EXPECT_EQ(limits_of(named(*window, "steepest fall")), want.fall);
+  if (want.to_peak != nullptr) {
+    EXPECT_EQ(limits_of(named(*window, "25 °C to peak")), want.to_peak);
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Alloys, ShippedWindow,
+    testing::Values(
+        Shipped{"sac305", 217, 217, " to 3", "60 to 120", "45 to 90", "235 to 250", " to 4", " to 480", 150, 200},
+        Shipped{"sn63pb37", 183, 183, " to 3", "60 to 120", "45 to 90", "205 to 225", " to 4", " to 360", 100, 150},
+        Shipped{"bi58sn42", 138, 138, " to 2", "60 to 120", "30 to 90", "160 to 185", " to 4", nullptr, 90, 120},
+        Shipped{"bi57sn42ag1", 140, 139, " to 2", "60 to 120", "30 to 90", "160 to 185", " to 4", nullptr, 90, 120},
+        Shipped{"sn96_5ag3_5", 221, 221, " to 3", "60 to 120", "45 to 90", "240 to 250", " to 4", nullptr, 150, 200},
+        Shipped{"sn99_3cu0_7", 227, 227, " to 3", "60 to 120", "45 to 90", "245 to 255", " to 4", nullptr, 150, 200}),
+    [](const auto& c) { return std::string{c.param.stem}; });
+
+// Source: J-STD-020 (D.1, E), Table 5-2, as the limits of the user: 150 s above TL, 30 and 20 s above Tc - 5 °C, 3 and
+// 6 °C/s end to end between TL and the peak, 8 and 6 min from 25 °C.
+TEST(ShippedWindows, OfBodiesHoldTheTableOfTheStandard) {
+  struct Body {
+    const char* stem;
+    double TL_C;
+    const char *near_Tc, *to_peak;
+  };
+  for (const Body& want :
+       {Body{"jstd020_body_pb_free", 217, " to 30", " to 480"}, Body{"jstd020_body_snpb", 183, " to 20", " to 360"}}) {
+    const auto window = find(want.stem);
+    ASSERT_TRUE(window) << window.error().text();
+    EXPECT_EQ(window->liquidus_C, want.TL_C);
+    for (const auto& requirement : window->requirements) EXPECT_EQ(requirement.applies_to.kind, AppliesTo::Kind::kBody);
+    EXPECT_EQ(limits_of(named(*window, "body peak")), " to \"Tc\"");
+    const auto near = named(*window, "body time near Tc");
+    EXPECT_EQ(limits_of(near), want.near_Tc);
+    EXPECT_EQ(near.measure.parameters.offset, 5);
+    EXPECT_EQ(limits_of(named(*window, "body time above liquidus")), " to 150");
+    const auto up = named(*window, "body ramp-up"), down = named(*window, "body ramp-down");
+    EXPECT_EQ(limits_of(up), " to 3");
+    EXPECT_EQ(std::get<double>(*up.measure.parameters.T1), want.TL_C);
+    EXPECT_EQ(limits_of(down), " to 6");
+    EXPECT_EQ(std::get<double>(*down.measure.parameters.T2), want.TL_C);
+    EXPECT_EQ(limits_of(named(*window, "body 25 °C to peak")), want.to_peak);
+  }
+}
+
+// Source: EN 61760-1:2006, the curve for wave soldering as component makers reproduce it: a step below 150 °C, 5 s in a
+// wave, 10 s in both, solder to 260 °C; the solidus of what was soldered on the top side before.
+TEST(ShippedWindows, OfWavesHoldTheCurveOfTheStandard) {
+  struct Wave {
+    const char* stem;
+    double solidus_C;
+    const char* solid;
+  };
+  for (const Wave& want : {Wave{"wave_sac305", 217, " to 217"}, Wave{"wave_sn63pb37", 183, " to 183"},
+                           Wave{"wave_sn99_3cu0_7", 227, " to 217"}}) {
+    const auto window = find(want.stem);
+    ASSERT_TRUE(window) << window.error().text();
+    EXPECT_EQ(window->solidus_C, want.solidus_C);
+    EXPECT_EQ(window->process, Process::kWave);
+    EXPECT_EQ(limits_of(named(*window, "preheat rise")), " to 3");
+    EXPECT_EQ(limits_of(named(*window, "preheat temperature")), "90 to 150");
+    EXPECT_EQ(limits_of(named(*window, "step into the wave")), " to 150");
+    EXPECT_EQ(limits_of(named(*window, "contact time")), " to 10");
+    EXPECT_EQ(limits_of(named(*window, "longest contact")), " to 5");
+    EXPECT_EQ(limits_of(named(*window, "peak")), " to 260");
+    EXPECT_EQ(limits_of(named(*window, "top side joints stay solid")), want.solid);
+  }
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include "app/desktop/archive/archive_link.h"
 #include "app/sheet/archived.h"
 #include "app/sheet/sheet.h"
+#include "core/units/memory.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -33,7 +34,12 @@ std::vector<Runs> byLot(Runs runs) {
 LotSheetJob::LotSheetJob(ArchiveLink* link, QObject* parent) : QObject(parent), m_link(link) {
   connect(&m_watcher, &QFutureWatcherBase::finished, this, [this] {
     const bool wanted = std::exchange(m_layingOut, false);
-    if (wanted && m_watcher.future().resultCount() > 0) emit made(m_watcher.result());
+    if (!wanted || m_watcher.future().resultCount() == 0) return;
+    if (const auto sheets = m_watcher.result()) {
+      emit made(*sheets);
+    } else {
+      emit failed(sheets.error());
+    }
   });
 }
 
@@ -83,18 +89,21 @@ void LotSheetJob::start(Wish wish) {
 
 void LotSheetJob::layOut(std::vector<Runs> lots, sheet::Style style, bool each) {
   m_layingOut = true;
-  m_watcher.setFuture(QtConcurrent::run([lots = std::move(lots), style = std::move(style),
-                                         each](QPromise<std::shared_ptr<const LotSheets>>& promise) mutable {
-    auto pages = std::make_shared<SheetPages>();
-    for (const Runs& lot : lots) {
-      if (promise.isCanceled()) return;
-      pages->sheets.push_back(sheet::lotSheet(lot, style, each));
-    }
-    auto made = std::make_shared<LotSheets>();
-    made->lots = std::move(lots);
-    made->pages = std::move(pages);
-    promise.addResult(std::shared_ptr<const LotSheets>(std::move(made)));
-  }));
+  m_watcher.setFuture(
+      QtConcurrent::run([lots = std::move(lots), style = std::move(style), each](QPromise<Outcome>& promise) mutable {
+        auto outcome = within_memory({}, [&]() -> Outcome {
+          auto pages = std::make_shared<SheetPages>();
+          for (const Runs& lot : lots) {
+            if (promise.isCanceled()) return Error{ErrorCode::kCancelled, {}, {}, {}, {}};
+            pages->sheets.push_back(sheet::lotSheet(lot, style, each));
+          }
+          auto made = std::make_shared<LotSheets>();
+          made->lots = std::move(lots);
+          made->pages = std::move(pages);
+          return std::shared_ptr<const LotSheets>(std::move(made));
+        });
+        if (!promise.isCanceled()) promise.addResult(std::move(outcome));
+      }));
 }
 
 }  // namespace ovenwright::desktop

@@ -48,10 +48,12 @@ class LotSheetJob : public QObject {
   void failed(const ovenwright::Error& error);
 
  private:
+  using Outcome = Result<std::shared_ptr<const LotSheets>>;
+
   ArchiveLink* m_link;
   bool m_fetching = false, m_layingOut = false;
   int m_wish = 0;  // counts them: progress of an older one is not told
-  QFutureWatcher<std::shared_ptr<const LotSheets>> m_watcher;
+  QFutureWatcher<Outcome> m_watcher;
 };
 
 }  // namespace ovenwright::desktop

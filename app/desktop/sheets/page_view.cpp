@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QtConcurrent>
 #include <algorithm>
+#include <new>
 
 #include "app/desktop/widgets/glyphs.h"
 #include "app/desktop/widgets/theme.h"
@@ -15,7 +16,8 @@ constexpr int kResizing_ms = 80;
 constexpr int kLeastWidth_px = 220;
 constexpr double kOutdated = 0.5;
 
-QImage painted(const SheetPages& sheets, int page, QSize pixels) {
+/// Null where there is not enough memory for it.
+QImage painted(const SheetPages& sheets, int page, QSize pixels) try {
   QImage picture(pixels, QImage::Format_RGB32);
   picture.fill(Qt::white);
   QPainter painter(&picture);
@@ -25,6 +27,8 @@ QImage painted(const SheetPages& sheets, int page, QSize pixels) {
   painter.scale(pixels.width() / paper.width(), pixels.height() / paper.height());
   sheet::paintPage(painter, at.sheet, at.page);
   return picture;
+} catch (const std::bad_alloc&) {
+  return {};
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include "app/desktop/sheets/printed_note.h"
 #include "app/desktop/window/notice.h"
 #include "app/sheet/archived.h"
+#include "core/units/memory.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -20,6 +21,7 @@ const QString kKind = QStringLiteral("sheet files");
 
 SheetFilesJob::SheetFilesJob(ArchiveLink* link, QObject* parent) : QObject(parent), m_link(link) {
   connect(&m_writing, &QFutureWatcherBase::finished, this, [this] {
+    m_isWriting = false;
     if (const auto error = m_writing.result()) {
       m_outcome.stopped = *error;
       return finish();
@@ -60,13 +62,14 @@ void SheetFilesJob::cancel() {
   if (!m_running) return;
   m_outcome.cancelled = true;
   m_link->drop(this, kKind);
-  if (!m_writing.isRunning()) finish();
+  if (!m_isWriting) finish();
 }
 
 void SheetFilesJob::next() {
   if (m_outcome.cancelled || m_at >= m_wish.items.size()) return finish();
   const Item& item = m_wish.items[m_at];
   emit progressed(int(m_at), m_outcome.of, item.lot);
+  if (!m_running) return;  // one who was told has cancelled
   m_link->ask<Runs>(
       this, kKind,
       [lot = item.lot.toStdString(), ids = item.ids](archive::Archive& archive,
@@ -89,14 +92,16 @@ void SheetFilesJob::next() {
 void SheetFilesJob::write(Runs runs) {
   m_ids.clear();
   for (const auto& run : runs) m_ids.push_back(run.archive->id.toStdString());
-  m_writing.setFuture(
-      QtConcurrent::run([runs = std::move(runs), path = m_wish.paths[qsizetype(m_at)], style = m_wish.style,
-                         kind = m_wish.kind, each = m_wish.each, existing = m_wish.existing]() -> std::optional<Error> {
-        const auto written =
-            files::write_file(QFile::encodeName(path).toStdString(), sheet::fileOf(runs, style, kind, each), existing);
-        if (!written) return written.error();
-        return std::nullopt;
-      }));
+  m_isWriting = true;
+  m_writing.setFuture(QtConcurrent::run([runs = std::move(runs), path = m_wish.paths[qsizetype(m_at)],
+                                         style = m_wish.style, kind = m_wish.kind, each = m_wish.each,
+                                         existing = m_wish.existing]() -> std::optional<Error> {
+    const std::string file = QFile::encodeName(path).toStdString();
+    const auto written =
+        within_memory(file, [&] { return files::write_file(file, sheet::fileOf(runs, style, kind, each), existing); });
+    if (!written) return written.error();
+    return std::nullopt;
+  }));
 }
 
 void SheetFilesJob::notMade(const Error& error) {

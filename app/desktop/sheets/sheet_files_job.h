@@ -68,6 +68,7 @@ class SheetFilesJob : public QObject {
   std::size_t m_at = 0;
   std::vector<std::string> m_ids;  // of the present item
   bool m_running = false;
+  bool m_isWriting = false;  // until m_writing has told that it finished, which is later than it finishes
   QFutureWatcher<std::optional<Error>> m_writing;
 };
 

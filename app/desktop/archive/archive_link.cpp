@@ -6,6 +6,7 @@
 
 #include "app/archive/patience.h"
 #include "app/desktop/archive/archive_desk.h"
+#include "core/units/memory.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -139,7 +140,11 @@ void ArchiveLink::post(QObject* context, const QString& kind, Need need, Work wo
       [this, need, stop, work = std::move(work), done] {
         if (!stop.isWanted()) return;
         *m_busySince = now_ms();
-        work(m_desk->open(need), stop);
+        const auto worked = within_memory({}, [&]() -> Result<bool> {
+          work(m_desk->open(need), stop);
+          return true;
+        });
+        if (!worked) work(worked.error(), stop);
         QMetaObject::invokeMethod(
             this, [done, told = told()] { done(told); }, Qt::QueuedConnection);
         *m_busySince = 0;

@@ -2,6 +2,8 @@
 
 #include <QtConcurrent>
 
+#include "core/units/memory.h"
+
 namespace ovenwright::desktop {
 
 CompareJob::CompareJob(QObject* parent) : QObject(parent) {
@@ -27,8 +29,9 @@ void CompareJob::drop() {
 void CompareJob::next() {
   m_busy = true;
   m_dropped = false;
-  m_watcher.setFuture(QtConcurrent::run(
-      &m_thread, [input = *std::exchange(m_wanted, std::nullopt)]() mutable { return compareNow(std::move(input)); }));
+  m_watcher.setFuture(QtConcurrent::run(&m_thread, [input = *std::exchange(m_wanted, std::nullopt)]() mutable {
+    return within_memory({}, [&] { return compareNow(std::move(input)); });
+  }));
 }
 
 void CompareJob::conclude() {

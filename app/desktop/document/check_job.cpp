@@ -4,6 +4,8 @@
 #include <QPromise>
 #include <QtConcurrent>
 
+#include "core/units/memory.h"
+
 namespace ovenwright::desktop {
 namespace {
 
@@ -77,7 +79,7 @@ void CheckJob::start(Input input) {
       return !promise.isCanceled();
     };
     clearUpperHalves();
-    auto outcome = work(input);
+    auto outcome = within_memory(input.source.name.toStdString(), [&] { return work(input); });
     if (!promise.isCanceled()) promise.addResult(std::move(outcome));
   }));
 }

@@ -174,7 +174,7 @@ void Document::start(const LogPointer& log, Rework rework) {
   const std::weak_ptr<OpenLog> weak = log;
   connect(job, &CheckJob::progressChanged, this, [this, weak](double done, qulonglong rows) {
     const auto shown = m_show ? m_show : m_current;
-    if (weak.lock() != shown) return;
+    if (!shown || weak.lock() != shown) return;
     m_activity = {shown->source.name, done, rows};
     emit activityChanged();
   });

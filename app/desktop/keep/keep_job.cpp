@@ -6,6 +6,7 @@
 
 #include "app/archive/keep.h"
 #include "app/desktop/archive/archive_link.h"
+#include "core/units/memory.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -61,7 +62,8 @@ KeepJob::~KeepJob() {
 void KeepJob::start(Wish wish) {
   m_running = m_making = true;
   m_wish = wish;
-  m_watcher.setFuture(QtConcurrent::run([wish = std::move(wish)] { return work(wish); }));
+  m_watcher.setFuture(
+      QtConcurrent::run([wish = std::move(wish)] { return within_memory({}, [&] { return work(wish); }); }));
 }
 
 void KeepJob::lookForKept(const std::vector<Log>& logs, const Error& error) {

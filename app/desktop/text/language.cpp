@@ -6,13 +6,31 @@
 #include <QTranslator>
 #include <algorithm>
 #include <memory>
+#include <mutex>
 
 namespace ovenwright::desktop {
 namespace {
 
-QString& inUse() {
-  static QString code = QStringLiteral("en");
-  return code;
+/// Its code. Another one may be chosen while sheets and comparisons are worded on other threads.
+class InUse {
+ public:
+  QString code() const {
+    const std::scoped_lock lock(m_mutex);
+    return m_code;
+  }
+  void choose(const QString& code) {
+    const std::scoped_lock lock(m_mutex);
+    m_code = code;
+  }
+
+ private:
+  mutable std::mutex m_mutex;
+  QString m_code = QStringLiteral("en");
+};
+
+InUse& inUse() {
+  static InUse language;
+  return language;
 }
 
 /// The translators that are installed; gone with the application.
@@ -62,19 +80,20 @@ QString systemLanguage() {
 
 void useLanguage(const QString& code) {
   const bool known = std::ranges::find(languages(), code, &Language::code) != languages().end();
-  inUse() = known ? code : systemLanguage();
+  const QString chosen = known ? code : systemLanguage();
+  inUse().choose(chosen);
   for (const auto& translator : installed()) QCoreApplication::removeTranslator(translator.get());
   installed().clear();
   // The last one installed is asked first.
-  install(QStringLiteral("qtbase_") + inUse(), QLibraryInfo::path(QLibraryInfo::TranslationsPath));
-  install(QStringLiteral("core_") + inUse(), QStringLiteral(":/i18n"));
-  install(QStringLiteral("ovenwright_") + inUse(), QStringLiteral(":/i18n"));
+  install(QStringLiteral("qtbase_") + chosen, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
+  install(QStringLiteral("core_") + chosen, QStringLiteral(":/i18n"));
+  install(QStringLiteral("ovenwright_") + chosen, QStringLiteral(":/i18n"));
   // A country's number format is kept where the language is the system's.
-  const QLocale system = QLocale::system(), own(inUse());
+  const QLocale system = QLocale::system(), own(chosen);
   QLocale::setDefault(system.language() == own.language() ? system : own);
 }
 
-QString languageInUse() { return inUse(); }
+QString languageInUse() { return inUse().code(); }
 
 QString insideSentence(const QString& word) { return languageInUse() == u"de" ? word : word.toLower(); }
 

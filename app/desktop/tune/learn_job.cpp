@@ -3,6 +3,8 @@
 #include <QPromise>
 #include <QtConcurrent>
 
+#include "core/units/memory.h"
+
 namespace ovenwright::desktop {
 namespace {
 
@@ -27,10 +29,11 @@ void LearnJob::start(TuneInput input) {
   m_busy = true;
   m_watcher.setFuture(QtConcurrent::run([input = std::move(input)](QPromise<Outcome>& promise) {
     promise.setProgressRange(0, kProgressSteps);
-    auto outcome = TuneModel::learn(input, [&promise](double done) {
+    const auto goOn = [&promise](double done) {
       promise.setProgressValue(int(kProgressSteps * done));
       return !promise.isCanceled();
-    });
+    };
+    auto outcome = within_memory({}, [&] { return TuneModel::learn(input, goOn); });
     if (!promise.isCanceled()) promise.addResult(std::move(outcome));
   }));
 }

@@ -1,6 +1,7 @@
 #include "app/desktop/tune/predict_job.h"
 
 #include <QtConcurrent>
+#include <new>
 
 namespace ovenwright::desktop {
 namespace {
@@ -41,8 +42,13 @@ void PredictJob::next() {
   m_wanted.reset();
   m_dropped = false;
   m_busy = true;
-  m_watcher.setFuture(QtConcurrent::run(
-      &m_thread, [wanted = m_running] { return predict(wanted.model, wanted.recipe, wanted.withBand); }));
+  m_watcher.setFuture(QtConcurrent::run(&m_thread, [wanted = m_running]() -> std::shared_ptr<const Prediction> {
+    try {
+      return predict(wanted.model, wanted.recipe, wanted.withBand);
+    } catch (const std::bad_alloc&) {
+      return nullptr;
+    }
+  }));
 }
 
 void PredictJob::conclude() {
@@ -56,7 +62,7 @@ void PredictJob::conclude() {
   } else {
     m_busy = false;
   }
-  if (!unwanted) emit predicted(prediction);
+  if (!unwanted && prediction) emit predicted(prediction);
 }
 
 void PredictJob::askForBand() {

@@ -3,6 +3,8 @@
 #include <QPromise>
 #include <QtConcurrent>
 
+#include "core/units/memory.h"
+
 namespace ovenwright::desktop {
 namespace {
 
@@ -39,8 +41,18 @@ void SearchJob::start(std::shared_ptr<const TuneModel> model, tune::Request requ
         };
         const auto& learned = model->learned();
         std::vector<tune::Subject> boards{learned.subject(0)};
-        promise.addResult(std::make_shared<const tune::Report>(tune::tune(
-            learned.model, std::move(boards), model->recipe(), passes(model->measured().judgement()), request)));
+        const bool now_passes = passes(model->measured().judgement());
+        const auto report = within_memory({}, [&]() -> Result<tune::Report> {
+          return tune::tune(learned.model, std::move(boards), model->recipe(), now_passes, request);
+        });
+        auto found = std::make_shared<tune::Report>();
+        if (report) {
+          *found = *report;
+        } else {
+          found->notes.push_back(report.error().message);
+          found->cut_short = true;
+        }
+        promise.addResult(std::shared_ptr<const tune::Report>(std::move(found)));
       }));
 }
 

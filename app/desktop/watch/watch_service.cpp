@@ -7,6 +7,7 @@
 
 #include "app/archive/patience.h"
 #include "app/desktop/archive/archive_link.h"
+#include "core/units/memory.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -43,7 +44,7 @@ class WatchWorker : public QObject {
   void look() {
     if (QThread::currentThread()->isInterruptionRequested()) return;
     WatchService::Look seen;
-    auto watched = m_watch->look(1);
+    auto watched = within_memory({}, [&] { return m_watch->look(1); });
     if (watched) {
       seen.watched = *std::move(watched);
     } else {

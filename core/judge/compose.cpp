@@ -238,10 +238,8 @@ class Composer {
     Planned planned{.disc = disc, .outcomes = problem.outcomes, .zones = common_zones(judgement_, problem.outcomes)};
     std::string& id = planned.clause.id;
     id = "problem." + phrase_key(first.measure) + "." + side_word(problem.direction) + "." + who;
-    if (problem.at_least)
-      id += ".at_least";
-    else if (problem.within)
-      id += ".within";
+    if (problem.at_least) id += ".at_least";
+    if (problem.within) id += ".within";
     if (!planned.zones.empty()) id += ".zones";
     if (problem.at_least && who == "one" && undetermined_.empty()) id += cut_suffix(first.cause.kind);
     auto& arguments = planned.clause.arguments;

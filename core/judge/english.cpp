@@ -66,7 +66,7 @@ std::string inside_text(const std::vector<std::string>& id) {
   return fmt::format("[outcome:{}], {}, within its uncertainty.", said, from_limit(id[2]));
 }
 
-/// problem.KEY.SIDE.WHO[.within|.at_least][.zones][.CUT]
+/// problem.KEY.SIDE.WHO[.at_least][.within][.zones][.CUT]
 std::string problem_text(const std::vector<std::string>& id) {
   if (id.size() < 4) return {};
   const std::string &key = id[1], &who = id[3];
@@ -77,10 +77,9 @@ std::string problem_text(const std::vector<std::string>& id) {
   const bool level = row ? row->level : board->level;
   const std::string far = row ? (low ? row->low : row->high) : (low ? board->low : board->high);
   std::string text;
-  if (who == "one" && within) {
-    text = fmt::format("[outcome:{}], {{distance}} {}, within its uncertainty", statement(key, true, false), far);
-  } else if (who == "one" && at_least) {
-    text = fmt::format("[outcome:{}], {{distance}} or more {}", statement(key, false, true), far);
+  if (who == "one" && (within || at_least)) {
+    text = fmt::format("[outcome:{}], {{distance}} {}{}{}", statement(key, within, at_least),
+                       at_least ? "or more " : "", far, within ? ", within its uncertainty" : "");
   } else if (who == "one") {
     text = fmt::format("[outcome:{}, {{distance}} {}]", statement(key, false, false), far);
   } else {
@@ -149,18 +148,23 @@ std::string not_reached_text(const std::vector<std::string>& id) {
   return lead + "not reached by " + together + ".";
 }
 
+bool is_linked(const std::string& text) { return text.find('[') != std::string::npos; }
+
+/// Every cause leads to what it is the cause of.
+std::string linked(std::string cause) { return is_linked(cause) || cause.empty() ? cause : "[outcome:" + cause + "]"; }
+
 /// none.(value|verdict).CAUSE, more_none.(value|verdict).CAUSE, none.(value|verdict).several, for.CAUSE
 std::string none_text(const std::vector<std::string>& id, int count) {
-  if (id[0] == "for") return id.size() < 2 ? std::string{} : fmt::format("For {{k}}, {}.", find(kCauses, id[1]));
+  if (id[0] == "for")
+    return id.size() < 2 ? std::string{} : fmt::format("For {{k}}, {}.", linked(find(kCauses, id[1])));
   if (id.size() < 3) return {};
   const bool value = id[1] == "value", one = count == 1;
   const char* lacks = value ? (one ? "has no value" : "have no value") : (one ? "is undetermined" : "are undetermined");
   const std::string cause = find(kCauses, id[2]);
-  const bool linked = cause.find('[') != std::string::npos;
-  std::string text =
-      id[0] == "more_none" ? fmt::format("{{k}} more {}", lacks) : fmt::format("{{k}} of {{n}} requirements {}", lacks);
-  if (id[0] == "more_none" && !linked) text = "[outcome:" + text + "]";
-  return id[2] == "several" ? text + "." : text + ": " + cause + ".";
+  const bool more = id[0] == "more_none";
+  std::string text = fmt::format(fmt::runtime(more ? "{{k}} more {}" : "{{k}} of {{n}} requirements {}"), lacks);
+  if (more && !is_linked(cause)) text = "[outcome:" + text + "]";
+  return id[2] == "several" ? text + "." : text + ": " + (more ? cause : linked(cause)) + ".";
 }
 
 std::string fixed_text(const std::string& id, int count) {

@@ -37,9 +37,12 @@ std::vector<std::string> sentence_ids() {
         for (const char* zones : {"", ".zones"}) {
           for (const char* how : {"", ".within"}) add(fmt::format("problem.{}.{}.{}{}{}", key, side, who, how, zones));
           if (side == std::string("low")) continue;
-          add(fmt::format("problem.{}.{}.{}.at_least{}", key, side, who, zones));
-          if (who != std::string("one")) continue;
-          for (const auto& cut : kCuts) add(fmt::format("problem.{}.{}.one.at_least{}.{}", key, side, zones, cut[0]));
+          for (const char* how : {"", ".within"}) {
+            add(fmt::format("problem.{}.{}.{}.at_least{}{}", key, side, who, how, zones));
+            if (who != std::string("one")) continue;
+            for (const auto& cut : kCuts)
+              add(fmt::format("problem.{}.{}.one.at_least{}{}.{}", key, side, how, zones, cut[0]));
+          }
         }
       }
     }

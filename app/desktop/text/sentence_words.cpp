@@ -86,10 +86,11 @@ class Composer {
       sentence = text(m_words.problem_together)
                      .arg(one(m_words.together, m_id[3]), text(low ? row->low_together : row->high_together), by);
       if (within) sentence += text(m_words.within_their);
+    } else if (at_least) {
+      sentence = text(m_words.problem_at_least).arg(within ? withU(statement(true)) : statement(true), far);
+      if (within) sentence += text(m_words.within_their);
     } else if (within) {
       sentence = text(m_words.problem_within).arg(withU(statement(false)), far);
-    } else if (at_least) {
-      sentence = text(m_words.problem_at_least).arg(statement(true), far);
     } else {
       sentence = text(m_words.problem).arg(statement(false), far);
     }
@@ -142,11 +143,16 @@ class Composer {
     return text(m_words.no_value_board).arg(text(board->noun), why) + end();
   }
 
+  /// Every cause leads to what it is the cause of.
+  static QString linked(const QString& cause) {
+    return cause.contains(u'[') ? cause : QStringLiteral("[outcome:%1]").arg(cause);
+  }
+
   QString none() const {
     if (m_id.size() < 2) return {};
     if (m_id[0] == u"for") {
       const auto* cause = find(m_words.causes, m_id[1]);
-      return cause ? text(m_words.for_some).arg(counted(*cause, m_count)) + end() : QString();
+      return cause ? text(m_words.for_some).arg(linked(counted(*cause, m_count))) + end() : QString();
     }
     if (m_id.size() < 3) return {};
     const bool value = m_id[1] == u"value", more = m_id[0] == u"more_none";
@@ -157,7 +163,7 @@ class Composer {
     const QString why = cause ? text(cause->one) : QString();
     if (more && !why.contains(u'[')) lacks = QStringLiteral("[outcome:%1]").arg(lacks);
     if (m_id[2] == u"several") return lacks + end();
-    return cause ? text(m_words.because).arg(lacks, why) + end() : QString();
+    return cause ? text(m_words.because).arg(lacks, more ? why : linked(why)) + end() : QString();
   }
 
   const SentenceWords& m_words;

@@ -39,6 +39,28 @@ TEST(Sentence, PartsCarryTheLinks) {
   EXPECT_EQ(all.sentence.parts.front().text, "Fail.");
 }
 
+// Design, section 1: every part of the sentence is a link; a cause leads to what has no verdict for it.
+TEST(Sentence, ACauseIsALinkToWhatItIsTheCauseOf) {
+  Sample run;
+  run.with_board();
+  for (const std::size_t channel : {kR118, kCentre}) {
+    run.at(kAbove, channel).value.at_least = true;
+    run.at(kAbove, channel).cause = {
+        .kind = Cause::Kind::kLogEndsHot, .channel = channel, .placement = kPlacements[channel]};
+  }
+  const auto links = [&] {
+    std::vector<std::pair<std::string, std::size_t>> found;
+    for (const auto& part : run.judge().sentence.parts)
+      if (part.link == SentencePart::Link::kOutcome) found.emplace_back(part.text, part.outcomes.size());
+    return found;
+  };
+  using Links = std::vector<std::pair<std::string, std::size_t>>;
+  EXPECT_EQ(links(), (Links{{"the log ends before they cool", 2}}));
+  run.at(kPeak, kCentre).value.at_least = true;
+  run.at(kPeak, kCentre).cause = {.kind = Cause::Kind::kLogEndsRising, .channel = kCentre, .placement = "U12 centre"};
+  EXPECT_EQ(links(), (Links{{"the log ends before they cool", 2}, {"the log ends while U12 centre still rises", 1}}));
+}
+
 /// What a desktop does: its own words, decimal comma, and times from the oven's entry.
 class German : public Phrases {
  public:

@@ -223,6 +223,19 @@ TEST(Sentence, AtLeastWithOthers) {
   EXPECT_EQ(run.judgement().margin_bound, MarginBound::kAtMost);
 }
 
+// Design, section 6: value ± U on conditional verdicts, also where the value is a bound.
+TEST(Sentence, AtLeastWithinItsUncertainty) {
+  Sample run;
+  run.with_board().set(kAbove, kR118, 91.4).zones(kAbove, kR118, {"6"});
+  Outcome& time = run.at(kAbove, kR118);
+  time.value.at_least = true;
+  time.value.expanded_uncertainty = 3;
+  time.cause = {.kind = Cause::Kind::kLogEndsHot, .channel = 0, .placement = "R118"};
+  EXPECT_EQ(run.text(),
+            "Conditional fail. R118 stays above 217 °C for at least 91.4 ± 3.0 s, 1.4 s or more too long, within its "
+            "uncertainty; it arises in zone 6; the log ends before it cools.");
+}
+
 TEST(Sentence, AtLeastAlone) {
   Sample run(DecisionRule::kSimple);
   run.with_board().set(kAbove, kR118, 91.4);

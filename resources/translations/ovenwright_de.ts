@@ -399,10 +399,6 @@
         <source>upper limit</source>
         <translation>obere Grenze</translation>
     </message>
-    <message>
-        <source>margin 100 %</source>
-        <translation>Reserve 100 %</translation>
-    </message>
     <message numerus="yes">
         <source>each of the %n run(s)</source>
         <translation>

@@ -399,10 +399,6 @@
         <source>upper limit</source>
         <translation>límite superior</translation>
     </message>
-    <message>
-        <source>margin 100 %</source>
-        <translation>margen 100 %</translation>
-    </message>
     <message numerus="yes">
         <source>each of the %n run(s)</source>
         <translation>
@@ -2160,8 +2156,8 @@
         <source>%n conditional fail</source>
         <comment>results</comment>
         <translation>
-            <numerusform>%n no cumple con reserva</numerusform>
-            <numerusform>%n no cumplen con reserva</numerusform>
+            <numerusform>%n incumple con reserva</numerusform>
+            <numerusform>%n incumplen con reserva</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2274,7 +2270,7 @@
     </message>
     <message>
         <source>conditional fail</source>
-        <translation>no cumple con reserva</translation>
+        <translation>incumple con reserva</translation>
     </message>
     <message>
         <source>fail</source>
@@ -2294,7 +2290,7 @@
     </message>
     <message>
         <source>Conditional fail</source>
-        <translation>No cumple con reserva</translation>
+        <translation>Incumple con reserva</translation>
     </message>
     <message>
         <source>Fail</source>

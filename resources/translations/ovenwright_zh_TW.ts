@@ -389,10 +389,6 @@
         <source>upper limit</source>
         <translation>上限</translation>
     </message>
-    <message>
-        <source>margin 100 %</source>
-        <translation>裕度 100 %</translation>
-    </message>
     <message numerus="yes">
         <source>each of the %n run(s)</source>
         <translation>

@@ -25,10 +25,13 @@ ThermocoupleStyle LaneBodyPainter::style(std::size_t lane, const LaneMark& mark)
   return m_theme.thermocouple(mark.style);
 }
 
-void LaneBodyPainter::paint(std::size_t lane) {
+void LaneBodyPainter::paintBody(std::size_t lane) {
   paintGround(lane);
   paintGuardBands(lane);
   paintLimits(lane);
+}
+
+void LaneBodyPainter::paintMarks(std::size_t lane) {
   m_painter.save();
   // The ring of a mark at the edge reaches into the gap before the limits.
   const qreal around = m_theme.px(7);
@@ -189,7 +192,7 @@ void LaneBodyPainter::paintWhisker(const LaneMark& mark, const QPointF& center, 
   const qreal y = center.y();
   qreal low = center.x(), high = center.x();
   if (mark.whisker) {
-    low = scale.clampedX((*mark.whisker)[0]);
+    low = std::min(scale.clampedX((*mark.whisker)[0]), center.x());
     high = scale.clampedX((*mark.whisker)[1]);
   }
   if (mark.atLeast) high = std::min(scale.right - m_theme.px(2), std::max(high, center.x() + m_theme.px(20)));

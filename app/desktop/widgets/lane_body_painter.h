@@ -16,7 +16,9 @@ class LaneBodyPainter {
   LaneBodyPainter(QPainter& painter, const LaneTable& table, const Theme& theme, const LanesState& state,
                   const LanesLayout& layout)
       : m_painter(painter), m_table(table), m_theme(theme), m_state(state), m_layout(layout) {}
-  void paint(std::size_t lane);
+  void paintBody(std::size_t lane);
+  /// Over the bodies of all lanes: the ring of a mark on the outermost track reaches into the next row.
+  void paintMarks(std::size_t lane);
 
  private:
   bool chosen(std::size_t lane) const { return m_state.chosen && m_state.chosen->lane == lane; }

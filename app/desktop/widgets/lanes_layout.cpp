@@ -97,7 +97,7 @@ void LanesLayout::placeColumns(qreal width) {
     values = std::max(values, value);
     units = std::max(units, unit.horizontalAdvance(lane.worst.unit));
     margins = std::max(margins, bold.horizontalAdvance(lane.worst.margin));
-    if (lane.worst.margin.isEmpty()) noMargins = std::max(noMargins, bold.horizontalAdvance(lane.worst.value));
+    if (lane.worst.margin.isEmpty()) noMargins = std::max(noMargins, bold.horizontalAdvance(insteadOfMargin(lane)));
   }
   margins = std::max({margins, header.horizontalAdvance(Wording::tr("Margin")), px(44)});
   values = std::max({values, header.horizontalAdvance(Wording::tr("Value")), px(74)});
@@ -152,6 +152,19 @@ void LanesLayout::placeColumns(qreal width) {
   c.unitLeft = c.valueRight + px(6);
 }
 
+QString insteadOfMargin(const Lane& lane) {
+  if (lane.marks.empty()) return {};
+  switch (lane.marks[lane.worst.mark].state) {
+    case LaneMark::State::kNotReached:
+      return lane.worst.value;
+    case LaneMark::State::kUndetermined:
+      return Wording::verdict(judge::Verdict::kUndetermined);
+    case LaneMark::State::kValue:
+      break;
+  }
+  return QStringLiteral("–");
+}
+
 QRectF LanesLayout::body(std::size_t lane) const {
   const QRectF& row = m_rows[lane];
   const qreal gap = m_theme.px(1);
@@ -188,6 +201,8 @@ QPointF LanesLayout::center(std::size_t lane, std::size_t mark) const {
   const qreal setBack = m_theme.px(16);
   if (s > kLaneReach) return {body.right - setBack, y};
   if (s < -kLaneReach) return {body.left + setBack, y};
+  // An arrow that says "or more" needs its room before the edge.
+  if (m.atLeast) return {std::min(body.x(s), body.right - setBack), y};
   return {body.x(s), y};
 }
 

@@ -81,6 +81,10 @@ class LanesLayout {
   std::vector<QRectF> m_rows;
 };
 
+/// What the margin's column says where the value's gave way and the worst result has no margin: why there is none. A
+/// number would be read as a margin there.
+QString insteadOfMargin(const Lane& lane);
+
 /// From 13 thermocouples on a lane shows the group.
 constexpr std::size_t kMostTracks = 12;
 

@@ -43,13 +43,18 @@ class LanesPainter {
     const QString half = wording.percent(0.5);
     const qreal pad = m_theme.px(8);
     const qreal step = c.body.half();
-    const bool showMiddle = (widthOf(lower, true) + widthOf(middle, false)) / 2 + pad < step &&
-                            (widthOf(upper, true) + widthOf(middle, false)) / 2 + pad < step;
+    const auto fits = [&](const QString& what) {
+      return (std::max(widthOf(lower, true), widthOf(upper, true)) + widthOf(what, false)) / 2 + pad < step;
+    };
+    const bool showMiddle = fits(middle);
     const bool showHalves = showMiddle && (widthOf(lower, true) + widthOf(half, false)) / 2 + pad < step / 2 &&
                             (widthOf(middle, false) + widthOf(half, false)) / 2 + pad < step / 2;
     centred(-1, lower, true);
     centred(1, upper, true);
-    if (showMiddle) centred(0, middle, false);
+    if (showMiddle)
+      centred(0, middle, false);
+    else if (fits(wording.percent(1)))
+      centred(0, wording.percent(1), false);
     if (showHalves) {
       centred(-0.5, half, false);
       centred(0.5, half, false);
@@ -101,13 +106,17 @@ class LanesPainter {
          Qt::AlignRight, lane.lower);
     text(m_theme.bodyFont(), QRectF(QPointF(c.upperLeft, row.top()), QPointF(c.signLeft, row.bottom())), Qt::AlignLeft,
          lane.upper);
-    LaneBodyPainter(m_painter, m_table, m_theme, m_state, m_layout).paint(index);
+    LaneBodyPainter(m_painter, m_table, m_theme, m_state, m_layout).paintBody(index);
     if (m_table.pair)
       paintPairSummary(m_painter, m_table, index, m_theme, m_layout);
     else if (!lane.marks.empty())
       paintSummary(index);
-    if (chosen && m_state.focused) {
-      paintFocusFrame(m_painter, row, m_theme);
+  }
+
+  void paintMarks(std::size_t index) {
+    LaneBodyPainter(m_painter, m_table, m_theme, m_state, m_layout).paintMarks(index);
+    if (m_state.chosen && m_state.chosen->lane == index && m_state.focused) {
+      paintFocusFrame(m_painter, m_layout.row(index), m_theme);
       if (!m_layout.grouped(index)) {
         const qreal reach = m_layout.radius(index) + m_theme.px(6);
         const QPointF center = m_layout.center(index, m_state.chosen->mark);
@@ -142,9 +151,9 @@ class LanesPainter {
     m_painter.setPen(ink);
     if (c.nameRight - c.nameLeft > m_theme.px(20))
       text(m_theme.bodyFont(lane.worst.bold), cell(nameLeft, c.nameRight), Qt::AlignLeft, mark.place);
-    const bool onlyValue = !c.showsValue && lane.worst.margin.isEmpty();  // "not reached"
+    const bool without = !c.showsValue && lane.worst.margin.isEmpty();
     text(m_theme.bodyFont(lane.worst.bold), cell(c.nameRight, c.marginRight), Qt::AlignRight,
-         onlyValue ? lane.worst.value : lane.worst.margin);
+         without ? insteadOfMargin(lane) : lane.worst.margin);
     if (!c.showsValue) return;
     const QFont body = m_theme.bodyFont();
     m_painter.setPen(m_theme.secondary);
@@ -194,16 +203,21 @@ void paintLanes(QPainter& painter, const QRectF& area, const LaneTable& table, c
   painter.setClipRect(area, Qt::IntersectClip);
   painter.translate(area.topLeft());
   LanesPainter lanes(painter, table, theme, state, layout);
-  painter.save();
   const qreal header = layout.headerHeight();
-  painter.setClipRect(QRectF(0, header, area.width(), area.height() - header), Qt::IntersectClip);
-  painter.translate(0, header - state.scroll);
-  if (state.dimmed) painter.setOpacity(0.5);
   const qreal top = state.scroll, bottom = state.scroll + area.height() - header;
-  for (std::size_t lane = 0; lane < table.lanes.size(); ++lane)
-    if (layout.row(lane).bottom() > top && layout.row(lane).top() < bottom) lanes.paintRow(lane);
-  painter.restore();
+  const auto eachRow = [&](qreal over, const auto& paint) {
+    painter.save();
+    painter.setClipRect(QRectF(0, header - over, area.width(), area.height() - header + over), Qt::IntersectClip);
+    painter.translate(0, header - state.scroll);
+    if (state.dimmed) painter.setOpacity(0.5);
+    for (std::size_t lane = 0; lane < table.lanes.size(); ++lane)
+      if (layout.row(lane).bottom() > top && layout.row(lane).top() < bottom) paint(lane);
+    painter.restore();
+  };
+  eachRow(0, [&](std::size_t lane) { lanes.paintRow(lane); });
   lanes.paintHeader();
+  // The ring of the hottest in the first lane stands over the header's line; what is scrolled ends at it.
+  eachRow(state.scroll > 0 ? 0 : theme.px(3), [&](std::size_t lane) { lanes.paintMarks(lane); });
   painter.restore();
 }
 

@@ -8,6 +8,7 @@
 
 #include "app/desktop/widgets/accessible_grid.h"
 #include "app/desktop/widgets/lane_scale.h"
+#include "app/desktop/widgets/wording.h"
 
 namespace ovenwright::widgets {
 namespace {
@@ -98,7 +99,9 @@ class LotLanePainter {
     };
     const auto lower = centred(m_lane.x(-1), Words::tr("lower limit"), true);
     const auto upper = centred(m_lane.x(1), Words::tr("upper limit"), true);
-    const QString half = QStringLiteral("50 %"), whole = Words::tr("margin 100 %");
+    const Wording wording;
+    const QString half = wording.percent(0.5);
+    const QString whole = Wording::tr("margin %1", "scale above the lanes").arg(wording.percent(1));
     const QFontMetricsF small(m_theme.font(11));
     const qreal room = m_theme.px(8), middle = small.horizontalAdvance(whole) / 2,
                 side = small.horizontalAdvance(half) / 2;

@@ -56,6 +56,41 @@ TEST(LanesLayout, OffTheScaleTheMarkStandsBackFromTheEdge) {
   EXPECT_DOUBLE_EQ(layout.center(5, 0).x(), layout.columns().body.left + 16);
 }
 
+// Its arrow is 16 px long at least; every other mark stands where its margin is.
+TEST(LanesLayout, AtLeastKeepsRoomForItsArrow) {
+  for (const double value : {90.0, 103.0, 110.0, 111.5, 112.3, 112.4, 130.0}) {
+    samples::JudgementBuilder builder;
+    builder.add("time", samples::timeAbove(217), Unit::kSecond, {{value, 3, 60, 100, {}}, {value, 3, 60, 100, {}}});
+    builder.judgement().results[0].value.at_least = true;
+    const LaneTable table = laneTable(builder.judgement(), samples::channels(2));
+    const LanesLayout layout(table, themeAt(10), 984, 2000, {});
+    const qreal edge = layout.columns().body.right - 16;
+    EXPECT_LE(layout.center(0, 0).x(), edge + 1e-9) << value;
+    const double s = (value - 80) / 20;
+    EXPECT_NEAR(layout.center(0, 1).x(), s > kLaneReach ? edge : layout.columns().body.x(s), 1e-9) << value;
+    if (layout.columns().body.x(s) < edge) {
+      EXPECT_NEAR(layout.center(0, 0).x(), layout.center(0, 1).x(), 1e-9) << value;
+    }
+  }
+}
+
+// Under "Margin" a value without one would be read as a margin.
+TEST(LanesLayout, WhereTheValueGaveWayTheMarginsColumnSaysWhyThereIsNone) {
+  const LaneTable table = laneTable(samples::everyState(), samples::channels(1));
+  for (const Lane& lane : table.lanes) {
+    const QString text = insteadOfMargin(lane);
+    if (lane.title == "Not reached") {
+      EXPECT_EQ(text, "not reached");
+    }
+    if (lane.title == "At least, undetermined" || lane.title == "Undetermined, no range") {
+      EXPECT_EQ(text, "undetermined");
+    }
+  }
+  samples::JudgementBuilder counts;
+  counts.add("excursions", {measure::Measure::kExcursionsAbove, {}}, Unit::kCount, {{1, 0, {}, 1, {}}});
+  EXPECT_EQ(insteadOfMargin(laneTable(counts.judgement(), samples::channels(1)).lanes[0]), QString::fromUtf8("–"));
+}
+
 TEST(LanesLayout, FindsTheNearestMarkWithinReach) {
   const LaneTable table = laneTable(samples::tern(), samples::ternChannels());
   const LanesLayout layout(table, themeAt(10), 984, 2000, {});
@@ -146,6 +181,42 @@ TEST(LanesPainter, StaysInsideItsArea) {
       for (int y = 0; y < image.height(); ++y)
         ASSERT_TRUE(area.contains(x, y) || image.pixelColor(x, y) == QColor(Qt::magenta)) << x << ' ' << y;
   }
+}
+
+/// How far a pixel is from the panel towards the signal colour, 0 to 1, by its blue part, in which the two differ most.
+double signalAt(const QImage& image, const QPointF& at, const Theme& theme) {
+  const QColor found = image.pixelColor(at.toPoint());
+  return double(theme.panel.blue() - found.blue()) / (theme.panel.blue() - theme.signal.blue());
+}
+
+// The ring of the hottest reaches over the lane into the header, that of the coldest into the next lane: both are
+// whole.
+TEST(LanesPainter, RingsOfTheOutermostTracksAreWhole) {
+  samples::JudgementBuilder builder;
+  for (const char* name : {"first", "second"}) {
+    std::vector<samples::Given> givens(6, {80, 1, 60, 100, {}});
+    givens.front().value = givens.back().value = 110;
+    builder.add(name, samples::timeAbove(name[0]), Unit::kSecond, givens);
+  }
+  const LaneTable table = laneTable(builder.judgement(), samples::channels(6));
+  const Theme theme = themeAt(10);
+  const LanesLayout layout(table, theme, 984, 2000, {});
+  QImage image(984, 200, QImage::Format_RGB32);
+  image.fill(theme.panel);
+  QPainter painter(&image);
+  paintLanes(painter, image.rect(), table, theme, {}, layout);
+  painter.end();
+  const qreal ring = layout.radius(0) + 2.6;
+  // Half of a line of 1.4 px in one pixel at least: the limit for a line that is there, and none is at a quarter.
+  constexpr double kThere = 0.4;
+  for (const std::size_t lane : {0, 1})
+    for (const auto& [mark, side] : {std::pair<std::size_t, int>{0, -1}, {5, 1}}) {
+      const QPointF top = layout.center(lane, mark) + QPointF(0, layout.headerHeight() + side * ring);
+      double most = 0;
+      for (const double off : {-0.5, 0.0, 0.5})
+        most = std::max(most, signalAt(image, {std::floor(top.x()), std::floor(top.y() + off)}, theme));
+      EXPECT_GT(most, kThere) << lane << ' ' << mark;
+    }
 }
 
 // Source: algebra. Over their marks where there is room; else apart by the gap, never out of the lane.

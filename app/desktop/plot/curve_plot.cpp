@@ -113,10 +113,8 @@ void CurvePlot::buildLayers() {
     p.setFont(c.theme->font(12));
     p.setPen(c.theme->secondary);
     const double height = QFontMetricsF(p.font()).height();
-    // Over the temperatures; in a low plot, where the highest of them stands there, under them.
-    const bool under = highestTick() < 0.75 * height;
-    p.drawText(QRectF(0, under ? c.area.bottom() + c.theme->px(5) : 0, c.area.left() - c.theme->px(8), height),
-               Qt::AlignRight | Qt::AlignTop, m_format.unit(Format::Quantity::kTemperature));
+    p.drawText(QRectF(0, unitTop(height), c.area.left() - c.theme->px(8), height), Qt::AlignRight | Qt::AlignTop,
+               m_format.unit(Format::Quantity::kTemperature));
     const double left = std::max(c.area.right() + c.theme->px(8), lastTickEnd() + c.theme->px(kTickGap_px));
     const QString axis = QFontMetricsF(p.font()).elidedText(timeAxisName(), Qt::ElideRight, m_plot->width() - left + 1);
     p.drawText(QRectF(left, c.area.bottom() + c.theme->px(5), m_plot->width() - left, height),
@@ -129,9 +127,9 @@ void CurvePlot::buildLayers() {
   });
   add(QStringLiteral("cursor"), [this](P p, C c) {
     const Key key = makeKey(c, m_scene, m_hidden, m_cursor_s);
-    paintKey(p, c, m_scene, key);
+    if (m_cursor_s) paintCursor(p, c, m_scene, m_hidden, *m_cursor_s);
+    paintKey(p, c, m_scene, key);  // over the cursor, which would run through its figures
     if (!m_cursor_s) return;
-    paintCursor(p, c, m_scene, m_hidden, *m_cursor_s);
     if (key.rect.isEmpty() || !key.values) paintKey(p, c, m_scene, makeCursorKey(c, m_scene, m_hidden, *m_cursor_s));
   });
   add(QStringLiteral("cursor"), [this](P p, C c) {
@@ -182,14 +180,21 @@ QString CurvePlot::timeAxisName() const {
   return m_scene.view->entry() ? tr("s from oven entry") : tr("s on the log’s clock");
 }
 
-double CurvePlot::highestTick() const {
+double CurvePlot::unitTop(double height) const {
   const QCPAxis& axis = *m_plot->yAxis;
   QVector<double> ticks;
   axis.ticker()->generate(axis.range(), m_plot->locale(), u'f', 0, ticks, nullptr, nullptr);
-  double top = axis.axisRect()->bottom();
-  for (const double tick : ticks)
-    if (axis.range().contains(tick)) top = std::min(top, axis.coordToPixel(tick));
-  return top - QFontMetricsF(axis.tickLabelFont()).height() / 2;
+  const double bottom = axis.axisRect()->bottom(), half = QFontMetricsF(axis.tickLabelFont()).height() / 2;
+  double first = bottom, second = bottom;  // from the top
+  for (const double tick : ticks) {
+    if (!axis.range().contains(tick)) continue;
+    const double at = axis.coordToPixel(tick);
+    second = at < first ? first : std::min(second, at);
+    first = std::min(first, at);
+  }
+  if (first - half >= 0.75 * height) return 0;
+  if (second - first >= 2 * half + height) return first + half;
+  return bottom + m_theme->px(5);
 }
 
 double CurvePlot::lastTickEnd() const {

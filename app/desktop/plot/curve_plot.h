@@ -76,7 +76,9 @@ class CurvePlot : public QWidget {
   void styleAxes();
   void startMoving();  ///< the view is being moved: drawn plainly until it rests
   QString timeAxisName() const;
-  double highestTick() const;  ///< where the text of the highest temperature begins, px
+  /// Top of the unit of the temperatures, px: over them; where the highest of them leaves no room there, between it and
+  /// the next; in a low plot under them.
+  double unitTop(double height) const;
   double lastTickEnd() const;  ///< where the text of the last time ends, px
   void replot();
   Canvas canvas() const;

@@ -21,6 +21,9 @@ QColor faded(QColor color, double opacity) {
   return color;
 }
 
+/// High contrast knows the palette's colours and nothing between them.
+bool hasShades(const widgets::Theme& theme) { return theme.kind != widgets::Theme::Kind::kHighContrast; }
+
 /// As much of a colour over a ground.
 QColor mixed(const QColor& color, const QColor& ground, double share) {
   const auto part = [share](int of, int under) { return int(std::lround(share * of + (1 - share) * under)); };
@@ -72,11 +75,12 @@ void paintBands(QPainter& painter, const Canvas& canvas, const Scene& scene) {
   for (const auto& band : scene.bands) {
     const double top = canvas.mapping.y(band.to_C), bottom = canvas.mapping.y(band.from_C);
     const bool level = band.from_C == band.to_C;
-    if (!level) {
+    if (!level && hasShades(theme)) {
       painter.fillRect(QRectF(canvas.area.left(), top, canvas.area.width(), bottom - top),
                        faded(theme.accent, kBandOpacity));
     }
-    painter.setPen(QPen(level ? theme.secondary : faded(theme.accent, kBandEdgeOpacity), theme.line(1)));
+    painter.setPen(
+        QPen(level ? theme.secondary : faded(theme.accent, hasShades(theme) ? kBandEdgeOpacity : 1), theme.line(1)));
     for (const double y : {top, bottom}) {
       painter.drawLine(QLineF(canvas.area.left(), std::round(y) + 0.5, canvas.area.right(), std::round(y) + 0.5));
     }
@@ -150,6 +154,7 @@ void paintZoneBorders(QPainter& painter, const Canvas& canvas, const Scene& scen
 }
 
 void paintHalos(QPainter& painter, const Canvas& canvas, const Scene& scene) {
+  if (!hasShades(*canvas.theme)) return;  // the barbs say it
   painter.save();
   painter.setClipRect(canvas.area);
   for (const auto& stretch : scene.stretches) {

@@ -121,10 +121,12 @@ void paintDotGrid(QPainter& painter, const QRectF& rect, const Theme& theme) {
   painter.save();
   painter.setClipRect(rect, Qt::IntersectClip);
   QColor ink = theme.quiet;
-  ink.setAlphaF(0.55f);
+  const bool shades = theme.kind != Theme::Kind::kHighContrast;
+  if (shades) ink.setAlphaF(0.55f);
   painter.setPen(Qt::NoPen);
   painter.setBrush(ink);
-  const qreal row = theme.px(2);  // a grid of 4 px, every second row set between
+  // A grid of 4 px, every second row set between; where dots are as strong as whiskers they are half as many each way.
+  const qreal row = theme.px(shades ? 2 : 4);
   const qreal dot = theme.px(1);
   QList<QRectF> dots;
   for (qreal index = std::floor(rect.top() / row); index * row < rect.bottom(); ++index) {

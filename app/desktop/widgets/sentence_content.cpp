@@ -120,13 +120,15 @@ class SecondLine {
   const judge::Summary m_summary;
 };
 
-/// Numbers stay beside their units and "zone" beside its number where a line ends.
-QString keptTogether(QString text) {
+/// Numbers stay beside their units, and the last zone beside the word before it, where a line ends.
+QString keptTogether(QString text, bool zones) {
   static const QRegularExpression number_and_unit(QStringLiteral("([0-9]) (?=[°±]|s\\b)"));
-  static const QRegularExpression zone(QStringLiteral("^(\\S+) (?=\\S+$)"));
   text.replace(QStringLiteral("± "), QStringLiteral("±\u00a0"));
   text.replace(number_and_unit, QStringLiteral("\\1\u00a0"));
-  return text.replace(zone, QStringLiteral("\\1\u00a0"));
+  static const QRegularExpression percent(QStringLiteral("([0-9]) %"));
+  text.replace(percent, QStringLiteral("\\1\u202f%"));
+  if (const qsizetype blank = text.lastIndexOf(u' '); zones && blank > 0) text[blank] = QChar(QChar::Nbsp);
+  return text;
 }
 
 QString spokenLine(const QList<SentenceRun>& line) {
@@ -161,9 +163,11 @@ void SentenceContent::addCommand(const QString& text, const QString& command) {
 void SentenceContent::addParts(QList<SentenceRun>& line, const judge::Sentence& sentence) {
   for (const judge::SentencePart& part : sentence.parts) {
     SentenceRun run;
-    run.text = keptTogether(QString::fromStdString(part.text));
-    // A full stop of this width has its blank within.
-    if (run.text == u" " && !line.isEmpty() && line.last().text.endsWith(QChar(0x3002))) continue;
+    run.text = keptTogether(QString::fromStdString(part.text), part.link == judge::SentencePart::Link::kZones);
+    // A full stop or colon of this width has its blank within.
+    constexpr char16_t kWideStop = 0x3002, kWideColon = 0xFF1A;
+    const QChar before = line.isEmpty() || line.last().text.isEmpty() ? QChar() : line.last().text.back();
+    if (run.text == u" " && (before == kWideStop || before == kWideColon)) continue;
     run.disc = part.disc;
     run.strong = part.strong;
     run.signal = part.signal;

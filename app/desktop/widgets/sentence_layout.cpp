@@ -31,7 +31,7 @@ struct Size {
   qreal inset;  ///< above and below the text
   qreal signLeft, textLeft;
 };
-constexpr std::array kSizes{Size{17, 24, 13, 15, 81}, Size{15, 20, 5, 15, 75}, Size{13, 18, 5, 8, 66}};
+constexpr std::array kSizes{Size{17, 24, 13, 15, 81}, Size{15, 20, 4, 15, 75}, Size{13, 18, 5, 8, 66}};
 
 /// Draws what stands in the text but is no letter.
 class Objects : public QObject, public QTextObjectInterface {
@@ -155,6 +155,21 @@ std::unique_ptr<QTextDocument> documentOf(const SentenceContent& content, const 
   return document;
 }
 
+/// Where a line ends on a disc or a sign, it goes to the next line, to what it stands for.
+void moveSignsOn(QTextDocument& document) {
+  for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
+    for (int i = 0; i + 1 < block.layout()->lineCount(); ++i) {
+      const QTextLine line = block.layout()->lineAt(i);
+      const int last = line.textStart() + line.textLength() - 1;
+      if (block.text().at(last) != QChar::ObjectReplacementCharacter || last == line.textStart()) continue;
+      QTextCursor cursor(block);
+      cursor.setPosition(block.position() + last);
+      cursor.insertText(QString(QChar::LineSeparator), QTextCharFormat());
+      document.size();  // lays it out anew
+    }
+  }
+}
+
 int lineCount(const QTextBlock& block) { return block.layout() ? block.layout()->lineCount() : 0; }
 
 QList<SentenceRun> withoutDispensable(const QList<SentenceRun>& line) {
@@ -191,6 +206,7 @@ void SentenceLayout::setText(qreal width, std::size_t index) {
   const auto set = [&](const QList<SentenceRun>& second) {
     m_document = documentOf(m_content, second, m_theme, textWidth, size);
     m_document->size();  // lays it out
+    moveSignsOn(*m_document);
   };
   set(m_content.second);
   if (!m_content.secondShort.isEmpty() && lineCount(m_document->lastBlock()) > 1) {

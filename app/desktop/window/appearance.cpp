@@ -25,10 +25,10 @@ class RoomyStyle : public QProxyStyle {
                          const QWidget* widget) const override {
     QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
     if (!option) return size;
-    const auto scaled = [option](double px) {
-      constexpr double kDesignLine_px = 16;  // of a 13 px font
-      return qRound(px * option->fontMetrics.height() / kDesignLine_px);
-    };
+    // In em of the application's font; the heights of lines differ from family to family.
+    const QFont body = QApplication::font();
+    const double scale = widgets::Theme::light(body).px(1) * option->fontMetrics.height() / QFontMetrics(body).height();
+    const auto scaled = [scale](double px) { return qRound(px * scale); };
     const auto least = [&](double px) { size.setHeight(std::max({size.height(), scaled(px), int(kTarget_px)})); };
     switch (type) {
       case CT_PushButton: {
@@ -43,6 +43,8 @@ class RoomyStyle : public QProxyStyle {
         break;
       case CT_MenuBarItem:
       case CT_MenuItem:
+        least(kTarget_px);
+        break;
       case CT_ComboBox:
       case CT_LineEdit:
       case CT_SpinBox:

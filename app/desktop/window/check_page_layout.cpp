@@ -29,7 +29,7 @@ namespace {
 
 constexpr double kLeastWidth_px = 300;
 constexpr int kUpperShare = 55, kLowerShare = 45;
-constexpr double kCurvesKeep_px = 200, kStrip_px = 54, kUnderStrip_px = 4;
+constexpr double kCurvesKeep_px = 200, kStrip_px = 54, kUnderStrip_px = 2;
 constexpr double kLanesKeep_px = 92;  // header and four lanes
 constexpr double kLeastCurves_px = 84, kLeastLanes_px = 84;
 

@@ -13,7 +13,8 @@ namespace ovenwright::desktop {
 
 ChooserRow::ChooserRow(QWidget* parent) : QWidget(parent), m_layout(new QHBoxLayout(this)) {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  m_layout->setContentsMargins(int(theme.px(16)), int(theme.px(6)), int(theme.px(12)), int(theme.px(6)));
+  // With the line under it 40 high.
+  m_layout->setContentsMargins(int(theme.px(16)), int(theme.px(6)), int(theme.px(12)), int(theme.px(5)));
   m_layout->setSpacing(int(theme.px(6)));
 }
 

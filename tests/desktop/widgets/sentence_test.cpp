@@ -4,6 +4,8 @@
 
 #include <QAccessible>
 #include <QApplication>
+#include <QImage>
+#include <QPainter>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
@@ -206,6 +208,27 @@ TEST(SentenceLayout, HasTheHeightOfTheDesign) {
   const Theme theme = Theme::light(QFont(QStringLiteral("DejaVu Sans"), 10));
   EXPECT_NEAR(SentenceLayout(content, theme, 2000).height(), 72, 3);
   EXPECT_NEAR(SentenceLayout(content, theme, 984).height(), 96, 3);
+}
+
+// Wherever the lines end, the disc of a problem stands before its text: 24 wide, its left rim beside the number.
+TEST(SentenceLayout, ADiscIsNeverLeftAtTheEndOfALine) {
+  const SentenceContent content = sentenceOf(samples::tern());
+  const Theme theme = Theme::light(QFont(QStringLiteral("DejaVu Sans"), 10));
+  for (int width = 300; width < 1500; width += 7) {
+    const SentenceLayout layout(content, theme, width);
+    QImage image(width, int(layout.height()), QImage::Format_RGB32);
+    image.fill(theme.panel);
+    QPainter painter(&image);
+    layout.paint(painter, {});
+    painter.end();
+    for (const SentenceRun& run : content.first) {
+      if (run.disc == 0) continue;
+      ASSERT_TRUE(run.link);
+      const QRectF text = layout.linkRects(*run.link).front();
+      const QPoint rim(int(text.left() - theme.px(21.5)), int(text.center().y()));
+      EXPECT_EQ(image.pixelColor(rim), theme.signal) << run.disc << " at a width of " << width;
+    }
+  }
 }
 
 // Plate check_small: two lines and the second one in the height of one, in a window 1024 wide.

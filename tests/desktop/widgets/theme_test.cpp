@@ -3,8 +3,12 @@
 #include <gtest/gtest.h>
 
 #include <QFont>
+#include <QImage>
+#include <QPainter>
 #include <array>
 #include <set>
+
+#include "app/desktop/widgets/glyphs.h"
 
 namespace ovenwright::widgets {
 namespace {
@@ -96,6 +100,30 @@ TEST(ThemeKind, HighContrastTakesEveryRoleFromThePalette) {
   EXPECT_EQ(theme.signal, QColor(Qt::white));
   EXPECT_EQ(theme.accent, QColor(Qt::yellow));
   for (const QColor& color : theme.thermocouples) EXPECT_EQ(color, QColor(Qt::white));
+}
+
+// Design, section 3: every role takes the palette's text, base and highlight; so a guard band has no grey.
+TEST(ThemeKind, HighContrastKnowsNoShades) {
+  QPalette palette;
+  palette.setColor(QPalette::Base, Qt::black);
+  palette.setColor(QPalette::Window, Qt::black);
+  palette.setColor(QPalette::Text, Qt::white);
+  const Theme theme = Theme::fromPalette(palette, QFont(QStringLiteral("DejaVu Sans"), 10));
+  ASSERT_EQ(theme.kind, Theme::Kind::kHighContrast);
+  EXPECT_EQ(theme.tinted(theme.text, 0.5), theme.panel);
+  QImage image(40, 40, QImage::Format_RGB32);
+  image.fill(theme.panel);
+  QPainter painter(&image);
+  paintDotGrid(painter, image.rect(), theme);
+  painter.end();
+  int dots = 0;
+  for (int x = 0; x < image.width(); ++x)
+    for (int y = 0; y < image.height(); ++y) {
+      const QColor found = image.pixelColor(x, y);
+      ASSERT_TRUE(found == theme.panel || found == theme.text) << x << ' ' << y;
+      dots += found == theme.text;
+    }
+  EXPECT_GT(dots, 0);
 }
 
 TEST(Sizes, FollowTheFont) {

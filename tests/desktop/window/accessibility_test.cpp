@@ -83,6 +83,29 @@ TEST_F(WindowTest, EveryControlHasANameOnEveryPage) {
   m_window->showWindowEditor();
   QApplication::processEvents();
   EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "window editor";
+  m_window->showOvenEditor();
+  QApplication::processEvents();
+  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "oven editor";
+}
+
+TEST_F(WindowTest, EveryControlHasANameInEveryOtherWindowAndForm) {
+  openDemo();
+  int opened = 0;
+  for (QAction* action : m_window->findChildren<QAction*>()) {
+    const QString text = action->text().remove(u'&');
+    const bool opens = text.startsWith(QStringLiteral("Settings")) ||
+                       text.startsWith(QStringLiteral("Watch a folder")) || text.startsWith(QStringLiteral("Keep")) ||
+                       text.startsWith(QStringLiteral("Help on"));
+    if (!opens || !action->isEnabled()) continue;
+    action->trigger();
+    QApplication::processEvents();
+    ++opened;
+    for (QWidget* window : QApplication::topLevelWidgets()) {
+      if (!window->isVisible()) continue;
+      EXPECT_EQ(namelessControls(window).join(u'\n').toStdString(), "") << text.toStdString();
+    }
+  }
+  EXPECT_GE(opened, 4);
 }
 
 TEST_F(WindowTest, EveryLinkOfTheSentenceHasANameAndAPress) {

@@ -70,6 +70,11 @@ void add_leave_empty(CLI::App& app, bool& leave_empty) {
                "Read on where cells are no numbers or rows have no time: they count as no reading, and are told of");
 }
 
+void add_table(CLI::App& app, std::optional<std::string>& table) {
+  app.add_option("--table", table, "Of a file with several tables (sheets, packed files), this one: its name or number")
+      ->option_text("TABLE");
+}
+
 void add_setting(CLI::App& app, LogOptions& log) {
   app.add_option("--board", log.board, "What the thermocouples sit on")->option_text("BOARD");
   auto* oven = app.add_option("--oven", log.oven, "The oven the log comes from; needs --recipe")->option_text("OVEN");
@@ -78,6 +83,7 @@ void add_setting(CLI::App& app, LogOptions& log) {
   recipe->needs(oven);
   app.add_option("--layout", log.layout, "How to read the log, where finding out by itself fails")
       ->option_text("LAYOUT");
+  add_table(app, log.table);
   add_leave_empty(app, log.leave_empty);
   app.add_option("--entry", log.entry_s, "When the leading edge passed the oven's mouth, s on the log's clock")
       ->check(finite())

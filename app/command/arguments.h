@@ -17,10 +17,12 @@ namespace ovenwright::command {
 
 /// --format, -o, --quiet, --version and --help.
 void add_common(CLI::App& app, Common& common);
+/// --table.
+void add_table(CLI::App& app, std::optional<std::string>& table);
 /// --leave-empty.
 void add_leave_empty(CLI::App& app, bool& leave_empty);
 
-/// --board, --oven, --recipe, --layout, --leave-empty and --entry.
+/// --board, --oven, --recipe, --layout, --table, --leave-empty and --entry.
 void add_setting(CLI::App& app, LogOptions& log);
 /// The same and --run.
 void add_log(CLI::App& app, LogOptions& log);

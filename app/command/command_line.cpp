@@ -27,6 +27,7 @@ void add_learn(CLI::App& app, LearnOptions& learn) {
   repeatable(app.add_option("--window", learn.windows, "Process window; may be repeated")->option_text("WINDOW"));
   app.add_option("--layout", learn.layout, "How to read the logs, where finding out by itself fails")
       ->option_text("LAYOUT");
+  add_table(app, learn.table);
   add_leave_empty(app, learn.leave_empty);
   app.add_option("--run", learn.run, "Of a log with several passes, only this one, from 1")
       ->check(whole(1))
@@ -220,6 +221,10 @@ class Parser {
         compare_command_
             ->add_option("--layout", compare_.layout, "How to read the logs, where finding out by itself fails")
             ->option_text("LAYOUT");
+    auto* table =
+        compare_command_
+            ->add_option("--table", compare_.tables, "Of files with several tables, which: its name or number")
+            ->option_text("TABLE");
     auto* run = compare_command_->add_option("--run", compare_.runs, "Of logs with several passes, which, from 1")
                     ->check(whole(1))
                     ->option_text("N");
@@ -228,7 +233,7 @@ class Parser {
                                    "When the leading edge passed the oven's mouth, s on the log's clock")
                       ->check(finite())
                       ->option_text("SECONDS");
-    for (auto* option : {recipe, run, entry}) repeatable(option);
+    for (auto* option : {recipe, table, run, entry}) repeatable(option);
     auto* align = compare_command_
                       ->add_option("--align", compare_.align_C,
                                    "Line up where the first trace rises above this, °C, not at the entry")
@@ -238,7 +243,8 @@ class Parser {
                                                  "Though channels and board have the same names");
     add_leave_empty(*compare_command_, compare_.leave_empty);
     // Groups were judged when they were archived, and keep what they were judged with.
-    for (auto* option : {window, board, oven, recipe, layout, run, entry, align, different}) option->excludes(ids_a);
+    for (auto* option : {window, board, oven, recipe, layout, table, run, entry, align, different})
+      option->excludes(ids_a);
     add_common(*compare_command_, compare_.common);
     compare_command_->footer(kCompareHelp);
     compare_command_->final_callback([this] {
@@ -248,6 +254,7 @@ class Parser {
           throw CLI::ValidationError(name, "found " + std::to_string(given) + " of them, expected one or two");
       };
       at_most_two("--recipe", compare_.recipes.size());
+      at_most_two("--table", compare_.tables.size());
       at_most_two("--run", compare_.runs.size());
       at_most_two("--entry", compare_.entries_s.size());
     });

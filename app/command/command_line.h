@@ -21,7 +21,7 @@ struct Common {
 
 /// What every command that reads a log may be told about it: names or paths, as typed.
 struct LogOptions {
-  std::optional<std::string> board, oven, recipe, layout;
+  std::optional<std::string> board, oven, recipe, layout, table;
   std::optional<int> run;
   std::optional<double> entry_s;
   bool leave_empty = false;
@@ -50,7 +50,7 @@ struct ListOptions {
 /// What predict and tune learn from: logs with their recipes in pairs, or a list of runs.
 struct LearnOptions {
   std::vector<std::string> logs, recipes, windows;
-  std::optional<std::string> board, oven, layout, runs;
+  std::optional<std::string> board, oven, layout, table, runs;
   bool leave_empty = false;
   std::optional<int> run;
   std::optional<double> entry_s;
@@ -80,7 +80,7 @@ struct CompareOptions {
   std::vector<std::string> logs;          ///< two; none for groups
   std::vector<std::string> ids_a, ids_b;  ///< of the groups' records
   std::optional<std::string> archive;     ///< that holds them: a file or a URL; else the user's own
-  std::vector<std::string> windows, recipes;
+  std::vector<std::string> windows, recipes, tables;
   std::optional<std::string> board, oven, layout;
   std::vector<int> runs;
   std::vector<double> entries_s;

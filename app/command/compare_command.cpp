@@ -34,6 +34,7 @@ Result<Judged> judged(const CompareOptions& options, std::size_t side) {
                  options.oven,
                  own_of(options.recipes, side),
                  options.layout,
+                 own_of(options.tables, side),
                  own_of(options.runs, side),
                  own_of(options.entries_s, side)};
   log.leave_empty = options.leave_empty;

@@ -37,11 +37,15 @@ Without a window, `sac305` is assumed and the sentence says so. Several windows 
 and the bodies'. With oven and recipe, each result outside names the zones in which it arose. With a board, thermocouples
 have kinds, sides and positions, and bodies are judged. Many logs are judged on all cores, results in the order given.
 
+Of a file with several tables (sheets of a workbook, files in an archive, tables of a page or under each other) the one
+that looks most like a log is read, and the result lists them all; --table picks another by its name or number there.
+
 Examples
   ovenwright check run7.csv
   ovenwright check run7.csv --window sac305 --oven ten_zone --recipe ten_zone_lead_free
   ovenwright check lot/*.csv --window tern_rev3.toml --board tern.toml --format json -o lot.json
-  ovenwright check both_passes.csv --run 2)";
+  ovenwright check both_passes.csv --run 2
+  ovenwright check lot.zip --table run8.csv)";
 
 inline constexpr const char* kMeasureHelp = R"(
 Any measure on any log, without a window. A measure is its name and its parameters; `--measure` may be repeated, and
@@ -98,7 +102,8 @@ inline constexpr const char* kCompareHelp = R"(
 Two logs, judged by the same windows and held against each other: each result's difference with its uncertainty, what
 differs in the recipes, which has more margin, which is faster. Channels and board of the same names are taken to be the
 same thermocouples on the same instrument, whose errors cancel in a difference; --different-thermocouples says that they
-are not. --recipe, --run and --entry hold for both logs, or are given twice, for A and for B.
+are not. --recipe, --table, --run and --entry hold for both logs, or are given twice, for A and
+for B.
 
 With --a and --b two groups of archived runs: their means, and the interval of the two samples for each difference. ID
 is the number of a record, or a digest of its log or of itself, whole or its beginning.

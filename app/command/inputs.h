@@ -33,6 +33,7 @@ std::optional<Error> read_inputs(const LogOptions& options, Request& request) {
     if (const auto fits = oven::check_recipe(*request.recipe, *request.oven); !fits) return fits.error();
   }
   if (auto error = take(options.layout, log::find_layout, request.log.layout)) return error;
+  request.log.table = options.table;
   if (options.leave_empty) {
     if (!request.log.layout) request.log.layout.emplace();
     request.log.layout->leave_empty = true;

@@ -58,6 +58,7 @@ Result<tune::RunList> read_runs(const LearnOptions& options) {
     if (options.entry_s) run.entry_s = options.entry_s;
     run.run = options.run;
     run.options.layout = layout;
+    run.options.table = options.table;
   }
   return list;
 }

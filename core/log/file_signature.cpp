@@ -5,14 +5,36 @@
 
 namespace ovenwright::log {
 
+namespace {
+
+/// Of the files that hold others within them by Microsoft's compound format, told by the names of its streams.
+std::string_view compound_format(std::string_view bytes) {
+  struct Stream {
+    std::string_view name, what;
+  };
+  static constexpr std::array kStreams = {Stream{"EncryptedPackage", "a workbook with a password"},
+                                          Stream{"EncryptionInfo", "a workbook with a password"},
+                                          Stream{"Workbook", "a workbook of the old binary kind (.xls)"},
+                                          Stream{"Book", "a workbook of the old binary kind (.xls)"},
+                                          Stream{"WordDocument", "a word processor's document of the old binary kind"},
+                                          Stream{"PowerPoint Document", "a presentation of the old binary kind"}};
+  for (const Stream& stream : kStreams) {
+    std::string wide;  // an entry of the directory begins with the name in UTF-16
+    for (const char c : stream.name) wide += {c, '\0'};
+    wide += {'\0', '\0'};
+    if (bytes.find(wide) != std::string_view::npos) return stream.what;
+  }
+  return "a workbook of the old binary kind (.xls) or one with a password";
+}
+
+}  // namespace
+
 std::string_view foreign_format(std::string_view bytes) {
   struct Signature {
     std::string_view first_bytes, what;
   };
   using namespace std::string_view_literals;
   static constexpr std::array kSignatures = {
-      Signature{"\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1"sv,
-                "a workbook of the old binary kind (.xls) or one with a password"sv},
       Signature{"%PDF-"sv, "a PDF document"sv},
       Signature{"{\\rtf"sv, "a rich text document"sv},
       Signature{"\x89PNG\r\n\x1A\n"sv, "a PNG picture"sv},
@@ -30,6 +52,10 @@ std::string_view foreign_format(std::string_view bytes) {
                 "ELF"sv,
                 "a program"sv},
   };
+  if (bytes.starts_with("\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1"sv)) return compound_format(bytes);
+  constexpr std::size_t kTarMark = 257;
+  if (bytes.size() > kTarMark && bytes.substr(kTarMark).starts_with("ustar"))
+    return "a tar archive, which is not unpacked here";
   const auto found =
       std::ranges::find_if(kSignatures, [&](const Signature& s) { return bytes.starts_with(s.first_bytes); });
   return found == kSignatures.end() ? std::string_view{} : found->what;

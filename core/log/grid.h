@@ -19,17 +19,22 @@ struct Grid {
   std::string name;                            ///< of the sheet; empty for HTML
   std::vector<std::vector<std::string>> rows;  ///< row i stands at line first_line + i
   std::size_t first_line = 1;
-  bool hidden = false;  ///< a sheet that the workbook does not show
+  bool hidden = false;                      ///< a sheet that the workbook does not show
+  std::size_t formulas_without_result = 0;  ///< cells that stand empty because their results were never stored
 };
+
+/// What a sheet is picked by: its name; where several tables of a page have none its number from 1; else "".
+std::string sheet_key(const std::vector<Grid>& grids, std::size_t i);
 
 /// What a container was found to hold.
 struct Content {
-  std::string kind;    ///< "text", "xlsx", "ods", "html", "json", "xml" (a workbook in one XML document)
+  std::string kind;    ///< "text", "xlsx", "ods", "html", "json", "xml" (a workbook or records in one XML document)
   std::string member;  ///< name inside a zip; empty otherwise
   std::string bytes;   ///< for "text" out of a zip or gz; for plain text it stays empty and the caller's bytes count
   bool plain = false;  ///< the caller's bytes are the text themselves
-  std::string rivals;  ///< the note, where another member of the zip looks nearly as much like a log
-  std::vector<Grid> grids;  ///< for the others, in the order of the file
+  std::vector<std::string> members;  ///< of an archive those that could be logs, by their paths in its order
+  std::string rivals;                ///< the note, where another member of the zip looks nearly as much like a log
+  std::vector<Grid> grids;           ///< for the others, in the order of the file
 };
 
 /// Looks at the head of a text that is about to be unpacked, with the size that the whole will about have; an error
@@ -38,13 +43,15 @@ using HeadCheck = std::function<std::optional<Error>(std::string_view head, doub
 
 /// Opens zip, gz, xlsx, ods, workbooks in one XML document, html and JSON by content, also within each other; anything
 /// else is plain text. A zip with several members that could be logs: the one that looks most like a log, the others
-/// named in `notes`. An HTML document without a table but with preformatted text is that text.
+/// named in `notes`; or `member`, where that is not empty. An HTML document without a table but with preformatted text
+/// is that text.
 ///
 /// Errors: kParse (damaged archive or workbook, encrypted member, no log in an archive, unpacked size over the cap or
 /// over 200 times the packed size and 64 MiB), and what `check` gives for a text out of a zip or gz. `name` stands in
 /// their place. Never throws on any bytes; memory is bounded by the cells and text kept. Thread-safe.
 Result<Content> open_container(const std::string& name, std::string_view bytes, std::size_t most_unpacked_bytes,
-                               std::vector<std::string>& notes, const HeadCheck& check = {});
+                               std::vector<std::string>& notes, const HeadCheck& check = {},
+                               std::string_view member = {});
 
 /// Text as UTF-8 with the name of the encoding that was found ("UTF-8", "UTF-16LE", "windows-1252", "GB18030", "Big5",
 /// "Shift_JIS", …). `known_encoding` forces one. Valid UTF-8 without BOM is not copied: `utf8` stays empty and

@@ -7,6 +7,7 @@
 #include <array>
 #include <charconv>
 #include <exception>
+#include <iterator>
 #include <limits>
 #include <memory>
 #include <optional>
@@ -203,6 +204,59 @@ void set_events(xmlSAXHandler& events) {
   events.cdataBlock = events.characters;
 }
 
+using Cells = std::vector<std::string>;
+
+const Cells* first_row(const Grid& grid) {
+  const auto row = std::ranges::find_if(grid.rows, [](const Cells& cells) { return !cells.empty(); });
+  return row == grid.rows.end() ? nullptr : &*row;
+}
+
+bool words_alone(const Cells& row) {
+  return row.size() > 1 && std::ranges::none_of(row, [](const std::string& cell) {
+           return !cell.empty() && (cell[0] == '-' || cell[0] == '+' || (cell[0] >= '0' && cell[0] <= '9'));
+         });
+}
+
+/// A page may part a table: the same header begins each part, or the header is a table of its own, above one that
+/// scrolls. The parts are one table, as they would be in a text.
+bool goes_on(const Grid& table, const Grid& next) {
+  const auto *header = first_row(table), *first = first_row(next);
+  if (header == nullptr || first == nullptr || !words_alone(*header) || header->size() != first->size()) return false;
+  const auto filled = std::ranges::count_if(table.rows, [](const Cells& cells) { return !cells.empty(); });
+  const bool digit = !first->front().empty() && first->front()[0] >= '0' && first->front()[0] <= '9';
+  return *header == *first ? filled > 1 : filled == 1 && digit;
+}
+
+std::vector<Grid> joined(std::vector<Grid> parts) {
+  std::vector<Grid> tables;
+  for (Grid& part : parts) {
+    if (tables.empty() || !goes_on(tables.back(), part)) {
+      tables.push_back(std::move(part));
+    } else {
+      auto& rows = tables.back().rows;
+      rows.insert(rows.end(), std::make_move_iterator(part.rows.begin()), std::make_move_iterator(part.rows.end()));
+    }
+  }
+  return tables;
+}
+
+/// Where this begins for the last time, upper and lower case alike; npos: nowhere.
+std::size_t last_place(std::string_view text, std::string_view lower) {
+  const auto same = [](char a, char b) { return (a >= 'A' && a <= 'Z' ? static_cast<char>(a + 32) : a) == b; };
+  const auto found = std::find_end(text.begin(), text.end(), lower.begin(), lower.end(), same);
+  return found == text.end() ? std::string_view::npos : static_cast<std::size_t>(found - text.begin());
+}
+
+/// A document that is cut off in a row of a table: its last cell is a part of one. The parser closes what stands open.
+bool ends_in_row(std::string_view text) {
+  constexpr auto kNowhere = std::string_view::npos;
+  const auto open_behind = [&](const char* begin, const char* end) {
+    const auto begun = last_place(text, begin), ended = last_place(text, end);
+    return begun != kNowhere && (ended == kNowhere || ended < begun);
+  };
+  return open_behind("<table", "</table") && open_behind("<tr", "</tr");
+}
+
 /// The encoding that the document declares near its start; empty where it declares none.
 std::string declared_encoding(std::string_view bytes) {
   const auto head = markup_head(bytes);
@@ -247,7 +301,10 @@ Result<HtmlTables> read_html(std::string_view bytes, UnpackBudget& budget) {
                      HTML_PARSE_RECOVER | HTML_PARSE_NOERROR | HTML_PARSE_NOWARNING | HTML_PARSE_NONET);
   parse.handler.finish();
   if (parse.handler.error) return *parse.handler.error;
-  return HtmlTables{std::move(parse.handler.grids), std::move(parse.handler.preformatted)};
+  HtmlTables tables{std::move(parse.handler.grids), std::move(parse.handler.preformatted), ends_in_row(text)};
+  if (tables.cut_off && !tables.grids.empty()) tables.grids.back().rows.pop_back();
+  tables.grids = joined(std::move(tables.grids));
+  return tables;
 }
 
 }  // namespace ovenwright::log

@@ -120,7 +120,12 @@ Result<Reading> Interpreter::grid(const Grid& sheet) {
     for (const auto& row : sheet.rows) {
       for (const auto& cell : row) words += words.size() < 60 ? cell + " " : "";
     }
-    return no_table(name_, words);
+    auto error = no_table(name_, words);
+    const auto first = std::ranges::find_if(sheet.rows, [](const auto& row) { return !row.empty(); });
+    error.where.line = first == sheet.rows.end()
+                           ? 0
+                           : static_cast<int>(sheet.first_line + static_cast<std::size_t>(first - sheet.rows.begin()));
+    return error;
   }
   GridRows rows(sheet);
   decimal_ = guess.decimal;

@@ -12,7 +12,11 @@ Result<Reading> interpret_text(const std::string& name, std::string_view text, c
 /// Reads a log from a sheet or an HTML table.
 Result<Reading> interpret_grid(const std::string& name, const Grid& grid, const Options& options);
 
-/// How much a sheet looks like a log: cells of its table. 0: not at all.
-double likeness_to_a_log(const Grid& grid);
+/// How much a sheet looks like a log.
+struct Likeness {
+  double cells = 0;  ///< of its table, less where its numbers are no good; 0: not at all
+  std::size_t rows = 0;
+};
+Likeness likeness_to_a_log(const Grid& grid);
 
 }  // namespace ovenwright::log

@@ -1,6 +1,10 @@
+#include <algorithm>
+
 #include "core/log/interpret.h"
 #include "core/log/interpreter.h"
 #include "core/log/several_tables.h"
+#include "core/log/side_blocks.h"
+#include "core/units/phrase.h"
 
 // The whole of a text or sheet: its one table, or one of several.
 
@@ -21,19 +25,39 @@ Result<Reading> interpret_text(const std::string& name, std::string_view text, c
                             std::move(reading));
 }
 
-Result<Reading> interpret_grid(const std::string& name, const Grid& grid, const Options& options) {
+namespace {
+
+Result<Reading> interpret_block(const std::string& name, const Grid& grid, const Options& options) {
   Interpreter interpreter(name, options);
   auto reading = interpreter.grid(grid);
   if (!interpreter.may_hold_others(reading)) return reading;
   return read_one_of_tables(name, {{}, &grid, {}, interpreter.decimal()}, options, std::move(reading));
 }
 
-double likeness_to_a_log(const Grid& grid) {
+}  // namespace
+
+Result<Reading> interpret_grid(const std::string& name, const Grid& grid, const Options& options) {
+  const auto apart = without_side_blocks(grid);
+  if (!apart) return interpret_block(name, grid, options);
+  auto reading = interpret_block(name, apart->grid, options);
+  if (!reading) return reading;
+  reading->read_as.notes.push_back(
+      say(Phrase::kOtherTable, {std::to_string(apart->first_line), apart->words, std::to_string(apart->rows)}));
+  // What is shown of the file are its own lines.
+  for (auto& line : reading->shown) {
+    const auto row = line.line - grid.first_line;
+    if (row < grid.rows.size() && grid.rows[row].size() <= line.cells.size())
+      std::ranges::copy(grid.rows[row], line.cells.begin());
+  }
+  return reading;
+}
+
+Likeness likeness_to_a_log(const Grid& grid) {
   const DialectGuess guess = guess_grid(grid, {});
-  if (guess.columns < 1) return 0;
+  if (guess.columns < 1) return {};
   GridRows rows(grid);
   const Table table = find_table(rows, guess.columns, guess.decimal, 0, false);
-  return table.rows * static_cast<double>(table.columns) * guess.score;
+  return {table.rows * static_cast<double>(table.columns) * guess.score, static_cast<std::size_t>(table.rows)};
 }
 
 }  // namespace ovenwright::log

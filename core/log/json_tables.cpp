@@ -291,14 +291,20 @@ std::string name_of(const Json& channel, std::size_t number) {
 
 void put_rows(Writer& out, std::size_t row, const Found& found) {
   const std::size_t width = found.value->back().size();
-  const auto put = [&](const Json& cells) {
-    for (std::size_t i = 0; i < cells.size() && !out.error; ++i) out.put(row, i, text_of(cells[i]));
+  const auto put = [&](const Json& cells, std::size_t first = 0) {
+    for (std::size_t i = 0; i < cells.size() && !out.error; ++i) out.put(row, first + i, text_of(cells[i]));
     ++row;
   };
   // The names of the columns stand beside the rows.
   if (found.parent != nullptr && found.parent->is_object()) {
     for (const auto& item : found.parent->items()) {
-      if (texts(item.value()) && item.value().size() == width) put(item.value());
+      if (!texts(item.value())) continue;
+      if (item.value().size() == width) put(item.value());
+      // Names of the channels alone: the time stands before them.
+      if (width > 2 && item.value().size() + 1 == width) {
+        out.put(row, 0, "time");
+        put(item.value(), 1);
+      }
     }
   }
   for (const Json& cells : *found.value) put(cells);

@@ -26,8 +26,10 @@ struct Layout {
     bool reversed = false;            ///< its wires are exchanged: read with its sign turned (turn_reversed)
     std::optional<std::string> unit;  ///< where it differs from the layout's: "degC", "degF", "K", "mV"
   };
-  std::optional<std::string> name, encoding, delimiter, decimal, sheet, date_order, unit, thermocouple_type;
-  std::optional<int> header_line;  ///< 0: no header
+  std::optional<std::string> name, encoding, delimiter, decimal, date_order, unit, thermocouple_type;
+  std::optional<std::string> member;  ///< of an archive, the file in it; of a nest of them "inner.zip/run7.csv"
+  std::optional<std::string> sheet;   ///< of a workbook; of a page with several tables the table's number, from 1
+  std::optional<int> header_line;     ///< 0: no header
   std::optional<double> cold_junction_C, scale;
   std::optional<int> cold_junction_column;
   std::optional<Form> form;

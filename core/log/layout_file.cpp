@@ -120,6 +120,7 @@ Result<Layout> parse_layout(const std::string& file, std::string_view text) {
   layout.cold_junction_column = root.integer("cold_junction_column", 1, kMostColumns);
   layout.scale = root.number("scale", kScale);
   layout.form = form_of(root);
+  layout.member = root.text("member");
   layout.sheet = root.text("sheet");
   layout.date_order = root.one_of("date_order", kDateOrders);
   layout.leave_empty = root.one_of("unreadable_cells", kUnreadable) == "empty";
@@ -165,6 +166,7 @@ std::string layout_text(const Layout& layout) {
   lines.integer("cold_junction_column", layout.cold_junction_column);
   lines.number("scale", layout.scale);
   if (layout.form) lines.line("form", files::toml_text(form_name(*layout.form)));
+  lines.text("member", layout.member);
   lines.text("sheet", layout.sheet);
   lines.text("date_order", layout.date_order);
   if (layout.leave_empty) lines.line("unreadable_cells", files::toml_text("empty"));

@@ -27,6 +27,18 @@ struct Assumption {
   std::string chosen, other;  ///< values of the layout's key; `other` may be empty
 };
 
+/// One of the tables of a file that could each be a log of its own: a file of an archive, a sheet of a workbook, a
+/// table of a page, one of several tables under each other.
+struct ListedTable {
+  std::string member;    ///< the file in the archive; else empty
+  std::string sheet;     ///< the sheet, or the number of a page's table; else empty
+  int header_line = 0;   ///< where several stand under each other; else 0
+  std::size_t rows = 0;  ///< of numbers, about; 0: not counted
+  bool read = false;     ///< this one was read
+  /// What it is picked by: "run8.csv", "run8.xlsx/Air", "Air", "line 705".
+  std::string name() const;
+};
+
 /// What was detected and what was assumed; the JSON's `read_as`.
 struct ReadAs {
   std::string encoding, delimiter, decimal, time, unit;
@@ -34,6 +46,7 @@ struct ReadAs {
   std::size_t rows = 0, rows_skipped = 0;
   std::vector<Assumption> assumed;
   std::vector<std::string> notes;
+  std::vector<ListedTable> tables;  ///< in the order of the file where there are several; else empty
 };
 
 /// A column that is kept as such and not judged: oxygen, battery, speed, zone temperatures.
@@ -67,7 +80,10 @@ struct Reading {
 };
 
 struct Options {
-  std::optional<Layout> layout;           ///< what the user fixed; the rest is found
+  std::optional<Layout> layout;  ///< what the user fixed; the rest is found
+  /// Of a file with several tables the one to read: its name, or its number from 1, among ReadAs::tables of a reading
+  /// without this. The layout's member, sheet and header line then give way.
+  std::optional<std::string> table;
   std::optional<double> interval_s;       ///< for a row index without a stated interval
   std::size_t most_samples = 50'000'000;  ///< numbers in one log; more is refused before memory is spent
   std::size_t most_unpacked_bytes = std::size_t{4} << 30;
@@ -79,9 +95,13 @@ struct Options {
 };
 
 /// Reads any log by its content: text in any encoding, .xlsx, .ods, .html, and .zip or .gz around one of these.
-/// Errors: kIo (missing, directory, no permission), kParse with line, column, found and expected, kCancelled.
+/// Errors: kIo (missing, directory, no permission), kParse with line, column, found and expected, kBadArgument where
+/// there is no such table, kCancelled.
 Result<Reading> read(const std::string& path, const Options& options = {});
 /// The same from memory; `name` stands in messages and helps to tell nothing else.
 Result<Reading> read_bytes(const std::string& name, std::string_view bytes, const Options& options = {});
+/// What ReadAs::tables would say, also where the table that is read by these options is refused. Empty where there is
+/// one table or none. Cost: that of reading.
+std::vector<ListedTable> tables_of(const std::string& name, std::string_view bytes, const Options& options = {});
 
 }  // namespace ovenwright::log

@@ -156,7 +156,11 @@ Result<Reading> read_one_of_tables(const std::string& name, const TableSource& s
   }();
   if (!reading) return whole ? std::move(whole) : std::move(reading);
   for (const FileTable& table : tables) {
-    if (&table == wanted) continue;
+    ListedTable& listed = reading->read_as.tables.emplace_back();
+    listed.header_line = static_cast<int>(table.header_line);
+    listed.rows = table.rows;
+    listed.read = &table == wanted;
+    if (listed.read) continue;
     const std::string text =
         say(Phrase::kOtherTable, {std::to_string(table.header_line), channels_text(table), std::to_string(table.rows)});
     reading->warnings.push_back({text, {name, static_cast<int>(table.header_line), 0}});

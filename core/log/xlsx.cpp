@@ -6,6 +6,7 @@
 
 #include "core/log/cell_text.h"
 #include "core/log/grid_builder.h"
+#include "core/log/place_in_file.h"
 #include "core/log/workbook.h"
 #include "core/log/xlsx_parts.h"
 #include "core/units/phrase.h"
@@ -111,7 +112,9 @@ class SheetHandler : public XmlHandler {
     if (type_ == "s") {
       std::size_t index = SIZE_MAX;
       std::from_chars(value_.data(), value_.data() + value_.size(), index);
-      return index < parts_.shared_strings.size() ? parts_.shared_strings[index] : "";
+      if (index < parts_.shared_strings.size()) return parts_.shared_strings[index];
+      error = no_such_text();
+      return {};
     }
     if (type_ == "b") return value_ == "1" || value_ == "true" ? "TRUE" : "FALSE";
     if (type_ == "d") return trim_fraction(value_);
@@ -123,6 +126,17 @@ class SheetHandler : public XmlHandler {
     const auto [end, failed] = std::from_chars(number.data(), number.data() + number.size(), serial);
     if (failed != std::errc{} || end != number.data() + number.size()) return number;
     return serial_as_text(serial, kind, parts_.from_1904);
+  }
+
+  /// A name or a unit would be lost without a word.
+  Error no_such_text() const {
+    const std::string found = parts_.shared_strings.empty() ? "a workbook without its texts (sharedStrings.xml)"
+                                                            : "a text that the workbook does not hold";
+    return {ErrorCode::kParse,
+            fmt::format("found {}, expected a whole .xlsx workbook", found),
+            {"", static_cast<int>(place_.row + 1), static_cast<int>(place_.column + 1)},
+            found,
+            "a whole .xlsx workbook"};
   }
 
   const XlsxParts& parts_;
@@ -158,12 +172,13 @@ Result<std::vector<Grid>> read_xlsx(const ZipArchive& archive, UnpackBudget& bud
   for (const auto& sheet : parts->sheets) {
     const auto* const member = archive.find(sheet.part);
     SheetHandler handler{sheet.name, *parts, budget};
-    if (auto error = parse_part(archive, *member, budget, handler)) return *error;
+    if (auto error = parse_part(archive, *member, budget, handler)) return placed_in_file(*error, {"", sheet.name, ""});
     if (handler.formulas_without_result > 0) {
       notes.push_back(say(Phrase::kFormulas, {sheet.name, std::to_string(handler.formulas_without_result)}));
     }
     grids.push_back(handler.grid.take());
     grids.back().hidden = sheet.hidden;
+    grids.back().formulas_without_result = handler.formulas_without_result;
   }
   return grids;
 }

@@ -29,6 +29,12 @@ std::optional<std::string_view> XmlAttributes::find(std::string_view name, std::
   return std::nullopt;
 }
 
+std::pair<std::string_view, std::string_view> XmlAttributes::at(int i) const {
+  const auto* const attribute = attributes_ + i * kPlaces;
+  return {view(attribute[0]),
+          {reinterpret_cast<const char*>(attribute[3]), static_cast<std::size_t>(attribute[4] - attribute[3])}};
+}
+
 struct XmlParser::State {
   explicit State(XmlHandler& to) : handler(to) {}
   XmlHandler& handler;

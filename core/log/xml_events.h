@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include "core/units/result.h"
 
@@ -18,6 +19,9 @@ class XmlAttributes {
   std::string_view get(std::string_view name, std::string_view space = {}) const {
     return find(name, space).value_or("");
   }
+  int size() const { return count_; }
+  /// The local name and the value of the i-th, from 0.
+  std::pair<std::string_view, std::string_view> at(int i) const;
 
  private:
   const unsigned char* const* attributes_;

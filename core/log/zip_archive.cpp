@@ -39,7 +39,9 @@ Result<ZipArchive> ZipArchive::open(std::string_view bytes) {
     opened.archive_.reset(zip_open_from_source(source, ZIP_RDONLY, &error));
     if (!opened.archive_) zip_source_free(source);
   }
-  const std::string reason = opened.archive_ ? "" : zip_error_strerror(&error);
+  std::string reason = opened.archive_ ? "" : zip_error_strerror(&error);
+  if (zip_error_code_zip(&error) == ZIP_ER_NOZIP)
+    reason = "it is cut short or damaged, the list of its files is missing";
   zip_error_fini(&error);
   if (!opened.archive_) return damaged("the zip archive", reason);
   const auto entries = zip_get_num_entries(opened.archive_.get(), 0);

@@ -27,19 +27,36 @@ Json faults_part(const std::vector<run::Fault>& faults) {
   return all;
 }
 
+Json tables_part(const std::vector<log::ListedTable>& tables) {
+  Json all = Json::array();
+  for (const auto& table : tables) {
+    const auto number = [](auto value) { return value > 0 ? Json(value) : Json(nullptr); };
+    all.push_back({{"index", all.size() + 1},
+                   {"name", text_or_null(table.name())},
+                   {"member", text_or_null(table.member)},
+                   {"sheet", text_or_null(table.sheet)},
+                   {"header_line", number(table.header_line)},
+                   {"rows", number(table.rows)},
+                   {"read", table.read}});
+  }
+  return all;
+}
+
 Json read_as_part(const log::ReadAs& read_as) {
   Json assumed = Json::array();
   for (const auto& assumption : read_as.assumed) assumed.push_back(assumption.text);
-  return {{"encoding", read_as.encoding},
-          {"delimiter", text_or_null(read_as.delimiter)},
-          {"decimal", text_or_null(read_as.decimal)},
-          {"time", read_as.time},
-          {"unit", read_as.unit},
-          {"header_line", read_as.header_line > 0 ? Json(read_as.header_line) : Json(nullptr)},
-          {"rows", read_as.rows},
-          {"rows_skipped", read_as.rows_skipped},
-          {"assumed", assumed},
-          {"notes", read_as.notes}};
+  Json part = {{"encoding", read_as.encoding},
+               {"delimiter", text_or_null(read_as.delimiter)},
+               {"decimal", text_or_null(read_as.decimal)},
+               {"time", read_as.time},
+               {"unit", read_as.unit},
+               {"header_line", read_as.header_line > 0 ? Json(read_as.header_line) : Json(nullptr)},
+               {"rows", read_as.rows},
+               {"rows_skipped", read_as.rows_skipped},
+               {"assumed", assumed},
+               {"notes", read_as.notes}};
+  if (!read_as.tables.empty()) part["tables"] = tables_part(read_as.tables);
+  return part;
 }
 
 }  // namespace

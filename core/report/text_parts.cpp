@@ -103,10 +103,22 @@ std::vector<std::string> read_as_items(const log::Reading& reading, const run::R
   return items;
 }
 
+/// What `--table` picks from.
+std::vector<std::string> table_items(const log::Reading& reading) {
+  std::vector<std::string> items;
+  for (const auto& table : reading.read_as.tables) {
+    std::string item = fmt::format("{}  {}", items.size() + 1, table.name());
+    if (table.rows > 0) item += fmt::format(", {} rows", table.rows);
+    items.push_back(item + (table.read ? ", read" : ""));
+  }
+  return items;
+}
+
 std::string reading_text(const log::Reading& reading, const run::Run& run) {
   std::vector<std::string> assumed;
   for (const auto& assumption : reading.read_as.assumed) assumed.push_back(assumption.text);
-  return list_of("Assumed", assumed) + list_of("Read as", read_as_items(reading, run));
+  return list_of("Assumed", assumed) + list_of("Read as", read_as_items(reading, run)) +
+         list_of("Tables in the file, one of which --table picks", table_items(reading));
 }
 
 }  // namespace ovenwright::report

@@ -61,7 +61,7 @@ constexpr std::array<std::string_view, 146> kWordsOfErrors{
     "a folder",
     "damaged",
     "cut short",
-    "a zip archive without any",
+    "an empty zip archive",
     "an HTML document without a table",
     "a workbook with a password",
     "{0} channels",

@@ -6,7 +6,7 @@ namespace ovenwright {
 namespace {
 
 /// What is said of files: of those that people edit, of logs that are refused, of faults and of how a log was read.
-constexpr std::array<std::string_view, 237> kWords{
+constexpr std::array<std::string_view, 258> kWords{
     "found {0} for \"{1}\", expected {2}",
     "missing \"{0}\", expected {1}",
     "missing \"{0}\" in {1}, expected {2}",
@@ -239,6 +239,27 @@ constexpr std::array<std::string_view, 237> kWords{
     "was stopped",
     "found \"{0}\", expected a regular expression ({1})",
     "the database reports an error",
+    "cell {0} of sheet \"{1}\"",
+    "row {0} of sheet \"{1}\"",
+    "sheet \"{0}\"",
+    "row {0} of table {1}",
+    "in \"{0}\"",
+    "cell {0} of sheet \"{1}\" in \"{2}\"",
+    "row {0} of sheet \"{1}\" in \"{2}\"",
+    "sheet \"{0}\" in \"{1}\"",
+    "row {0} of table {1} in \"{2}\"",
+    "a zip archive of other files ({0})",
+    "found no file \"{0}\" in the archive, expected one of: {1}",
+    "found no table \"{0}\", expected one of: {1}",
+    "a workbook of the old binary kind (.xls)",
+    "a word processor's document of the old binary kind",
+    "a presentation of the old binary kind",
+    "a tar archive, which is not unpacked here",
+    "a workbook without its texts (sharedStrings.xml)",
+    "a text that the workbook does not hold",
+    "{0} formulas without a stored result",
+    "readings, which a spreadsheet program stores when it saves the workbook",
+    "it is cut short or damaged, the list of its files is missing",
     "the zip archive",
     "Not a zip archive",
     "Zip archive inconsistent",

@@ -871,10 +871,6 @@
         <translation>abgeschnitten</translation>
     </message>
     <message>
-        <source>a zip archive without any</source>
-        <translation>ein zip-Archiv ohne ein solches</translation>
-    </message>
-    <message>
         <source>an HTML document without a table</source>
         <translation>ein HTML-Dokument ohne Tabelle</translation>
     </message>
@@ -2457,6 +2453,94 @@
     <message>
         <source>{0} rows without a time are left out: the first is line {1}.</source>
         <translation>{0} Zeilen ohne Zeit sind ausgelassen: die erste ist Zeile {1}.</translation>
+    </message>
+    <message>
+        <source>cell {0} of sheet &quot;{1}&quot;</source>
+        <translation>Zelle {0} von Blatt „{1}“</translation>
+    </message>
+    <message>
+        <source>row {0} of sheet &quot;{1}&quot;</source>
+        <translation>Zeile {0} von Blatt „{1}“</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot;</source>
+        <translation>Blatt „{0}“</translation>
+    </message>
+    <message>
+        <source>row {0} of table {1}</source>
+        <translation>Zeile {0} von Tabelle {1}</translation>
+    </message>
+    <message>
+        <source>in &quot;{0}&quot;</source>
+        <translation>in „{0}“</translation>
+    </message>
+    <message>
+        <source>cell {0} of sheet &quot;{1}&quot; in &quot;{2}&quot;</source>
+        <translation>Zelle {0} von Blatt „{1}“ in „{2}“</translation>
+    </message>
+    <message>
+        <source>row {0} of sheet &quot;{1}&quot; in &quot;{2}&quot;</source>
+        <translation>Zeile {0} von Blatt „{1}“ in „{2}“</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; in &quot;{1}&quot;</source>
+        <translation>Blatt „{0}“ in „{1}“</translation>
+    </message>
+    <message>
+        <source>row {0} of table {1} in &quot;{2}&quot;</source>
+        <translation>Zeile {0} von Tabelle {1} in „{2}“</translation>
+    </message>
+    <message>
+        <source>an empty zip archive</source>
+        <translation>ein leeres zip-Archiv</translation>
+    </message>
+    <message>
+        <source>a zip archive of other files ({0})</source>
+        <translation>ein zip-Archiv mit anderen Dateien ({0})</translation>
+    </message>
+    <message>
+        <source>found no file &quot;{0}&quot; in the archive, expected one of: {1}</source>
+        <translation>keine Datei „{0}“ im Archiv gefunden, erwartet wird eine von: {1}</translation>
+    </message>
+    <message>
+        <source>found no table &quot;{0}&quot;, expected one of: {1}</source>
+        <translation>keine Tabelle „{0}“ gefunden, erwartet wird eine von: {1}</translation>
+    </message>
+    <message>
+        <source>a workbook of the old binary kind (.xls)</source>
+        <translation>eine Arbeitsmappe der alten binären Art (.xls)</translation>
+    </message>
+    <message>
+        <source>a word processor's document of the old binary kind</source>
+        <translation>ein Textdokument der alten binären Art</translation>
+    </message>
+    <message>
+        <source>a presentation of the old binary kind</source>
+        <translation>eine Präsentation der alten binären Art</translation>
+    </message>
+    <message>
+        <source>a tar archive, which is not unpacked here</source>
+        <translation>ein tar-Archiv, das hier nicht entpackt wird</translation>
+    </message>
+    <message>
+        <source>a workbook without its texts (sharedStrings.xml)</source>
+        <translation>eine Arbeitsmappe ohne ihre Texte (sharedStrings.xml)</translation>
+    </message>
+    <message>
+        <source>a text that the workbook does not hold</source>
+        <translation>ein Text, den die Arbeitsmappe nicht enthält</translation>
+    </message>
+    <message>
+        <source>{0} formulas without a stored result</source>
+        <translation>{0} Formeln ohne gespeichertes Ergebnis</translation>
+    </message>
+    <message>
+        <source>readings, which a spreadsheet program stores when it saves the workbook</source>
+        <translation>Messwerte, die ein Tabellenprogramm beim Speichern der Arbeitsmappe ablegt</translation>
+    </message>
+    <message>
+        <source>it is cut short or damaged, the list of its files is missing</source>
+        <translation>es ist abgeschnitten oder beschädigt, die Liste seiner Dateien fehlt</translation>
     </message>
     <message>
         <source>the zip archive</source>

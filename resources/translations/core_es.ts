@@ -871,10 +871,6 @@
         <translation>cortado</translation>
     </message>
     <message>
-        <source>a zip archive without any</source>
-        <translation>un archivo zip sin ninguno</translation>
-    </message>
-    <message>
         <source>an HTML document without a table</source>
         <translation>un documento HTML sin tabla</translation>
     </message>
@@ -2457,6 +2453,94 @@
     <message>
         <source>{0} rows without a time are left out: the first is line {1}.</source>
         <translation>{0} filas sin tiempo quedan fuera: la primera es la línea {1}.</translation>
+    </message>
+    <message>
+        <source>cell {0} of sheet &quot;{1}&quot;</source>
+        <translation>celda {0} de la hoja «{1}»</translation>
+    </message>
+    <message>
+        <source>row {0} of sheet &quot;{1}&quot;</source>
+        <translation>fila {0} de la hoja «{1}»</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot;</source>
+        <translation>hoja «{0}»</translation>
+    </message>
+    <message>
+        <source>row {0} of table {1}</source>
+        <translation>fila {0} de la tabla {1}</translation>
+    </message>
+    <message>
+        <source>in &quot;{0}&quot;</source>
+        <translation>en «{0}»</translation>
+    </message>
+    <message>
+        <source>cell {0} of sheet &quot;{1}&quot; in &quot;{2}&quot;</source>
+        <translation>celda {0} de la hoja «{1}» de «{2}»</translation>
+    </message>
+    <message>
+        <source>row {0} of sheet &quot;{1}&quot; in &quot;{2}&quot;</source>
+        <translation>fila {0} de la hoja «{1}» de «{2}»</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; in &quot;{1}&quot;</source>
+        <translation>hoja «{0}» de «{1}»</translation>
+    </message>
+    <message>
+        <source>row {0} of table {1} in &quot;{2}&quot;</source>
+        <translation>fila {0} de la tabla {1} de «{2}»</translation>
+    </message>
+    <message>
+        <source>an empty zip archive</source>
+        <translation>un archivo zip vacío</translation>
+    </message>
+    <message>
+        <source>a zip archive of other files ({0})</source>
+        <translation>un archivo zip con otros ficheros ({0})</translation>
+    </message>
+    <message>
+        <source>found no file &quot;{0}&quot; in the archive, expected one of: {1}</source>
+        <translation>no se encontró el fichero «{0}» en el archivo comprimido; se esperaba uno de: {1}</translation>
+    </message>
+    <message>
+        <source>found no table &quot;{0}&quot;, expected one of: {1}</source>
+        <translation>no se encontró la tabla «{0}»; se esperaba una de: {1}</translation>
+    </message>
+    <message>
+        <source>a workbook of the old binary kind (.xls)</source>
+        <translation>un libro del antiguo tipo binario (.xls)</translation>
+    </message>
+    <message>
+        <source>a word processor's document of the old binary kind</source>
+        <translation>un documento de texto del antiguo tipo binario</translation>
+    </message>
+    <message>
+        <source>a presentation of the old binary kind</source>
+        <translation>una presentación del antiguo tipo binario</translation>
+    </message>
+    <message>
+        <source>a tar archive, which is not unpacked here</source>
+        <translation>un archivo tar, que aquí no se descomprime</translation>
+    </message>
+    <message>
+        <source>a workbook without its texts (sharedStrings.xml)</source>
+        <translation>un libro sin sus textos (sharedStrings.xml)</translation>
+    </message>
+    <message>
+        <source>a text that the workbook does not hold</source>
+        <translation>un texto que el libro no contiene</translation>
+    </message>
+    <message>
+        <source>{0} formulas without a stored result</source>
+        <translation>{0} fórmulas sin resultado guardado</translation>
+    </message>
+    <message>
+        <source>readings, which a spreadsheet program stores when it saves the workbook</source>
+        <translation>lecturas, que un programa de hojas de cálculo guarda al guardar el libro</translation>
+    </message>
+    <message>
+        <source>it is cut short or damaged, the list of its files is missing</source>
+        <translation>está truncado o dañado: falta la lista de sus ficheros</translation>
     </message>
     <message>
         <source>the zip archive</source>

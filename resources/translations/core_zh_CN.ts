@@ -871,10 +871,6 @@
         <translation>不完整</translation>
     </message>
     <message>
-        <source>a zip archive without any</source>
-        <translation>没有记录的 zip 文件</translation>
-    </message>
-    <message>
         <source>an HTML document without a table</source>
         <translation>没有表格的 HTML 文档</translation>
     </message>
@@ -2457,6 +2453,94 @@
     <message>
         <source>{0} rows without a time are left out: the first is line {1}.</source>
         <translation>{0} 行没有时间，已略去：第一个是第 {1} 行。</translation>
+    </message>
+    <message>
+        <source>cell {0} of sheet &quot;{1}&quot;</source>
+        <translation>工作表“{1}”的单元格 {0}</translation>
+    </message>
+    <message>
+        <source>row {0} of sheet &quot;{1}&quot;</source>
+        <translation>工作表“{1}”的第 {0} 行</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot;</source>
+        <translation>工作表“{0}”</translation>
+    </message>
+    <message>
+        <source>row {0} of table {1}</source>
+        <translation>表格 {1} 的第 {0} 行</translation>
+    </message>
+    <message>
+        <source>in &quot;{0}&quot;</source>
+        <translation>在“{0}”中</translation>
+    </message>
+    <message>
+        <source>cell {0} of sheet &quot;{1}&quot; in &quot;{2}&quot;</source>
+        <translation>“{2}”中工作表“{1}”的单元格 {0}</translation>
+    </message>
+    <message>
+        <source>row {0} of sheet &quot;{1}&quot; in &quot;{2}&quot;</source>
+        <translation>“{2}”中工作表“{1}”的第 {0} 行</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; in &quot;{1}&quot;</source>
+        <translation>“{1}”中的工作表“{0}”</translation>
+    </message>
+    <message>
+        <source>row {0} of table {1} in &quot;{2}&quot;</source>
+        <translation>“{2}”中表格 {1} 的第 {0} 行</translation>
+    </message>
+    <message>
+        <source>an empty zip archive</source>
+        <translation>空的 zip 压缩包</translation>
+    </message>
+    <message>
+        <source>a zip archive of other files ({0})</source>
+        <translation>内含其他文件的 zip 压缩包（{0}）</translation>
+    </message>
+    <message>
+        <source>found no file &quot;{0}&quot; in the archive, expected one of: {1}</source>
+        <translation>压缩包中找不到文件“{0}”，应为下列之一：{1}</translation>
+    </message>
+    <message>
+        <source>found no table &quot;{0}&quot;, expected one of: {1}</source>
+        <translation>找不到表格“{0}”，应为下列之一：{1}</translation>
+    </message>
+    <message>
+        <source>a workbook of the old binary kind (.xls)</source>
+        <translation>旧式二进制工作簿（.xls）</translation>
+    </message>
+    <message>
+        <source>a word processor's document of the old binary kind</source>
+        <translation>旧式二进制文字文档</translation>
+    </message>
+    <message>
+        <source>a presentation of the old binary kind</source>
+        <translation>旧式二进制演示文稿</translation>
+    </message>
+    <message>
+        <source>a tar archive, which is not unpacked here</source>
+        <translation>tar 归档，此处不解包</translation>
+    </message>
+    <message>
+        <source>a workbook without its texts (sharedStrings.xml)</source>
+        <translation>缺少文字部分（sharedStrings.xml）的工作簿</translation>
+    </message>
+    <message>
+        <source>a text that the workbook does not hold</source>
+        <translation>工作簿中没有的文字</translation>
+    </message>
+    <message>
+        <source>{0} formulas without a stored result</source>
+        <translation>{0} 个没有存储结果的公式</translation>
+    </message>
+    <message>
+        <source>readings, which a spreadsheet program stores when it saves the workbook</source>
+        <translation>读数（电子表格程序保存工作簿时会一并存入）</translation>
+    </message>
+    <message>
+        <source>it is cut short or damaged, the list of its files is missing</source>
+        <translation>文件被截断或损坏，缺少文件列表</translation>
     </message>
     <message>
         <source>the zip archive</source>

@@ -871,10 +871,6 @@
         <translation>不完整</translation>
     </message>
     <message>
-        <source>a zip archive without any</source>
-        <translation>沒有記錄的 zip 檔</translation>
-    </message>
-    <message>
         <source>an HTML document without a table</source>
         <translation>沒有表格的 HTML 文件</translation>
     </message>
@@ -2457,6 +2453,94 @@
     <message>
         <source>{0} rows without a time are left out: the first is line {1}.</source>
         <translation>{0} 列沒有時間，已略去：第一個是第 {1} 行。</translation>
+    </message>
+    <message>
+        <source>cell {0} of sheet &quot;{1}&quot;</source>
+        <translation>工作表「{1}」的儲存格 {0}</translation>
+    </message>
+    <message>
+        <source>row {0} of sheet &quot;{1}&quot;</source>
+        <translation>工作表「{1}」的第 {0} 列</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot;</source>
+        <translation>工作表「{0}」</translation>
+    </message>
+    <message>
+        <source>row {0} of table {1}</source>
+        <translation>表格 {1} 的第 {0} 列</translation>
+    </message>
+    <message>
+        <source>in &quot;{0}&quot;</source>
+        <translation>於「{0}」中</translation>
+    </message>
+    <message>
+        <source>cell {0} of sheet &quot;{1}&quot; in &quot;{2}&quot;</source>
+        <translation>「{2}」中工作表「{1}」的儲存格 {0}</translation>
+    </message>
+    <message>
+        <source>row {0} of sheet &quot;{1}&quot; in &quot;{2}&quot;</source>
+        <translation>「{2}」中工作表「{1}」的第 {0} 列</translation>
+    </message>
+    <message>
+        <source>sheet &quot;{0}&quot; in &quot;{1}&quot;</source>
+        <translation>「{1}」中的工作表「{0}」</translation>
+    </message>
+    <message>
+        <source>row {0} of table {1} in &quot;{2}&quot;</source>
+        <translation>「{2}」中表格 {1} 的第 {0} 列</translation>
+    </message>
+    <message>
+        <source>an empty zip archive</source>
+        <translation>空的 zip 壓縮檔</translation>
+    </message>
+    <message>
+        <source>a zip archive of other files ({0})</source>
+        <translation>內含其他檔案的 zip 壓縮檔（{0}）</translation>
+    </message>
+    <message>
+        <source>found no file &quot;{0}&quot; in the archive, expected one of: {1}</source>
+        <translation>壓縮檔中找不到檔案「{0}」，應為下列之一：{1}</translation>
+    </message>
+    <message>
+        <source>found no table &quot;{0}&quot;, expected one of: {1}</source>
+        <translation>找不到表格「{0}」，應為下列之一：{1}</translation>
+    </message>
+    <message>
+        <source>a workbook of the old binary kind (.xls)</source>
+        <translation>舊式二進位活頁簿（.xls）</translation>
+    </message>
+    <message>
+        <source>a word processor's document of the old binary kind</source>
+        <translation>舊式二進位文書檔</translation>
+    </message>
+    <message>
+        <source>a presentation of the old binary kind</source>
+        <translation>舊式二進位簡報檔</translation>
+    </message>
+    <message>
+        <source>a tar archive, which is not unpacked here</source>
+        <translation>tar 封存檔，此處不解開</translation>
+    </message>
+    <message>
+        <source>a workbook without its texts (sharedStrings.xml)</source>
+        <translation>缺少文字部分（sharedStrings.xml）的活頁簿</translation>
+    </message>
+    <message>
+        <source>a text that the workbook does not hold</source>
+        <translation>活頁簿中沒有的文字</translation>
+    </message>
+    <message>
+        <source>{0} formulas without a stored result</source>
+        <translation>{0} 個沒有儲存結果的公式</translation>
+    </message>
+    <message>
+        <source>readings, which a spreadsheet program stores when it saves the workbook</source>
+        <translation>讀數（試算表程式儲存活頁簿時會一併存入）</translation>
+    </message>
+    <message>
+        <source>it is cut short or damaged, the list of its files is missing</source>
+        <translation>檔案被截斷或損壞，缺少檔案清單</translation>
     </message>
     <message>
         <source>the zip archive</source>

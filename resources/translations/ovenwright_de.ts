@@ -977,6 +977,14 @@
         <source>Found</source>
         <translation>Gefunden</translation>
     </message>
+    <message>
+        <source>Table %1</source>
+        <translation>Tabelle %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 rows</source>
+        <translation>%1, %2 Zeilen</translation>
+    </message>
 </context>
 <context>
     <name>RecipeFile</name>
@@ -5335,6 +5343,17 @@
     <message>
         <source>Assumed: %1</source>
         <translation>Angenommen: %1</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other(s) in the file may be a log as well.</source>
+        <translation>
+            <numerusform>%n andere in der Datei kann auch ein Protokoll sein.</numerusform>
+            <numerusform>%n andere in der Datei können auch Protokolle sein.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

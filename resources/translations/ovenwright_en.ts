@@ -574,6 +574,13 @@
             <numerusform>Every row that is shown has %n cells.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n other(s) in the file may be a log as well.</source>
+        <translation>
+            <numerusform>%n other in the file may be a log as well.</numerusform>
+            <numerusform>%n others in the file may be a log as well.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::SeveralLots</name>

@@ -977,6 +977,14 @@
         <source>Found</source>
         <translation>Encontrada</translation>
     </message>
+    <message>
+        <source>Table %1</source>
+        <translation>Tabla %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 rows</source>
+        <translation>%1, %2 filas</translation>
+    </message>
 </context>
 <context>
     <name>RecipeFile</name>
@@ -5335,6 +5343,17 @@
     <message>
         <source>Assumed: %1</source>
         <translation>Supuesto: %1</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabla</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other(s) in the file may be a log as well.</source>
+        <translation>
+            <numerusform>%n más del fichero puede ser también un registro.</numerusform>
+            <numerusform>%n más del fichero pueden ser también registros.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -953,6 +953,14 @@
         <source>Found</source>
         <translation>自動判定</translation>
     </message>
+    <message>
+        <source>Table %1</source>
+        <translation>表格 %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 rows</source>
+        <translation>%1，%2 列</translation>
+    </message>
 </context>
 <context>
     <name>RecipeFile</name>
@@ -5264,6 +5272,16 @@
     <message>
         <source>Assumed: %1</source>
         <translation>假設：%1</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>表格</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other(s) in the file may be a log as well.</source>
+        <translation>
+            <numerusform>檔案中另有 %n 個表格也可能是記錄。</numerusform>
+        </translation>
     </message>
 </context>
 <context>

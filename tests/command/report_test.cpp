@@ -1,6 +1,7 @@
 // What the command prints as JSON, parsed again; and several logs in one call.
 #include <gtest/gtest.h>
 
+#include <fstream>
 #include <nlohmann/json.hpp>
 #include <string>
 
@@ -164,6 +165,38 @@ TEST(ListJson, HoldsTheStemTheTitleAndTheFile) {
   EXPECT_TRUE(found);
   EXPECT_EQ(ovenwright_program({"windows", "sac305"}).out,
             contents(std::string{OVENWRIGHT_SOURCE} + "/profiles/windows/sac305.toml"));
+}
+
+
+// Source: the file that is made here.
+TEST(CheckJson, ListsTheTablesOfAFileAndPicksOne) {
+  const Folder folder;
+  const std::string file = folder.path("two.csv");
+  std::ofstream out(file);
+  for (const char* names : {"U1,U2,R118", "Lid,Rail,Exit"}) {
+    out << "Time (s)," << names << "\n";
+    for (int i = 0; i < (names[0] == 'U' ? 60 : 40); ++i) out << i << ",25.0," << 25 + 2 * i << ".0,26.5\n";
+    out << "\n";
+  }
+  out.close();
+  const auto names_of = [](const Json& report) {
+    std::string names;
+    for (const auto& trace : report["runs"].at(0)["traces"]) names += trace["name"].get<std::string>() + " ";
+    return names;
+  };
+  const auto found = json_of({"check", file});
+  EXPECT_EQ(names_of(found), "U1 U2 R118 ");
+  const auto& tables = found["runs"].at(0)["log"]["read_as"]["tables"];
+  EXPECT_EQ(
+      tables,
+      Json::parse(R"([{"index":1,"name":"line 1","member":null,"sheet":null,"header_line":1,"rows":60,"read":true},
+      {"index":2,"name":"line 63","member":null,"sheet":null,"header_line":63,"rows":40,"read":false}])"));
+  EXPECT_EQ(names_of(json_of({"check", file, "--table", "2"})), "Lid Rail Exit ");
+  EXPECT_EQ(names_of(json_of({"check", file, "--table", "line 63"})), "Lid Rail Exit ");
+  const auto refused = ovenwright_program({"check", file, "--table", "3"});
+  EXPECT_EQ(refused.status, 3);
+  EXPECT_NE(refused.err.find("found no table \"3\", expected one of: 1 (line 1), 2 (line 63)"), std::string::npos)
+      << refused.err;
 }
 
 }  // namespace

@@ -52,6 +52,7 @@ Result<std::string> LayoutMemory::keep(const log::Reading& reading, log::Layout 
                  "",
                  "a folder that can be written"};
   }
+  layout.member.reset();  // of this file alone: the shape finds it in others
   const std::string text = log::layout_text(layout);
   QString path = folder.filePath(fileStem(name) + QStringLiteral(".toml"));
   for (int number = 2; QFile::exists(path); ++number) {
@@ -76,7 +77,12 @@ std::function<std::optional<log::Layout>(const log::Reading&)> LayoutMemory::sna
   return [kept = std::move(kept)](const log::Reading& reading) -> std::optional<log::Layout> {
     if (kept.isEmpty()) return std::nullopt;
     const auto found = kept.constFind(shapeOf(reading));
-    return found == kept.constEnd() ? std::nullopt : std::optional(*found);
+    if (found == kept.constEnd()) return std::nullopt;
+    log::Layout layout = *found;
+    // The table that has the shape, whatever it is called here.
+    layout.member = reading.layout.member;
+    layout.sheet = reading.layout.sheet;
+    return layout;
   };
 }
 

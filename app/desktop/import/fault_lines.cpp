@@ -90,13 +90,16 @@ FaultLines faultLines(const Source& source, const RunView& view) {
   if (!anew) return {};
   const auto columns = faultyCells(view, *anew);
   std::vector<std::string> notes;
-  const auto content = log::open_container(reading.file.file, raw, kMostUnpackedBytes, notes);
+  const auto content =
+      log::open_container(reading.file.file, raw, kMostUnpackedBytes, notes, {}, layout.member.value_or(""));
   if (!content || columns.empty()) return {};
   if (content->kind != "text") {
-    const auto grid = std::ranges::find(content->grids, layout.sheet.value_or(""), &log::Grid::name);
-    if (grid == content->grids.end()) return {};
-    log::GridRows rows(*grid);
-    return linesOf(rows, columns);
+    for (std::size_t i = 0; i < content->grids.size(); ++i) {
+      if (log::sheet_key(content->grids, i) != layout.sheet.value_or("")) continue;
+      log::GridRows rows(content->grids[i]);
+      return linesOf(rows, columns);
+    }
+    return {};
   }
   const std::string_view text = content->plain ? raw : std::string_view(content->bytes);
   const auto decoded = log::decode(text, layout.encoding.value_or(""));

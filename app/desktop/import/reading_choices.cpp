@@ -27,6 +27,40 @@ QString columnsText(const std::vector<int>& columns) {
 
 }  // namespace
 
+Choices tableChoices(const std::vector<log::ListedTable>& tables, const QLocale& locale) {
+  Choices choices;
+  for (const auto& table : tables) {
+    QStringList parts;
+    if (!table.member.empty()) parts << QString::fromStdString(table.member);
+    const QString sheet = QString::fromStdString(table.sheet);
+    bool number = false;
+    static_cast<void>(sheet.toInt(&number));
+    if (!sheet.isEmpty())
+      parts << (number ? QCoreApplication::translate("ReadingChoices", "Table %1").arg(sheet) : sheet);
+    if (table.header_line > 0) parts << QCoreApplication::translate("ReadingChoices", "Line %1").arg(table.header_line);
+    QString text = parts.join(QStringLiteral(" / "));
+    if (table.rows > 0)
+      text = QCoreApplication::translate("ReadingChoices", "%1, %2 rows")
+                 .arg(text, locale.toString(qulonglong(table.rows)));
+    choices.emplace_back(QString::number(choices.size() + 1), text);
+  }
+  return choices;
+}
+
+QString tableValue(const std::vector<log::ListedTable>& tables) {
+  const auto read = std::ranges::find(tables, true, &log::ListedTable::read);
+  return read == tables.end() ? QString() : QString::number(read - tables.begin() + 1);
+}
+
+void applyTable(log::Layout& layout, const log::ListedTable& table) {
+  log::Layout fresh;
+  fresh.leave_empty = layout.leave_empty;
+  if (!table.member.empty()) fresh.member = table.member;
+  if (!table.sheet.empty()) fresh.sheet = table.sheet;
+  if (table.header_line > 0) fresh.header_line = table.header_line;
+  layout = std::move(fresh);
+}
+
 Choices encodingChoices() {
   Choices choices;
   for (const char* name : {"UTF-8", "UTF-16LE", "UTF-16BE", "windows-1252", "ISO-8859-15", "windows-1250",

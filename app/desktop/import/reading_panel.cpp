@@ -2,6 +2,7 @@
 
 #include <QCheckBox>
 #include <QDoubleSpinBox>
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -27,6 +28,19 @@ namespace {
 
 constexpr int kEntryMergeKey = 1;
 const QString kEntry = QStringLiteral("entry");
+const QString kTable = QStringLiteral("table");
+
+/// The tables of a log that could not be read; of a large file none, which would take as long as reading it did.
+std::vector<log::ListedTable> tablesOf(const Source& source, const log::Options& options) {
+  constexpr qint64 kMostBytes = qint64{16} << 20;
+  QByteArray bytes = source.pasted;
+  if (!source.path.isEmpty()) {
+    QFile file(source.path);
+    if (file.size() > kMostBytes || !file.open(QIODevice::ReadOnly)) return {};
+    bytes = file.readAll();
+  }
+  return log::tables_of(source.name.toStdString(), {bytes.constData(), std::size_t(bytes.size())}, options);
+}
 
 /// The row that an assumption is about; the layout's key.
 QString rowOf(const log::Assumption& assumption) {
@@ -76,6 +90,7 @@ ReadingPanel::ReadingPanel(Document* document, LayoutMemory* memory, QWidget* pa
   m_rowsLayout = new QVBoxLayout(body);
   m_rowsLayout->setContentsMargins({});
   m_rowsLayout->setSpacing(0);
+  addRow(kTable, tr("Table"));
   addRow(QStringLiteral("encoding"), tr("Encoding"));
   addRow(QStringLiteral("delimiter"), tr("Separator"));
   addRow(QStringLiteral("decimal"), tr("Decimal sign"));
@@ -168,6 +183,9 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
   const int header = layout.header_line.value_or(0);
   const QString before =
       header > 1 ? tr("The %n line(s) before it are kept as notes.", nullptr, header - 1) : QString();
+  m_tables = reading.read_as.tables;
+  fill(kTable, tableChoices(m_tables, format.locale()), tableValue(m_tables),
+       tr("%n other(s) in the file may be a log as well.", nullptr, std::max(0, int(m_tables.size()) - 1)));
   fill(QStringLiteral("encoding"), encodingChoices(), text(layout.encoding),
        layout.encoding == "UTF-8" ? tr("No byte contradicts it.") : QString());
   const int in_each_row = cellsOfEveryRow(reading);
@@ -208,6 +226,7 @@ void ReadingPanel::refresh(const widgets::Theme& theme, const Format& format) {
     const auto assumed = std::ranges::find(assumptions, row->about(), rowOf);
     const bool is_assumed = assumed != assumptions.end();
     row->setAssumed(is_assumed ? std::optional(inWords(assumed->text, format.locale())) : std::nullopt, theme);
+    if (row->about() == kTable) row->setVisible(m_tables.size() > 1);
     if (row->about() == u"date_order")
       row->setVisible(layout.date_order.has_value() && layout.time.kind && *layout.time.kind == "date and time");
     // The cells of a workbook or a page have no separator.
@@ -258,6 +277,8 @@ void ReadingPanel::refreshFailure(const Document::Failure& failure, const widget
   constexpr std::size_t kLines = 12;
   for (std::size_t line = 1; line <= kLines; ++line) blank.shown.push_back({line, {}});
   blank.layout.time.columns = {1};
+  m_tables = tablesOf(failure.log->source, failure.log->setup.log);
+  fill(kTable, tableChoices(m_tables, QLocale()), tableValue(m_tables), {});
   fill(QStringLiteral("encoding"), choices(encodingChoices()), text(fixed.encoding), {});
   fill(QStringLiteral("delimiter"), choices(delimiterChoices()), text(fixed.delimiter), {});
   fill(QStringLiteral("decimal"), choices(decimalChoices()), text(fixed.decimal), {});
@@ -270,7 +291,7 @@ void ReadingPanel::refreshFailure(const Document::Failure& failure, const widget
     row->setAssumed(std::nullopt, theme);
     const bool needs_a_reading =
         row->about() == u"scale" || row->about() == u"thermocouple_type" || row->about() == u"cold_junction";
-    row->setVisible(!needs_a_reading);
+    row->setVisible(!needs_a_reading && (row->about() != kTable || m_tables.size() > 1));
   }
   setFailing(true);
   m_changed->setText(tr("not read yet"));
@@ -280,10 +301,15 @@ void ReadingPanel::refreshFailure(const Document::Failure& failure, const widget
 
 void ReadingPanel::choose(const QString& about, const QString& value) {
   if (m_filling) return;
+  const auto apply = [&](log::Layout& layout) {
+    const auto number = std::size_t(value.toInt());
+    if (about != kTable) return applyChoice(layout, about, value);
+    if (number >= 1 && number <= m_tables.size()) applyTable(layout, m_tables[number - 1]);
+  };
   if (m_failed) {
     check::Request setup = m_failed->setup;
     if (!setup.log.layout) setup.log.layout.emplace();
-    applyChoice(*setup.log.layout, about, value);
+    apply(*setup.log.layout);
     m_document->open(m_failed->source, std::move(setup));
     return;
   }
@@ -291,8 +317,7 @@ void ReadingPanel::choose(const QString& about, const QString& value) {
     setEntry(value == u"given" ? std::optional(m_entry->value()) : std::nullopt, false);
     return;
   }
-  editLayout(m_document, tr("%1: %2").arg(row(about)->title(), row(about)->chosenText()),
-             [&](log::Layout& layout) { applyChoice(layout, about, value); });
+  editLayout(m_document, tr("%1: %2").arg(row(about)->title(), row(about)->chosenText()), apply);
 }
 
 void ReadingPanel::setEntry(std::optional<double> entry_s, bool typed) {
@@ -341,7 +366,11 @@ void ReadingPanel::exportLayout() {
   const QString path = QFileDialog::getSaveFileName(
       this, tr("Export the layout"), m_name->text() + QStringLiteral(".toml"), tr("TOML files (*.toml)"));
   if (path.isEmpty()) return;
-  if (const auto saved = log::save_layout(namedLayout(), path.toStdString()); !saved) {
+  log::Layout layout = namedLayout();
+  // The name of a file in an archive is that of one log, unless it was chosen.
+  const auto& chosen = m_document->setup().log.layout;
+  if (!chosen || !chosen->member) layout.member.reset();
+  if (const auto saved = log::save_layout(layout, path.toStdString()); !saved) {
     emit troubled(tr("The layout was not exported."), saved.error());
     return;
   }

@@ -58,6 +58,7 @@ class ReadingPanel : public QWidget {
   QLineEdit* m_name;
   QPushButton *m_use, *m_back, *m_export;
   Document::LogPointer m_failed;  // the log that the choices are for, in place of the shown one
+  std::vector<log::ListedTable> m_tables;  // of the shown log or of the one that failed
   bool m_filling = false;
 };
 

@@ -4,6 +4,7 @@
 #include <QDesktopServices>
 #include <QDir>
 #include <QFileInfo>
+#include <QRegularExpression>
 #include <QUrl>
 
 #include "app/desktop/text/language.h"
@@ -33,7 +34,25 @@ QString sentenceCase(QString text) {
   return text + (languageInUse().startsWith(u"zh") ? QChar(0x3002) : QChar(u'.'));
 }
 
-QString errorText(const Error& error) {
+namespace {
+
+/// What stands in brackets behind an error's message: where in the file its lines count.
+QString placeInFile(const std::string& message) {
+  static const QRegularExpression brackets(QStringLiteral(
+      " \\(((?:cell [A-Z]+[0-9]+ of |row [0-9]+ of |sheet |in |table )[^()]*(?:\\([^()]*\\)[^()]*)*)\\)$"));
+  const auto match = brackets.match(QString::fromStdString(message));
+  return match.hasMatch() ? match.captured(1) : QString();
+}
+
+}  // namespace
+
+QString errorText(const Error& whole) {
+  Error error = whole;
+  const QString inside = placeInFile(whole.message);
+  if (!inside.isEmpty()) {
+    constexpr std::size_t kBrackets = 3;  // and the blank before them
+    error.message.resize(error.message.size() - inside.toUtf8().size() - kBrackets);
+  }
   QString place;
   if (error.where.line > 0 && error.where.column > 0) {
     place = QCoreApplication::translate("Notice", "Line %1, column %2: ").arg(error.where.line).arg(error.where.column);
@@ -52,6 +71,7 @@ QString errorText(const Error& error) {
   } else {
     what = inWords(error.message, QLocale());
   }
+  if (!inside.isEmpty()) what += QStringLiteral(" (%1)").arg(inWords(inside.toStdString(), QLocale()));
   return place.isEmpty() ? sentenceCase(what) : place + sentenceCase(what).replace(0, 1, what.left(1));
 }
 

@@ -139,8 +139,9 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
   sheet->footer(kHelp);
   sheet->final_callback([&options, sheet] {
     if (!options.groupA.empty()) {
-      for (const char* name : {"LOG", "--run", "--lot", "--oven", "--recipe", "--board", "--serial", "--operator",
-                               "--run-at", "--layout", "--entry", "--different-thermocouples", "--mark-printed"})
+      for (const char* name :
+           {"LOG", "--run", "--lot", "--oven", "--recipe", "--board", "--serial", "--operator", "--run-at", "--layout",
+            "--table", "--entry", "--different-thermocouples", "--mark-printed"})
         if (sheet->count(name) > 0) throw CLI::ValidationError(name, "found with --a and --b, which name kept runs");
       return;
     }
@@ -148,8 +149,8 @@ std::variant<SheetOptions, command::ExitStatus> parseOptions(int argc, char** ar
       throw CLI::RequiredError("LOG, --run or --lot");
     if (options.logs.empty()) {
       if (options.compare) throw CLI::ValidationError("--compare", "needs two logs, or --a and --b");
-      for (const char* name :
-           {"--window", "--oven", "--recipe", "--board", "--serial", "--operator", "--run-at", "--layout", "--entry"}) {
+      for (const char* name : {"--window", "--oven", "--recipe", "--board", "--serial", "--operator", "--run-at",
+                               "--layout", "--table", "--entry"}) {
         if (sheet->count(name) > 0) throw CLI::ValidationError(name, "needs LOG: a run of the archive has its own");
       }
       return;

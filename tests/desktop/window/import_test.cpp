@@ -282,5 +282,75 @@ TEST_F(WindowTest, LinesOfFaultsAreFoundInASheetOfAWorkbook) {
   EXPECT_EQ(found.cells[0].column, 2);
 }
 
+/// A page with a log of two channels and a shorter one of others; with `damage` a word among the first one's numbers.
+QByteArray pageOfTwo(const QString& damage = {}) {
+  const auto row = [](const QStringList& cells) {
+    return "<tr><td>" + cells.join(u"</td><td>").toUtf8() + "</td></tr>";
+  };
+  QByteArray page = "<html><body><table>" + row({"Time (s)", "TC1 (°C)", "TC2 (°C)"});
+  for (int second = 0; second <= 120; ++second) {
+    QStringList cells = spikyRow(second);
+    if (second == 70 && !damage.isEmpty()) cells[1] = damage;
+    page += row(cells);
+  }
+  page += "</table><table>" + row({"Time (s)", "Lid (°C)", "Rail (°C)"});
+  for (int second = 0; second <= 60; ++second) page += row(spikyRow(2 * second));
+  return page + "</table></body></html>";
+}
+
+/// The choices of the row Table where it is shown.
+QComboBox* tableBox(QWidget* window) {
+  for (auto* box : window->findChildren<QComboBox*>())
+    if (box->accessibleName() == u"Table" && box->isVisible()) return box;
+  return nullptr;
+}
+
+void choose(QComboBox* box, int index) {
+  box->setCurrentIndex(index);
+  emit box->activated(index);
+}
+
+TEST_F(WindowTest, AnotherTableOfTheFileIsChosenAndUndone) {
+  drop({write(QStringLiteral("two.html"), pageOfTwo())});
+  settle();
+  m_window->showImport();
+  QComboBox* box = tableBox(m_window.get());
+  ASSERT_NE(box, nullptr);
+  EXPECT_EQ(box->count(), 2);
+  EXPECT_EQ(box->currentText(), u"Table 1, 121 rows");
+  choose(box, 1);
+  settle();
+  const auto first = [this] { return m_document->view()->reading().layout.channels.at(0).name; };
+  EXPECT_EQ(first(), "Lid");
+  EXPECT_EQ(box->currentText(), u"Table 2, 61 rows");
+  m_document->undoStack()->undo();
+  settle();
+  EXPECT_EQ(first(), "TC1");
+  EXPECT_EQ(box->currentText(), u"Table 1, 121 rows");
+}
+
+TEST_F(WindowTest, AnotherTableIsChosenWhereTheFirstCannotBeRead) {
+  drop({write(QStringLiteral("two.html"), pageOfTwo(QStringLiteral("9x.7")))});
+  settle();
+  ASSERT_EQ(m_document->view(), nullptr);
+  EXPECT_TRUE(shownSentence().contains(QStringLiteral("(row 72 of table 1)"))) << shownSentence().toStdString();
+  const auto* cure = linkOf(m_window->sentence()->content(), QStringLiteral("Read it another way"));
+  ASSERT_NE(cure, nullptr) << shownSentence().toStdString();
+  emit m_window->sentence()->activated(widgets::SentenceLink(*cure));
+  QComboBox* box = tableBox(m_window.get());
+  ASSERT_NE(box, nullptr);
+  choose(box, 1);
+  settle();
+  ASSERT_NE(m_document->view(), nullptr) << shownSentence().toStdString();
+  EXPECT_EQ(m_document->view()->reading().layout.channels.at(0).name, "Lid");
+}
+
+TEST_F(WindowTest, ALogOfOneTableHasNoChoiceOfTables) {
+  drop({demo("tern_run1.csv")});
+  settle();
+  m_window->showImport();
+  EXPECT_EQ(tableBox(m_window.get()), nullptr);
+}
+
 }  // namespace
 }  // namespace ovenwright::desktop

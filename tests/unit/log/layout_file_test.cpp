@@ -20,6 +20,7 @@ cold_junction_C = 23.5
 cold_junction_column = 9
 scale = 0.1
 form = "long"
+member = "lot/run1.xlsx"
 sheet = "Run 1"
 date_order = "dmy"
 
@@ -51,6 +52,8 @@ TEST(LayoutFile, ReadsEveryKey) {
   EXPECT_EQ(layout->cold_junction_column, 9);
   EXPECT_EQ(layout->scale, 0.1);
   EXPECT_EQ(layout->form, Form::kLong);
+  EXPECT_EQ(layout->member, "lot/run1.xlsx");
+  EXPECT_EQ(layout->sheet, "Run 1");
   EXPECT_EQ(layout->time.columns, (std::vector<int>{1, 2}));
   EXPECT_EQ(layout->time.kind, "date and time");
   EXPECT_EQ(layout->time.interval_s, 0.5);

@@ -1,0 +1,69 @@
+#include "core/log/side_blocks.h"
+
+#include <algorithm>
+#include <vector>
+
+namespace ovenwright::log {
+namespace {
+
+/// Columns between two empty ones.
+struct Block {
+  std::size_t from = 0, to = 0;  ///< to is behind the last
+  std::size_t rows = 0;          ///< in which something stands
+  std::size_t first_row = 0;
+};
+
+std::vector<Block> blocks_of(const Grid& grid) {
+  std::vector<bool> filled;
+  for (const auto& row : grid.rows) {
+    if (row.size() > filled.size()) filled.resize(row.size());
+    for (std::size_t i = 0; i < row.size(); ++i) filled[i] = filled[i] || !row[i].empty();
+  }
+  std::vector<Block> blocks;
+  for (std::size_t i = 0; i < filled.size(); ++i) {
+    if (!filled[i]) continue;
+    if (blocks.empty() || blocks.back().to < i) blocks.push_back({i, i, 0, 0});
+    blocks.back().to = i + 1;
+  }
+  return blocks;
+}
+
+bool stands_in(const std::vector<std::string>& row, const Block& block) {
+  for (std::size_t i = block.from; i < std::min(block.to, row.size()); ++i) {
+    if (!row[i].empty()) return true;
+  }
+  return false;
+}
+
+}  // namespace
+
+std::optional<WithoutSideBlocks> without_side_blocks(const Grid& grid) {
+  constexpr std::size_t kFewestRows = 20, kTimesMore = 4, kMostWords = 5;
+  auto blocks = blocks_of(grid);
+  if (blocks.size() < 2) return std::nullopt;
+  for (auto& block : blocks) {
+    for (std::size_t r = 0; r < grid.rows.size(); ++r) {
+      if (!stands_in(grid.rows[r], block)) continue;
+      if (block.rows++ == 0) block.first_row = r;
+    }
+  }
+  const auto widest = std::ranges::max_element(blocks, {}, [](const Block& block) { return block.to - block.from; });
+  if (widest->rows < kFewestRows || widest == blocks.begin()) return std::nullopt;
+  const Block* longest = nullptr;
+  WithoutSideBlocks out{grid, 0, 0, {}};
+  for (auto block = blocks.begin(); block != widest; ++block) {
+    if (block->rows * kTimesMore > widest->rows) return std::nullopt;
+    if (longest == nullptr || block->rows > longest->rows) longest = &*block;
+    for (auto& row : out.grid.rows) {
+      for (std::size_t i = block->from; i < std::min(block->to, row.size()); ++i) row[i].clear();
+    }
+  }
+  out.rows = longest->rows;
+  out.first_line = grid.first_line + longest->first_row;
+  const auto& first = grid.rows[longest->first_row];
+  for (std::size_t i = longest->from; i < std::min({longest->to, first.size(), longest->from + kMostWords}); ++i)
+    out.words += (out.words.empty() || first[i].empty() ? "" : " ") + first[i];
+  return out;
+}
+
+}  // namespace ovenwright::log

@@ -175,8 +175,9 @@ Result<std::vector<Grid>> tables_of(ContentHandler& handler) {
 }  // namespace
 
 bool is_ods(const ZipArchive& archive) {
-  return archive.find("content.xml") != nullptr &&
-         (archive.find("META-INF/manifest.xml") != nullptr || archive.find("mimetype") != nullptr);
+  const int parts = (archive.find("content.xml") != nullptr) + (archive.find("META-INF/manifest.xml") != nullptr) +
+                    (archive.find("mimetype") != nullptr);
+  return parts >= 2;
 }
 
 Result<std::vector<Grid>> read_ods(const ZipArchive& archive, UnpackBudget& budget) {
@@ -198,7 +199,9 @@ Result<std::vector<Grid>> read_ods(const ZipArchive& archive, UnpackBudget& budg
     }
   }
   ContentHandler handler{budget};
-  if (auto error = parse(*archive.find("content.xml"), handler)) return *error;
+  if (const auto* const content = archive.find("content.xml")) {
+    if (auto error = parse(*content, handler)) return *error;
+  }
   return tables_of(handler);
 }
 

@@ -381,6 +381,11 @@ INSTANTIATE_TEST_SUITE_P(
         Refusal{"pictures", zip_of({{"a.png", "\x89PNG\r\n\x1A\n"}, {"b/", ""}}),
                 "found a zip archive of other files (a.png), expected a zip archive with a log in it"},
         Refusal{"nothing", zip_of({{"b/", ""}}), "found an empty zip archive"},
+        Refusal{"content_lost",
+                zip_of({{"mimetype", "application/vnd.oasis.opendocument.spreadsheet"},
+                        {"META-INF/manifest.xml", "<manifest/>"},
+                        {"meta.xml", "<meta><rows>12</rows><rows>13</rows></meta>"}}),
+                "found an OpenDocument file without a table, expected a spreadsheet"},
         Refusal{"half_a_zip", zip_of({{"a.csv", csv_of(run_of(kBoard, 90, 25))}}).substr(0, 200),
                 "it is cut short or damaged, the list of its files is missing"},
         Refusal{

@@ -134,8 +134,12 @@ void CurvePicture::paint(QPainter& painter, const QRectF& rect) const {
     desktop::paintKey(painter, canvas, m_scene, desktop::makeKey(canvas, m_scene, {}, {}));
   const auto unit = m_format.unit(Format::Quantity::kTemperature);
   const QFont font = m_theme.font(12);
-  paintLine(painter, QRectF(rect.left(), rect.top() - kTop, m_left - m_theme.px(8), lineHeight(font)), unit, font,
-            m_theme.secondary, Qt::AlignRight);
+  // Over the temperatures; where the highest of them stands there, under it.
+  const qreal line = lineHeight(font), over = rect.top() - kTop;
+  const double highest = std::floor(m_highest / kGridStep_C) * kGridStep_C;
+  const qreal text = axes.bottom() - axes.height() * highest / m_highest - line / 2;
+  paintLine(painter, QRectF(rect.left(), text < over + 0.75 * line ? text + line : over, m_left - m_theme.px(8), line),
+            unit, font, m_theme.secondary, Qt::AlignRight);
   desktop::paintCallOuts(painter, canvas, desktop::placeCallOuts(canvas, m_scene, QRectF()));
   if (stripHeight() > 0) {
     const QRectF strip(rect.left(), rect.bottom() - stripHeight(), rect.width(), stripHeight());

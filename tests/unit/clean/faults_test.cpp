@@ -222,6 +222,24 @@ TEST(CleanFaults, BelowTheLimitIsNoSpike) {
   EXPECT_THAT(faults_of(cleaned(slow)[0]), ElementsAre("TC1 spike 20.0 20.0 removed"));
 }
 
+// Source: the definition of a spike: off the line between its neighbours by more than max(5 °C, 6 °C/s times the median
+// interval), so that a sharp peak that is sampled coarsely is none.
+TEST(CleanFaults, TheLimitOfASpikeGrowsWithTheInterval) {
+  struct Case {
+    double interval_s, limit_C;
+  };
+  for (const auto& [interval_s, limit_C] : {Case{0.25, 5}, Case{0.5, 5}, Case{1, 6}, Case{1.5, 9}, Case{2, 12}}) {
+    for (const double beside_C : {-0.2, 0.2}) {
+      MadeLog log(interval_s);
+      auto& T = log.temperature_C[1];
+      const auto i = log.row(150);
+      T[i] = (T[i - 1] + T[i + 1]) / 2 + limit_C + beside_C;
+      EXPECT_EQ(faults_of(cleaned(log)[0]).size(), beside_C > 0 ? 1U : 0U)
+          << limit_C + beside_C << " °C at " << interval_s << " s";
+    }
+  }
+}
+
 TEST(CleanFaults, ASpikeThatIsWantedIsFlaggedAndStays) {
   MadeLog log;
   log.temperature_C[1][log.row(75)] = 412;

@@ -11,15 +11,16 @@
 #include <QStyledItemDelegate>
 #include <numeric>
 
-#include "app/desktop/table/spreadsheet_text.h"
+#include "app/desktop/text/spreadsheet_text.h"
 #include "app/desktop/widgets/glyphs.h"
 
 namespace ovenwright::desktop {
 namespace {
 
 constexpr int kSeen_ms = 30;
-constexpr double kRow_px = 26, kPadding_px = 8, kWidest_px = 260, kSmallest_px = 164, kName_px = 126;
-constexpr int kFitted = 40;  // rows that the columns are fitted to
+constexpr double kRow_px = 26, kPadding_px = 1, kWidest_px = 260, kSmallest_px = 164, kName_px = 126;
+constexpr double kLeast_px = 120;  // its head, three rows and the bar at its foot
+constexpr int kFitted = 40;        // rows that the columns are fitted to
 
 /// The verdict's sign before its word, the signal colour for what is out, bold for what is no pass.
 class RunDelegate : public QStyledItemDelegate {
@@ -209,7 +210,16 @@ void RunsTable::setTheme(const widgets::Theme& theme) {
   static_cast<RunDelegate*>(itemDelegate())->setTheme(theme);
   verticalHeader()->setMinimumSectionSize(int(theme.px(24)));
   verticalHeader()->setDefaultSectionSize(int(theme.px(kRow_px)));
+  setMinimumHeight(int(theme.px(kLeast_px)));
   viewport()->update();
+}
+
+QByteArray RunsTable::columns() const { return m_fitted ? horizontalHeader()->saveState() : QByteArray(); }
+
+void RunsTable::restoreColumns(const QByteArray& state) {
+  if (state.isEmpty() || !horizontalHeader()->restoreState(state)) return;
+  m_fitted = true;
+  showOrder();  // the order is the one of this list, not of the last one
 }
 
 void RunsTable::fitColumns() {
@@ -217,9 +227,14 @@ void RunsTable::fitColumns() {
   m_fitted = true;
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const QFontMetricsF plain(theme.bodyFont()), bold(theme.bodyFont(true)), heading(horizontalHeader()->font());
+  // What the style leaves beside a text does not follow the font.
+  const double padding =
+      theme.px(kPadding_px) + 2 * (style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, this) + 1);
+  int spare = viewport()->width();
   for (int column = 0; column < m_model->columnCount(); ++column) {
     if (column == RunsModel::kMark) {
       setColumnWidth(column, int(theme.px(38)));
+      spare -= columnWidth(column);
       continue;
     }
     double widest = heading.horizontalAdvance(m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
@@ -235,8 +250,13 @@ void RunsTable::fitColumns() {
     // One long name of a lot or board does not push what decides off the screen; its tool tip has it whole.
     const bool name = column == RunsModel::kLot || column == RunsModel::kBoard;
     const double most = theme.px(name ? kName_px : kWidest_px);
-    setColumnWidth(column, int(std::min(widest + theme.px(kPadding_px), most)));
+    setColumnWidth(column, int(std::min(widest + padding, most)));
+    spare -= int(std::min(widest + padding, most));  // the last one is as wide as what is left
   }
+  // What is known once a row is seen can be long: it has the room that nothing else needs.
+  if (spare > 0)
+    setColumnWidth(RunsModel::kSmallest,
+                   std::min(columnWidth(RunsModel::kSmallest) + spare, int(theme.px(kWidest_px))));
 }
 
 void RunsTable::showSeen() {
@@ -271,9 +291,9 @@ QString RunsTable::asText() const {
     QStringList cells;
     for (int at = 0; at < header->count(); ++at) {
       const int column = header->logicalIndex(at);
-      if (column != RunsModel::kMark) cells << spreadsheetCell(cell(column));
+      if (column != RunsModel::kMark) cells << cell(column);
     }
-    return cells.join(u'\t');
+    return spreadsheetRow(std::move(cells));
   };
   QStringList lines{
       line([this](int column) { return m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString(); })};
@@ -321,11 +341,20 @@ void RunsTable::openCurrent() {
   if (const auto id = currentRun()) emit openWanted(QString::fromStdString(*id));
 }
 
+void RunsTable::keyboardSearch(const QString& typed) {
+  const QModelIndex found = m_find.next(*m_model, currentIndex(), typed);
+  if (found.isValid() && found != currentIndex()) setCurrentIndex(found);
+}
+
 void RunsTable::keyPressEvent(QKeyEvent* event) {
   if (event->matches(QKeySequence::Copy)) {
     copy();
   } else if (event->key() == Qt::Key_Space && !(event->modifiers() & Qt::ControlModifier)) {
-    toggleMarks();
+    // A blank within a name that is being typed, else it marks.
+    if (const QModelIndex found = m_find.next(*m_model, currentIndex(), event->text()); found.isValid())
+      setCurrentIndex(found);
+    else
+      toggleMarks();
   } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
     openCurrent();
   } else {

@@ -4,6 +4,7 @@
 #include <QTimer>
 
 #include "app/desktop/lots/runs_model.h"
+#include "app/desktop/table/type_to_find.h"
 #include "app/desktop/widgets/theme.h"
 
 namespace ovenwright::desktop {
@@ -23,6 +24,8 @@ class RunsTable : public QTableView {
   void markAll(bool marked);
   /// Lists by the column; where it is listed by it already, the other way round. Of other columns nothing happens.
   void sortBy(int column);
+  QByteArray columns() const;  ///< their order and widths; empty before there was anything to fit them to
+  void restoreColumns(const QByteArray& state);
   /// The columns that can be sorted by, the one that is checked, and the other way round: for keyboards.
   QMenu* sortMenu() { return m_sortMenu; }
 
@@ -35,6 +38,7 @@ class RunsTable : public QTableView {
   void copied();
 
  protected:
+  void keyboardSearch(const QString& typed) override;
   void keyPressEvent(QKeyEvent* event) override;
   void mouseDoubleClickEvent(QMouseEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
@@ -51,6 +55,7 @@ class RunsTable : public QTableView {
 
   RunsModel* m_model;
   QMenu* m_sortMenu;
+  TypeToFind m_find;
   QTimer m_seen;                                                               // until the scrolling pauses
   enum class Then { kNothing, kSelectAll, kMarkAll } m_then = Then::kNothing;  // once all rows are fetched
   bool m_fitted = false;

@@ -9,7 +9,7 @@
 #include <QStyledItemDelegate>
 
 #include "app/desktop/table/results_model.h"
-#include "app/desktop/table/spreadsheet_text.h"
+#include "app/desktop/text/spreadsheet_text.h"
 #include "app/desktop/widgets/glyphs.h"
 
 namespace ovenwright::desktop {
@@ -154,10 +154,8 @@ QString ResultsTable::asText() const {
   const auto* header = horizontalHeader();
   const auto line = [&](const auto& cell) {
     QStringList cells;
-    for (int at = 0; at < header->count(); ++at) {
-      cells << spreadsheetCell(cell(header->logicalIndex(at)));
-    }
-    return cells.join(u'\t');
+    for (int at = 0; at < header->count(); ++at) cells << cell(header->logicalIndex(at));
+    return spreadsheetRow(std::move(cells));
   };
   QStringList lines{
       line([this](int column) { return m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString(); })};
@@ -172,12 +170,22 @@ void ResultsTable::copy() {
   emit copied();
 }
 
+void ResultsTable::keyboardSearch(const QString& typed) {
+  const QModelIndex found = m_find.next(*m_sorted, currentIndex(), typed);
+  if (found.isValid() && found != currentIndex()) setCurrentIndex(found);
+}
+
 void ResultsTable::keyPressEvent(QKeyEvent* event) {
   if (event->matches(QKeySequence::Copy)) {
     copy();
     return;
   }
   if (event->key() == Qt::Key_Space && event->modifiers() == Qt::NoModifier && currentIndex().isValid()) {
+    // A blank within a name that is being typed.
+    if (const QModelIndex found = m_find.next(*m_sorted, currentIndex(), event->text()); found.isValid()) {
+      setCurrentIndex(found);
+      return;
+    }
     using enum QItemSelectionModel::SelectionFlag;
     // The first one marks the row that is chosen anyway.
     selectionModel()->select(currentIndex(), (m_marking ? Toggle : ClearAndSelect) | Rows);

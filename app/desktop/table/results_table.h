@@ -3,6 +3,7 @@
 #include <memory>
 
 #include "app/desktop/document/run_view.h"
+#include "app/desktop/table/type_to_find.h"
 #include "app/desktop/text/format.h"
 #include "app/desktop/widgets/theme.h"
 
@@ -37,6 +38,7 @@ class ResultsTable : public QTableView {
   void copied();
 
  protected:
+  void keyboardSearch(const QString& typed) override;
   void keyPressEvent(QKeyEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   QItemSelectionModel::SelectionFlags selectionCommand(const QModelIndex& index, const QEvent* event) const override;
@@ -44,6 +46,7 @@ class ResultsTable : public QTableView {
  private:
   ResultsModel* m_model;
   QSortFilterProxyModel* m_sorted;
+  TypeToFind m_find;
   bool m_quiet = false;
   bool m_marking = false;   // since Space was pressed
   bool m_restored = false;  // columns are as they were left, not as wide as their texts

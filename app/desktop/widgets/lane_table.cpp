@@ -4,6 +4,7 @@
 #include <map>
 #include <utility>
 
+#include "app/desktop/text/spreadsheet_text.h"
 #include "app/desktop/widgets/lane_scale.h"
 #include "app/desktop/widgets/wording.h"
 #include "core/judge/decide.h"
@@ -216,17 +217,9 @@ void setTexts(Lane& lane, const judge::Judgement& judgement, const judge::Outcom
   if (outcome.value.value) lane.worst.unit = wording.unit(outcome);
   lane.worst.margin = wording.margin(outcome);
   lane.worst.bold = outcome.verdict != judge::Verdict::kPass && !lane.informative;
-  lane.rowText = QStringList{lane.title,
-                             lane.note,
-                             lane.lower,
-                             lane.upper,
-                             worst->place,
-                             lane.worst.value,
-                             lane.worst.uncertainty,
-                             lane.worst.unit,
-                             lane.worst.margin,
-                             Wording::verdict(outcome.verdict)}
-                     .join(u'\t');
+  lane.rowText = desktop::spreadsheetRow({lane.title, lane.note, lane.lower, lane.upper, worst->place, lane.worst.value,
+                                          lane.worst.uncertainty, lane.worst.unit, lane.worst.margin,
+                                          Wording::verdict(outcome.verdict)});
 }
 
 /// The worst of the results as a mark that covers the others.

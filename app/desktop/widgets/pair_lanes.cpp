@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/text/spreadsheet_text.h"
 #include "core/compare/margins.h"
 #include "core/judge/decide.h"
 
@@ -285,7 +286,7 @@ class PairLanes {
       for (const std::size_t n : {difference ? difference->n_a : 0, difference ? difference->n_b : 0})
         cells << (difference ? QString::number(n) : QString());
     }
-    lane.rowText = cells.join(u'\t');
+    lane.rowText = desktop::spreadsheetRow(std::move(cells));
   }
 
   const PairSide* m_sides[2];

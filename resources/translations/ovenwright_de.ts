@@ -4769,6 +4769,34 @@
         <source>No oven is chosen: there is none to edit.</source>
         <translation>Es ist kein Ofen gewählt: Es gibt keinen zu bearbeiten.</translation>
     </message>
+    <message>
+        <source>the window %1</source>
+        <translation>das Prozessfenster %1</translation>
+    </message>
+    <message>
+        <source>the oven %1</source>
+        <translation>der Ofen %1</translation>
+    </message>
+    <message>
+        <source>the recipe %1 in Tune</source>
+        <translation>das Rezept %1 unter Abstimmen</translation>
+    </message>
+    <message>
+        <source>Not closed yet.</source>
+        <translation>Noch nicht geschlossen.</translation>
+    </message>
+    <message>
+        <source>Changes that are not saved: %1.</source>
+        <translation>Änderungen, die nicht gespeichert sind: %1.</translation>
+    </message>
+    <message>
+        <source>Show the changes</source>
+        <translation>Die Änderungen zeigen</translation>
+    </message>
+    <message>
+        <source>Close without saving</source>
+        <translation>Schließen, ohne zu speichern</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OvenModel</name>
@@ -6356,6 +6384,18 @@
     <message>
         <source>the run had both sides alike: what each does alone is not known</source>
         <translation>Im Lauf waren beide Seiten gleich: Was jede allein bewirkt, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Top and bottom together, checked</source>
+        <translation>Oben und unten gemeinsam, angekreuzt</translation>
+    </message>
+    <message>
+        <source>Top and bottom together, not checked</source>
+        <translation>Oben und unten gemeinsam, nicht angekreuzt</translation>
     </message>
 </context>
 <context>

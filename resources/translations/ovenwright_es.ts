@@ -4769,6 +4769,34 @@
         <source>No oven is chosen: there is none to edit.</source>
         <translation>No hay ningún horno elegido: no hay nada que editar.</translation>
     </message>
+    <message>
+        <source>the window %1</source>
+        <translation>la ventana %1</translation>
+    </message>
+    <message>
+        <source>the oven %1</source>
+        <translation>el horno %1</translation>
+    </message>
+    <message>
+        <source>the recipe %1 in Tune</source>
+        <translation>la receta %1 en Ajustar</translation>
+    </message>
+    <message>
+        <source>Not closed yet.</source>
+        <translation>Todavía no se ha cerrado.</translation>
+    </message>
+    <message>
+        <source>Changes that are not saved: %1.</source>
+        <translation>Cambios sin guardar: %1.</translation>
+    </message>
+    <message>
+        <source>Show the changes</source>
+        <translation>Mostrar los cambios</translation>
+    </message>
+    <message>
+        <source>Close without saving</source>
+        <translation>Cerrar sin guardar</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OvenModel</name>
@@ -6356,6 +6384,18 @@
     <message>
         <source>the run had both sides alike: what each does alone is not known</source>
         <translation>la pasada tenía ambos lados iguales: no se sabe qué hace cada uno por separado</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Top and bottom together, checked</source>
+        <translation>Superior e inferior juntos, marcado</translation>
+    </message>
+    <message>
+        <source>Top and bottom together, not checked</source>
+        <translation>Superior e inferior juntos, sin marcar</translation>
     </message>
 </context>
 <context>

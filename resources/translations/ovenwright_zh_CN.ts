@@ -4701,6 +4701,34 @@
         <source>No oven is chosen: there is none to edit.</source>
         <translation>尚未选择炉：没有可编辑的炉。</translation>
     </message>
+    <message>
+        <source>the window %1</source>
+        <translation>工艺窗口 %1</translation>
+    </message>
+    <message>
+        <source>the oven %1</source>
+        <translation>炉 %1</translation>
+    </message>
+    <message>
+        <source>the recipe %1 in Tune</source>
+        <translation>调整中的配方 %1</translation>
+    </message>
+    <message>
+        <source>Not closed yet.</source>
+        <translation>尚未关闭。</translation>
+    </message>
+    <message>
+        <source>Changes that are not saved: %1.</source>
+        <translation>尚未保存的变更：%1。</translation>
+    </message>
+    <message>
+        <source>Show the changes</source>
+        <translation>显示变更</translation>
+    </message>
+    <message>
+        <source>Close without saving</source>
+        <translation>不保存并关闭</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OvenModel</name>
@@ -6279,6 +6307,18 @@
     <message>
         <source>the run had both sides alike: what each does alone is not known</source>
         <translation>该次测量上下温区相同：单侧的效果无从得知</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>备注</translation>
+    </message>
+    <message>
+        <source>Top and bottom together, checked</source>
+        <translation>上下连动，已勾选</translation>
+    </message>
+    <message>
+        <source>Top and bottom together, not checked</source>
+        <translation>上下连动，未勾选</translation>
     </message>
 </context>
 <context>

@@ -4701,6 +4701,34 @@
         <source>No oven is chosen: there is none to edit.</source>
         <translation>尚未選擇爐：沒有可編輯的爐。</translation>
     </message>
+    <message>
+        <source>the window %1</source>
+        <translation>製程窗口 %1</translation>
+    </message>
+    <message>
+        <source>the oven %1</source>
+        <translation>爐 %1</translation>
+    </message>
+    <message>
+        <source>the recipe %1 in Tune</source>
+        <translation>調整中的配方 %1</translation>
+    </message>
+    <message>
+        <source>Not closed yet.</source>
+        <translation>尚未關閉。</translation>
+    </message>
+    <message>
+        <source>Changes that are not saved: %1.</source>
+        <translation>尚未儲存的變更：%1。</translation>
+    </message>
+    <message>
+        <source>Show the changes</source>
+        <translation>顯示變更</translation>
+    </message>
+    <message>
+        <source>Close without saving</source>
+        <translation>不儲存並關閉</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::OvenModel</name>
@@ -6279,6 +6307,18 @@
     <message>
         <source>the run had both sides alike: what each does alone is not known</source>
         <translation>該次量測上下溫區相同：單側的效果無從得知</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>備註</translation>
+    </message>
+    <message>
+        <source>Top and bottom together, checked</source>
+        <translation>上下連動，已勾選</translation>
+    </message>
+    <message>
+        <source>Top and bottom together, not checked</source>
+        <translation>上下連動，未勾選</translation>
     </message>
 </context>
 <context>

@@ -133,7 +133,12 @@ void CurvePlot::buildLayers() {
     if (key.rect.isEmpty() || !key.values) paintKey(p, c, m_scene, makeCursorKey(c, m_scene, m_hidden, *m_cursor_s));
   });
   add(QStringLiteral("cursor"), [this](P p, C c) {
-    if (hasFocus()) widgets::paintFocusFrame(p, m_plot->rect(), *c.theme);
+    if (!hasFocus()) return;
+    // The toolkit shifts its painter by half a pixel, and its clip upwards by one: the lowest row is out of reach.
+    p.save();
+    p.resetTransform();
+    widgets::paintFocusFrame(p, m_plot->rect().adjusted(0, 0, 0, -1), *c.theme);
+    p.restore();
   });
   m_plot->layer(QStringLiteral("cursor"))->setMode(QCPLayer::lmBuffered);  // the cursor moves without the curves
 }

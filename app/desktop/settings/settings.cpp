@@ -27,6 +27,7 @@ const Key<QByteArray> kImportRows{"import/rows", {}};
 const Key<QByteArray> kImportColumns{"import/columns", {}};
 const Key<QByteArray> kCompareSplitter{"compare/splitter", {}};
 const Key<QByteArray> kTuneSplitter{"tune/splitter", {}};
+const Key<bool> kTunePanelShown{"tune/panel_shown", true};
 const Key<int> kTunePanelWidth{"tune/panel_width", 372};  // px at a 13 px font
 const Key<int> kPanelWidth{"check/panel_width", 352};     // px at a 13 px font
 const Key<bool> kPanelShown{"check/panel_shown", true};
@@ -36,6 +37,10 @@ const Key<QString> kLotChart{"lots/chart", QStringLiteral("individuals")};      
 const Key<QString> kLotRules{"lots/rules", QStringLiteral("western_electric")};  // western_electric, nelson
 const Key<int> kSubgroup{"lots/subgroup", 5};
 const Key<QByteArray> kLotsSplitter{"lots/splitter", {}};
+const Key<QByteArray> kLotsColumns{"lots/columns", {}};
+const Key<int> kLotsTab{"lots/tab", 0};
+const Key<int> kLotsPanelWidth{"lots/panel_width", 432};  // px at a 13 px font
+const Key<bool> kLotsPanelShown{"lots/panel_shown", true};
 const Key<QString> kCompany{"sheet/company", {}};
 const Key<QString> kLogo{"sheet/logo", {}};    // path
 const Key<QString> kPaper{"sheet/paper", {}};  // A4, Letter; empty: as the system's country
@@ -115,6 +120,8 @@ QByteArray Settings::compareSplitter() const { return read(m_file, kCompareSplit
 void Settings::setCompareSplitter(const QByteArray& state) { write(m_file, kCompareSplitter, state); }
 QByteArray Settings::tuneSplitter() const { return read(m_file, kTuneSplitter); }
 void Settings::setTuneSplitter(const QByteArray& state) { write(m_file, kTuneSplitter, state); }
+bool Settings::tunePanelShown() const { return read(m_file, kTunePanelShown); }
+void Settings::setTunePanelShown(bool shown) { write(m_file, kTunePanelShown, shown); }
 int Settings::tunePanelWidth() const { return read(m_file, kTunePanelWidth); }
 void Settings::setTunePanelWidth(int px) { write(m_file, kTunePanelWidth, px); }
 int Settings::panelWidth() const { return read(m_file, kPanelWidth); }
@@ -123,6 +130,15 @@ bool Settings::panelShown() const { return read(m_file, kPanelShown); }
 void Settings::setPanelShown(bool shown) { write(m_file, kPanelShown, shown); }
 int Settings::checkTab() const { return read(m_file, kCheckTab); }
 void Settings::setCheckTab(int index) { write(m_file, kCheckTab, index); }
+
+QByteArray Settings::lotsColumns() const { return read(m_file, kLotsColumns); }
+void Settings::setLotsColumns(const QByteArray& state) { write(m_file, kLotsColumns, state); }
+int Settings::lotsTab() const { return read(m_file, kLotsTab); }
+void Settings::setLotsTab(int index) { write(m_file, kLotsTab, index); }
+int Settings::lotsPanelWidth() const { return read(m_file, kLotsPanelWidth); }
+void Settings::setLotsPanelWidth(int px) { write(m_file, kLotsPanelWidth, px); }
+bool Settings::lotsPanelShown() const { return read(m_file, kLotsPanelShown); }
+void Settings::setLotsPanelShown(bool shown) { write(m_file, kLotsPanelShown, shown); }
 
 QString Settings::archive() const { return read(m_file, kArchive); }
 void Settings::setArchive(const QString& where) { write(m_file, kArchive, where); }

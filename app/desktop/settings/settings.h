@@ -50,6 +50,8 @@ class Settings {
   void setCompareSplitter(const QByteArray& state);
   QByteArray tuneSplitter() const;
   void setTuneSplitter(const QByteArray& state);
+  bool tunePanelShown() const;
+  void setTunePanelShown(bool shown);
   int tunePanelWidth() const;  ///< px at a 13 px font
   void setTunePanelWidth(int px);
   int panelWidth() const;  ///< px at a 13 px font
@@ -66,6 +68,14 @@ class Settings {
   void setLotChart(const lot::Options& options);
   QByteArray lotsSplitter() const;
   void setLotsSplitter(const QByteArray& state);
+  QByteArray lotsColumns() const;  ///< of the list of runs: order and widths
+  void setLotsColumns(const QByteArray& state);
+  int lotsTab() const;
+  void setLotsTab(int index);
+  int lotsPanelWidth() const;  ///< px at a 13 px font
+  void setLotsPanelWidth(int px);
+  bool lotsPanelShown() const;
+  void setLotsPanelShown(bool shown);
 
   QString company() const;  ///< at the head of sheets; empty: none
   void setCompany(const QString& name);

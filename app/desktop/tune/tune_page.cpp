@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/table/results_model.h"
 #include "app/desktop/tune/flow_row.h"
 #include "app/desktop/tune/recipe_strip.h"
 #include "app/desktop/tune/suggestions_panel.h"
@@ -91,9 +92,7 @@ void TunePage::connectParts() {
     refreshScene();
   });
   connect(m_strip, &RecipeStrip::edited, m_session, &TuneSession::setField);
-  connect(m_strip, &RecipeStrip::backWanted, this, [this](const RecipeField& field) {
-    if (const auto* bench = m_session->bench()) m_session->setField(field, valueOf(bench->measured, field), -1);
-  });
+  connect(m_strip, &RecipeStrip::backWanted, m_session, qOverload<const RecipeField&>(&TuneSession::backToMeasured));
   const auto set_together = [this](bool together) {
     const auto* bench = m_session->bench();
     if (!bench || bench->edit.together == together) return;
@@ -117,7 +116,7 @@ void TunePage::connectParts() {
   });
   connect(m_allCurves, &QCheckBox::toggled, this, &TunePage::refreshScene);
   connect(m_keep, &QPushButton::clicked, m_session, &TuneSession::keepPrediction);
-  connect(m_back, &QPushButton::clicked, m_session, &TuneSession::backToMeasured);
+  connect(m_back, &QPushButton::clicked, m_session, qOverload<>(&TuneSession::backToMeasured));
   connect(m_save, &QPushButton::clicked, this, &TunePage::saveRecipe);
   connect(m_panelLink, &QToolButton::clicked, this, [this] { setPanelShown(!isPanelShown()); });
 }
@@ -212,6 +211,8 @@ void TunePage::refreshStrip() {
     table.measured = bench->measured;
     table.edited = bench->edit.recipe;
     table.together = bench->edit.together;
+    m_strip->setAccessibleDescription(table.together ? tr("Top and bottom together, checked")
+                                                     : tr("Top and bottom together, not checked"));
     table.format = m_format;
     table.enabled = m_session->state() == TuneSession::State::kReady;
     const auto channel = m_document->chosenChannel();
@@ -328,6 +329,16 @@ QList<QWidget*> TunePage::parts() const {
 }
 
 void TunePage::setAllCurvesShown(bool shown) { m_allCurves->setChecked(shown); }
+
+QString TunePage::copyText() const {
+  QStringList rows{QStringList{ResultsModel::tr("Requirement"), tr("Note"), ResultsModel::tr("Lower limit"),
+                               ResultsModel::tr("Upper limit"), ResultsModel::tr("Placement"),
+                               ResultsModel::tr("Value"), ResultsModel::tr("± U"), ResultsModel::tr("Unit"),
+                               ResultsModel::tr("Margin"), ResultsModel::tr("Verdict")}
+                       .join(u'\t')};
+  for (const auto& lane : m_lanes->table().lanes) rows << lane.rowText;
+  return rows.join(u'\n') + u'\n';
+}
 
 QPixmap TunePage::picture() const {
   return m_lanes->hasFocus() ? m_lanes->asPicture() : m_plot->parentWidget()->grab();

@@ -45,6 +45,7 @@ class TunePage : public QWidget {
   bool isPanelShown() const;
   void setPanelShown(bool shown);
   void setAllCurvesShown(bool shown);
+  QString copyText() const;  ///< the predicted lanes as rows, tab separated with headings
   QPixmap picture() const;
   /// In the place of the verdict while this page is shown.
   widgets::SentenceContent sentence() const;

@@ -40,6 +40,7 @@ void TunePage::saveRecipeTo(const QString& path) {
     emit troubled(tr("The recipe was not saved."), saved.error());
     return;
   }
+  m_session->markSaved();
   emit noted(
       tr("Saved as %1. It is a prediction: confirm it with an instrumented run.").arg(QFileInfo(path).fileName()));
 }

@@ -79,6 +79,7 @@ void TunePage::build() {
   connect(m_rows, &QSplitter::splitterMoved, this, [this] { m_rowsMoved = true; });
   m_side = new SidePanel(this, m_columns, m_panel, m_lanes, m_settings->tunePanelWidth());
   m_side->setInstead(upper);
+  m_side->setWanted(m_settings->tunePanelShown());
   connect(m_side, &SidePanel::placed, this, [this] {
     m_panelLink->setVisible(m_side->needsLink());
     keepTools();
@@ -125,6 +126,7 @@ void TunePage::resizeEvent(QResizeEvent* event) {
 void TunePage::saveState() {
   if (m_rowsMoved) m_settings->setTuneSplitter(m_rows->saveState());
   m_settings->setTunePanelWidth(int(m_side->width_px()));
+  m_settings->setTunePanelShown(m_side->isWanted());
 }
 
 void TunePage::style() {

@@ -272,6 +272,12 @@ void TuneSession::change(const QString& text, TuneEdit edit, int mergeKey) {
   if (m_bench) m_document->undoStack()->push(new TuneCommand(this, m_bench, text, std::move(edit), mergeKey));
 }
 
+QString TuneSession::stepText(const RecipeField& field, const oven::Recipe& recipe) const {
+  const QString number = FieldFormat(m_format).withUnit(field, valueOf(recipe, field));
+  return field.kind == RecipeField::Kind::kSpeed ? tr("Speed to %1").arg(number)
+                                                 : tr("Zone %1 to %2").arg(m_bench->limits->zoneName(field), number);
+}
+
 void TuneSession::setField(const RecipeField& field, double value, int gesture) {
   if (!m_bench) return;
   const auto result = m_bench->limits->set(m_bench->edit.recipe, field, value, m_bench->edit.together, m_format);
@@ -279,11 +285,24 @@ void TuneSession::setField(const RecipeField& field, double value, int gesture) 
   if (sameNumbers(result.recipe, m_bench->edit.recipe)) return;
   TuneEdit edit = m_bench->edit;
   edit.recipe = result.recipe;
-  const QString number = FieldFormat(m_format).withUnit(field, valueOf(edit.recipe, field));
-  const QString text = field.kind == RecipeField::Kind::kSpeed
-                           ? tr("Speed to %1").arg(number)
-                           : tr("Zone %1 to %2").arg(m_bench->limits->zoneName(field), number);
+  const QString text = stepText(field, edit.recipe);
   change(text, std::move(edit), gesture);
+}
+
+void TuneSession::markSaved() {
+  if (m_bench) m_bench->saved = m_bench->edit.recipe;
+}
+
+std::vector<std::pair<Document::LogPointer, QString>> TuneSession::unsaved() const {
+  std::vector<std::pair<Document::LogPointer, QString>> all;
+  for (const auto& bench : m_benches) {
+    const auto log = bench->log.lock();
+    if (!log || std::ranges::find(m_document->logs(), log) == m_document->logs().end()) continue;
+    const auto& recipe = bench->edit.recipe;
+    if (sameNumbers(recipe, bench->measured) || (bench->saved && sameNumbers(recipe, *bench->saved))) continue;
+    all.emplace_back(log, QString::fromStdString(bench->measured.identity.name));
+  }
+  return all;
 }
 
 void TuneSession::backToMeasured() {
@@ -291,6 +310,25 @@ void TuneSession::backToMeasured() {
   TuneEdit edit = m_bench->edit;
   edit.recipe = m_bench->measured;
   change(tr("Back to the recipe that was run"), std::move(edit));
+}
+
+void TuneSession::backToMeasured(const RecipeField& field) {
+  if (!m_bench) return;
+  TuneEdit edit = m_bench->edit;
+  std::vector<RecipeField> fields{field};
+  const bool sided = field.kind == RecipeField::Kind::kTop || field.kind == RecipeField::Kind::kBottom;
+  if (sided && edit.together)
+    fields = {{RecipeField::Kind::kTop, field.index}, {RecipeField::Kind::kBottom, field.index}};
+  QString hit;
+  for (const auto& one : fields) {
+    const auto result = m_bench->limits->set(edit.recipe, one, valueOf(m_bench->measured, one), false, m_format);
+    edit.recipe = result.recipe;
+    if (hit.isEmpty()) hit = result.hit;
+  }
+  emit limitHit(hit);
+  if (sameNumbers(edit.recipe, m_bench->edit.recipe)) return;
+  const QString text = stepText(field, edit.recipe);
+  change(text, std::move(edit));
 }
 
 void TuneSession::takeOver(const QString& text, const oven::Recipe& recipe) {

@@ -46,6 +46,7 @@ struct TuneBench {
   std::set<int> hidden;  ///< numbers of kept predictions whose curves are off
   bool measuredHidden = false;
   int keptSoFar = 0;
+  std::optional<oven::Recipe> saved;  ///< the last edit that went into a file
 
   /// Of the prediction by outcome. While an edit goes on that of the last recipe whose band is known: it changes slowly
   /// with the recipe, and its own follows once the edit rests.
@@ -80,7 +81,12 @@ class TuneSession : public QObject {
   /// Puts a number into the recipe within the oven's limits, which are said by limitHit().
   /// @param gesture  edits of one gesture (a drag, some steps on one field) are one step back
   void setField(const RecipeField& field, double value, int gesture);
+  void markSaved();  ///< the recipe as it is edited now stands in a file
+  /// Runs whose recipe was edited and stands in no file, each with the recipe's name.
+  std::vector<std::pair<Document::LogPointer, QString>> unsaved() const;
   void backToMeasured();
+  /// One number as it was run; where top and bottom move together, both of the zone.
+  void backToMeasured(const RecipeField& field);
   /// Puts the setpoints and the speed of a recipe into the one that is edited.
   void takeOver(const QString& text, const oven::Recipe& recipe);
   void keepPrediction();
@@ -113,6 +119,7 @@ class TuneSession : public QObject {
   friend class TuneCommand;
   void refresh();
   void learn();
+  QString stepText(const RecipeField& field, const oven::Recipe& recipe) const;  ///< of an edit, for undo
   void learnIfOthers();  ///< where the model is not of the runs that it is to be learned from
   std::vector<TuneRun> runsToLearnFrom() const;
   void predictEdit();

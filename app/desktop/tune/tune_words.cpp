@@ -162,9 +162,16 @@ QString changesOnCard(const oven::Oven& oven, const oven::Recipe& from, const ov
   QStringList texts;
   for (const auto& stretch : stretches) {
     const QString setpoints = stretch.setpoints.join(u' ');
-    texts << (stretch.first == stretch.last
-                  ? Words::tr("Zone %1  %2").arg(names[stretch.first], setpoints)
-                  : Words::tr("Zones %1–%2  %3").arg(names[stretch.first], names[stretch.last], setpoints));
+    const bool one = stretch.first == stretch.last;
+    QString text = one ? Words::tr("Zone %1  %2").arg(names[stretch.first], setpoints)
+                       : Words::tr("Zones %1–%2  %3").arg(names[stretch.first], names[stretch.last], setpoints);
+    // Lines break between setpoints of a stretch, never between a zone and its name.
+    const auto blank = text.indexOf(u' ');
+    if (one)
+      text.replace(u' ', kHard);
+    else if (blank >= 0)
+      text[blank] = kHard;
+    texts << text;
   }
   if (from.speed_mm_per_min != to.speed_mm_per_min)
     texts << Words::tr("Speed  %1 %2", "from and to, unit")

@@ -272,18 +272,22 @@ void MainWindow::buildActions() {
   });
 
   const auto enable = [=, this] {
-    const bool any = m_document->current() != nullptr && !areLotsShown();
-    sort->setEnabled(areLotsShown());
-    for (QAction* action : {import, close_log, copy_table, copy_picture, find, zoom_in, zoom_out, whole, raw, panel,
-                            next, previous, nothing}) {
-      const bool of_lots =
-          action == panel || action == find || action == copy_table || action == copy_picture || action == nothing;
-      action->setEnabled(any || (action == nothing && m_notice) || (of_lots && areLotsShown()));
-    }
+    const bool any = m_document->current() != nullptr && !areLotsShown(), lots = areLotsShown();
+    // What acts on curves, lanes, table or panel is there while they are: not beside an editor or how a log was read.
+    const bool result = any && !m_shown;
+    const bool check = result && m_task == Task::kCheck, tune = result && m_task == Task::kTune;
+    sort->setEnabled(lots);
+    for (QAction* action : {import, close_log}) action->setEnabled(any);
+    for (QAction* action : {zoom_in, zoom_out, whole, next, previous}) action->setEnabled(result);
+    for (QAction* action : {copy_table, copy_picture}) action->setEnabled(result || lots);
+    find->setEnabled(any || lots);
+    nothing->setEnabled(any || lots || m_notice);
+    raw->setEnabled(check);
+    panel->setEnabled(check || tune || lots);
   };
   enable();
   connect(m_document, &Document::currentChanged, this, enable);
-  connect(this, &MainWindow::taskChanged, this, enable);
+  connect(this, &MainWindow::pageChanged, this, enable);
 }
 
 void MainWindow::fillRecent() {
@@ -352,7 +356,9 @@ void MainWindow::copyText() {
     m_lots->copy();
     return;
   }
-  QApplication::clipboard()->setText(isCompareShown() ? m_compare->copyText() : m_check->copyText());
+  QApplication::clipboard()->setText(isCompareShown()        ? m_compare->copyText()
+                                     : m_task == Task::kTune ? m_tune->copyText()
+                                                             : m_check->copyText());
   note(tr("The table is on the clipboard, with headings."));
 }
 

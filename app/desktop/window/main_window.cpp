@@ -1,7 +1,6 @@
 #include "app/desktop/window/main_window.h"
 
 #include <QApplication>
-#include <QCloseEvent>
 #include <QHBoxLayout>
 #include <QMenuBar>
 #include <QScreen>
@@ -239,7 +238,8 @@ void MainWindow::buildLayout() {
   layout->setContentsMargins({});
   layout->setSpacing(0);
   layout->addWidget(m_rail);
-  layout->addWidget(new RoomyArea(content), 1);
+  m_area = new RoomyArea(content);
+  layout->addWidget(m_area, 1);
   setCentralWidget(central);
 
   buildStatusBar();
@@ -273,6 +273,7 @@ void MainWindow::refreshPage() {
     QWidget* next = areLotsShown() ? m_lots->parts().at(1) : m_sentence;
     next->setFocus(Qt::OtherFocusReason);
   }
+  if (going != page) m_area->showTop();
   m_pages->setCurrentWidget(page);
   const auto* log = m_document->current();
   QString title = tr("Ovenwright");
@@ -287,6 +288,7 @@ void MainWindow::refreshPage() {
     title += QStringLiteral(" – ") + tr("Ovenwright");
   }
   setWindowTitle(title);
+  emit pageChanged();
 }
 
 void MainWindow::showImport() {
@@ -361,11 +363,6 @@ void MainWindow::saveState() {
   m_compare->saveState();
   m_lots->saveState();
   m_import->saveState();
-}
-
-void MainWindow::closeEvent(QCloseEvent* event) {
-  saveState();
-  QMainWindow::closeEvent(event);
 }
 
 bool MainWindow::event(QEvent* event) {

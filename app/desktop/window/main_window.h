@@ -3,6 +3,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "app/desktop/document/document.h"
 #include "app/desktop/settings/settings.h"
@@ -37,6 +38,7 @@ class KeepForm;
 class LayoutMemory;
 class LotsPage;
 class ProfileMenus;
+class RoomyArea;
 class Settings;
 class SettingsWindow;
 class TaskRail;
@@ -85,6 +87,7 @@ class MainWindow : public QMainWindow {
  signals:
   void languageChosen();  ///< another one stands in the settings: this window keeps its texts
   void taskChanged();
+  void pageChanged();  ///< another task, an editor, or how the log was read
 
  protected:
   void dragEnterEvent(QDragEnterEvent* event) override;
@@ -121,6 +124,14 @@ class MainWindow : public QMainWindow {
   void openDemoRun(const QString& log, const char* recipe_name);
   void fillRecent();
   void openLogs();
+  /// An edit that stands in no file: what it is of, and where it is seen.
+  struct Unsaved {
+    QString name;
+    Document::LogPointer log;
+    std::function<void()> show;
+  };
+  std::vector<Unsaved> unsavedEdits();  // main_window_close.cpp
+  bool askAboutUnsaved();               ///< in the sentence's place; false where there is nothing to ask
   void paste();
   void openMime(const QMimeData& dropped);  // main_window_drop.cpp
   CurvePlot* plot();                        // of the task that is shown
@@ -157,6 +168,7 @@ class MainWindow : public QMainWindow {
   TaskRail* m_rail;
   ElidedLabel *m_status, *m_readAs, *m_rule, *m_watching, *m_where;
   QString m_statusLong, m_statusShort, m_ruleLong, m_ruleShort;
+  RoomyArea* m_area;  ///< around all but rail, menus and status line
   QStackedWidget* m_pages;
   EmptyPage* m_empty;
   CheckPage* m_check;
@@ -179,6 +191,7 @@ class MainWindow : public QMainWindow {
   QMenu* m_recent = nullptr;
   QTimer* m_slow;  // runs out when a reading takes long enough to be told of
   std::optional<Notice> m_notice;
+  bool m_leaving = false;  // without saving
 };
 
 }  // namespace ovenwright::desktop

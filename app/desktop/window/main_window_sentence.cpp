@@ -1,3 +1,4 @@
+#include <QFileInfo>
 #include <QTimer>
 #include <algorithm>
 
@@ -151,6 +152,7 @@ void MainWindow::showNotice(const Notice& notice) {
   m_notice = notice;
   m_notice->cures.push_back({tr("Dismiss"), {}});
   refreshSentence();
+  emit pageChanged();  // Esc has something to take away
 }
 
 Notice MainWindow::failureNotice(const Document::Failure& failure) {
@@ -165,6 +167,14 @@ Notice MainWindow::failureNotice(const Document::Failure& failure) {
   };
   const auto& error = failure.error;
   const auto& setup = failure.log->setup;
+  // The title names the log: a place in another file has that file's name before it.
+  const bool elsewhere = !error.where.file.empty() && error.where.line > 0 &&
+                         QString::fromStdString(error.where.file) != failure.log->source.path;
+  if (elsewhere) {
+    Error named = error;
+    named.where.file = QFileInfo(QString::fromStdString(error.where.file)).fileName().toStdString();
+    notice.text.replace(0, errorText(error).size(), errorWithFile(named));
+  }
   const bool about_board = setup.board && error.where.file == setup.board->identity.file && !error.where.file.empty();
   const bool about_recipe =
       setup.recipe && error.where.file == setup.recipe->identity.file && !error.where.file.empty();

@@ -1,5 +1,6 @@
 #include "app/desktop/window/roomy_area.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QLayout>
 #include <QScrollBar>
@@ -30,7 +31,23 @@ RoomyArea::RoomyArea(QWidget* content, QWidget* parent) : QScrollArea(parent) {
   setFocusPolicy(Qt::NoFocus);  // what is inside has it, and is scrolled to
   setWidget(content);
   content->installEventFilter(this);
+  // The toolkit scrolls to what Tab goes to and to nothing else. What is pressed stays under the mouse.
+  connect(qApp, &QApplication::focusChanged, this, [this](const QWidget*, const QWidget* now) {
+    if (now && widget()->isAncestorOf(now) && QApplication::mouseButtons() == Qt::NoButton) showWidget(*now);
+  });
 }
+
+void RoomyArea::showWidget(const QWidget& inside) {
+  const int top = inside.mapTo(widget(), QPoint(0, 0)).y(), bottom = top + inside.height();
+  auto* bar = verticalScrollBar();
+  const int room = viewport()->height();
+  if (top < bar->value() || inside.height() > room)
+    bar->setValue(top);
+  else if (bottom > bar->value() + room)
+    bar->setValue(bottom - room);
+}
+
+void RoomyArea::showTop() { verticalScrollBar()->setValue(0); }
 
 void RoomyArea::fit() {
   const QLayout* layout = widget()->layout();

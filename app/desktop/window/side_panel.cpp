@@ -20,6 +20,11 @@ SidePanel::SidePanel(QWidget* page, QSplitter* columns, QWidget* panel, QWidget*
     : QObject(page), m_page(page), m_columns(columns), m_panel(panel), m_over(over) {
   setWidth_px(width_px);
   m_panel->setAutoFillBackground(true);
+  // Only what a person moved it to is its width: a page that was not looked at yet has none.
+  connect(columns, &QSplitter::splitterMoved, this, [this] {
+    if (!isNarrow() && m_panel->isVisible() && m_panel->width() > 0)
+      setWidth_px(m_panel->width() / themeOf(*m_page).px(1));
+  });
 }
 
 bool SidePanel::isNarrow() const { return m_page->window()->width() < themeOf(*m_page).px(kNarrow_px); }
@@ -27,11 +32,6 @@ bool SidePanel::isNarrow() const { return m_page->window()->width() < themeOf(*m
 void SidePanel::setShown(bool shown) {
   (isNarrow() ? m_open : m_wanted) = shown;
   place();
-}
-
-double SidePanel::width_px() const {
-  const bool beside = !isNarrow() && m_wanted && m_panel->width() > 0;
-  return beside ? m_panel->width() / themeOf(*m_page).px(1) : m_width_px;
 }
 
 void SidePanel::setWidth_px(double width_px) { m_width_px = std::clamp(width_px, kLeast_px, kMost_px); }

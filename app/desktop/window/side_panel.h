@@ -26,9 +26,9 @@ class SidePanel : public QObject {
   /// Whether it stands beside the rest in a wide window: as it was left.
   bool isWanted() const { return m_wanted; }
   void setWanted(bool wanted) { m_wanted = wanted; }
-  double width_px() const;            ///< as it stands beside the rest now, at a 13 px font; as it was set else
-  void setWidth_px(double width_px);  ///< within what design allows
-  void place();                       ///< once the page has another size
+  double width_px() const { return m_width_px; }  ///< beside the rest, at a 13 px font: as it was set or moved to
+  void setWidth_px(double width_px);              ///< within what design allows
+  void place();                                   ///< once the page has another size
 
  signals:
   void placed();

@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QMimeData>
 #include <QScopeGuard>
+#include <QScrollBar>
 #include <QStatusBar>
 #include <QTabBar>
 #include <algorithm>
@@ -19,6 +20,7 @@
 #include "app/desktop/window/check_page.h"
 #include "app/desktop/window/chooser_bar.h"
 #include "app/desktop/window/help_window.h"
+#include "app/desktop/window/roomy_area.h"
 #include "tests/desktop/window/window_fixture.h"
 
 // Everything can be reached without a mouse: each key of the design's list, pressed.
@@ -314,10 +316,72 @@ TEST_F(KeyboardTest, TypingFindsARowOfTheTable) {
   auto* table = page()->table();
   table->setFocus();
   const auto* rows = table->QTableView::model();
-  table->setCurrentIndex(rows->index(0, 1));  // the names of the requirements
+  // Whatever column is current, first that of the verdicts: the requirement, then the placement.
+  const auto text = [&](int column) { return rows->index(table->currentIndex().row(), column).data().toString(); };
+  table->setCurrentIndex(rows->index(0, 0));
   QTest::keyClicks(table, QStringLiteral("spr"));
-  EXPECT_TRUE(table->currentIndex().data().toString().startsWith(QStringLiteral("Spread at 217")))
-      << table->currentIndex().data().toString().toStdString();
+  EXPECT_TRUE(text(1).startsWith(QStringLiteral("Spread at 217"))) << text(1).toStdString();
+  QTest::qWait(QApplication::keyboardInputInterval() + 50);
+  QTest::keyClicks(table, QStringLiteral("u12 ce"));
+  EXPECT_EQ(text(2), QStringLiteral("U12 centre"));
+  const int row = table->currentIndex().row();
+  QTest::qWait(QApplication::keyboardInputInterval() + 50);
+  QTest::keyClicks(table, QStringLiteral("u12 ce"));  // the next one
+  EXPECT_EQ(text(2), QStringLiteral("U12 centre"));
+  EXPECT_NE(table->currentIndex().row(), row);
+}
+
+TEST_F(KeyboardTest, NoShortcutActsOnWhatIsNotShown) {
+  openDemo();
+  const auto enabled = [this](const QKeySequence& keys) { return withKeys(keys)->isEnabled(); };
+  const QKeySequence panel(Qt::Key_F9), problem(Qt::Key_F8), whole(Qt::CTRL | Qt::Key_0);
+  const bool shown = page()->isPanelShown();
+  m_window->showTask(MainWindow::Task::kCompare);
+  press(Qt::Key_F9);  // Compare has no panel
+  EXPECT_FALSE(enabled(panel));
+  m_window->showTask(MainWindow::Task::kCheck);
+  EXPECT_EQ(page()->isPanelShown(), shown);
+  EXPECT_TRUE(enabled(panel));
+  m_window->showImport();
+  for (const auto& keys : {panel, problem, whole}) EXPECT_FALSE(enabled(keys)) << keys.toString().toStdString();
+  m_window->showResult();
+  for (const auto& keys : {panel, problem, whole}) EXPECT_TRUE(enabled(keys)) << keys.toString().toStdString();
+}
+
+TEST_F(KeyboardTest, EscapeTakesANoticeAwayWithNothingOpen) {
+  QApplication::clipboard()->clear();
+  press(Qt::Key_V, Qt::ControlModifier | Qt::ShiftModifier);
+  ASSERT_TRUE(shownSentence().startsWith(QStringLiteral("Nothing was pasted."))) << shownSentence().toStdString();
+  press(Qt::Key_Escape);
+  EXPECT_TRUE(shownSentence().startsWith(QStringLiteral("No run is open."))) << shownSentence().toStdString();
+}
+
+TEST_F(KeyboardTest, F6ScrollsToWhatItGoesTo) {
+  QFont large = QApplication::font();
+  const auto back = qScopeGuard([usual = large] { QApplication::setFont(usual); });
+  large.setPointSize(20);
+  QApplication::setFont(large);
+  m_window = std::make_unique<MainWindow>(m_document.get(), m_settings.get(), m_archive.get());
+  m_window->resize(1280, 800);
+  m_window->show();
+  openDemo();
+  m_window->showImport();
+  QApplication::processEvents();
+  auto* area = m_window->findChild<RoomyArea*>();
+  ASSERT_GT(area->verticalScrollBar()->maximum(), 0);
+  EXPECT_EQ(area->verticalScrollBar()->value(), 0);  // the verdict comes first
+  for (int i = 0; i < 6; ++i) {
+    press(Qt::Key_F6);
+    QApplication::processEvents();
+    const QWidget* focus = QApplication::focusWidget();
+    ASSERT_NE(focus, nullptr);
+    const int top = focus->mapTo(area->viewport(), QPoint(0, 0)).y();
+    if (!area->widget()->isAncestorOf(focus)) continue;
+    EXPECT_GE(top, 0) << focus->metaObject()->className();
+    EXPECT_LT(top, area->viewport()->height()) << focus->metaObject()->className();
+  }
+  m_window->showWindowEditor();
+  EXPECT_EQ(area->verticalScrollBar()->value(), 0);
 }
 
 TEST_F(KeyboardTest, TheStripIsGoneThroughByArrows) {

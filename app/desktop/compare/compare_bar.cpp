@@ -106,6 +106,10 @@ void CompareBar::fillRuns(QMenu* menu, std::size_t side) {
   several->setEnabled(all.size() > 2);
   connect(several, &QAction::triggered, this, &CompareBar::groupsWanted);
   for (QAction* action : m_addMenu->actions()) menu->addAction(action);
+  // In a narrow bar the buttons are gone.
+  QAction* swap = menu->addAction(m_swap->text());
+  swap->setEnabled(m_swap->isEnabled());
+  connect(swap, &QAction::triggered, m_session, &CompareSession::swap);
 }
 
 void CompareBar::fillWindows() {

@@ -10,6 +10,7 @@
 #include "app/desktop/compare/compare_bar.h"
 #include "app/desktop/compare/compare_words.h"
 #include "app/desktop/plot/curve_plot.h"
+#include "app/desktop/tune/flow_row.h"
 #include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/zone_strip.h"
 #include "app/desktop/window/appearance.h"
@@ -20,6 +21,7 @@ namespace {
 
 constexpr int kUpperShare = 43, kLowerShare = 57;
 constexpr int kSlow_ms = 150;
+constexpr double kLeastPlot_px = 240;
 
 /// The one of the document: choices outlive the page, which is made anew with another language.
 CompareSession* sessionOf(Document* document) {
@@ -86,7 +88,10 @@ void ComparePage::build() {
 QWidget* ComparePage::buildEmpty() {
   auto* empty = new QWidget;
   auto* layout = new QVBoxLayout(empty);
-  auto* buttons = new QHBoxLayout;
+  auto* row = new QWidget;
+  auto* buttons = new FlowRow(row);
+  buttons->setSplit(-1);  // all at the left
+  buttons->setSpacing(layout->spacing());
   const auto add = [&](const QString& text, auto act) {
     auto* button = new QPushButton(text);
     button->setAutoDefault(false);
@@ -96,11 +101,10 @@ QWidget* ComparePage::buildEmpty() {
   add(tr("Open logs…"), [this] { emit openWanted(); });
   add(tr("Add a run…"), [this] { m_bar->showAdd(); });
   add(tr("Look at two &demo runs"), [this] { emit demoWanted(); });
-  buttons->addStretch(1);
   for (QLabel* label : {m_emptyTitle, m_emptyText}) label->setWordWrap(true);
   layout->addWidget(m_emptyTitle);
   layout->addWidget(m_emptyText);
-  layout->addLayout(buttons);
+  layout->addWidget(row);
   layout->addStretch(1);
   return empty;
 }
@@ -373,7 +377,10 @@ void ComparePage::hideEvent(QHideEvent* event) {
 
 void ComparePage::style() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
-  for (CurvePlot* plot : m_plots) plot->setTheme(theme);
+  for (CurvePlot* plot : m_plots) {
+    plot->setTheme(theme);
+    plot->setMinimumWidth(int(theme.px(kLeastPlot_px)));  // two beside each other, also with large text
+  }
   m_emptyTitle->setFont(theme.font(17, true));
   m_emptyText->setMaximumWidth(int(theme.px(620)));
   Appearance::ink(m_emptyText, theme.secondary);

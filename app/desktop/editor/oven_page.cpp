@@ -4,7 +4,7 @@
 #include <QEvent>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QGridLayout>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
@@ -16,7 +16,9 @@
 #include "app/desktop/editor/requirement_fields.h"
 #include "app/desktop/editor/typed_delegate.h"
 #include "app/desktop/text/paragraph.h"
+#include "app/desktop/tune/flow_row.h"
 #include "app/desktop/widgets/theme.h"
+#include "app/desktop/window/field_grid.h"
 #include "app/desktop/window/hairline.h"
 #include "core/files/profiles.h"
 #include "core/oven/oven_file.h"
@@ -25,6 +27,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kFieldsInRow = 4;
+constexpr double kLeastTable_px = 130;  // its head and four rows
 
 }  // namespace
 
@@ -39,6 +42,7 @@ OvenPage::OvenPage(Document* document, QWidget* parent)
       m_save(new QPushButton(tr("Save as a new revision"))),
       m_saveAs(new QPushButton(tr("Save elsewhere…"))),
       m_done(new QPushButton(tr("Back to the result"))) {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
   m_table->setModel(m_model);
   m_table->setItemDelegate(new TypedDelegate(
       {[this](const QModelIndex& cell) {
@@ -54,7 +58,10 @@ OvenPage::OvenPage(Document* document, QWidget* parent)
   m_table->horizontalHeader()->setHighlightSections(false);
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   m_table->verticalHeader()->hide();
+  m_table->setMinimumHeight(int(theme.px(kLeastTable_px)));
   m_curves->setWordWrap(true);
+  m_problem->setWordWrap(true);
+  m_problem->setContentsMargins(int(theme.px(16)), int(theme.px(6)), int(theme.px(16)), 0);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins({});
   layout->setSpacing(0);
@@ -62,6 +69,7 @@ OvenPage::OvenPage(Document* document, QWidget* parent)
   layout->addWidget(m_curves);
   layout->addWidget(new Hairline);
   layout->addWidget(m_table, 1);
+  layout->addWidget(m_problem);
   layout->addWidget(foot());
 
   connect(m_model, &OvenModel::problemChanged, this, [this] { showProblem(m_model->problem()); });
@@ -82,15 +90,13 @@ QWidget* OvenPage::head() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const int inset = int(theme.px(16));
   auto* widget = new QWidget;
-  auto* grid = new QGridLayout(widget);
+  auto* grid = new FieldGrid(widget, kFieldsInRow);
   grid->setContentsMargins(inset, int(theme.px(10)), inset, int(theme.px(6)));
-  grid->setHorizontalSpacing(int(theme.px(10)));
-  grid->setVerticalSpacing(int(theme.px(4)));
-  // Each title over its fields: so they fit a narrow window in every language.
-  int at = 0;
+  grid->setBetween(int(theme.px(10)), int(theme.px(4)));
   const auto add = [&](const QString& title, std::initializer_list<OvenField> fields) {
-    auto* label = new QLabel(title);
-    auto* row = new QHBoxLayout;
+    auto* both = new QWidget;
+    auto* row = new QHBoxLayout(both);
+    row->setContentsMargins({});
     row->setSpacing(int(theme.px(6)));
     for (const OvenField field : fields) {
       auto* line = new QLineEdit;
@@ -100,12 +106,7 @@ QWidget* OvenPage::head() {
       m_fields[field] = line;
       connect(line, &QLineEdit::textEdited, this, [this, field](const QString& text) { m_model->type(field, text); });
     }
-    label->setBuddy(m_fields[*fields.begin()]);
-    const int column = at % kFieldsInRow, line = 2 * (at / kFieldsInRow);
-    grid->addWidget(label, line, column);
-    grid->addLayout(row, line + 1, column);
-    grid->setColumnStretch(column, 1);
-    ++at;
+    grid->addField(title, both, m_fields[*fields.begin()]);
   };
   add(tr("&Name"), {OvenField::kName});
   add(tr("&Ambient, °C"), {OvenField::kAmbient});
@@ -122,17 +123,19 @@ QWidget* OvenPage::foot() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   const int inset = int(theme.px(16));
   auto* widget = new QWidget;
-  auto* foot = new QHBoxLayout(widget);
-  foot->setContentsMargins(inset, int(theme.px(8)), inset, int(theme.px(8)));
+  auto* foot = new FlowRow(widget);
+  foot->setContentsMargins(inset, int(theme.px(6)), inset, int(theme.px(8)));
   foot->setSpacing(int(theme.px(8)));
-  m_problem->setWordWrap(true);
-  foot->addWidget(m_problem, 1);
   auto* revision = new QLabel(tr("Rev&ision"));
   revision->setBuddy(m_revision);
   m_revision->setAccessibleName(tr("New revision"));
   m_revision->setMaximumWidth(int(theme.px(90)));
-  foot->addWidget(revision);
-  foot->addWidget(m_revision);
+  auto* which = new QWidget;
+  auto* which_layout = new QHBoxLayout(which);
+  which_layout->setContentsMargins({});
+  which_layout->addWidget(revision);
+  which_layout->addWidget(m_revision);
+  foot->addWidget(which);
   for (QPushButton* button : {m_save, m_saveAs, m_done}) {
     button->setAutoDefault(false);
     foot->addWidget(button);

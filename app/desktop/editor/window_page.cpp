@@ -2,7 +2,7 @@
 
 #include <QComboBox>
 #include <QEvent>
-#include <QGridLayout>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
@@ -15,13 +15,17 @@
 #include "app/desktop/editor/cell_table.h"
 #include "app/desktop/editor/typed_delegate.h"
 #include "app/desktop/editor/typed_number.h"
+#include "app/desktop/tune/flow_row.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/appearance.h"
+#include "app/desktop/window/field_grid.h"
 #include "app/desktop/window/profile_menus.h"
 #include "core/window/window_file.h"
 
 namespace ovenwright::desktop {
 namespace {
+
+constexpr double kLeastTable_px = 130;  // its head and four rows
 
 /// A change from or to a window that breaks a rule: the document has none of these, so the page keeps them.
 class DraftStep : public QUndoCommand {
@@ -104,29 +108,34 @@ WindowPage::WindowPage(Document* document, QWidget* parent)
   m_table->horizontalHeader()->setStretchLastSection(true);
   m_table->horizontalHeader()->setHighlightSections(false);
   m_table->verticalHeader()->hide();
+  m_table->setMinimumHeight(int(theme.px(kLeastTable_px)));
   m_problem->setWordWrap(true);
   m_revision->setAccessibleName(tr("New revision"));
   m_revision->setMaximumWidth(int(theme.px(90)));
 
-  auto* foot = new QHBoxLayout;
-  foot->setContentsMargins(inset, int(theme.px(8)), inset, int(theme.px(8)));
+  m_problem->setContentsMargins(inset, int(theme.px(6)), inset, 0);
+  auto* buttons = new QWidget;
+  auto* foot = new FlowRow(buttons);
+  foot->setContentsMargins(inset, int(theme.px(6)), inset, int(theme.px(8)));
   foot->setSpacing(int(theme.px(8)));
+  foot->setSplit(2);  // what ends the editing stands at the right
   for (QPushButton* button : {m_add, m_remove}) foot->addWidget(button);
-  foot->addSpacing(int(theme.px(8)));
-  foot->addWidget(m_problem, 1);
   auto* revision = new QLabel(tr("Re&vision"));
   revision->setBuddy(m_revision);
-  foot->addWidget(revision);
-  foot->addWidget(m_revision);
-  foot->addWidget(m_save);
-  foot->addWidget(m_done);
+  auto* which = new QWidget;
+  auto* which_layout = new QHBoxLayout(which);
+  which_layout->setContentsMargins({});
+  which_layout->addWidget(revision);
+  which_layout->addWidget(m_revision);
+  for (QWidget* part : std::initializer_list<QWidget*>{which, m_save, m_done}) foot->addWidget(part);
   for (QPushButton* button : {m_add, m_remove, m_save, m_done}) button->setAutoDefault(false);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins({});
   layout->setSpacing(0);
   layout->addWidget(head());
   layout->addWidget(m_table, 1);
-  layout->addLayout(foot);
+  layout->addWidget(m_problem);
+  layout->addWidget(buttons);
 
   connect(m_model, &WindowModel::problemChanged, this, [this] { showProblem(m_model->problem()); });
   connect(m_model, &WindowModel::edited, this, &WindowPage::handOn);
@@ -147,24 +156,17 @@ WindowPage::WindowPage(Document* document, QWidget* parent)
 QWidget* WindowPage::head() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   auto* widget = new QWidget;
-  auto* grid = new QGridLayout(widget);
+  constexpr int kFieldsInRow = 5;
+  auto* grid = new FieldGrid(widget, kFieldsInRow);
   const int inset = int(theme.px(16));
   grid->setContentsMargins(inset, int(theme.px(10)), inset, int(theme.px(10)));
-  grid->setHorizontalSpacing(int(theme.px(10)));
+  grid->setBetween(int(theme.px(10)), int(theme.px(4)));
   m_rule->addItems({tr("simple"), tr("guarded, w = U")});
   m_classification->addItems({tr("none"), QStringLiteral("Pb-free"), QStringLiteral("SnPb")});
-  grid->setVerticalSpacing(int(theme.px(4)));
-  constexpr int kFieldsInRow = 5;
-  int at = 0;
   const auto add = [&](const QString& title, QWidget* field) {
-    auto* label = new QLabel(title);
-    label->setBuddy(field);
     QString name = title;
     field->setAccessibleName(name.remove(u'&'));
-    // Each title over its field: so they fit a narrow window in every language.
-    grid->addWidget(label, 2 * (at / kFieldsInRow), at % kFieldsInRow);
-    grid->addWidget(field, 2 * (at / kFieldsInRow) + 1, at % kFieldsInRow);
-    ++at;
+    grid->addField(title, field);
   };
   add(tr("Window being edited"), m_which);
   add(tr("&Name"), m_name);

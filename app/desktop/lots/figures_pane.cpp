@@ -17,6 +17,7 @@
 #include "app/desktop/lots/zones_pane.h"
 #include "app/desktop/settings/settings.h"
 #include "app/desktop/text/paragraph.h"
+#include "app/desktop/tune/flow_row.h"
 #include "app/desktop/widgets/lot_lane.h"
 #include "app/desktop/widgets/run_chart.h"
 #include "app/desktop/widgets/theme.h"
@@ -27,7 +28,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kSubgroups[] = {2, 3, 4, 5, 6, 8, 10};
-constexpr double kGroup_px = 215, kMeasure_px = 225;
+constexpr double kGroup_px = 190, kMeasure_px = 205, kLeastWidth_px = 320;
 constexpr double kLow_px = 400;        // below this height the figures stand in two columns, where the lane keeps
 constexpr double kLaneLeast_px = 260;  // this width beside them
 constexpr int kValues = 5;             // of the figures are values, the others indices
@@ -68,9 +69,10 @@ FiguresPane::FiguresPane(ArchiveLink* archive, Settings* settings, QWidget* pare
 QWidget* FiguresPane::buildHead() {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
   auto* head = new QWidget;
-  auto* layout = new QHBoxLayout(head);
+  auto* layout = new FlowRow(head);
   layout->setContentsMargins(int(theme.px(16)), int(theme.px(4)), int(theme.px(12)), 0);
-  layout->setSpacing(int(theme.px(6)));
+  layout->setSpacing(int(theme.px(8)));
+  layout->setSplit(1);  // the choosers at the right
   m_tabs->addTab(tr("Control chart"));
   m_tabs->addTab(tr("Trend"));
   m_tabs->addTab(tr("Zones"));
@@ -78,8 +80,7 @@ QWidget* FiguresPane::buildHead() {
   m_tabs->setExpanding(false);
   m_tabs->setUsesScrollButtons(false);  // the choosers give way first
   m_tabs->setAccessibleName(tr("Statistics of the runs"));
-  layout->addWidget(m_tabs, 0, Qt::AlignBottom);
-  layout->addStretch(1);
+  layout->addWidget(m_tabs);
   for (const auto& [label, box, widest] :
        {std::tuple(m_groupLabel, m_group, kGroup_px), std::tuple(m_measureLabel, m_measure, kMeasure_px)}) {
     label->setFont(theme.font(12));
@@ -90,9 +91,13 @@ QWidget* FiguresPane::buildHead() {
     box->setMinimumContentsLength(8);
     box->setMaximumWidth(int(theme.px(widest)));
     box->setMaxVisibleItems(24);
-    layout->addWidget(label);
-    layout->addWidget(box);
-    layout->addSpacing(int(theme.px(4)));
+    auto* both = new QWidget;
+    auto* both_layout = new QHBoxLayout(both);
+    both_layout->setContentsMargins({});
+    both_layout->setSpacing(int(theme.px(6)));
+    both_layout->addWidget(label);
+    both_layout->addWidget(box);
+    layout->addWidget(both);
   }
   m_options->setText(tr("Chart"));
   m_options->setToolTip(tr("Kind of chart and rules"));
@@ -121,11 +126,11 @@ void FiguresPane::build() {
   lane_column->addWidget(m_noScale);
   lane_column->addWidget(m_note);
   lane_column->addStretch(1);
-  auto* lower = new QHBoxLayout;
-  lower->setContentsMargins(int(theme.px(16)), int(theme.px(6)), int(theme.px(16)), int(theme.px(8)));
-  lower->setSpacing(int(theme.px(20)));
-  lower->addLayout(lane_column, 1);
-  lower->addWidget(numbers, 0, Qt::AlignTop);
+  m_lower = new QBoxLayout(QBoxLayout::LeftToRight);
+  m_lower->setContentsMargins(int(theme.px(16)), int(theme.px(6)), int(theme.px(16)), int(theme.px(8)));
+  m_lower->setSpacing(int(theme.px(20)));
+  m_lower->addLayout(lane_column, 1);
+  m_lower->addWidget(numbers, 0, Qt::AlignTop);
 
   auto* figures = new QWidget;
   auto* figures_layout = new QVBoxLayout(figures);
@@ -137,7 +142,7 @@ void FiguresPane::build() {
   figures_layout->addWidget(m_sentence);
   figures_layout->addLayout(chart, 1);
   figures_layout->addWidget(new Hairline);
-  figures_layout->addLayout(lower);
+  figures_layout->addLayout(m_lower);
 
   m_empty->setWordWrap(true);
   m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -158,7 +163,8 @@ void FiguresPane::build() {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins({});
   layout->setSpacing(0);
-  layout->addWidget(buildHead());
+  m_head = buildHead();
+  layout->addWidget(m_head);
   layout->addWidget(new Hairline);
   layout->addWidget(m_loading);
   layout->addWidget(m_body, 1);
@@ -244,6 +250,8 @@ void FiguresPane::chooseSeries(const QString& subject) {
   refresh();
 }
 
+FiguresPane::Tab FiguresPane::tab() const { return Tab(m_tabs->currentIndex()); }
+
 void FiguresPane::showTab(Tab tab) { m_tabs->setCurrentIndex(tab); }
 QString FiguresPane::sentence() const {
   return m_body->currentIndex() == kByZone ? m_zones->sentence() : m_sentence->text();
@@ -296,7 +304,7 @@ void FiguresPane::refreshSeries() {
   const auto figures = m_loader->figures();
   const auto* one = series();
   const bool zones = m_tabs->currentIndex() == kZones;
-  for (QWidget* part : std::initializer_list<QWidget*>{m_group, m_groupLabel, m_measure, m_measureLabel, m_options})
+  for (QWidget* part : {m_group->parentWidget(), m_measure->parentWidget(), static_cast<QWidget*>(m_options)})
     part->setVisible(!zones);
   m_body->setCurrentIndex(!one ? kEmpty : zones ? kByZone : kFigures);
   const bool has_all = one && !figures->allRuns.empty();
@@ -347,6 +355,20 @@ void FiguresPane::refreshSeries() {
   const QString note = noteText(*one);
   m_note->setText(note);
   m_note->setVisible(!note.isEmpty());
+  keepHeight();
+}
+
+/// A splitter asks no height for a width, so what the chart and the lines that wrap need now is told to it.
+void FiguresPane::keepHeight() {
+  const int lines = 4;  // between the parts, and under the chart
+  const int least = m_head->layout()->heightForWidth(width()) + m_sentence->heightForWidth(width()) +
+                    m_chart->minimumHeight() + m_lower->minimumHeightForWidth(width()) + lines;
+  if (m_body->currentIndex() == kFigures && least != minimumHeight()) setMinimumHeight(least);
+}
+
+QSize FiguresPane::minimumSizeHint() const {
+  const auto theme = widgets::Theme::fromPalette(palette(), font());
+  return {int(theme.px(kLeastWidth_px)), QWidget::minimumSizeHint().height()};
 }
 
 void FiguresPane::placeRows() {
@@ -361,6 +383,11 @@ void FiguresPane::placeRows() {
                         theme.px(2 * 16 + 20);  // insets, and between lane and figures
   const bool two = height() < theme.px(kLow_px) && m_shownRows > kValues &&
                    width() >= beside + std::max<double>(theme.px(kLaneLeast_px), m_lane->minimumSizeHint().width());
+  // Where both have no room beside each other, as with large text, the figures stand under the lane.
+  const int least =
+      std::max(widths[0][0], widths[1][0]) + std::max(widths[0][1], widths[1][1]) + m_rows->horizontalSpacing();
+  const bool stacked = width() < least + m_lane->minimumSizeHint().width() + theme.px(2 * 16 + 20);
+  m_lower->setDirection(stacked ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
   const int down = two ? std::max(kValues, m_shownRows - kValues) : std::max(1, m_shownRows);
   if (down == m_rowsDown) return;
   m_rowsDown = down;
@@ -374,6 +401,7 @@ void FiguresPane::placeRows() {
 void FiguresPane::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   placeRows();
+  keepHeight();
 }
 
 void FiguresPane::style() {

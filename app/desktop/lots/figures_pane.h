@@ -5,6 +5,7 @@
 #include "app/desktop/lots/lot_figures.h"
 #include "app/desktop/text/format.h"
 
+class QBoxLayout;
 class QComboBox;
 class QGridLayout;
 class QLabel;
@@ -38,6 +39,7 @@ class FiguresPane : public QWidget {
   widgets::RunChart* chart() { return m_chart; }
   widgets::LotLane* lane() { return m_lane; }
   ZonesPane* zones() { return m_zones; }
+  Tab tab() const;
   void showTab(Tab tab);
   QString sentence() const;
   /// The series that is shown; null: none.
@@ -45,6 +47,7 @@ class FiguresPane : public QWidget {
   /// By its subjectText(); kept while other runs are listed that have it.
   void chooseSeries(const QString& subject);
   QPixmap picture() const;
+  QSize minimumSizeHint() const override;
 
  signals:
   void openWanted(const QString& id);
@@ -66,6 +69,7 @@ class FiguresPane : public QWidget {
   void refreshSeries();
   void refreshProgress();
   void placeRows();
+  void keepHeight();
   void style();
   const FigureRun* runOf(std::size_t run) const;
 
@@ -73,6 +77,8 @@ class FiguresPane : public QWidget {
   LotFiguresLoader* m_loader;
   Format m_format;
   QTabBar* m_tabs;
+  QWidget* m_head = nullptr;
+  QBoxLayout* m_lower = nullptr;
   QComboBox *m_group, *m_measure;
   QLabel *m_groupLabel, *m_measureLabel;
   QPushButton* m_options;

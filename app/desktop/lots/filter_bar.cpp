@@ -21,7 +21,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr int kTyping_ms = 150;
-constexpr double kLot_px = 90, kText_px = 100, kNames_px = 170, kVerdict_px = 92;
+constexpr double kLot_px = 106, kText_px = 100, kNames_px = 170, kVerdict_px = 92;
 constexpr judge::Verdict kVerdicts[] = {judge::Verdict::kPass, judge::Verdict::kConditionalPass,
                                         judge::Verdict::kUndetermined, judge::Verdict::kConditionalFail,
                                         judge::Verdict::kFail};
@@ -87,6 +87,7 @@ FilterBar::FilterBar(QWidget* parent)
   m_verdict->addItem(tr("Out of the window"), kOut);
   m_verdict->view()->setMinimumWidth(m_verdict->sizeHint().width());
   m_verdict->setMaximumWidth(int(theme.px(kVerdict_px)));
+  for (QComboBox* box : {m_board, m_oven}) box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   m_board->setAccessibleName(tr("Board"));
   m_oven->setAccessibleName(tr("Oven"));
   setNames(m_board, {});

@@ -6,6 +6,7 @@
 #include <QHeaderView>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
 #include "app/desktop/compare/compare_model.h"
@@ -26,7 +27,6 @@
 namespace ovenwright::desktop {
 namespace {
 
-constexpr double kPanel_px = 432;
 constexpr int kTableShare = 43, kFiguresShare = 57;
 enum Content { kList, kMessage };
 
@@ -85,7 +85,10 @@ void LotsPage::build() {
   layout->addWidget(m_filter);
   layout->addWidget(new Hairline);
   layout->addWidget(m_columns, 1);
-  m_side = new SidePanel(this, m_columns, m_panel, m_columns, kPanel_px);
+  m_side = new SidePanel(this, m_columns, m_panel, m_columns, m_settings->lotsPanelWidth());
+  m_side->setWanted(m_settings->lotsPanelShown());
+  m_table->restoreColumns(m_settings->lotsColumns());
+  m_figures->showTab(FiguresPane::Tab(std::clamp(m_settings->lotsTab(), 0, int(FiguresPane::kZones))));
   connect(m_side, &SidePanel::placed, this, [this] { m_filter->setPanelLinkShown(m_side->needsLink()); });
 }
 
@@ -221,7 +224,13 @@ QString LotsPage::statusText() const {
 QString LotsPage::archiveText() const { return desktop::archiveText(m_archive->status(), m_format); }
 
 bool LotsPage::isBusy() const { return m_busy || m_figures->loader()->isBusy(); }
-void LotsPage::saveState() { m_settings->setLotsSplitter(m_rows->saveState()); }
+void LotsPage::saveState() {
+  m_settings->setLotsSplitter(m_rows->saveState());
+  m_settings->setLotsColumns(m_table->columns());
+  m_settings->setLotsTab(m_figures->tab());
+  m_settings->setLotsPanelWidth(int(m_side->width_px()));
+  m_settings->setLotsPanelShown(m_side->isWanted());
+}
 
 void LotsPage::find() { m_filter->focusText(); }
 void LotsPage::copy() { m_table->copy(); }

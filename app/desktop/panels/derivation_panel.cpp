@@ -18,6 +18,7 @@
 #include "app/desktop/widgets/verdict_sign.h"
 #include "app/desktop/widgets/wording.h"
 #include "app/desktop/window/appearance.h"
+#include "app/desktop/window/elided_label.h"
 #include "app/desktop/window/hairline.h"
 #include "app/desktop/window/notice.h"
 
@@ -128,9 +129,19 @@ class DerivationPanel::Builder {
   QVBoxLayout* m_layout;
 };
 
+namespace {
+
+QLabel* heading(const QString& words, QWidget* parent) {
+  auto* label = new ElidedLabel(parent);
+  label->setWords(words);
+  return label;
+}
+
+}  // namespace
+
 DerivationPanel::DerivationPanel(QWidget* parent)
     : QWidget(parent),
-      m_heading(new QLabel(tr("How this number came about"), this)),
+      m_heading(heading(tr("How this number came about"), this)),
       m_position(new QLabel(this)),
       m_previous(new QToolButton(this)),
       m_next(new QToolButton(this)),
@@ -150,7 +161,7 @@ DerivationPanel::DerivationPanel(QWidget* parent)
   m_scroll->setWidgetResizable(true);
   m_scroll->setFrameShape(QFrame::NoFrame);
   m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  m_scroll->setAccessibleName(m_heading->text());
+  m_scroll->setAccessibleName(accessibleName());
   m_head->addWidget(m_heading, 1);
   m_head->addWidget(m_position);
   m_head->addWidget(m_previous);

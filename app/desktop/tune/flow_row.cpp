@@ -38,6 +38,10 @@ int FlowRow::place(const QRect& rect, bool apply) const {
   int all = -spacing();
   for (const auto* item : m_items)
     if (!item->isEmpty()) all += item->sizeHint().width() + spacing();
+  int right = -spacing();  // of all from the split on
+  for (int i = std::max(m_split, 0); i < m_items.size(); ++i)
+    if (!m_items[i]->isEmpty()) right += m_items[i]->sizeHint().width() + spacing();
+  bool split = false;
   QList<Row> rows{Row{}};
   for (int i = 0; i < m_items.size(); ++i) {
     if (m_items[i]->isEmpty()) continue;
@@ -46,7 +50,10 @@ int FlowRow::place(const QRect& rect, bool apply) const {
       continue;
     }
     const QSize size = m_items[i]->sizeHint();
-    if (!rows.last().items.isEmpty() && rows.last().width + spacing() + size.width() > inner.width()) rows << Row{};
+    // What stands at the right stays together where it fits a row.
+    const int wanted = m_split >= 0 && i >= m_split && !split && right <= inner.width() ? right : size.width();
+    split = split || (m_split >= 0 && i >= m_split);
+    if (!rows.last().items.isEmpty() && rows.last().width + spacing() + wanted > inner.width()) rows << Row{};
     Row& row = rows.last();
     row.width += size.width() + (row.items.isEmpty() ? 0 : spacing());
     row.height = std::max(row.height, size.height());

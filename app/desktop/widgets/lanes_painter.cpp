@@ -49,8 +49,15 @@ class LanesPainter {
     const bool showMiddle = fits(middle);
     const bool showHalves = showMiddle && (widthOf(lower, true) + widthOf(half, false)) / 2 + pad < step / 2 &&
                             (widthOf(middle, false) + widthOf(half, false)) / 2 + pad < step / 2;
-    centred(-1, lower, true);
-    centred(1, upper, true);
+    if ((widthOf(lower, true) + widthOf(upper, true)) / 2 + pad < 2 * step) {
+      centred(-1, lower, true);
+      centred(1, upper, true);
+    } else {  // over a narrow body they stand beside its middle
+      const qreal middle_x = c.body.x(0);
+      const QFont bold = m_theme.font(11, true);
+      text(bold, QRectF(c.left, 0, middle_x - pad / 2 - c.left, height), Qt::AlignRight, lower);
+      text(bold, QRectF(middle_x + pad / 2, 0, c.right - middle_x - pad / 2, height), Qt::AlignLeft, upper);
+    }
     if (showMiddle)
       centred(0, middle, false);
     else if (fits(wording.percent(1)))

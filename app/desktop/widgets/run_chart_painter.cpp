@@ -10,7 +10,7 @@
 namespace ovenwright::widgets {
 namespace {
 
-constexpr qreal kTitle_px = 20, kTicks_px = 20, kTickGap_px = 26, kInset_px = 10, kNameGap_px = 6;
+constexpr qreal kTitle_px = 20, kTicks_px = 20, kTickGap_px = 26, kInset_px = 10, kNameGap_px = 6, kGap_px = 6;
 constexpr qreal kPoint_px = 2.6, kSquare_px = 10;
 constexpr double kPad = 0.07;  // of the range, above and below
 
@@ -151,7 +151,8 @@ class RunChartPainter {
     }
   }
 
-  /// Names of the lines at the right, moved apart where they would overlap.
+  /// Names of the lines at the right, moved apart where they would overlap. In a low panel those go first whose values
+  /// stand elsewhere: the centre, which is the mean, and the limits of the lane below.
   void names(std::size_t index) {
     const QRectF plot = m_layout.panels()[index].plot;
     const QFont small = m_theme.font(12);
@@ -159,16 +160,21 @@ class RunChartPainter {
     struct Name {
       qreal y;
       QString words;
+      ChartLine::Kind kind;
     };
     std::vector<Name> names;
     for (const auto& line : m_content.panels[index].lines) {
       const qreal y = m_layout.at(index, 0, line.value).y();
-      if (y >= plot.top() - 1 && y <= plot.bottom() + 1) names.push_back({y, line.name});
+      if (y >= plot.top() - 1 && y <= plot.bottom() + 1) names.push_back({y, line.name, line.kind});
     }
+    const qreal beyond = m_theme.px(kGap_px);
+    const auto most_names = std::size_t(std::max(0.0, (plot.height() + 2 * beyond) / height));
+    for (const auto kind : {ChartLine::Kind::kCentre, ChartLine::Kind::kLimit})
+      if (names.size() > most_names) std::erase_if(names, [kind](const Name& name) { return name.kind == kind; });
     std::ranges::sort(names, {}, &Name::y);
     for (std::size_t i = 1; i < names.size(); ++i) names[i].y = std::max(names[i].y, names[i - 1].y + height);
     for (std::size_t i = names.size(); i-- > 0;) {
-      const qreal most = i + 1 < names.size() ? names[i + 1].y - height : plot.bottom() + height / 2;
+      const qreal most = i + 1 < names.size() ? names[i + 1].y - height : plot.bottom() + beyond - height / 2;
       names[i].y = std::min(names[i].y, most);
     }
     const qreal left = plot.right() + m_theme.px(kNameGap_px);
@@ -285,7 +291,7 @@ RunChartLayout::RunChartLayout(const RunChartContent& content, const Theme& them
     m_from -= 0.5;
     m_to += 0.5;
   }
-  const qreal gap = theme.px(6), top = m_key.bottom() + (has_key ? 0 : gap);
+  const qreal gap = theme.px(kGap_px), top = m_key.bottom() + (has_key ? 0 : gap);
   const qreal gaps = gap * qreal(content.panels.size());
   const qreal height = std::max(m_ticks.top() - top - titles - gaps, 1.0);
   const Wording wording;

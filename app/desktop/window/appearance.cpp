@@ -12,6 +12,7 @@ namespace ovenwright::desktop {
 namespace {
 
 constexpr double kButton_px = 28, kField_px = 26, kTarget_px = 24, kTab_px = 30;
+constexpr int kComboInset_px = 6;     // of the text in its field, both sides together
 constexpr double kBesideText_px = 8;  // on both sides of a button's text
 
 std::optional<widgets::Theme::Kind>& forced() {
@@ -46,6 +47,8 @@ class RoomyStyle : public QProxyStyle {
         least(kTarget_px);
         break;
       case CT_ComboBox:
+        size.rwidth() += kComboInset_px;
+        [[fallthrough]];
       case CT_LineEdit:
       case CT_SpinBox:
         least(kField_px);
@@ -88,8 +91,7 @@ class RoomyStyle : public QProxyStyle {
     if (element != CE_ComboBoxLabel || !combo || combo->editable)
       return QProxyStyle::drawControl(element, option, painter, widget);
     QStyleOptionComboBox cut = *combo;
-    constexpr int kInset_px = 6;
-    const int room = subControlRect(CC_ComboBox, combo, SC_ComboBoxEditField, widget).width() - kInset_px;
+    const int room = subControlRect(CC_ComboBox, combo, SC_ComboBoxEditField, widget).width() - kComboInset_px;
     cut.currentText = combo->fontMetrics.elidedText(combo->currentText, Qt::ElideMiddle, room);
     QProxyStyle::drawControl(element, &cut, painter, widget);
   }

@@ -70,6 +70,7 @@ void CheckPage::build() {
   show_label->setBuddy(m_boardLane);
   m_boardLane->setAccessibleName(tr("Requirement shown on the board"));
   m_boardLane->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  connect(m_boardLane, &QComboBox::currentTextChanged, m_boardLane, &QWidget::setToolTip);  // where it is cut
   show_layout->addStretch(1);
   show_layout->addWidget(show_label);
   show_layout->addWidget(m_boardLane);
@@ -170,7 +171,8 @@ void CheckPage::fitTabs() {
   m_panelLink->setVisible(m_side->needsLink());
   m_tabs->setMinimumWidth(std::min(m_tabs->sizeHint().width(), width()));
   const QString link = tr("How this number came about");
-  const int room = width() - m_tabs->sizeHint().width() - int(theme.px(48));
+  const int corner = tab() == kBoard ? m_corner->currentWidget()->minimumSizeHint().width() : 0;
+  const int room = width() - m_tabs->sizeHint().width() - corner - int(theme.px(48));
   const QString shown = m_panelLink->fontMetrics().elidedText(link, Qt::ElideRight, room);
   m_panelLink->setText(shown);
   m_panelLink->setToolTip(shown == link ? QString() : link);
@@ -210,6 +212,7 @@ void CheckPage::showCorner() {
   Appearance::shrinkHiddenPages(m_corner, m_corner->widget(corner));
   m_corner->setCurrentIndex(corner);
   m_lanesNote->setVisible(tab() == kLanes);
+  if (m_side) fitTabs();
 }
 
 void CheckPage::style() {

@@ -30,7 +30,7 @@ QSize ChooserButton::sizeFor(const QString& text) const {
 }
 
 QSize ChooserButton::sizeHint() const { return sizeFor(m_chosen); }
-QSize ChooserButton::minimumSizeHint() const { return sizeFor(QStringLiteral("MMMMMMM")).boundedTo(sizeHint()); }
+QSize ChooserButton::minimumSizeHint() const { return sizeFor(QStringLiteral("MMMM")).boundedTo(sizeHint()); }
 
 void ChooserButton::resizeEvent(QResizeEvent* event) {
   QPushButton::resizeEvent(event);

@@ -8,6 +8,7 @@
 #include <QMenuBar>
 
 #include "app/archive/database.h"
+#include "app/desktop/lots/figures_pane.h"
 #include "app/desktop/lots/filter_bar.h"
 #include "app/desktop/lots/lot_sheet_panel.h"
 #include "app/desktop/lots/runs_model.h"
@@ -102,6 +103,44 @@ TEST_F(LotsPageTest, ListsWhatIsKeptAndFollowsWhatIsAdded) {
   EXPECT_TRUE(page()->statusText().startsWith(QStringLiteral("30 run"))) << page()->statusText().toStdString();
   m_archive->add(this->m_window.get(), madeUpRuns(31, 5), [](const auto&) {});
   EXPECT_TRUE(QTest::qWaitFor([this] { return page()->model()->rowCount() == 35; }, kLongest_ms));
+}
+
+TEST_F(LotsPageTest, PanelTabAndColumnsAreKept) {
+  keep(madeUpRuns(1, 8));
+  show();
+  page()->table()->setColumnWidth(RunsModel::kBoard, 71);
+  page()->table()->horizontalHeader()->moveSection(RunsModel::kMargin, RunsModel::kWhen);
+  page()->figures()->showTab(FiguresPane::kTrend);
+  page()->setPanelShown(false);
+  const int width = m_settings->panelWidth(), lots = m_settings->lotsPanelWidth();
+  m_window->saveState();
+  m_window = std::make_unique<MainWindow>(m_document.get(), m_settings.get(), m_archive.get());
+  m_window->resize(1440, 900);
+  m_window->show();
+  show();
+  EXPECT_EQ(page()->table()->columnWidth(RunsModel::kBoard), 71);
+  EXPECT_EQ(page()->table()->horizontalHeader()->visualIndex(RunsModel::kMargin), int(RunsModel::kWhen));
+  EXPECT_EQ(page()->figures()->tab(), FiguresPane::kTrend);
+  EXPECT_FALSE(page()->isPanelShown());
+  // What nobody moved stays as it is, however often it is left, also that of a page that was not looked at.
+  EXPECT_EQ(m_settings->panelWidth(), width);
+  EXPECT_EQ(m_settings->lotsPanelWidth(), lots);
+}
+
+TEST_F(LotsPageTest, TypingFindsARunByItsLot) {
+  keep(madeUpRuns(1, 4, "QM-1001"));
+  keep(madeUpRuns(5, 4, "QM-2002"));
+  show();
+  const auto* model = page()->model();
+  const auto lot = [&] {
+    return model->index(page()->table()->currentIndex().row(), RunsModel::kLot).data().toString().toStdString();
+  };
+  page()->table()->setFocus();
+  for (const char* wanted : {"QM-1001", "QM-2002", "QM-1001"}) {
+    QTest::qWait(QApplication::keyboardInputInterval() + 50);
+    QTest::keyClicks(page()->table(), QLatin1String(wanted));
+    EXPECT_EQ(lot(), wanted);
+  }
 }
 
 TEST_F(LotsPageTest, NoRunThatPassesTheFilterIsSaidWithAWayBack) {

@@ -1,112 +1,21 @@
-#include <QAbstractButton>
-#include <QAbstractItemView>
 #include <QAccessible>
 #include <QAction>
 #include <QActionGroup>
-#include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QRegularExpression>
-#include <QSpinBox>
-#include <QTabBar>
 
-#include "app/desktop/compare/compare_page.h"
 #include "app/desktop/plot/curve_plot.h"
-#include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/limit_lanes.h"
 #include "app/desktop/widgets/sentence.h"
 #include "app/desktop/widgets/zone_strip.h"
-#include "app/desktop/window/appearance.h"
 #include "app/desktop/window/check_page.h"
 #include "app/desktop/window/focus_marker.h"
 #include "tests/desktop/window/window_fixture.h"
 
 namespace ovenwright::desktop {
 namespace {
-
-/// Everything that a person can act on or that holds content of its own.
-bool isControl(const QWidget* widget) {
-  if (widget->objectName().startsWith(QStringLiteral("qt_"))) return false;  // parts inside stock widgets
-  return widget->focusPolicy() != Qt::NoFocus || qobject_cast<const QAbstractButton*>(widget) ||
-         qobject_cast<const QComboBox*>(widget) || qobject_cast<const QLineEdit*>(widget) ||
-         qobject_cast<const QAbstractItemView*>(widget);
-}
-
-QStringList namelessControls(QWidget* window) {
-  QStringList nameless;
-  for (QWidget* widget : window->findChildren<QWidget*>()) {
-    if (!widget->isVisible() || !isControl(widget)) continue;
-    // A line inside a combo or spin box is heard through its box, the headings of a table through the table.
-    if (qobject_cast<QAbstractItemView*>(widget->parentWidget())) continue;
-    if (qobject_cast<QComboBox*>(widget->parentWidget()) || qobject_cast<QAbstractSpinBox*>(widget->parentWidget()))
-      continue;
-    QAccessibleInterface* heard = QAccessible::queryAccessibleInterface(widget);
-    if (heard && !heard->text(QAccessible::Name).isEmpty()) continue;
-    nameless << QStringLiteral("%1 in %2")
-                    .arg(QLatin1String(widget->metaObject()->className()),
-                         QLatin1String(widget->parentWidget()->metaObject()->className()));
-  }
-  return nameless;
-}
-
-TEST_F(WindowTest, EveryControlHasANameWhileNothingIsOpen) {
-  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "");
-}
-
-TEST_F(WindowTest, EveryControlHasANameOnEveryPage) {
-  openDemo();
-  auto* page = m_window->checkPage();
-  page->stepProblem(1);
-  for (const auto tab : {CheckPage::kLanes, CheckPage::kTable, CheckPage::kBoard}) {
-    page->showTab(tab);
-    QApplication::processEvents();
-    EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "tab " << int(tab);
-  }
-  m_window->showTask(MainWindow::Task::kTune);
-  ASSERT_TRUE(QTest::qWaitFor([this] { return !m_window->tunePage()->session()->isBusy(); }, 60000));
-  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "tune";
-  m_window->showTask(MainWindow::Task::kLots);
-  QApplication::processEvents();
-  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "lots";
-  m_window->showTask(MainWindow::Task::kCompare);
-  QApplication::processEvents();
-  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "compare, one run";
-  m_window->openDemoPair();
-  ASSERT_TRUE(QTest::qWaitFor([this] { return !m_window->comparePage()->session()->isBusy(); }, 60000));
-  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "compare";
-  m_window->showTask(MainWindow::Task::kCheck);
-  m_window->showImport();
-  QApplication::processEvents();
-  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "how the log was read";
-  m_window->showWindowEditor();
-  QApplication::processEvents();
-  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "window editor";
-  m_window->showOvenEditor();
-  QApplication::processEvents();
-  EXPECT_EQ(namelessControls(m_window.get()).join(u'\n').toStdString(), "") << "oven editor";
-}
-
-TEST_F(WindowTest, EveryControlHasANameInEveryOtherWindowAndForm) {
-  openDemo();
-  int opened = 0;
-  for (QAction* action : m_window->findChildren<QAction*>()) {
-    const QString text = action->text().remove(u'&');
-    const bool opens = text.startsWith(QStringLiteral("Settings")) ||
-                       text.startsWith(QStringLiteral("Watch a folder")) || text.startsWith(QStringLiteral("Keep")) ||
-                       text.startsWith(QStringLiteral("Help on"));
-    if (!opens || !action->isEnabled()) continue;
-    action->trigger();
-    QApplication::processEvents();
-    ++opened;
-    for (QWidget* window : QApplication::topLevelWidgets()) {
-      if (!window->isVisible()) continue;
-      EXPECT_EQ(namelessControls(window).join(u'\n').toStdString(), "") << text.toStdString();
-    }
-  }
-  EXPECT_GE(opened, 4);
-}
 
 TEST_F(WindowTest, EveryLinkOfTheSentenceHasANameAndAPress) {
   openDemo();
@@ -185,59 +94,6 @@ TEST_F(WindowTest, F8GoesToWhatIsNotAPass) {
   EXPECT_NE(m_document->view()->judgement().all(*m_document->chosen()).verdict, judge::Verdict::kPass);
   QTest::keyClick(m_window.get(), Qt::Key_Escape);
   EXPECT_FALSE(m_document->chosen());
-}
-
-/// Whatever can be pressed and is lower than the design's least target.
-QStringList smallTargets(QWidget* window) {
-  constexpr int kLeast_px = 24;  // design: targets at least 24 px at 10 pt
-  QStringList small;
-  for (QWidget* widget : window->findChildren<QWidget*>()) {
-    if (!widget->isVisible() || widget->objectName().startsWith(QStringLiteral("qt_"))) continue;
-    // The button that clears a line stands in the line, arrows in their box; the corner of a table does nothing.
-    if (qobject_cast<QLineEdit*>(widget->parentWidget()) || qobject_cast<QAbstractSpinBox*>(widget->parentWidget()) ||
-        qobject_cast<QComboBox*>(widget->parentWidget()) || qobject_cast<QAbstractItemView*>(widget->parentWidget()))
-      continue;
-    QSize size = widget->size();
-    if (const auto* tabs = qobject_cast<QTabBar*>(widget)) {
-      if (tabs->count() > 0) size = tabs->tabRect(0).size();
-    } else if (const auto* label = qobject_cast<const QLabel*>(widget)) {
-      if (!label->text().contains(QStringLiteral("<a href"))) continue;
-      size.setWidth(kLeast_px);  // a link is as wide as its words
-    } else if (!qobject_cast<QAbstractButton*>(widget) && !qobject_cast<QComboBox*>(widget) &&
-               !qobject_cast<QLineEdit*>(widget) && !qobject_cast<QAbstractSpinBox*>(widget)) {
-      continue;
-    }
-    if (size.height() >= kLeast_px && size.width() >= kLeast_px) continue;
-    small << QStringLiteral("%1 %2: %3x%4")
-                 .arg(QLatin1String(widget->metaObject()->className()), widget->accessibleName())
-                 .arg(size.width())
-                 .arg(size.height());
-  }
-  return small;
-}
-
-TEST_F(WindowTest, EveryTargetIsLargeEnough) {
-  Appearance::giveRoom();
-  m_window = std::make_unique<MainWindow>(m_document.get(), m_settings.get(), m_archive.get());
-  m_window->resize(1440, 900);
-  m_window->show();
-  QApplication::processEvents();
-  EXPECT_EQ(smallTargets(m_window.get()).join(u'\n').toStdString(), "") << "empty";
-  openDemo();
-  auto* page = m_window->checkPage();
-  for (const auto tab : {CheckPage::kLanes, CheckPage::kTable, CheckPage::kBoard}) {
-    page->showTab(tab);
-    QApplication::processEvents();
-    EXPECT_EQ(smallTargets(m_window.get()).join(u'\n').toStdString(), "") << "tab " << int(tab);
-  }
-  m_window->showImport();
-  QApplication::processEvents();
-  EXPECT_EQ(smallTargets(m_window.get()).join(u'\n').toStdString(), "") << "import";
-  m_window->showWindowEditor();
-  QApplication::processEvents();
-  EXPECT_EQ(smallTargets(m_window.get()).join(u'\n').toStdString(), "") << "window editor";
-  for (const QAction* menu : m_window->menuBar()->actions())
-    EXPECT_GE(m_window->menuBar()->actionGeometry(const_cast<QAction*>(menu)).height(), 24);
 }
 
 TEST_F(WindowTest, WhatTheKeyboardWentToIsFramed) {

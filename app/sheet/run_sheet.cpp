@@ -156,8 +156,8 @@ class RunSheet {
            (m_notesHere && m_tableHere && m_lanesHere ? 0 : line);
   }
 
-  /// Decides what the first page holds. In the order in which things give way: the notes, the height of the lanes, the
-  /// table, the lanes.
+  /// Decides what the first page holds. In the order in which things give way: the height of the lanes, some of the
+  /// curves', the notes, the table, the lanes.
   void plan(qreal room) {
     const bool few = m_content->view->channels().size() <= kMostOnOnePage;
     struct Choice {
@@ -165,8 +165,8 @@ class RunSheet {
       qreal curve;
     };
     std::vector<Choice> choices{
-        {true, few, true, false, kGoodCurve},    {true, few, false, false, kGoodCurve},
-        {true, few, true, true, kGoodCurve},     {true, few, false, true, kLeastCurve},
+        {true, few, true, false, kGoodCurve},    {true, few, true, true, kLeastCurve},
+        {true, few, false, false, kGoodCurve},   {true, few, false, true, kLeastCurve},
         {true, false, true, false, kGoodCurve},  {true, false, false, true, kLeastCurve},
         {false, false, true, false, kGoodCurve}, {false, false, false, false, 0},
     };

@@ -36,10 +36,16 @@ class Assigner {
   /// One clock for all, or one for each group of channels.
   void settle_times();
   std::vector<std::size_t> with_role(Role wanted) const;
+  /// Of several times those that neither rise nor fall throughout are none: "Time base X1" is a part.
+  void drop_restless(std::vector<std::size_t>& times);
   /// No header says which column is the time: the ones whose numbers go up from the first row to the last. A count of
   /// rows stands before the time, not behind it.
   std::vector<std::size_t> by_values();
+  /// A start and an end, or a duration, that the rows fill in steps of other than a second.
+  bool other_step_stated() const;
   bool channels_between(std::size_t from, std::size_t to) const;
+  /// Value and time, value and time: each group of channels has its clock behind it, all called the same.
+  bool times_behind(const std::vector<std::size_t>& times) const;
   bool alternate(const std::vector<std::size_t>& times) const;
   /// The one that is finest: a time that stands still from row to row is rounded.
   std::size_t best_time(const std::vector<std::size_t>& times) const;
@@ -72,6 +78,18 @@ class Assigner {
   void set_aside(std::size_t i, std::string why);
   /// "TC1 min", "TC1 max", "TC1 avg" of each interval: the mean is the channel.
   void settle_statistics();
+  /// "U1 max" beside "U1", where the numbers bear it out.
+  void settle_statistics_of_channels();
+  std::optional<std::size_t> statistic_of(std::size_t i, const std::vector<std::size_t>& channels) const;
+  /// "U1 AL" beside "U1": 0 and 1, or a few small whole numbers.
+  void settle_flags();
+  /// "Battery holder", "Belt clip", "Min chip": set aside by a word, yet it starts, rises and falls as the channels do.
+  void take_back_by_curve();
+  bool moves_with(std::size_t i, std::size_t channel) const;
+  /// One column of degrees that moves little beside thermocouples in volts, where no junction is stated.
+  void settle_cold_junction();
+  /// Above all channels in nearly every row, below all, or their mean.
+  bool sums_up(std::size_t i, const std::vector<std::size_t>& channels) const;
   /// Minima, maxima and the like that a spreadsheet holds to the right of the first rows.
   void settle_tables_beside();
   /// The temperature of the room or of the instrument stays low while the board goes through the oven; zones that are

@@ -87,6 +87,13 @@ Cell plain_cell(std::string_view text, char decimal) {
     return cell;
   }
   cell.time = {};
+  if (text.size() >= 12 && text.size() <= 17 && is_digit(text.front())) {
+    if (const auto packed = packed_moment(text)) {
+      cell.kind = CellKind::kTime;
+      cell.time = *packed;
+      return cell;
+    }
+  }
   if (may_start_number(text.front())) {
     if (const auto number = read_number(text, decimal)) {
       cell.value = number->value;

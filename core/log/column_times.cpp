@@ -69,11 +69,21 @@ void Assigner::settle_times() {
     return;
   }
   std::vector<std::size_t> times = with_role(Role::kTime);
+  drop_restless(times);
   if (times.empty()) times = by_values();
   if (alternate(times)) {
     for (std::size_t k = 0; k < times.size(); ++k) {
       const std::size_t end = k + 1 < times.size() ? times[k + 1] : n;
       for (std::size_t i = times[k] + 1; i < end; ++i) columns_.clock_of[i] = static_cast<int>(times[k]);
+    }
+    drop_index_and_dates();
+    return;
+  }
+  if (times_behind(times)) {
+    std::size_t from = 0;
+    for (const std::size_t time : times) {
+      for (std::size_t i = from; i < time; ++i) columns_.clock_of[i] = static_cast<int>(time);
+      from = time + 1;
     }
     drop_index_and_dates();
     return;
@@ -119,12 +129,33 @@ std::vector<std::size_t> Assigner::by_values() {
   if (!found.empty() && found.size() == 1 && found.front() > 0 && index_known && (interval_given_ || facts_.interval))
     found.clear();
   if (found.size() == 1 && counting(profile(found.front())) &&
-      (interval_given_ || (facts_.interval && facts_.interval->seconds != 1))) {
+      (interval_given_ || (facts_.interval && facts_.interval->seconds != 1) || other_step_stated())) {
     role(found.front()) = Role::kIndex;
     return {};
   }
   for (const std::size_t i : found) role(i) = Role::kTime;
   return found;
+}
+
+void Assigner::drop_restless(std::vector<std::size_t>& times) {
+  constexpr double kSteady = 0.9;
+  const auto steady = [this](std::size_t i) {
+    const auto& p = profile(i);
+    if (p.holds() != Holds::kNumbers) return true;
+    const std::vector<double> back(p.values.rbegin(), p.values.rend());
+    return share_rising(p.values) >= kSteady || share_rising(back) >= kSteady;
+  };
+  if (times.size() < 2 || std::none_of(times.begin(), times.end(), steady)) return;
+  for (const std::size_t i : times) {
+    if (!steady(i)) role(i) = Role::kOther;
+  }
+  std::erase_if(times, [&](std::size_t i) { return role(i) == Role::kOther; });
+}
+
+bool Assigner::other_step_stated() const {
+  if (facts_.interval || !facts_.span) return false;
+  const auto step = step_of_span(facts_.span->seconds, table_.rows);
+  return step && *step != 1;
 }
 
 bool Assigner::channels_between(std::size_t from, std::size_t to) const {
@@ -141,6 +172,16 @@ bool Assigner::alternate(const std::vector<std::size_t>& times) const {
     if (!channels_between(times[k] + 1, end)) return false;
   }
   return !channels_between(0, times.front());
+}
+
+bool Assigner::times_behind(const std::vector<std::size_t>& times) const {
+  if (times.size() < 2 || channels_between(times.back() + 1, table_.columns)) return false;
+  std::size_t from = 0;
+  for (const std::size_t time : times) {
+    if (!channels_between(from, time) || head(time).name != head(times.front()).name) return false;
+    from = time + 1;
+  }
+  return true;
 }
 
 std::size_t Assigner::best_time(const std::vector<std::size_t>& times) const {
@@ -204,7 +245,9 @@ void Assigner::drop_companions(std::size_t time) {
   for (std::size_t i = 0; i < table_.columns; ++i) {
     bool keep = true;
     if (role(i) == Role::kDate) {
-      keep = clock && !dated && !date_used;
+      // A date that stands in the first row alone, or where it changes, is none for the others.
+      const bool in_each_row = 2 * (profile(i).times + profile(i).numbers) > table_.sampled;
+      keep = clock && !dated && !date_used && in_each_row;
       date_used = date_used || keep;
     } else if (role(i) == Role::kHalfOfDay) {
       keep = clock && !half_used && i > time;

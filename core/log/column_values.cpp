@@ -6,6 +6,8 @@
 #include <iterator>
 #include <limits>
 
+#include "core/log/text.h"
+
 namespace ovenwright::log {
 namespace {
 
@@ -39,7 +41,12 @@ bool is_temperature(const std::optional<UnitText>& unit) {
 bool has_digit(std::string_view text) { return text.find_first_of("0123456789") != std::string_view::npos; }
 
 bool only_statistic(const TableHeader::Column& column) {
-  return (column.name_words & kStatisticWord) != 0 && !has_digit(column.name);
+  static constexpr std::array<std::string_view, 12> kDifferences{"dt",        "d t",        "diff",   "difference",
+                                                                 "differenz", "différence", "écart",  "diferencia",
+                                                                 "temp diff", "temp. diff", "t diff", "温度差"};
+  if (has_digit(column.name)) return false;
+  return (column.name_words & kStatisticWord) != 0 ||
+         std::find(kDifferences.begin(), kDifferences.end(), lower(column.name)) != kDifferences.end();
 }
 
 bool is_tolerance_sign(std::string_view text) { return text == "±" || text == "+/-" || text == "+-"; }

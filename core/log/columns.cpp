@@ -28,10 +28,15 @@ Columns Assigner::run() {
   if (layout_.form ? *layout_.form == Form::kLong : is_long()) make_long();
   if (columns_.form == Form::kWide) {
     settle_statistics();
+    settle_statistics_of_channels();
     settle_tables_beside();
+    settle_flags();
     settle_reserves();
     settle_tolerances();
     settle_ambient();
+    take_back_by_curve();
+    settle_statistics_of_channels();
+    settle_cold_junction();
   }
   if (!layout_.channels.empty() && columns_.form == Form::kWide) force_channels();
   return std::move(columns_);
@@ -113,7 +118,8 @@ Role Assigner::number_column(std::size_t i) const {
   if (!unit && column.ending && column.ending->quantity == Quantity::kTime && (words & kTimeWord) != 0)
     unit = column.ending;
   if (unit && unit->quantity == Quantity::kTime) {
-    const bool part = unit->factor == 1e-3 && !goes_up && robust_peak(p.values) < 1000 && smallest(p.values) >= 0;
+    const bool part =
+        unit->factor < 1 && !goes_up && robust_peak(p.values) * unit->factor < 1 && smallest(p.values) >= 0;
     if (part) return Role::kMilliseconds;
     return share_rising(p.values) >= 0.5 || (words & kTimeWord) != 0 ? Role::kTime : Role::kOther;
   }
@@ -188,7 +194,12 @@ bool Assigner::is_long() const {
   const auto names = channel_name_column();
   if (!names) return false;
   std::size_t numbers = 0;
-  for (const std::size_t i : values) numbers += i != *names ? 1 : 0;
+  const auto numbers_them = [&](std::size_t i) {  // "1", "2", "3" beside "U1", "R118", "C44"
+    const auto &p = profile(i), &named = profile(*names);
+    return named.holds() == Holds::kText && p.whole_numbers && !head(i).unit && p.texts_seen.size() > 1 &&
+           p.texts_seen.size() <= 33 && p.texts_seen.size() == named.texts_seen.size();
+  };
+  for (const std::size_t i : values) numbers += i != *names && !numbers_them(i) ? 1 : 0;
   return numbers == 1;
 }
 

@@ -89,13 +89,14 @@ bool Assigner::counts_something(std::size_t i, std::size_t stated) const {
   constexpr double kHighest = 60;
   if (head(i).unit || !p.unit_seen.empty() || !p.whole_numbers || p.numbers == 0 || head(i).name.empty()) return false;
   if (p.texts_seen.empty() || p.texts_seen.size() > kMostKinds) return false;
-  static constexpr std::array<std::string_view, 52> kCounts{
-      "run",     "run no", "run no.",  "run number", "run id",   "lauf",   "pass",   "pass no", "passage",
-      "pasada",  "cycle",  "zyklus",   "ciclo",      "batch",    "charge", "lot",    "segment", "step",
-      "schritt", "paso",   "phase",    "stage",      "channels", "kanäle", "voies",  "canales", "count",
-      "anzahl",  "points", "board no", "serial",     "line no",  "lane",   "spur",   "status",  "state",
-      "mode",    "code",   "error",    "flag",       "alarm",    "event",  "marker", "next",    "通道数",
-      "通道數",  "批次",   "次数",     "次數",       "段",       "状态",   "狀態"};
+  static constexpr std::array<std::string_view, 64> kCounts{
+      "run",    "run no",  "run no.",  "run number", "run id", "lauf",    "pass",      "pass no", "passage", "pasada",
+      "cycle",  "zyklus",  "ciclo",    "batch",      "charge", "lot",     "segment",   "step",    "schritt", "paso",
+      "phase",  "stage",   "channels", "kanäle",     "voies",  "canales", "count",     "anzahl",  "points",  "board no",
+      "serial", "line no", "lane",     "spur",       "status", "state",   "mode",      "code",    "error",   "flag",
+      "alarm",  "event",   "marker",   "next",       "通道数", "通道數",  "批次",      "次数",    "次數",    "段",
+      "状态",   "狀態",    "block",    "page",       "seite",  "section", "abschnitt", "group",   "gruppe",  "set",
+      "loop",   "cycles",  "bloc",     "bloque"};
   const std::string name = lower(head(i).name);
   const bool called = std::find(kCounts.begin(), kCounts.end(), name) != kCounts.end();
   const auto kept = finite(p.values);

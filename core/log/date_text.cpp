@@ -194,7 +194,7 @@ bool year_at_last(Scanner& scan, TimeText& time) {
 bool valid_date(const TimeText& time, DateOrder order) {
   static constexpr std::array<int, 12> kDays{31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
   const Calendar date = in_order(time, order);
-  if (date.month < 1 || date.month > 12 || date.day < 1 || date.year < 1900 || date.year > 2999) return false;
+  if (date.month < 1 || date.month > 12 || date.day < 1 || date.year < 1899 || date.year > 2999) return false;
   const bool leap = (date.year % 4 == 0 && date.year % 100 != 0) || date.year % 400 == 0;
   const int days = date.month == 2 && !leap ? 28 : kDays[static_cast<std::size_t>(date.month - 1)];
   return date.day <= days;

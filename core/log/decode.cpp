@@ -114,6 +114,24 @@ Result<Decoded> decode_as(std::string_view bytes, const std::string& name) {
   return decoded;
 }
 
+/// Without what a terminal was told between the characters (ECMA-48 control sequences), as in a captured session.
+std::string without_escapes(std::string_view text) {
+  std::string plain;
+  plain.reserve(text.size());
+  for (std::size_t i = 0; i < text.size();) {
+    if (text.substr(i).starts_with("\x1B[")) {
+      std::size_t end = i + 2;
+      while (end < text.size() && text[end] >= 0x20 && text[end] < 0x40) ++end;
+      if (end < text.size() && text[end] >= 0x40 && text[end] < 0x7F) {
+        i = end + 1;
+        continue;
+      }
+    }
+    plain += text[i++];
+  }
+  return plain;
+}
+
 /// Well-formed UTF-8 stays where it is; padding and a cut last character cost a copy without them.
 Decoded keep(std::string_view bytes, std::size_t mark, const TextScan& scan, std::size_t left_out) {
   Decoded decoded;
@@ -144,6 +162,18 @@ Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding
   const std::size_t left_out = padding(bytes);
   const auto text = bytes.substr(0, bytes.size() - left_out);
   const auto scan = scan_text(text, threads);
+  if (scan.control > 0 && text.find('\x1B') != std::string_view::npos) {
+    if (text.find("\x1B$") != std::string_view::npos) return convert(text, {"ISO-2022-JP", 0}, true);
+    if (const auto plain = without_escapes(text); plain.size() < text.size()) {
+      auto decoded = decode(plain, known_encoding, threads);
+      if (decoded && decoded->unchanged) {
+        decoded->utf8 = plain.substr(decoded->skip);
+        decoded->skip = 0;
+        decoded->unchanged = false;
+      }
+      return decoded;
+    }
+  }
   if (text.empty() && !bytes.empty()) return binary_error(bytes, 0, {});
   if (binary(scan, text.size())) return binary_error(text, scan.first_control, {});
   const bool only_cut = scan.multi_byte == 0 && scan.cut_tail > 0 && skip == 0;

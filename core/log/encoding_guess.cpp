@@ -164,6 +164,10 @@ double points_of(const std::u16string& text, const std::string& bytes, const Can
   for (std::size_t i = 0; i < text.size(); ++i) {
     const char16_t c = text[i];
     if (c < 0x80) continue;
+    // One such character within a word of plain letters, "Oxyg弉e", is a letter with a mark of another encoding.
+    const bool torn = candidate.rows && c >= 0x2E80 && i > 0 && i + 1 < text.size() && text[i - 1] < 0x80 &&
+                      u_isalpha(text[i - 1]) && text[i + 1] < 0x80 && u_islower(text[i + 1]);
+    if (torn) points -= 2;
     if (!candidate.rows) {
       const double earned = letter_points(i > 0 ? text[i - 1] : u' ', c, i + 1 < text.size() ? text[i + 1] : u' ');
       points += earned > 0 ? earned * candidate.share : earned;

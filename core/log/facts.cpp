@@ -107,6 +107,55 @@ bool speaks_of_machines(std::string_view small) {
   return std::any_of(kWords.begin(), kWords.end(), [small](std::string_view w) { return small.find(w) != kNone; });
 }
 
+/// "2 samples per second", "120 readings/min", "2 mesures par seconde", "每秒2次": how many rows a second or a minute
+/// have. The seconds between rows; nothing where no such words stand there.
+std::optional<double> rows_in_a_time(std::string_view small) {
+  static constexpr std::array<std::string_view, 34> kRows{
+      "sample",  "reading", "scan",     "measurement", "point",   "record",   "value",    "row",       "line",
+      "mesure",  "relevé",  "valeur",   "échantillon", "messung", "wert",     "messwert", "messpunkt", "abtastung",
+      "muestra", "lectura", "medición", "medicion",    "dato",    "misura",   "campion",  "leitura",   "amostra",
+      "meting",  "次",      "回",       "点",          "點",      "サンプル", "组"};
+  static constexpr std::array<std::string_view, 9> kPer{"per ", "par ",  "pro ", "por ", "al ",
+                                                        "a ",   "each ", "je ",  "/"};
+  struct Unit {
+    std::string_view word;
+    double seconds;
+  };
+  static constexpr std::array<Unit, 9> kUnits{{{"second", 1},
+                                               {"sekunde", 1},
+                                               {"segundo", 1},
+                                               {"sec", 1},
+                                               {"min", 60},
+                                               {"s", 1},
+                                               {"秒", 1},
+                                               {"分钟", 60},
+                                               {"分", 60}}};
+  const auto number = loose_number(small, 0);
+  if (!number || !(number->value > 0)) return std::nullopt;
+  std::string_view rest = trim(small.substr(number->end));
+  const auto row = std::find_if(kRows.begin(), kRows.end(), [&](std::string_view w) { return rest.starts_with(w); });
+  if (row == kRows.end()) return std::nullopt;
+  for (const std::string_view each : {"每秒", "毎秒"}) {
+    if (small.substr(0, number->start).find(each) != kNone) return 1 / number->value;
+  }
+  for (const std::string_view each : {"每分", "毎分"}) {
+    if (small.substr(0, number->start).find(each) != kNone) return 60 / number->value;
+  }
+  while (!rest.empty() && rest.front() != ' ' && rest.front() != '/') rest.remove_prefix(1);
+  rest = trim(rest);
+  for (const std::string_view per : kPer) {
+    if (!rest.starts_with(per)) continue;
+    rest = trim(rest.substr(per.size()));
+    for (const Unit& unit : kUnits) {
+      if (!rest.starts_with(unit.word)) continue;
+      const bool whole = unit.word != "s" || rest.size() == 1 || separates(rest[1]) || rest[1] == '.';
+      if (whole) return unit.seconds / number->value;
+    }
+    return std::nullopt;
+  }
+  return std::nullopt;
+}
+
 void read_unit(const Statement& statement, const std::string& text, Words words, Facts& facts) {
   const auto use = [&facts](const UnitText& unit) {
     if (unit.quantity == Quantity::kTime) {
@@ -151,6 +200,8 @@ std::optional<StatedInterval> interval_in(std::string_view original, bool keywor
   const std::string small = lower(text);
   const bool interval = (words & kIntervalWord) != 0, rate = (words & kRateWord) != 0;
   const bool any_rate = !interval && !rate && speaks_of_rate(small);
+  if (const auto seconds = rows_in_a_time(small); seconds && *seconds <= kLongestInterval_s)
+    return StatedInterval{*seconds, true, std::string{trim(original)}, 0};
   if (keyword_needed && !interval && !rate && !any_rate) return std::nullopt;
   if (keyword_needed && speaks_of_machines(small)) return std::nullopt;
   // The number is looked for behind the keyword: what stands before it may be a date or a channel's number.
@@ -249,13 +300,42 @@ std::optional<DateOrder> date_order_in(std::string_view original) {
   return found;
 }
 
-Facts read_facts(const std::vector<Statement>& statements) {
+namespace {
+
+/// "Interval (s)" over "0.5": labels in one line and their values in the next, made lines of one label and one value.
+std::vector<Statement> with_labels_above(const std::vector<Statement>& statements) {
+  std::vector<Statement> all = statements;
+  const auto filled = [](const Statement& s) {
+    return std::count_if(s.cells.begin(), s.cells.end(), [](const std::string& cell) { return !cell.empty(); });
+  };
+  for (std::size_t i = 0; i + 1 < statements.size(); ++i) {
+    const Statement &labels = statements[i], &values = statements[i + 1];
+    if (values.line != labels.line + 1 || labels.text.find_first_of("0123456789") != kNone) continue;
+    if (filled(labels) == 0 || filled(labels) != filled(values)) continue;
+    for (std::size_t k = 0; k < std::min(labels.cells.size(), values.cells.size()); ++k) {
+      if (labels.cells[k].empty() || values.cells[k].empty()) continue;
+      constexpr Words kAsked = kIntervalWord | kRateWord | kColdJunctionWord | kTypeWord | kUnitWord | kScaleWord;
+      if ((words_in(labels.cells[k]) & kAsked) == 0) continue;
+      Statement pair;
+      pair.line = values.line;
+      pair.text = labels.cells[k] + ": " + values.cells[k];
+      pair.cells = {labels.cells[k], values.cells[k]};
+      all.push_back(std::move(pair));
+    }
+  }
+  return all;
+}
+
+}  // namespace
+
+Facts read_facts(const std::vector<Statement>& lines) {
   Facts facts;
-  for (const Statement& statement : statements) {
+  for (const Statement& statement : with_labels_above(lines)) {
     const std::string text = plain_forms(statement.text);
     const Words words = words_in(text);
     const bool may_say_how_often = !facts.interval && statement.text.find_first_of("0123456789") != kNone;
-    if (may_say_how_often && ((words & (kIntervalWord | kRateWord)) != 0 || speaks_of_rate(lower(text)))) {
+    if (may_say_how_often &&
+        ((words & (kIntervalWord | kRateWord)) != 0 || speaks_of_rate(lower(text)) || rows_in_a_time(lower(text)))) {
       facts.interval = interval_in(statement.text, true);
       if (facts.interval) facts.interval->line = statement.line;
     }
@@ -281,7 +361,19 @@ Facts read_facts(const std::vector<Statement>& statements) {
     }
     if (!facts.date_order && (words & (kDateWord | kTimeWord)) != 0) facts.date_order = date_order_in(text);
   }
+  facts.span = span_in(lines);
   return facts;
+}
+
+void add_facts(Facts& facts, const Facts& others) {
+  if (!facts.interval) facts.interval = others.interval;
+  if (!facts.unit && !facts.unknown_unit) facts.unit = others.unit;
+  if (!facts.time_unit) facts.time_unit = others.time_unit;
+  if (facts.thermocouple == 0) facts.thermocouple = others.thermocouple;
+  if (!facts.cold_junction_C) facts.cold_junction_C = others.cold_junction_C;
+  if (!facts.scale) facts.scale = others.scale;
+  if (!facts.date_order) facts.date_order = others.date_order;
+  if (!facts.span) facts.span = others.span;
 }
 
 }  // namespace ovenwright::log

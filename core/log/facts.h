@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/log/facts_span.h"
 #include "core/log/table.h"
 #include "core/log/time_text.h"
 #include "core/log/units.h"
@@ -30,9 +31,12 @@ struct Facts {
   std::optional<double> cold_junction_C;
   std::optional<double> scale;
   std::optional<DateOrder> date_order;
+  std::optional<StatedSpan> span;  ///< of the whole log
 };
 
 Facts read_facts(const std::vector<Statement>& statements);
+/// What is not known yet is taken from others, of lines behind the table.
+void add_facts(Facts& facts, const Facts& others);
 
 /// "0.5 s", "500 ms", "2 Hz", "00:00:01" somewhere in the text. With a keyword before it a plain number counts too.
 std::optional<StatedInterval> interval_in(std::string_view text, bool keyword_needed);

@@ -19,6 +19,9 @@ struct Grid {
   std::string name;                            ///< of the sheet; empty for HTML
   std::vector<std::vector<std::string>> rows;  ///< row i stands at line first_line + i
   std::size_t first_line = 1;
+  /// A row of names that the file does not have: it shares the line of the row below it.
+  std::optional<std::size_t> made_row;
+  std::size_t line_of(std::size_t row) const { return first_line + row - (made_row && row > *made_row ? 1 : 0); }
   bool hidden = false;                      ///< a sheet that the workbook does not show
   std::size_t formulas_without_result = 0;  ///< cells that stand empty because their results were never stored
 };

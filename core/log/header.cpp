@@ -181,6 +181,8 @@ struct HeaderRow {
   Words label = kNoWord;         ///< words of its first cell
   bool time_unit_first = false;  ///< its first cell is a unit of time and nothing else
   bool foreign_units = false;    ///< "s;foo;foo;foo": units that are not known
+  bool comment = false;          ///< its line starts as comments do
+  bool numbers = false;          ///< nothing but numbers behind its first cell: serial numbers, or names after all
   bool letters = false;          ///< "A", "B", "C", "D": names, though some are signs of units
   bool unit_row() const { return foreign_units || (filled > 0 && 2 * units > filled && !letters); }
   bool type_row() const { return filled > 0 && 2 * types > filled; }
@@ -206,6 +208,9 @@ HeaderRow analysed(int line, const Cells& cells) {
     if (i > 0) seen.insert(text.whole);
   }
   row.distinct = seen.size();
+  row.numbers = seen.size() > 1 && std::all_of(seen.begin(), seen.end(), [](const std::string& text) {
+                  return text.find_first_not_of("0123456789") == std::string::npos;
+                });
   const auto one_capital = [](const std::string& text) { return text.size() == 1 && text[0] >= 'A' && text[0] <= 'Z'; };
   row.letters = seen.size() > 2 && seen.size() + 1 >= row.filled &&
                 std::all_of(seen.begin(), seen.end(), one_capital) &&
@@ -241,6 +246,8 @@ std::size_t names_row(const std::vector<HeaderRow>& rows) {
     if ((row.label & kNameWord) != 0) score += 2;
     if ((row.label & (kTimeWord | kDateWord | kIndexWord)) != 0) score += 0.6;
     if (row.unit_row()) score -= 2;
+    if (row.numbers) score -= 0.5;
+    if (row.comment) score -= 0.6;
     if ((row.label & kUnitWord) != 0) score -= 2;
     if (row.type_row()) score -= 1;
     if ((row.label & (kDescriptionWord | kTypeWord)) != 0) score -= 1.5;
@@ -252,7 +259,27 @@ std::size_t names_row(const std::vector<HeaderRow>& rows) {
   return best;
 }
 
-bool tells_time(const HeaderText& text) { return (text.words & (kTimeWord | kDateWord | kIndexWord)) != 0; }
+bool tells_time(const HeaderText& text) {
+  return (text.words & (kTimeWord | kDateWord | kIndexWord)) != 0 ||
+         (text.unit && text.unit->quantity == Quantity::kTime) || text.name == "X" || text.name == "x";
+}
+
+/// "Time,U1,U1,Board" over "(s),corner,centre,edge": names in two rows, where those of the first come again and both
+/// together do not.
+bool names_go_on(const HeaderRow& names, const HeaderRow& below) {
+  if (below.unit_row() || below.type_row() || below.numbers || below.distinct < 2) return false;
+  if ((below.label & (kUnitWord | kDescriptionWord | kTypeWord | kNameWord)) != 0) return false;
+  if (!below.time_unit_first && !below.cells.front().whole.empty()) return false;
+  std::set<std::string> alone, together;
+  std::size_t columns = 0;
+  for (std::size_t i = 1; i < names.cells.size(); ++i) {
+    if (names.cells[i].whole.empty() || below.cells[i].whole.empty() || below.cells[i].unit) return false;
+    alone.insert(names.cells[i].whole);
+    together.insert(names.cells[i].whole + " " + below.cells[i].whole);
+    ++columns;
+  }
+  return columns > 1 && alone.size() < columns && together.size() == columns;
+}
 
 struct Group {
   std::size_t from = 0, to = 0, columns = 0;
@@ -327,6 +354,22 @@ bool ends_in_checksum(std::string_view line) {
          line.substr(line.size() - 2).find_first_not_of("0123456789ABCDEFabcdef") == std::string_view::npos;
 }
 
+/// "0.1,0.1,0.1" between the names and the data.
+void take_factors(TableHeader& header, const Table& table) {
+  for (const Statement& statement : table.above) {
+    Row row;
+    for (const auto& cell : statement.cells) row.cells.push_back(cell);
+    if (header.line == 0 || static_cast<int>(statement.line) <= header.line || !is_row_of_factors(row)) continue;
+    // One cell fewer than columns: the time has none.
+    const std::size_t shift = statement.cells.size() + 1 == table.columns ? 1 : 0;
+    for (std::size_t i = 0; i < statement.cells.size() && i + shift < table.columns; ++i) {
+      Cell cell = read_cell(statement.cells[i], '.');
+      if (!cell.number()) cell = read_cell(statement.cells[i], ',');
+      if (cell.number() && cell.value < 1) header.columns[i + shift].factor = cell.value;
+    }
+  }
+}
+
 }  // namespace
 
 TableHeader read_header(Table& table, const Dialect& dialect, std::string_view data_line) {
@@ -345,20 +388,27 @@ TableHeader read_header(Table& table, const Dialect& dialect, std::string_view d
       break;
     }
     rows.insert(rows.begin(), analysed(static_cast<int>(table.headers[i].line), cells));
+    rows.front().comment =
+        table.headers[i].text.starts_with('#') && table.headers[i].text.size() > 1 && table.headers[i].text[1] == ' ';
     kept.insert(kept.begin(), table.headers[i]);
   }
   table.headers = std::move(kept);
   const std::size_t names = names_row(rows);
   if (names < rows.size()) header.line = rows[names].line;
   for (std::size_t r = 0; r < rows.size(); ++r) {
-    const bool unit_row = rows[r].unit_row() || (r != names && names < rows.size() && rows[r].filled > 1 &&
-                                                 (rows[r].time_unit_first || (rows[r].label & kUnitWord) != 0));
+    if (rows[r].comment && r != names) continue;  // above the names, and none itself
+    const bool goes_on = r == names + 1 && names < rows.size() && names_go_on(rows[names], rows[r]);
+    const bool unit_row =
+        !goes_on && (rows[r].unit_row() || (r != names && names < rows.size() && rows[r].filled > 1 &&
+                                            (rows[r].time_unit_first || (rows[r].label & kUnitWord) != 0)));
     std::optional<UnitText> spanning;  // "Temperature (°C)" over several columns
     for (std::size_t i = 0; i < table.columns; ++i) {
       const HeaderText& text = rows[r].cells[i];
       TableHeader::Column& column = header.columns[i];
       if (text.whole.empty()) {
-        if (spanning && !column.unit && r != names && rows[r].filled * 2 < table.columns) column.unit = spanning;
+        const bool other = names < rows.size() && (rows[names].cells[i].words & (kOtherWord | kTextWord)) != 0;
+        if (spanning && !column.unit && !other && r != names && rows[r].filled * 2 < table.columns)
+          column.unit = spanning;
         continue;
       }
       if (!column.texts.empty()) column.texts += ' ';
@@ -381,6 +431,9 @@ TableHeader read_header(Table& table, const Dialect& dialect, std::string_view d
         column.bracket = text.bracket;
         column.ending = text.ending;
         column.name_before_ending = text.name_before_ending;
+      } else if (goes_on && !unit && i > 0) {
+        column.name += (column.name.empty() ? "" : " ") + text.name;
+        column.name_words |= text.words;
       } else if (unit_row && !unit && may_be_foreign_unit(text)) {
         column.foreign_unit = without_brackets(text.whole);
         column.foreign_unit_line = rows[r].line;
@@ -388,6 +441,7 @@ TableHeader read_header(Table& table, const Dialect& dialect, std::string_view d
     }
   }
   name_by_groups(header, rows, names);
+  take_factors(header, table);
   return header;
 }
 

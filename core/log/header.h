@@ -23,6 +23,7 @@ struct TableHeader {
     Words words = kNoWord;       ///< of all rows
     Words name_words = kNoWord;  ///< of the name alone
     char thermocouple = 0;
+    double factor = 1;  ///< in a row of factors above the data
     std::string texts;  ///< all that stands above the column
   };
   std::vector<Column> columns;

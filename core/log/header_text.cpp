@@ -64,11 +64,13 @@ bool take_unit(HeaderText& header, const UnitText& unit, std::string name) {
 std::optional<UnitText> unit_among(std::string_view inside) {
   if (const auto whole = parse_unit(inside)) return whole;
   if (inside.find_first_of("0123456789") != std::string_view::npos) return std::nullopt;  // "0.5 s": a quantity
+  const bool type = thermocouple_named(inside) != 0;                                      // "type K" is none of kelvin
   std::size_t start = 0;
   std::optional<UnitText> found;
   while (start <= inside.size()) {
     const auto end = inside.find_first_of(",;| ", start);
-    if (const auto unit = parse_unit(inside.substr(start, end - start)); unit && !found) found = unit;
+    const auto unit = parse_unit(inside.substr(start, end - start));
+    if (unit && !found && !(unit->weak && type)) found = unit;
     if (end == std::string_view::npos) break;
     start = end + 1;
   }
@@ -86,6 +88,11 @@ bool unit_in_brackets(HeaderText& header) {
     if (open == std::string_view::npos) return false;
     const auto inside = trim(text.substr(open + 1, close - open - 1));
     if (const auto unit = unit_among(inside)) return take_unit(header, *unit, without(text, open, close + 1));
+    if (const std::string small = lower(inside); small == "deg" || small == "degree" || small == "degrees") {
+      header.name = without(text, open, close + 1);  // of which scale the numbers tell
+      strip_end(header.name);
+      return true;
+    }
     if (header.bracket.empty()) header.bracket = std::string{inside};
     if (open == 0) return false;
     to = open;
@@ -150,6 +157,20 @@ bool unit_attached(HeaderText& header) {
   return false;
 }
 
+/// "U1 (type T)", "U1 [Typ K]": the type is known by now and no part of the name.
+void take_off_type(HeaderText& header) {
+  if (header.thermocouple == 0) return;
+  const auto open = header.name.find_last_of("(["), close = header.name.find_last_of(")]");
+  if (open == std::string::npos || open == 0 || close == std::string::npos || close < open) return;
+  const auto inside = std::string_view{header.name}.substr(open + 1, close - open - 1);
+  constexpr std::size_t kLongest = 8;
+  const bool type = inside.size() > 2 && inside.size() <= kLongest && thermocouple_named(inside) != 0 &&
+                    inside.find_first_of("0123456789") == std::string_view::npos;
+  if (!type) return;
+  header.name = without(header.name, open, close + 1);
+  strip_end(header.name);
+}
+
 }  // namespace
 
 char thermocouple_named(std::string_view original) {
@@ -210,6 +231,7 @@ HeaderText read_header_text(std::string_view cell) {
     return header;
   }
   unit_in_brackets(header) || unit_after_in(header) || unit_attached(header) || unit_at_end(header);
+  take_off_type(header);
   return header;
 }
 

@@ -283,6 +283,7 @@ Result<Reading> Interpreter::read_found(RowSource& rows, Found& found, RowSource
   around.insert(around.end(), found.table.headers.begin(), found.table.headers.end());
   found.facts = read_facts(found.table.above);
   if (!found.facts.interval) found.facts.interval = read_facts(around).interval;
+  add_facts(found.facts, read_facts(lines_at_the_end(rows, found)));
   found.columns = assign_columns(found.table, found.header, found.facts, layout_,
                                  options_.interval_s.has_value() || layout_.time.interval_s.has_value());
   reading_.read_as.header_line = found.lines_of_columns.empty() ? line_of_header(found) : 0;

@@ -60,4 +60,24 @@ Likeness likeness_to_a_log(const Grid& grid) {
   return {table.rows * static_cast<double>(table.columns) * guess.score, static_cast<std::size_t>(table.rows)};
 }
 
+std::vector<Statement> Interpreter::lines_at_the_end(RowSource& rows, const Found& found) {
+  constexpr std::size_t kTail = 4096;
+  const std::string_view text = rows.text();
+  std::vector<Statement> lines;
+  if (text.empty()) return lines;
+  Row row;
+  const std::size_t from = std::max(found.table.first_row.offset, text.size() - std::min(kTail, text.size()));
+  rows.seek({from, 0});
+  if (from > 0) rows.next(row);
+  while (rows.next(row)) {
+    if (row.blank() || is_rule(row) || fit_row(row, found.table.profile, found.decimal).data()) continue;
+    Statement statement;
+    statement.line = row.line;
+    statement.text = std::string{row.text.substr(0, 1000)};
+    statement.cells.assign(row.cells.begin(), row.cells.end());
+    lines.push_back(std::move(statement));
+  }
+  return lines;
+}
+
 }  // namespace ovenwright::log

@@ -68,6 +68,10 @@ class Interpreter {
   Result<Reading> turned_table(const TurnedTable& turned, char decimal, RowSource& original);
   Result<Reading> read_found(RowSource& rows, Found& found, RowSource& original);
   std::string column_name(const Found& found, std::size_t i) const;
+  /// A channel of the given layout whose column the log lacks.
+  std::optional<Error> missing_column(const Found& found) const;
+  /// Of the last 4 KiB of a text those lines that are no rows of the table.
+  static std::vector<Statement> lines_at_the_end(RowSource& rows, const Found& found);
   Result<TimePlan> clock(const Found& found, int time_column);
   void assume(Assumption assumption);
   void note_once(std::string note);

@@ -126,6 +126,16 @@ std::string_view take_stamp(std::string_view& text) {
       left = behind;
     }
   }
+  // "Mar 12 10:22:01 rig7 logger[311]: T1": the clock among words that every line has.
+  std::string_view among = rest;
+  for (int words = 0; words < kMostWords && stamp.empty(); ++words) {
+    const std::string_view word = take_word(among);
+    if (among.empty()) break;
+    const auto clock = bare(word);
+    if (std::count(clock.begin(), clock.end(), ':') < 2 || read_cell(clock, '.').kind != CellKind::kTime) continue;
+    stamp = clock;
+    left = among;
+  }
   if (!stamp.empty()) text = without_signs(left);
   return stamp;
 }
@@ -276,6 +286,7 @@ class Builder {
 
   std::optional<Grid> take() {
     if (first_ == kNone) return std::nullopt;
+    drop_words_before_names();
     grid_.rows[first_] = names_;
     grid_.rows[first_].insert(grid_.rows[first_].begin(), "time");
     if (!stamped_) {
@@ -284,11 +295,28 @@ class Builder {
           grid_.rows[i].erase(grid_.rows[i].begin());
       }
     }
-    grid_.first_line = 0;
+    grid_.made_row = first_;
     return std::move(grid_);
   }
 
  private:
+  /// "rig7 INFO T1" beside "T2" and "T3": what stands before the first name in every line is no part of it.
+  void drop_words_before_names() {
+    const auto stem = [](std::string_view name) {
+      const auto digit = name.find_first_of("0123456789");
+      return digit == kNone || digit == 0 ? std::string_view{} : name.substr(0, digit);
+    };
+    for (std::string& name : names_) {
+      const auto blank = name.find_last_of(' ');
+      if (blank == kNone) continue;
+      const auto last = std::string_view{name}.substr(blank + 1);
+      const bool one_of_others =
+          !stem(last).empty() && std::any_of(names_.begin(), names_.end(), [&](const auto& other) {
+            return other != last && other.find(' ') == kNone && stem(other) == stem(last);
+          });
+      if (one_of_others && std::find(names_.begin(), names_.end(), last) == names_.end()) name = std::string{last};
+    }
+  }
   /// Column 0 is that of the times without a name.
   std::size_t column_of(std::string_view label) {
     const auto [at, added] = columns_.try_emplace(std::string{label}, names_.size() + 1);

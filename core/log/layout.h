@@ -13,8 +13,8 @@ struct Layout {
   struct TimeColumns {
     std::vector<int> columns;  ///< from 1; two where date and time stand apart
     std::optional<std::string>
-        kind;  ///< "seconds", "milliseconds", "microseconds", "minutes", "hours", "days", "clock
-               ///< m:s", "clock h:m", "clock h:m:s", "date and time", "serial days", "seconds
+        kind;  ///< "seconds", "tenths (hundredths) of a second", "milliseconds", "microseconds", "minutes",
+               ///< "hours", "days", "clock m:s", "clock h:m", "clock h:m:s", "date and time", "serial days", "seconds
                ///< since 1970", "milliseconds since 1970", "microseconds since 1970", "nanoseconds since 1970", "index"
     std::optional<double> interval_s;  ///< for "index"
   };

@@ -19,7 +19,9 @@ constexpr std::array<std::string_view, 3> kForms{"wide", "long", "rows"};
 constexpr std::array<std::string_view, 3> kDateOrders{"dmy", "mdy", "ymd"};
 constexpr std::array<std::string_view, 2> kUnreadable{"refuse", "empty"};
 constexpr std::array<std::string_view, 8> kThermocouples{"K", "J", "T", "E", "N", "R", "S", "B"};
-constexpr std::array<std::string_view, 16> kTimeKinds{"seconds",
+constexpr std::array<std::string_view, 18> kTimeKinds{"seconds",
+                                                      "tenths of a second",
+                                                      "hundredths of a second",
                                                       "milliseconds",
                                                       "microseconds",
                                                       "minutes",

@@ -35,6 +35,8 @@ Result<LongResult> read_long(RowSource& rows, Position first, const WidePlan& pl
   Row row;
   std::size_t taken = 0, seen = 0;
   LongChannel* last = nullptr;
+  std::string time_before;  // stands once for the rows of one scan
+  const int time_column = plan.clocks.front().column;
   const double length = std::max(1.0, static_cast<double>(rows.text().size()));
   rows.seek(first);
   while (rows.next(row)) {
@@ -43,6 +45,14 @@ Result<LongResult> read_long(RowSource& rows, Position first, const WidePlan& pl
       return Error{ErrorCode::kCancelled, "reading was stopped", {file, 0, 0}, "", ""};
     }
     const auto name = cell_at(row, name_column);
+    if (time_column >= 0 && static_cast<std::size_t>(time_column) < row.cells.size()) {
+      auto& cell = row.cells[static_cast<std::size_t>(time_column)];
+      if (!cell.empty()) {
+        time_before.assign(cell);
+      } else if (!name.empty() && !row.blank()) {
+        cell = time_before;
+      }
+    }
     if (name.empty() || !reader.take(row, 0)) {
       if (name.empty() && !row.blank()) ++reader.account.skipped;
       continue;

@@ -132,8 +132,12 @@ void find_keys(std::vector<ColumnProfile>& profile) {
     any = any || column.key;
   }
   const ColumnProfile* first = nullptr;
+  // One that lacks a few cells may be a channel that rises in a straight line; a time lacks none.
+  const bool whole = std::any_of(profile.begin(), profile.end(), [](const ColumnProfile& column) {
+    return column.always_filled && column.empty == 0 && rising(column);
+  });
   for (ColumnProfile& column : profile) {
-    if (any || !column.always_filled || !rising(column)) continue;
+    if (any || !column.always_filled || !rising(column) || (whole && column.empty > 0)) continue;
     if (first == nullptr) first = &column;
     column.key = goes_along(column, *first);
   }

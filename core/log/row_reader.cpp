@@ -8,6 +8,7 @@
 
 #include "core/log/cell.h"
 #include "core/log/text.h"
+#include "core/log/text_scanner.h"
 #include "core/log/words.h"
 
 namespace ovenwright::log {
@@ -53,6 +54,30 @@ double in_unit_of(const NumberColumn& column, const Cell& cell) {
                          : unit.name == "K"  ? cell.value - kZero_K
                                              : cell.value;
   return column.unit == "degF" ? celsius * 1.8 + 32 : column.unit == "K" ? celsius + kZero_K : celsius;
+}
+
+/// "222.6  # peak": what stands before a remark at the end of a line.
+std::string_view without_remark(std::string_view text) {
+  for (const std::string_view sign : {" #", " //", " <-", " !", "\t#"}) {
+    const auto at = text.find(sign);
+    if (at != std::string_view::npos && at > 0) return trim(text.substr(0, at));
+  }
+  return text;
+}
+
+/// The header once more, of channels that are called by numbers.
+bool header_again(const Row& row, const WidePlan& plan) {
+  const int time = plan.clocks.front().column;
+  if (plan.names.empty() || time < 0) return false;
+  const auto name = std::string_view{plan.names[static_cast<std::size_t>(time)]};
+  return !name.empty() && cell_at(row, time) == name && read_cell(name, plan.decimal).kind == CellKind::kText;
+}
+
+/// "Page 2", split at blanks: a word, and not half as many cells as a row has.
+bool title(const Row& row, const WidePlan& plan) {
+  if (row.cells.size() >= plan.columns || row.cells.size() > 2 || row.cells.front().empty()) return false;
+  return is_letter(lower(row.cells.front()).front()) &&
+         read_cell(row.cells.front(), plan.decimal).kind == CellKind::kText;
 }
 
 std::string number_of_cells(std::size_t n) { return fmt::format("{} cell{}", n, n == 1 ? "" : "s"); }
@@ -113,7 +138,7 @@ RowReader::TimeState RowReader::read_time(const Row& row, const TimePlan& clock,
   if (clock.milliseconds >= 0) {
     const Cell part = read_cell(cell_at(row, clock.milliseconds), plan_.decimal);
     if (!part.number()) return kUnreadable;
-    time += part.value / 1000;
+    time += part.value / clock.parts_of_a_second;
   }
   if (clock.kind == TimeKind::kMoment) {
     if (!date.has_date || !valid_date(date, clock.order)) return kUnreadable;
@@ -242,6 +267,11 @@ bool RowReader::take(const Row& row, std::size_t at) {
     skip(row);
     return false;
   }
+  if (row.cells.size() < plan_.columns && title(row, plan_)) {
+    ++account.repeated_headers;
+    skip(row);
+    return false;
+  }
   bool any_time = false, unreadable_time = false;
   int time_column = 0;
   for (std::size_t c = 0; c < plan_.clocks.size(); ++c) {
@@ -263,7 +293,11 @@ bool RowReader::take(const Row& row, std::size_t at) {
     value = kNaN;
     const auto text = cell_at(row, column.column);
     if (text.empty()) continue;
-    const Cell cell = read_cell(text, plan_.decimal);
+    Cell cell = read_cell(text, plan_.decimal);
+    if (cell.kind == CellKind::kText) {
+      if (const auto before = without_remark(text); before.size() < text.size())
+        cell = read_cell(before, plan_.decimal);
+    }
     if (cell.number()) {
       value = cell.unit ? in_unit_of(column, cell) : cell.value;
       ++numbers;
@@ -280,7 +314,11 @@ bool RowReader::take(const Row& row, std::size_t at) {
       if (unreadable.line == 0) unreadable = {row.line, column.column + 1, std::string{text}, "a temperature"};
     }
   }
-  const bool comment = is_comment(row);
+  // "#N/A" and "***" for a reading in the first column.
+  const bool reading_first = any_time && !unreadable_time && numbers > 0 && !row.cells.empty() &&
+                             row.cells.size() >= plan_.columns &&
+                             read_cell(row.cells.front(), plan_.decimal).no_reading();
+  const bool comment = is_comment(row) && !reading_first;
   if (!any_time || unreadable_time || comment) {
     Problem other;
     if (!comment && numbers == 0 && other_header(row, other)) {
@@ -289,7 +327,7 @@ bool RowReader::take(const Row& row, std::size_t at) {
       // Not "a time", which can be left out: these rows hold readings.
       keep(account.odd_rows, {row.line, time_column, std::string{cell_at(row, time_column - 1)},
                               plan_.decimal == '.' ? "a time with a decimal point" : "a time with a decimal comma"});
-    } else if (comment || numbers == 0 || line_of_words(row, numbers, texts)) {
+    } else if (comment || numbers == 0 || line_of_words(row, numbers, texts) || header_again(row, plan_)) {
       ++(comment ? account.comments : account.repeated_headers);
     } else {
       const auto first =
@@ -299,6 +337,8 @@ bool RowReader::take(const Row& row, std::size_t at) {
       if ((words & (kStatisticWord | kUnitWord | kDescriptionWord | kNameWord | kTypeWord | kChannelWord | kZoneWord |
                     kSetpointWord | kTimeWord)) != 0) {
         ++account.statistics;
+      } else if ((words & kTextWord) != 0 && texts > 0) {  // "EVENT,105.0,door open"
+        ++account.comments;
       } else {
         ++account.timeless_count;
         ++account.timeless_behind;

@@ -236,7 +236,7 @@ GridRows::GridRows(const Grid& grid) : grid_(&grid) {
 bool GridRows::next(Row& row) {
   row.cells.clear();
   if (at_ >= grid_->rows.size()) return false;
-  row.line = grid_->first_line + at_;
+  row.line = grid_->line_of(at_);
   row.lines = 1;
   row.text = {};
   row.ended = true;

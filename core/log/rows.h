@@ -90,7 +90,7 @@ class GridRows : public RowSource {
  public:
   explicit GridRows(const Grid& grid);
   bool next(Row& row) override;
-  Position position() const override { return {at_, grid_->first_line + at_}; }
+  Position position() const override { return {at_, grid_->line_of(at_)}; }
   void seek(Position position) override { at_ = position.offset; }
 
  private:

@@ -4,6 +4,7 @@
 #include <deque>
 
 #include "core/log/column_values.h"
+#include "core/log/header_text.h"
 #include "core/log/text.h"
 #include "core/log/words.h"
 
@@ -80,15 +81,27 @@ bool header_like(const Statement& statement, std::size_t columns) {
     return false;
   // "Upper limit;250;250;250": a label and numbers. "Time;1;2;3" and "Channel;1;2;3" are names.
   const bool names = (words & (kTimeWord | kDateWord | kIndexWord | kChannelWord | kNameWord)) != 0;
+  const auto label_unit = read_header_text(label).unit;
+  const bool of_time = label_unit && label_unit->quantity == Quantity::kTime;
+  const bool named = names || of_time || (words & (kTemperatureWord | kDescriptionWord | kTypeWord | kUnitWord)) != 0;
   if (keyed && !names && (words & kStatisticWord) != 0 && reading.numbers + 1 >= reading.filled) return false;
+  if (keyed && !named && reading.numbers >= 2 && reading.numbers + 1 >= reading.filled) return false;
   if (columns <= 2) {
     const bool key_and_value =
         keyed && !names && statement.cells.size() > 1 && number_with_either_sign(statement.cells[1]);
     return !key_and_value && reading.last <= columns + 1;
   }
+  // "Unit;°C", "CJ,25 °C" above three columns or more.
+  constexpr Words kKeys = kUnitWord | kDescriptionWord | kTypeWord | kColdJunctionWord | kScaleWord;
+  const bool key = label.ends_with(':') || (words & kKeys) != 0 || number_with_either_sign(statement.cells.back());
+  if (columns >= 3 && statement.cells.size() == 2 && reading.filled == 2 && keyed && key && !names) return false;
   // "Interval,500,ms": a key, its value and unit.
   if (columns > 3 && reading.filled <= 3 && statement.cells.size() > 1 && keyed &&
       number_with_either_sign(statement.cells[1]))
+    return false;
+  // "Date;2031-05-09"
+  if (columns > 2 && reading.filled == 2 && statement.cells.size() > 1 && keyed &&
+      read_cell(statement.cells[1], '.').kind == CellKind::kTime)
     return false;
   // A line of metadata has a key and a value; a row above the table speaks of most columns, or of groups of them.
   return reading.filled * 2 >= columns || (reading.filled >= 3 && statement.cells.size() + 1 >= columns);
@@ -116,6 +129,17 @@ bool row_of_words(const Statement& statement, std::size_t columns) {
   return columns > 1 && reading.texts >= 2 && reading.numbers == 0 && 2 * reading.texts >= columns;
 }
 
+bool row_of_units(const Statement& statement) {
+  std::size_t filled = 0, units = 0;
+  for (const std::string& cell : statement.cells) {
+    std::string_view text = cell;
+    if (text.size() > 2 && (text.front() == '(' || text.front() == '[')) text = text.substr(1, text.size() - 2);
+    filled += text.empty() ? 0 : 1;
+    units += parse_unit(text) ? 1 : 0;
+  }
+  return units > 1 && 2 * units > filled;
+}
+
 /// Finds where the data of the table start and which rows above them are its header.
 class Finder {
  public:
@@ -132,12 +156,18 @@ class Finder {
     for (const ColumnProfile& column : profile_) {  // "± 0.5" in columns of their own
       const bool signs = column.texts_seen.size() == 1 && is_tolerance_sign(column.texts_seen.front());
       if (signs && named_ > 2) named_ -= 2;
+      // Between the edge of the line and its first or last sign.
+      if (column.numbers + column.times + column.texts + column.open == 0 && named_ > 2) --named_;
     }
     rows_.seek({});
     if (!next_block()) return {};
     if (!forced_) pass_over_smaller_tables();
+    if (!forced_ && !before_.empty()) take_row_of_factors();
     table_.columns = columns_;
     table_.first_row = first_;
+    Row first;
+    rows_.seek(first_);
+    framed_ = rows_.next(first) && trim(first.text).starts_with('|');
     take_short_rows();
     const std::size_t rest = take_headers();
     for (std::size_t k = 0; k < rest; ++k) {
@@ -167,6 +197,7 @@ class Finder {
   }
 
   void keep(Statement statement, Position place) {
+    split_names_at_another_sign(statement);
     before_.push_back(std::move(statement));
     places_.push_back(place);
     // What is too far up for a header says what it says in its first cells.
@@ -179,6 +210,54 @@ class Finder {
     if (table_.above.size() < kMostStatements) table_.above.push_back(std::move(before_.front()));
     before_.pop_front();
     places_.pop_front();
+  }
+
+  /// Names with tabs between them above readings with commas: one cell by the dialect, as many as the table has columns
+  /// by another sign.
+  void split_names_at_another_sign(Statement& statement) const {
+    constexpr std::size_t kLongest = 4000, kLongestName = 60;
+    const std::string& text = statement.text;
+    const bool one = statement.cells.size() == 1 || (statement.cells.size() > 1 && statement.cells[1].empty() &&
+                                                     std::all_of(statement.cells.begin() + 1, statement.cells.end(),
+                                                                 [](const std::string& cell) { return cell.empty(); }));
+    if (columns_ < 2 || !one || text.size() > kLongest || text.find('"') != std::string::npos) return;
+    for (const char sign : {'\t', ';', ',', '|'}) {
+      if (static_cast<std::size_t>(std::count(text.begin(), text.end(), sign)) != columns_ - 1) continue;
+      std::vector<std::string> cells;
+      for (std::size_t from = 0; from <= text.size();) {
+        const std::size_t to = std::min(text.find(sign, from), text.size());
+        cells.emplace_back(trim(std::string_view{text}.substr(from, to - from)));
+        from = to + 1;
+      }
+      const bool names = std::all_of(cells.begin(), cells.end(), [](const std::string& cell) {
+        return !cell.empty() && cell.size() <= kLongestName && read_cell(cell, '.').kind == CellKind::kText;
+      });
+      Statement apart{statement.line, statement.text, std::move(cells)};
+      if (!names || !names_the_time(apart)) continue;
+      statement = std::move(apart);
+      return;
+    }
+  }
+
+  /// A row of factors under the names, "1,0.1,0.1": it looks like data, and the rows below hold whole numbers.
+  void take_row_of_factors() {
+    Row row;
+    rows_.seek(first_);
+    if (!rows_.next(row) || !is_row_of_factors(row)) return;
+    Statement factors = statement_of(row);
+    const Position behind = rows_.position();
+    constexpr int kLooked = 3;
+    for (int i = 0; i < kLooked; ++i) {
+      Row below;
+      if (!rows_.next(below) || below.cells.size() < factors.cells.size()) return;
+      for (std::size_t k = 0; k < factors.cells.size(); ++k) {
+        const Cell factor = read_cell(factors.cells[k], decimal_), cell = read_cell(below.cells[k], decimal_);
+        if (factor.number() && factor.value < 1 && cell.number() && cell.decimals > 0) return;
+      }
+    }
+    keep(std::move(factors), first_);
+    rows_.seek(behind);
+    next_block();
   }
 
   /// A few rows of numbers under a header of their own, such as the zones of the oven, come before the longer table of
@@ -272,7 +351,16 @@ class Finder {
       if (forced_ && above.line < header_line_) break;
       const Row as_row = row_of(above);
       if (as_row.blank() || is_rule(as_row)) {
-        if (as_row.blank() && !table_.headers.empty() && !forced_) break;
+        // Units may stand apart from the names above them.
+        const bool units_alone = std::all_of(table_.headers.begin(), table_.headers.end(),
+                                             [](const Statement& s) { return row_of_units(s); });
+        if (as_row.blank() && !table_.headers.empty() && !forced_ && !units_alone) break;
+        --i;
+        continue;
+      }
+      if (framed_ && !trim(above.text).starts_with('|')) {  // no row of the frame
+        if (++between > kMostBetween) break;
+        not_headers.push_back(above);
         --i;
         continue;
       }
@@ -303,6 +391,7 @@ class Finder {
   const char decimal_;
   const std::size_t header_line_;
   const bool forced_;
+  bool framed_ = false;  ///< "| 0.0 | 25.1 |"
   std::vector<ColumnProfile> profile_;
   std::deque<Statement> before_;  ///< rows before the data, the newest at the end
   std::deque<Position> places_;
@@ -319,6 +408,20 @@ bool is_rule(const Row& row) {
     any = any || cell.size() > 1;
   }
   return any && !row.cells.empty() && !row.cells.front().empty();
+}
+
+bool is_row_of_factors(const Row& row) {
+  std::size_t factors = 0;
+  for (std::size_t i = 0; i < row.cells.size(); ++i) {
+    if (row.cells[i].empty()) continue;
+    Cell cell = read_cell(row.cells[i], '.');
+    if (!cell.number()) cell = read_cell(row.cells[i], ',');
+    const bool factor = cell.number() && !cell.unit &&
+                        (cell.value == 0.1 || cell.value == 0.01 || cell.value == 0.001 || cell.value == 0.0625);
+    if (!factor && !(i == 0 && cell.number() && cell.value == 1)) return false;
+    factors += factor ? 1 : 0;
+  }
+  return factors > 0 && factors + 1 >= row.cells.size();
 }
 
 bool is_comment(const Row& row) {

@@ -72,6 +72,8 @@ RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char d
 
 /// A line of signs that rules off header or table: "-----+-----", "======".
 bool is_rule(const Row& row);
+/// "0.1,0.1,0.1", perhaps behind a 1 or an empty cell: what each column is to be multiplied by.
+bool is_row_of_factors(const Row& row);
 /// A line that starts as comments do: '#', '//', '%', "rem ".
 bool is_comment(const Row& row);
 

@@ -160,6 +160,15 @@ class Planner {
     return std::isfinite(peak) && (start < 220 || peak < 280);
   }
 
+  /// "R12 (F)" beside "C4 (B)": a letter that others lack is no unit where it makes no run and °C does.
+  bool is_only_a_letter(const ChannelEvidence& channel) const {
+    if (!channel.unit->weak || channel.unit->name != "degF") return false;
+    const bool others = std::any_of(channels_.begin(), channels_.end(), [](const auto& c) { return !c.unit; });
+    const double start = robust_start(*channel.values), peak = robust_peak(*channel.values);
+    return others && start > 5 && start < 60 && peak > 140 && peak < 330 && celsius(peak, "degF") < 150 &&
+           celsius(start, "degF") < 5;
+  }
+
   void units() {
     std::vector<const ChannelEvidence*> silent;
     std::vector<std::size_t> places;
@@ -177,6 +186,8 @@ class Planner {
       }
       if (channel.unit && is_type_letter(channel, *channel.unit)) {
         own.thermocouple = 'K';
+      } else if (channel.unit && is_only_a_letter(channel)) {
+        // a mark in brackets
       } else if (channel.unit) {
         own.unit = channel.unit->name;
         own.millivolts = channel.unit->quantity == Quantity::kVoltage ? channel.unit->factor : 1;
@@ -243,6 +254,7 @@ class Planner {
   }
 
   std::optional<double> stated_scale_of(const ChannelEvidence& channel) const {
+    if (channel.factor != 1) return channel.factor;
     if (channel.unit && channel.unit->scale != 1) return channel.unit->scale;
     if (facts_.unit && facts_.unit->scale != 1) return facts_.unit->scale;
     if (facts_.scale && *facts_.scale != 1) return facts_.scale;

@@ -46,6 +46,7 @@ struct ChannelEvidence {
   std::string foreign_unit;      ///< in a row of units, and none that is known
   int foreign_unit_line = 0;
   char thermocouple = 0;
+  double factor = 1;                       ///< of a row of factors above the data
   std::optional<std::string> forced_unit;  ///< of the layout, where this channel's differs from the others'
   bool reversed = false;                   ///< of the layout
 };

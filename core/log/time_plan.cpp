@@ -96,6 +96,9 @@ class Planner {
       if (!stated.unit_stated) {
         assume("time", say(Phrase::kIntervalUnit, {apart_s}), apart_s + " s", "");
       }
+    } else if (const auto step = facts_.span ? step_of_span(facts_.span->seconds, table_.rows) : std::nullopt) {
+      plan.interval_s = *step;
+      planning_.notes.push_back(say(Phrase::kRowsApart, {fmt::format("{}", *step), facts_.span->text}));
     } else {
       return Error{
           ErrorCode::kParse,
@@ -118,6 +121,8 @@ class Planner {
       double factor;
     };
     static constexpr std::array kKnown{Known{"seconds", TimeKind::kNumber, 1},
+                                       Known{"tenths of a second", TimeKind::kNumber, 0.1},
+                                       Known{"hundredths of a second", TimeKind::kNumber, 0.01},
                                        Known{"milliseconds", TimeKind::kNumber, 1e-3},
                                        Known{"microseconds", TimeKind::kNumber, 1e-6},
                                        Known{"minutes", TimeKind::kNumber, 60},
@@ -167,6 +172,8 @@ class Planner {
 
   void named_unit(const UnitText& unit) {
     if (unit.factor == 1) return linear("seconds", 1);
+    if (unit.factor == 0.1) return linear("tenths of a second", 0.1);
+    if (unit.factor == 0.01) return linear("hundredths of a second", 0.01);
     if (unit.factor == 1e-3) return linear("milliseconds", 1e-3);
     if (unit.factor == 1e-6) return linear("microseconds", 1e-6);
     if (unit.factor == 60) return linear("minutes", 60);
@@ -348,7 +355,12 @@ class Planner {
       const int column = static_cast<int>(i);
       if (columns_.roles[i] == Role::kDate && plan.date < 0) plan.date = column;
       if (columns_.roles[i] == Role::kHalfOfDay && plan.half < 0) plan.half = column;
-      if (columns_.roles[i] == Role::kMilliseconds && plan.milliseconds < 0) plan.milliseconds = column;
+      if (columns_.roles[i] == Role::kMilliseconds && plan.milliseconds < 0) {
+        plan.milliseconds = column;
+        const auto& unit = header_.columns[i].unit;
+        if (unit && unit->quantity == Quantity::kTime && unit->factor < 1)
+          plan.parts_of_a_second = std::round(1 / unit->factor);
+      }
     }
     if (plan.date >= 0) {
       plan.kind = TimeKind::kMoment;

@@ -20,9 +20,10 @@ struct TimePlan {
   std::string name;  ///< as in layout.toml
   int column = -1;   ///< from 0; -1: none (an index that counts rows)
   int date = -1, half = -1, milliseconds = -1;
-  int hours = -1, minutes = -1;    ///< kClock: in columns of their own, the seconds in `column`
-  double seconds_per_unit = 1;     ///< kNumber, kEpoch
-  bool hours_and_minutes = false;  ///< kClock: two parts are h:m, not m:s
+  int hours = -1, minutes = -1;     ///< kClock: in columns of their own, the seconds in `column`
+  double parts_of_a_second = 1000;  ///< that the column `milliseconds` counts
+  double seconds_per_unit = 1;      ///< kNumber, kEpoch
+  bool hours_and_minutes = false;   ///< kClock: two parts are h:m, not m:s
   DateOrder order = DateOrder::kDayMonthYear;
   double interval_s = 0;         ///< kIndex
   int decimals = 0;              ///< most that a plain number of the column has

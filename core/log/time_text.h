@@ -27,6 +27,9 @@ struct TimeText {
 /// Nothing where something else stands in the cell, or a field is out of its range in every reading.
 std::optional<TimeText> read_time_text(std::string_view text);
 
+/// "20310312095840", "20310312095840500", "310312095840", "310312 095840.5": nothing but figures, years first.
+std::optional<TimeText> packed_moment(std::string_view text);
+
 /// Whether the date's numbers are a date in that order.
 bool valid_date(const TimeText& time, DateOrder order);
 /// Days since 1970-01-01 (proleptic Gregorian). Two-digit years: 70 to 99 are 1970 to 1999, the rest 2000 to 2069.

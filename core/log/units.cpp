@@ -4,6 +4,7 @@
 #include <array>
 #include <unordered_map>
 #include <unordered_set>
+#include <utility>
 
 #include "core/log/number.h"
 #include "core/log/text.h"
@@ -65,6 +66,11 @@ constexpr std::array kUnits{
     Named{"â°c", kTemperature, "degC"},
     Named{"癈", kTemperature, "degC"},
     Named{"ｰc", kTemperature, "degC"},
+    Named{"'c", kTemperature, "degC"},
+    Named{"*c", kTemperature, "degC"},
+    Named{"´c", kTemperature, "degC"},
+    Named{"`c", kTemperature, "degC"},
+    Named{"^c", kTemperature, "degC"},
     Named{"?c", kTemperature, "degC", 1, true},
     Named{"oc", kTemperature, "degC", 1, true},
     Named{"c", kTemperature, "degC", 1, true},
@@ -92,6 +98,9 @@ constexpr std::array kUnits{
           kTemperature, "degF"},
     Named{"â°f", kTemperature, "degF"},
     Named{"癋", kTemperature, "degF"},
+    Named{"'f", kTemperature, "degF"},
+    Named{"*f", kTemperature, "degF"},
+    Named{"´f", kTemperature, "degF"},
     Named{"?f", kTemperature, "degF", 1, true},
     Named{"of", kTemperature, "degF", 1, true},
     Named{"f", kTemperature, "degF", 1, true},
@@ -159,6 +168,14 @@ constexpr std::array kUnits{
     Named{"millisecondes", kTime, "ms", 1e-3},
     Named{"毫秒", kTime, "ms", 1e-3},
     Named{"ミリ秒", kTime, "ms", 1e-3},
+    Named{"1/10s", kTime, "0.1 s", 0.1},
+    Named{"zehntelsekunde", kTime, "0.1 s", 0.1},
+    Named{"zehntelsekunden", kTime, "0.1 s", 0.1},
+    Named{"1/100s", kTime, "0.01 s", 0.01},
+    Named{"hundredths", kTime, "0.01 s", 0.01},
+    Named{"hundertstel", kTime, "0.01 s", 0.01},
+    Named{"centièmes", kTime, "0.01 s", 0.01},
+    Named{"1/1000s", kTime, "ms", 1e-3},
     Named{"us", kTime, "us", 1e-6},
     Named{"µs", kTime, "us", 1e-6},
     Named{"usec", kTime, "us", 1e-6},
@@ -237,6 +254,25 @@ bool clock_pattern(std::string_view text) {
                      [text](std::string_view p) { return text.find(p) != std::string_view::npos; });
 }
 
+/// "m°C", "cdegC", "d°C", "milli°C": parts of a degree.
+std::optional<UnitText> part_of_a_degree(std::string_view unit) {
+  struct Prefix {
+    std::string_view text;
+    double scale;
+  };
+  static constexpr std::array kPrefixes{Prefix{"milli", 1e-3}, Prefix{"centi", 1e-2}, Prefix{"deci", 0.1},
+                                        Prefix{"m", 1e-3},     Prefix{"c", 1e-2},     Prefix{"d", 0.1}};
+  for (const Prefix& prefix : kPrefixes) {
+    if (!unit.starts_with(prefix.text)) continue;
+    const Named* named = find_named(unit.substr(prefix.text.size()));
+    if (named == nullptr || named->quantity != kTemperature || named->weak) continue;
+    UnitText part = from(*named);
+    part.scale = prefix.scale;
+    return part;
+  }
+  return std::nullopt;
+}
+
 /// A number before or behind a temperature unit: "0.1 °C", "°C x10", "1/10 °C", "°C*0,1", "°C/10", "10x °C".
 std::optional<UnitText> scaled(std::string_view original) {
   const bool any_digit = original.find_first_of("0123456789") != std::string_view::npos;
@@ -247,6 +283,11 @@ std::optional<UnitText> scaled(std::string_view original) {
     if (const auto at = text.find(tenth); at != std::string::npos) text.replace(at, tenth.size(), "0.1");
   }
   if (const auto at = text.find("1/100"); at != std::string::npos) text.replace(at, 5, "0.01");
+  for (const auto& [sixteenth, figure] : {std::pair{"1/16", "0.0625"}, std::pair{"1/32", "0.03125"},
+                                          std::pair{"1/64", "0.015625"}, std::pair{"1/128", "0.0078125"}}) {
+    if (const auto at = text.find(sixteenth); at != std::string::npos)
+      text.replace(at, std::string_view{sixteenth}.size(), figure);
+  }
   const auto unit_part = [](std::string rest) {
     std::erase_if(rest, [](char c) { return c == '*' || c == '/' || c == '.' || c == ',' || c == '='; });
     if (rest.starts_with("×")) rest.erase(0, 2);
@@ -268,8 +309,10 @@ std::optional<UnitText> scaled(std::string_view original) {
   const auto number = read_number(figure, '.');
   const std::string rest = unit_part(std::string{text.begin(), first} + std::string{last, text.end()});
   const Named* named = find_named(rest);
-  const bool power = number && (number->value == 10 || number->value == 100 || number->value == 1000 ||
-                                number->value == 0.1 || number->value == 0.01 || number->value == 0.001);
+  const bool power =
+      number && (number->value == 10 || number->value == 100 || number->value == 1000 || number->value == 0.1 ||
+                 number->value == 0.01 || number->value == 0.001 || number->value == 0.0625 ||
+                 number->value == 0.03125 || number->value == 0.015625 || number->value == 0.0078125);
   if (!power || !number->rest.empty()) return std::nullopt;
   if (named == nullptr || named->quantity != kTemperature) return std::nullopt;
   // "C10" and "10 C" are names or readings, "0.1 C" is a unit.
@@ -298,6 +341,7 @@ std::optional<UnitText> parse_unit(std::string_view original) {
   }
   if (clock_pattern(unit)) return UnitText{kClock, unit, 1, 1, false};
   if (auto found = scaled(text)) return found;
+  if (auto part = part_of_a_degree(unit)) return part;
   constexpr std::string_view kRing = "°";
   const bool ring = unit.starts_with(kRing) && unit.size() > kRing.size() && unit.size() <= kRing.size() + 6;
   static constexpr std::array<std::string_view, 7> kForeign{"rankine", "réaumur", "reaumur", "rømer",

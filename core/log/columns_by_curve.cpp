@@ -75,16 +75,16 @@ Kind statistic_in(const std::string& name, std::string& rest) {
     std::string_view word;
     Kind kind;
   };
-  static constexpr std::array<Entry, 33> kEntries{
-      {{"average", Kind::kMean}, {"avg", Kind::kMean},     {"mean", Kind::kMean},    {"mittelwert", Kind::kMean},
-       {"mittel", Kind::kMean},  {"moyenne", Kind::kMean}, {"moy", Kind::kMean},     {"promedio", Kind::kMean},
-       {"media", Kind::kMean},   {"平均", Kind::kMean},    {"minimum", Kind::kLow},  {"mínimo", Kind::kLow},
-       {"minimo", Kind::kLow},   {"min", Kind::kLow},      {"最小", Kind::kLow},     {"最低", Kind::kLow},
-       {"low", Kind::kLow},      {"lo", Kind::kLow},       {"maximum", Kind::kHigh}, {"máximo", Kind::kHigh},
-       {"maximo", Kind::kHigh},  {"max", Kind::kHigh},     {"peak", Kind::kHigh},    {"最大", Kind::kHigh},
-       {"最高", Kind::kHigh},    {"high", Kind::kHigh},    {"hi", Kind::kHigh},      {"stdev", Kind::kOther},
-       {"std", Kind::kOther},    {"sigma", Kind::kOther},  {"spread", Kind::kOther}, {"delta", Kind::kOther},
-       {"Δ", Kind::kOther}}};
+  static constexpr std::array<Entry, 35> kEntries{
+      {{"mín", Kind::kLow},      {"máx", Kind::kHigh},        {"average", Kind::kMean}, {"avg", Kind::kMean},
+       {"mean", Kind::kMean},    {"mittelwert", Kind::kMean}, {"mittel", Kind::kMean},  {"moyenne", Kind::kMean},
+       {"moy", Kind::kMean},     {"promedio", Kind::kMean},   {"media", Kind::kMean},   {"平均", Kind::kMean},
+       {"minimum", Kind::kLow},  {"mínimo", Kind::kLow},      {"minimo", Kind::kLow},   {"min", Kind::kLow},
+       {"最小", Kind::kLow},     {"最低", Kind::kLow},        {"low", Kind::kLow},      {"lo", Kind::kLow},
+       {"maximum", Kind::kHigh}, {"máximo", Kind::kHigh},     {"maximo", Kind::kHigh},  {"max", Kind::kHigh},
+       {"peak", Kind::kHigh},    {"最大", Kind::kHigh},       {"最高", Kind::kHigh},    {"high", Kind::kHigh},
+       {"hi", Kind::kHigh},      {"stdev", Kind::kOther},     {"std", Kind::kOther},    {"sigma", Kind::kOther},
+       {"spread", Kind::kOther}, {"delta", Kind::kOther},     {"Δ", Kind::kOther}}};
   constexpr std::string_view kSigns = " _-./,:;()[]";
   const auto trimmed = [&](std::string_view text) {
     while (!text.empty() && kSigns.find(text.front()) != std::string_view::npos) text.remove_prefix(1);
@@ -95,17 +95,20 @@ Kind statistic_in(const std::string& name, std::string& rest) {
   const auto apart = [&](std::size_t at) {
     return kSigns.find(text[at]) != std::string_view::npos || static_cast<unsigned char>(text[at]) >= 0x80;
   };
-  for (const Entry& entry : kEntries) {
-    const auto& word = entry.word;
-    const bool wide = static_cast<unsigned char>(word.front()) >= 0x80;
-    if (text.size() <= word.size()) continue;
-    if (text.ends_with(word) && (wide || apart(text.size() - word.size() - 1))) {
-      rest = trimmed(text.substr(0, text.size() - word.size()));
-      return entry.kind;
-    }
-    if (text.starts_with(word) && (wide || apart(word.size()))) {
-      rest = trimmed(text.substr(word.size()));
-      return entry.kind;
+  // "Max chip min" is the least of "Max chip".
+  for (const bool behind : {true, false}) {
+    for (const Entry& entry : kEntries) {
+      const auto& word = entry.word;
+      const bool wide = static_cast<unsigned char>(word.front()) >= 0x80;
+      if (text.size() <= word.size()) continue;
+      if (behind && text.ends_with(word) && (wide || apart(text.size() - word.size() - 1))) {
+        rest = trimmed(text.substr(0, text.size() - word.size()));
+        return entry.kind;
+      }
+      if (!behind && text.starts_with(word) && (wide || apart(word.size()))) {
+        rest = trimmed(text.substr(word.size()));
+        return entry.kind;
+      }
     }
   }
   return Kind::kNone;
@@ -139,7 +142,7 @@ std::optional<std::size_t> Assigner::statistic_of(std::size_t i, const std::vect
     const std::string other = lower(head(k).name);
     const bool longer = other.size() > of.size() && other.starts_with(of) &&
                         std::string_view{" _-./:"}.find(other[of.size()]) != std::string_view::npos;
-    if ((other != of && !longer) || statistic_in(head(k).name, other_of) != Kind::kNone) continue;
+    if (other != of && (!longer || statistic_in(head(k).name, other_of) != Kind::kNone)) continue;
     const auto range = range_of(profile(k).values);
     if (kind == Kind::kOther || bounded(profile(i).values, profile(k).values, kind, range ? range->width() : 0))
       return k;
@@ -247,7 +250,11 @@ bool Assigner::sums_up(std::size_t i, const std::vector<std::size_t>& channels) 
     above += over ? 1 : 0;
     below += under ? 1 : 0;
   }
-  return rows > 0 && (20 * above >= 19 * rows || 20 * below >= 19 * rows || 20 * mean >= 19 * rows);
+  std::string of;
+  const Kind kind = statistic_in(head(i).name, of);
+  const auto nearly_all = [rows](std::size_t count) { return rows > 0 && 20 * count >= 19 * rows; };
+  return (kind != Kind::kLow && kind != Kind::kMean && nearly_all(above)) ||
+         (kind != Kind::kHigh && kind != Kind::kMean && nearly_all(below)) || nearly_all(mean);
 }
 
 }  // namespace ovenwright::log

@@ -81,7 +81,8 @@ Result<Decoded> convert(std::string_view bytes, const Unicode& encoding, bool ce
   Decoded decoded;
   decoded.encoding = encoding.name;
   decoded.certain = certain;
-  converter->append_utf8(bytes.substr(encoding.mark), !encoding.name.starts_with("UTF-"), decoded.utf8);
+  converter->append_utf8(bytes.substr(encoding.mark),
+                         !encoding.name.starts_with("UTF-") && !encoding.name.starts_with("ISO-2022"), decoded.utf8);
   decoded.utf8.resize(decoded.utf8.size() - padding(decoded.utf8));
   const auto scan = scan_text(decoded.utf8);
   if (binary(scan, decoded.utf8.size())) return binary_error(decoded.utf8, scan.first_control, {});

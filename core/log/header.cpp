@@ -244,7 +244,7 @@ std::size_t names_row(const std::vector<HeaderRow>& rows) {
     if (row.filled == 0) continue;
     double score = static_cast<double>(row.distinct) / static_cast<double>(row.cells.size());
     if ((row.label & kNameWord) != 0) score += 2;
-    if ((row.label & (kTimeWord | kDateWord | kIndexWord)) != 0) score += 0.6;
+    if (!row.comment && (row.label & (kTimeWord | kDateWord | kIndexWord)) != 0) score += 0.6;
     if (row.unit_row()) score -= 2;
     if (row.numbers) score -= 0.5;
     if (row.comment) score -= 0.6;

@@ -75,8 +75,8 @@ TEST_P(OddLayouts, AreReadAsWritten) {
 
 std::string index_of(int row) { return std::to_string(row + 1); }
 
-std::string with_statistics() {
-  return "Time (s),U1,U1 min,U1 max,R118,R118 min,R118 max\n" + body([](int i) {
+std::string with_statistics(const std::string& head) {
+  return head + body([](int i) {
            std::vector<std::string> cells{half_seconds(i)};
            for (int c = 0; c < 2; ++c) {
              for (const int off : {0, -2, 3}) cells.push_back(decimal(tenths(i, c) + off));
@@ -169,7 +169,13 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"parts_named_like_quantities",
              "Time (s),Battery holder,Belt clip,Power FET,Time base X1,Min chip\n" + plain_body(5),
              {"Battery holder", "Belt clip", "Power FET", "Time base X1", "Min chip"}},
-        Case{"least_and_most_of_each_channel", with_statistics(), kTwo},
+        Case{"least_and_most_of_each_channel", with_statistics("Time (s),U1,U1 min,U1 max,R118,R118 min,R118 max\n"),
+             kTwo},
+        Case{"least_and_most_in_spanish", with_statistics("Tiempo (s),U1,U1 mín,U1 máx,R118,R118 mín,R118 máx\n"),
+             kTwo},
+        Case{"least_of_what_is_called_most",
+             with_statistics("Time (s),Max chip,Max chip min,Max chip max,R118,R118 min,R118 max\n"),
+             {"Max chip", "R118"}},
         Case{"flag_of_each_channel", with_flags(), kTwo}, Case{"difference_in_degrees", with_difference(), kTwo},
         // headers
         Case{"names_at_other_signs", "Elapsed s\tU1\tR118\n" + plain_body(2), kTwo},

@@ -5379,8 +5379,8 @@
     <message numerus="yes">
         <source>%n other(s) in the file may be a log as well.</source>
         <translation>
-            <numerusform>%n andere in der Datei kann auch ein Protokoll sein.</numerusform>
-            <numerusform>%n andere in der Datei können auch Protokolle sein.</numerusform>
+            <numerusform>%n andere in der Datei kann auch ein Log sein.</numerusform>
+            <numerusform>%n andere in der Datei können auch Logs sein.</numerusform>
         </translation>
     </message>
 </context>

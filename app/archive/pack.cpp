@@ -30,6 +30,10 @@ QByteArray packed(std::string_view bytes, Effort effort) {
 Result<std::string> unpacked(const QByteArray& frame) {
   const auto size = ZSTD_getFrameContentSize(frame.constData(), static_cast<std::size_t>(frame.size()));
   if (size == ZSTD_CONTENTSIZE_ERROR || size == ZSTD_CONTENTSIZE_UNKNOWN || size > kMostBytes) return damaged();
+  // A block of 128 kB takes four bytes at least (RFC 8878, 3.1.1.2): a frame that promises more is damaged, and told
+  // before memory is spent.
+  constexpr std::uint64_t kMostPerByte = (128U << 10) / 4;
+  if (size / kMostPerByte > static_cast<std::uint64_t>(frame.size())) return damaged();
   std::string bytes(size, '\0');
   const std::size_t got =
       ZSTD_decompress(bytes.data(), bytes.size(), frame.constData(), static_cast<std::size_t>(frame.size()));

@@ -102,6 +102,7 @@ class Assigner {
   const Layout& layout_;
   const bool interval_given_;
   std::vector<std::string> series_;  ///< names of columns of numbers that speak of nothing else
+  std::vector<bool> moves_far_;      ///< of columns of temperatures: as those of a board in an oven do
   std::size_t value_ = 0;
   Columns columns_;
 };

@@ -40,8 +40,15 @@ void Assigner::settle_tables_beside() {
 void Assigner::settle_reserves() {
   const std::size_t n = table_.columns;
   std::size_t stated = 0;
+  moves_far_.assign(n, false);
   for (std::size_t i = 0; i < n; ++i) {
-    if (role(i) == Role::kTemperature && is_temperature(head(i).unit)) ++stated;
+    if (role(i) != Role::kTemperature) continue;
+    if (is_temperature(head(i).unit)) ++stated;
+    constexpr double kFar = 60;
+    const auto values = profile(i).numbers > 0 ? without_sentinels(profile(i).values) : std::vector<double>{};
+    if (values.empty()) continue;
+    const auto [low, high] = std::minmax_element(values.begin(), values.end());
+    moves_far_[i] = *high - *low > kFar;
   }
   for (std::size_t i = 0; i < n; ++i) {
     if (role(i) != Role::kTemperature || profile(i).numbers == 0) continue;
@@ -102,15 +109,11 @@ bool Assigner::counts_something(std::size_t i, std::size_t stated) const {
   const auto kept = finite(p.values);
   if (kept.empty() || smallest(p.values) < 0 || *std::max_element(kept.begin(), kept.end()) > kHighest) return false;
   // Others must be left that move as temperatures do; with decimals where the name says nothing.
-  constexpr double kFarMore = 60;
   bool beside_decimals = false, beside_others = false;
-  for (const std::size_t k : with_role(Role::kTemperature)) {
-    if (k == i || profile(k).numbers == 0) continue;
-    const auto values = without_sentinels(profile(k).values);
-    if (values.empty()) continue;
-    const auto [low, high] = std::minmax_element(values.begin(), values.end());
-    beside_others = beside_others || *high - *low > kFarMore;
-    beside_decimals = beside_decimals || (*high - *low > kFarMore && !profile(k).whole_numbers);
+  for (std::size_t k = 0; k < table_.columns; ++k) {
+    if (k == i || columns_.roles[k] != Role::kTemperature || !moves_far_[k]) continue;
+    beside_others = true;
+    beside_decimals = beside_decimals || !profile(k).whole_numbers;
   }
   // A board's readings in whole degrees go down again.
   const bool steps_back = !std::is_sorted(kept.begin(), kept.end());

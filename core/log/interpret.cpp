@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 #include "core/log/decimal_sign.h"
 #include "core/log/interpreter.h"
@@ -52,6 +53,23 @@ Result<Reading> Interpreter::text(std::string_view text) {
   decimal_ = plain.decimal_;
   other_rows_ = plain.other_rows_;
   return other;
+}
+
+std::optional<Error> Interpreter::column_lacking(const Found& found) const {
+  std::vector<int> named = layout_.time.columns;
+  for (const auto& channel : layout_.channels) {
+    if (channel.use) named.insert(named.end(), {channel.column, channel.time_column});
+  }
+  const auto beyond =
+      std::ranges::find_if(named, [&](int column) { return std::cmp_greater(column, found.table.columns); });
+  if (beyond == named.end()) return std::nullopt;
+  const std::string count = fmt::format("{} columns", found.table.columns);
+  const std::string expected = fmt::format("column {} that the layout names", *beyond);
+  return Error{ErrorCode::kParse,
+               fmt::format("found {}, expected {}", count, expected),
+               {name_, static_cast<int>(found.table.first_row.line), 0},
+               count,
+               expected};
 }
 
 Result<Reading> Interpreter::split(std::string_view text) {
@@ -274,6 +292,9 @@ Result<Reading> Interpreter::read_found(RowSource& rows, Found& found, RowSource
   rows.seek(found.table.first_row);
   rows.next(first);
   if (auto error = decimal_changes(found, first)) return *error;
+  // Each channel with a clock of its own, and more: told before columns are held against each other.
+  if (found.table.columns > 2 * kMostChannels) return *too_many_channels(found.table.columns - 1, found);
+  if (auto error = column_lacking(found)) return *error;
   for (const auto* list : {&found.table.above, &found.table.headers}) {
     for (const Statement& statement : *list) other_rows_ += row_of_numbers(statement, found.decimal) ? 1 : 0;
   }

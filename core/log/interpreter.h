@@ -81,6 +81,8 @@ class Interpreter {
   /// Where the header stands in the file; 0 where nothing is one line's.
   int line_of_header(const Found& found) const { return named_in_lines_ ? 0 : found.header.line; }
   /// A table of so many columns is no log, whatever its numbers are.
+  /// A column that the layout names and the table does not have: a channel would be missing without a word.
+  std::optional<Error> column_lacking(const Found& found) const;
   std::optional<Error> too_many_channels(std::size_t channels, const Found& found) const;
   // ---- one row holds all channels ----
   Result<bool> wide(RowSource& rows, Found& found);

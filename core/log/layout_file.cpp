@@ -7,6 +7,8 @@
 #include "core/files/profiles.h"
 #include "core/files/text_file.h"
 #include "core/files/toml.h"
+#include "core/log/encoding_guess.h"
+#include "core/log/rows.h"
 
 namespace ovenwright::log {
 namespace {
@@ -74,6 +76,26 @@ Layout::ChannelColumn channel_of(files::TomlTable& table, bool long_form) {
   return channel;
 }
 
+std::optional<std::string> encoding_of(files::TomlTable& root) {
+  auto name = root.text("encoding");
+  if (name && canonical_encoding(*name).empty()) {
+    const std::string expected = "the name of a character encoding";
+    root.fail("encoding", "found " + root.written("encoding") + " for \"encoding\", expected " + expected,
+              root.written("encoding"), expected);
+  }
+  return name;
+}
+
+std::optional<std::string> delimiter_of(files::TomlTable& root) {
+  auto delimiter = root.text("delimiter");
+  if (delimiter && delimiter->size() > 1 && *delimiter != kFixedWidth) {
+    const std::string expected = "one character, or \"" + std::string{kFixedWidth} + "\"";
+    root.fail("delimiter", "found " + root.written("delimiter") + " for \"delimiter\", expected " + expected,
+              root.written("delimiter"), expected);
+  }
+  return delimiter;
+}
+
 std::optional<Form> form_of(files::TomlTable& root) {
   const auto form = root.one_of("form", kForms);
   if (!form) return std::nullopt;
@@ -112,13 +134,13 @@ Result<Layout> parse_layout(const std::string& file, std::string_view text) {
   layout.name = root.text("name");
   root.text("revision");
   root.text("source");
-  layout.encoding = root.text("encoding");
-  layout.delimiter = root.text("delimiter");
+  layout.encoding = encoding_of(root);
+  layout.delimiter = delimiter_of(root);
   layout.decimal = root.one_of("decimal", kDecimals);
   layout.header_line = root.integer("header_line", 0, 1'000'000'000);
   layout.unit = root.one_of("unit", kUnits);
   layout.thermocouple_type = root.one_of("thermocouple_type", kThermocouples);
-  layout.cold_junction_C = root.number("cold_junction_C", {-60, 150, false, "a temperature from -60 to 150 °C"});
+  layout.cold_junction_C = root.number("cold_junction_C", {-60, 150, false, "a number from -60 to 150"});
   layout.cold_junction_column = root.integer("cold_junction_column", 1, kMostColumns);
   layout.scale = root.number("scale", kScale);
   layout.form = form_of(root);

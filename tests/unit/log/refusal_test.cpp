@@ -184,6 +184,37 @@ TEST(LogDecimals, MayDifferBetweenColumns) {
   }
 }
 
+// Without a word the run would be judged without that thermocouple.
+TEST(LogLayout, AColumnThatTheLogLacksIsAnError) {
+  const std::string text = "Time,TC1,TC2\n" + rows();
+  Options options;
+  options.layout.emplace();
+  options.layout->channels.resize(2);
+  options.layout->channels[0].column = 2;
+  options.layout->channels[1].column = 3;
+  EXPECT_TRUE(read_bytes("a.csv", text, options));
+  options.layout->channels.emplace_back();
+  options.layout->channels.back().column = 4;
+  const auto reading = read_bytes("a.csv", text, options);
+  ASSERT_FALSE(reading);
+  EXPECT_EQ(reading.error().text(), "a.csv:2: found 3 columns, expected column 4 that the layout names");
+  options.layout->channels.back().use = false;
+  EXPECT_TRUE(read_bytes("a.csv", text, options));
+}
+
+// Source: core/log/wide.h, at most 4096 channels, each with a clock of its own.
+TEST(LogSize, ATableOfVeryManyColumnsIsRefusedAtOnce) {
+  std::string text = "t";
+  for (int row = 0; row < 4; ++row) {
+    if (row > 0) text += std::to_string(row);
+    for (int i = 0; i < 100'000; ++i) text += row == 0 ? ",c" : ",25";
+    text += "\n";
+  }
+  const auto reading = read_bytes("a.csv", text);
+  ASSERT_FALSE(reading);
+  EXPECT_EQ(reading.error().text(), "a.csv:2: found 100000 channels, expected at most 4096");
+}
+
 TEST(LogTimes, RowsOfOneWholeSecondGoForwardHoweverManyTheyAre) {
   // Two to four rows in each second, in no order that one interval would make.
   std::string text = "Clock,TC1\n";

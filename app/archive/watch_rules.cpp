@@ -6,6 +6,7 @@
 #include <system_error>
 
 #include "core/board/board_file.h"
+#include "core/files/profiles.h"
 #include "core/files/text_file.h"
 #include "core/files/toml.h"
 #include "core/log/layout_file.h"
@@ -29,14 +30,14 @@ void takeNamePart(files::TomlTable& table, const char* key, std::optional<NamePa
 }
 
 /// A window, oven, recipe, board or layout of a rule: a file beside the rules is found from wherever the program runs.
-std::optional<std::string> profile(files::TomlTable& table, const char* key, const fs::path& folder) {
-  const auto named = table.text(key);
-  if (!named || fs::path(*named).is_absolute()) return named;
+std::optional<WatchRule::Named> profile(files::TomlTable& table, const char* key, const fs::path& folder) {
+  const auto name = table.text(key);
+  if (!name) return std::nullopt;
   std::error_code failed;
-  const fs::path beside = folder / *named;
-  const bool isFile =
-      (named->find('/') != std::string::npos || named->ends_with(".toml")) && fs::exists(beside, failed);
-  return isFile ? beside.string() : *named;
+  const fs::path beside = folder / *name;
+  const bool isFile = !fs::path(*name).is_absolute() &&
+                      (name->find('/') != std::string::npos || name->ends_with(".toml")) && fs::exists(beside, failed);
+  return WatchRule::Named{isFile ? beside.string() : *name, table.place(key)};
 }
 
 WatchRule rule(files::TomlTable& table, const fs::path& folder) {
@@ -50,8 +51,8 @@ WatchRule rule(files::TomlTable& table, const fs::path& folder) {
   rule.recipe = profile(table, "recipe", folder);
   rule.board = profile(table, "board", folder);
   rule.layout = profile(table, "layout", folder);
-  if (rule.oven && !rule.recipe) table.missing("recipe", "the recipe that the oven ran");
-  if (rule.recipe && !rule.oven) table.missing("oven", "the oven that the recipe ran on");
+  if (rule.oven && !table.has("recipe")) table.missing("recipe", "the recipe that the oven ran");
+  if (rule.recipe && !table.has("oven")) table.missing("oven", "the oven that the recipe ran on");
   return rule;
 }
 
@@ -87,13 +88,13 @@ bool WatchRule::matches(const std::string& fileName) const {
 Result<check::Request> WatchRule::request() const {
   check::Request request;
   request.window_assumed = !window;
-  auto found = window::find(window.value_or("sac305"));
-  if (!found) return found.error();
+  auto found = window::find(window ? window->name : "sac305");
+  if (!found) return window ? files::told_at(found.error(), window->at) : found.error();
   request.windows.push_back(*std::move(found));
-  const auto take = [](const auto& name, auto find, auto& into) -> std::optional<Error> {
-    if (!name) return std::nullopt;
-    auto read = find(*name);
-    if (!read) return read.error();
+  const auto take = [](const auto& named, auto find, auto& into) -> std::optional<Error> {
+    if (!named) return std::nullopt;
+    auto read = find(named->name);
+    if (!read) return files::told_at(read.error(), named->at);
     into = *std::move(read);
     return std::nullopt;
   };
@@ -118,7 +119,7 @@ Result<std::vector<WatchRule>> loadWatchRules(const std::string& path) {
   std::error_code failed;
   const fs::path folder = fs::absolute(path, failed).parent_path();
   for (auto& table : root.tables("rule")) rules.push_back(rule(table, folder));
-  if (rules.empty()) root.missing("rule", "a [[rule]]");
+  if (!root.has("rule")) root.missing("rule", "a [[rule]]");
   if (auto error = file->finish()) return *error;
   for (const auto& rule : rules) {
     if (const auto request = rule.request(); !request) return request.error();

@@ -27,10 +27,15 @@ class NamePart {
 struct WatchRule {
   std::string files;  ///< a pattern of the shell on the file's name: "QM-*.csv"
   std::optional<NamePart> lot, serial, operatorName;
-  std::optional<std::string> window, oven, recipe, board, layout;
+  /// A name, and where the rules say it.
+  struct Named {
+    std::string name;
+    Place at;
+  };
+  std::optional<Named> window, oven, recipe, board, layout;
 
   bool matches(const std::string& fileName) const;
-  /// Errors: those of finding and reading the files.
+  /// Errors: those of finding and reading the files; a name that nothing has is told at its place in the rules.
   Result<check::Request> request() const;
 };
 

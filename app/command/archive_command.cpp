@@ -95,6 +95,9 @@ ExitStatus run(const ArchiveAddOptions& options) {
     return status;
   };
   if (output_is_a_log(options.common, options.logs)) return ExitStatus::kUsage;
+  if (options.common.output &&
+      output_is_an_input({&*options.common.output, 1}, profiles_named(options.windows, options.log)))
+    return ExitStatus::kUsage;
   archive::Labels labels{options.lot, options.serial, options.operator_name, std::nullopt};
   if (options.run_at) {
     const auto moment = archive::parseMoment(*options.run_at);

@@ -71,6 +71,9 @@ std::string in_text(const std::vector<Answer>& answers, const CheckOptions& opti
 
 ExitStatus run(const CheckOptions& options) {
   if (output_is_a_log(options.common, options.logs)) return ExitStatus::kUsage;
+  if (options.common.output &&
+      output_is_an_input({&*options.common.output, 1}, profiles_named(options.windows, options.log)))
+    return ExitStatus::kUsage;
   const bool json = options.common.format == Format::kJson;
   check::Request request;
   auto error = read_windows(options.windows, request);

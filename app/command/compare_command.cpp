@@ -69,17 +69,21 @@ ExitStatus print(const CompareOptions& options, const compare::Comparison& compa
                       ExitStatus::kDone);
 }
 
-ExitStatus fail(const Error& error) {
-  report_error(error);
-  return exit_status(error);
+ExitStatus fail(const CompareOptions& options, const Error& error) {
+  return end_with(options.common, "ovenwright.compare/1", error);
 }
 
 ExitStatus compare_logs(const CompareOptions& options) {
   if (output_is_a_log(options.common, options.logs)) return ExitStatus::kUsage;
+  auto profiles = options.windows;
+  profiles.insert(profiles.end(), options.recipes.begin(), options.recipes.end());
+  for (const auto& name : {options.board, options.oven, options.layout})
+    if (name) profiles.push_back(*name);
+  if (options.common.output && output_is_an_input({&*options.common.output, 1}, profiles)) return ExitStatus::kUsage;
   std::vector<Judged> both;
   for (const std::size_t side : {0, 1}) {
     auto one = judged(options, side);
-    if (!one) return fail(one.error());
+    if (!one) return fail(options, one.error());
     both.push_back(*std::move(one));
   }
   const auto comparison =
@@ -101,22 +105,22 @@ Result<std::vector<std::string>> known_ids(archive::Archive& archive, const std:
 
 ExitStatus compare_groups(const CompareOptions& options) {
   auto archive = open_archive(options.archive, archive::Access::kReadOnly);
-  if (!archive) return fail(archive.error());
+  if (!archive) return fail(options, archive.error());
   const auto ids_a = known_ids(*archive, options.ids_a);
-  if (!ids_a) return fail(ids_a.error());
+  if (!ids_a) return fail(options, ids_a.error());
   const auto ids_b = known_ids(*archive, options.ids_b);
-  if (!ids_b) return fail(ids_b.error());
+  if (!ids_b) return fail(options, ids_b.error());
   auto ids = *ids_a;
   ids.insert(ids.end(), ids_b->begin(), ids_b->end());
   const auto repeated = repeated_run(*archive, ids);
-  if (!repeated) return fail(repeated.error());
+  if (!repeated) return fail(options, repeated.error());
   if (*repeated) {
     report_error(**repeated);
     return ExitStatus::kUsage;
   }
   const auto a = kept_group(*archive, *ids_a), b = kept_group(*archive, *ids_b);
-  if (!a) return fail(a.error());
-  if (!b) return fail(b.error());
+  if (!a) return fail(options, a.error());
+  if (!b) return fail(options, b.error());
   const auto address = [](const auto& profile) { return profile ? &*profile : nullptr; };
   const bool one_oven = a->oven && b->oven && a->oven->identity.sha256 == b->oven->identity.sha256;
   const auto comparison = compare::compare_groups(

@@ -52,6 +52,13 @@ inline std::optional<Error> read_windows(const std::vector<std::string>& names, 
   return std::nullopt;
 }
 
+/// The profiles that a command line names for its logs, as typed: files or names.
+inline std::vector<std::string> profiles_named(std::vector<std::string> windows, const LogOptions& options) {
+  for (const auto& name : {options.board, options.oven, options.recipe, options.layout})
+    if (name) windows.push_back(*name);
+  return windows;
+}
+
 /// The files that runs to learn from were read from; names of what is shipped, and empty ones, may be among them.
 inline std::vector<std::string> input_files(const tune::RunList& list) {
   std::vector<std::string> files{list.oven.identity.file};

@@ -8,10 +8,7 @@
 namespace ovenwright::command {
 
 ExitStatus run(const LotOptions& options) {
-  const auto fail = [](const Error& error) {
-    report_error(error);
-    return exit_status(error);
-  };
+  const auto fail = [&options](const Error& error) { return end_with(options.common, "ovenwright.lot/1", error); };
   auto archive = open_archive(options.archive, archive::Access::kReadOnly);
   if (!archive) return fail(archive.error());
   const auto records = archive->runsOfLot(options.lot);

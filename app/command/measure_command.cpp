@@ -38,15 +38,12 @@ ExitStatus run(const MeasureOptions& options) {
                   ""});
     return ExitStatus::kUsage;
   }
-  if (const auto error = read_inputs(options.log, request)) {
-    report_error(*error);
-    return ExitStatus::kUnreadable;
-  }
+  if (options.common.output && output_is_an_input({&*options.common.output, 1}, profiles_named({}, options.log)))
+    return ExitStatus::kUsage;
+  const auto fail = [&options](const Error& error) { return end_with(options.common, "ovenwright.measure/1", error); };
+  if (const auto error = read_inputs(options.log, request)) return fail(*error);
   const auto measured = check::measure_log(options.log_file, request);
-  if (!measured) {
-    report_error(measured.error());
-    return exit_status(measured.error());
-  }
+  if (!measured) return fail(measured.error());
   const auto detail = options.common.quiet ? report::Detail::kSentence : report::Detail::kAll;
   return write_output(
       options.common,

@@ -8,6 +8,7 @@
 #include <system_error>
 
 #include "core/files/text_file.h"
+#include "core/report/json.h"
 
 namespace ovenwright::command {
 namespace {
@@ -78,6 +79,12 @@ ExitStatus exit_status(const Error& error) {
       return ExitStatus::kUndetermined;
   }
   return ExitStatus::kUnreadable;
+}
+
+ExitStatus end_with(const Common& common, std::string_view schema, const Error& error) {
+  report_error(error);
+  if (common.format == Format::kText || common.output) return exit_status(error);
+  return write_output(common, report::errors_json(schema, {&error, 1}), exit_status(error));
 }
 
 }  // namespace ovenwright::command

@@ -26,4 +26,9 @@ bool output_is_an_input(std::span<const std::string> outputs, std::span<const st
 /// The exit status of an error that ended the command.
 ExitStatus exit_status(const Error& error);
 
+/// Ends a command that an error keeps from its report: the error on standard error and, with JSON, as `errors` of the
+/// report's schema ("ovenwright.tune/1") on standard output. A file for the report stays as it is: it may be
+/// the very file that could not be read.
+ExitStatus end_with(const Common& common, std::string_view schema, const Error& error);
+
 }  // namespace ovenwright::command

@@ -9,10 +9,7 @@
 namespace ovenwright::command {
 
 ExitStatus run(const PredictOptions& options) {
-  const auto fail = [](const Error& error) {
-    report_error(error);
-    return exit_status(error);
-  };
+  const auto fail = [&options](const Error& error) { return end_with(options.common, "ovenwright.predict/1", error); };
   auto list = read_runs(options.learn);
   if (!list) return fail(list.error());
   const auto recipe = oven::find_recipe(options.new_recipe);
@@ -29,9 +26,10 @@ ExitStatus run(const PredictOptions& options) {
   const auto learned = tune::learn(list->oven, std::move(list->runs));
   if (!learned) return fail(learned.error());
   if (!learned->model.report.usable) {  // says why, and predicts nothing
-    const auto status = fail({ErrorCode::kUndetermined, learned->model.report.message, {}, {}, {}});
-    if (options.common.format == Format::kText) return status;
-    return write_output(options.common, report::predict_json(*learned, {}, list->oven, *recipe, false), status);
+    report_error({ErrorCode::kUndetermined, learned->model.report.message, {}, {}, {}});
+    if (options.common.format == Format::kText) return ExitStatus::kUndetermined;
+    return write_output(options.common, report::predict_json(*learned, {}, list->oven, *recipe, false),
+                        ExitStatus::kUndetermined);
   }
 
   const tune::Forecaster forecaster(learned->model, learned->subject(learned->runs.back().board_index));
@@ -48,8 +46,9 @@ ExitStatus run(const PredictOptions& options) {
   if (options.common.quiet && options.common.format == Format::kText)
     return write_output(options.common, judged ? forecast.judgement.sentence.text + "\n" : std::string{}, status);
   return write_output(options.common,
-                      options.common.format == Format::kJson ? report::predict_json(*learned, forecast, list->oven, *recipe, judged)
-                                                             : report::predict_text(*learned, forecast, judged),
+                      options.common.format == Format::kJson
+                          ? report::predict_json(*learned, forecast, list->oven, *recipe, judged)
+                          : report::predict_text(*learned, forecast, judged),
                       status);
 }
 

@@ -56,10 +56,7 @@ bool overwrites(const StartOptions& options, const Inputs& inputs) {
 }  // namespace
 
 ExitStatus run(const StartOptions& options) {
-  const auto fail = [](const Error& error) {
-    report_error(error);
-    return exit_status(error);
-  };
+  const auto fail = [&options](const Error& error) { return end_with(options.common, "ovenwright.start/1", error); };
   auto inputs = read(options);
   if (!inputs) return fail(inputs.error());
   if (overwrites(options, *inputs)) return ExitStatus::kUsage;

@@ -166,10 +166,7 @@ std::optional<std::string> refused_freedom(const TuneOptions& options, const tun
 }  // namespace
 
 ExitStatus run(const TuneOptions& options) {
-  const auto fail = [](const Error& error) {
-    report_error(error);
-    return exit_status(error);
-  };
+  const auto fail = [&options](const Error& error) { return end_with(options.common, "ovenwright.tune/1", error); };
   auto list = read_runs(options.learn);
   if (!list) return fail(list.error());
   if (std::ranges::any_of(list->runs, [](const tune::RunSource& run) { return run.windows.empty(); })) {

@@ -60,7 +60,7 @@ Placement placement_of(files::TomlTable& table) {
   placement.thermocouple = table.text("thermocouple");
   placement.x_mm = table.number("x_mm", kPosition);
   placement.y_mm = table.number("y_mm", kPosition);
-  placement.line = table.line();
+  placement.line = table.place("channel").line;
   return placement;
 }
 
@@ -83,6 +83,15 @@ Part part_of(files::TomlTable& table) {
   part.wetted_pad_area_mm2 = table.number("wetted_pad_area_mm2", {0, 1e7, true, "an area above 0"});
   part.max_passes = table.integer("max_passes", 1, 100).value_or(part.max_passes);
   return part;
+}
+
+/// Off the board only air can be measured; a slip there would move the placement to another zone.
+void must_be_on(const std::optional<double>& size_mm, files::TomlTable& table, const char* key,
+                const std::optional<double>& at_mm, Kind kind) {
+  if (!size_mm || !at_mm || kind == Kind::kAir || (*at_mm >= 0 && *at_mm <= *size_mm)) return;
+  const std::string expected = "a position on the board, 0 to " + files::toml_number(*size_mm) + " mm";
+  table.fail(key, "found " + table.written(key) + " for \"" + key + "\", expected " + expected, table.written(key),
+             expected);
 }
 
 /// Keeps an error where a name stands a second time.
@@ -113,7 +122,10 @@ Result<Board> parse(const std::string& file, std::string_view text) {
   std::map<std::string, int> channels, parts;
   for (auto& table : root.tables("placement")) {
     board.placements.push_back(placement_of(table));
-    must_be_new(channels, table, "channel", board.placements.back().channel, "channel");
+    const auto& placement = board.placements.back();
+    must_be_new(channels, table, "channel", placement.channel, "channel");
+    must_be_on(board.length_mm, table, "x_mm", placement.x_mm, placement.kind);
+    must_be_on(board.width_mm, table, "y_mm", placement.y_mm, placement.kind);
   }
   for (auto& table : root.tables("part")) {
     board.parts.push_back(part_of(table));

@@ -19,7 +19,17 @@ std::optional<Error> placed_twice(const board::Board& board, const log::Reading&
     const std::string number = std::to_string(channel.number);
     const auto named = by(channel.name), numbered = by(number);
     const bool anothers_name =
+        channel.name != number &&
         std::ranges::find(reading.channels, number, &run::RawChannel::name) != reading.channels.end();
+    if (anothers_name && named == board.placements.end() && numbered != board.placements.end()) {
+      const std::string expected = "\"" + channel.name + "\" placed by its name as well";
+      return Error{
+          ErrorCode::kParse,
+          "found the channel \"" + number + "\", the name of one and the number of another, expected " + expected,
+          {board.identity.file, numbered->line, 0},
+          number,
+          expected};
+    }
     if (named == numbered || named == board.placements.end() || numbered == board.placements.end() || anothers_name)
       continue;
     const auto [first, second] = std::minmax(named->line, numbered->line);

@@ -161,6 +161,14 @@ Result<std::string> find_profile(Kind kind, const std::string& name_or_path) {
                              : std::string{meant}};
 }
 
+Error told_at(Error error, const Place& place) {
+  if (error.code != ErrorCode::kIo || error.where.line > 0) return error;
+  const bool of_the_name = error.found == error.where.file;  // find_profile() names it
+  if (!of_the_name) error.message = error.where.file + ": " + error.message;
+  error.where = place;
+  return error;
+}
+
 std::string revision_path(Kind kind, const Identity& identity, const std::string& revision) {
   std::string stem = identity.stem.empty() ? identity.name : identity.stem;
   if (const auto& old = identity.revision; old && stem.ends_with("_rev" + *old)) {

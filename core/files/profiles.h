@@ -37,6 +37,10 @@ Result<std::vector<Listed>> list_profiles(Kind kind);
 /// Errors: kIo, naming what was meant where a name is near.
 Result<std::string> find_profile(Kind kind, const std::string& name_or_path);
 
+/// Why a profile could not be found or read, told at the place in another file that names it. A file that cannot be
+/// opened is named in the message; what stands wrong in one keeps its own place.
+Error told_at(Error error, const Place& place);
+
 /// Where a profile is saved as a new revision unless told otherwise: the user's folder of its kind, "sac305_rev2.toml"
 /// from stem and revision.
 std::string revision_path(Kind kind, const Identity& identity, const std::string& revision);

@@ -9,6 +9,7 @@
 #include <tuple>
 
 #include "core/files/nearest.h"
+#include "core/files/toml_slips.h"
 #include "core/files/toml_source.h"
 
 namespace ovenwright::files {
@@ -266,39 +267,6 @@ Place TomlTable::place() const {
   return place_of(state_->file, as_table(node_)->source());
 }
 
-namespace {
-
-/// What the parser says, in the words of someone who edits the file where it is one of the usual slips.
-Error in_plain_words(const std::string& description, Place place) {
-  const auto error = [&](std::string message, std::string found, std::string expected) {
-    return Error{ErrorCode::kParse, std::move(message), std::move(place), std::move(found), std::move(expected)};
-  };
-  const auto quoted = [&] {
-    const auto from = description.find('\''), to = description.find('\'', from + 1);
-    return to == std::string::npos ? std::string{} : description.substr(from + 1, to - from - 1);
-  };
-  const auto says = [&](std::string_view words) { return description.find(words) != std::string::npos; };
-  if (says("cannot redefine existing") && says("as array-of-tables")) {
-    const std::string expected = "[[" + quoted() + "]] each time";
-    return error("found [" + quoted() + "] and [[" + quoted() + "]], expected " + expected, quoted(), expected);
-  }
-  if (says("cannot redefine existing") && !quoted().empty() && !says("redefine existing table") &&
-      !says("redefine existing array-of-tables"))
-    return error("found \"" + quoted() + "\" a second time, expected each key once", quoted(), "each key once");
-  if (says("could not determine value type")) {
-    const std::string expected = "a number, true, false, or a text in quotes";
-    return error("found a text without quotes, expected " + expected, "a text without quotes", expected);
-  }
-  if (says("expected a comment or whitespace, saw ','")) {
-    const std::string expected = "a decimal point, or the end of the line";
-    return error("found a comma behind a value, expected " + expected, "a comma", expected);
-  }
-  if (says("invalid utf-8")) return error("found bytes that are no UTF-8, expected a text in UTF-8", "", "UTF-8");
-  return error("no valid TOML: " + description, description, "TOML");
-}
-
-}  // namespace
-
 Result<TomlFile> TomlFile::parse(const std::string& file, std::string_view text) {
   constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
   if (text.starts_with(kByteOrderMark)) text.remove_prefix(kByteOrderMark.size());
@@ -308,7 +276,7 @@ Result<TomlFile> TomlFile::parse(const std::string& file, std::string_view text)
   try {
     state->root = toml::parse(std::string_view{state->text}, std::string_view{file});
   } catch (const toml::parse_error& error) {
-    return in_plain_words(std::string{error.description()}, place_of(file, error.source()));
+    return in_plain_words(error.description(), place_of(file, error.source()), state->text);
   } catch (const std::exception& error) {
     return Error{ErrorCode::kParse, std::string{"cannot be parsed: "} + error.what(), {file, 0, 0}, "", "TOML"};
   }

@@ -22,8 +22,8 @@ struct Range {
   const char* words = "a number";
 };
 inline constexpr Range kAnyNumber{};
-inline constexpr Range kPositive{0, std::numeric_limits<double>::infinity(), true, "a number above 0"};
-inline constexpr Range kNotNegative{0, std::numeric_limits<double>::infinity(), false, "a number of at least 0"};
+inline constexpr Range kPositive{0, 1e9, true, "a number above 0"};
+inline constexpr Range kNotNegative{0, 1e9, false, "a number of at least 0"};
 inline constexpr Range kTemperature{-273.15, 10000, false, "a temperature in °C"};
 
 class TomlFile;

@@ -58,7 +58,7 @@ Result<Reading> Interpreter::text(std::string_view text) {
 std::optional<Error> Interpreter::column_lacking(const Found& found) const {
   std::vector<int> named = layout_.time.columns;
   for (const auto& channel : layout_.channels) {
-    if (channel.use) named.insert(named.end(), {channel.column, channel.time_column});
+    if (channel.use && layout_.form != Form::kLong) named.insert(named.end(), {channel.column, channel.time_column});
   }
   const auto beyond =
       std::ranges::find_if(named, [&](int column) { return std::cmp_greater(column, found.table.columns); });

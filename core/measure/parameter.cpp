@@ -60,6 +60,13 @@ std::string expected_kind(Measure measure, std::string_view name) {
   return kind;
 }
 
+/// Whether a number can be meant: beyond it is a slip, or what overflowed.
+bool possible(std::string_view name, double value) {
+  constexpr double kAbsoluteZero_C = -273.15, kHottest_C = 1e4, kMost = 1e6;
+  const bool any_size = name == "over" || name == "time" || name == "position_mm" || name == "offset" || name == "zone";
+  return any_size ? std::abs(value) <= kMost : value >= kAbsoluteZero_C && value <= kHottest_C;
+}
+
 std::string listed(const std::vector<std::string_view>& names) {
   if (names.empty()) return "no parameter";
   std::string text;
@@ -190,7 +197,7 @@ std::optional<Error> set_parameter(Definition& definition, std::string_view name
     const std::string expected = name == "zone" ? "the name of a zone" : expected_kind(definition.measure, name);
     return bad(std::string(name) + ": found " + found + ", expected " + expected, found, expected);
   };
-  if (given && !std::isfinite(*given)) return wrong_kind();
+  if (given && !possible(name, *given)) return wrong_kind();
   if (const auto* field = field_of(kNumbers, name)) {
     if (!given) return wrong_kind();
     p.*(field->field) = *given;

@@ -15,6 +15,7 @@ namespace {
 
 constexpr files::Range kLength{0, 1e6, true, "a length above 0"};
 constexpr files::Range kGap{0, 1e6, false, "a length of at least 0"};
+constexpr files::Range kAmbient{-60, 150, false, "a number from -60 to 150"};
 constexpr files::Range kSpeed{0, 1e6, true, "a speed above 0"};
 
 Limits limits_of(files::TomlTable& table) {
@@ -93,7 +94,7 @@ Result<Oven> parse_oven(const std::string& file, std::string_view text) {
   auto root = toml->root();
   Oven oven;
   oven.identity = files::take_identity(root, file, text);
-  oven.ambient_C = root.number("ambient_C", files::kTemperature).value_or(oven.ambient_C);
+  oven.ambient_C = root.number("ambient_C", kAmbient).value_or(oven.ambient_C);
   oven.entrance_mm = root.number("entrance_mm", kGap).value_or(0);
   oven.exit_mm = root.number("exit_mm", kGap).value_or(0);
   if (auto limits = root.table("limits")) oven.limits = limits_of(*limits);

@@ -40,6 +40,12 @@ std::vector<std::string> warnings_of(const log::Reading& reading, const judge::J
   return warnings;
 }
 
+std::vector<std::string> error_lines(std::span<const Error> errors) {
+  std::vector<std::string> lines;
+  for (const auto& error : errors) lines.push_back(dumped(error_part(error)));
+  return lines;
+}
+
 }  // namespace
 
 std::string check_run_json(const log::Reading& reading, const check::CheckedRun& run, const check::Request& request) {
@@ -74,11 +80,15 @@ std::string check_json(std::span<const std::string> runs, std::span<const Error>
   lines.member("schema", "ovenwright.check/1");
   lines.member("program", std::string{"ovenwright "} + kVersion);
   lines.list("runs", runs);
-  if (!errors.empty()) {
-    std::vector<std::string> parts;
-    for (const auto& error : errors) parts.push_back(dumped(error_part(error)));
-    lines.list("errors", parts);
-  }
+  if (!errors.empty()) lines.list("errors", error_lines(errors));
+  return lines.take() + "\n";
+}
+
+std::string errors_json(std::string_view schema, std::span<const Error> errors) {
+  Lines lines;
+  lines.member("schema", schema);
+  lines.member("program", std::string{"ovenwright "} + kVersion);
+  lines.list("errors", error_lines(errors));
   return lines.take() + "\n";
 }
 

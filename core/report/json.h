@@ -14,6 +14,8 @@ namespace ovenwright::report {
 std::string check_run_json(const log::Reading& reading, const check::CheckedRun& run, const check::Request& request);
 /// The whole check report, ovenwright.check/1, from its runs; `errors` stands in it where there are some.
 std::string check_json(std::span<const std::string> runs, std::span<const Error> errors);
+/// What stands in place of a report that could not be made: its schema, the program and `errors`.
+std::string errors_json(std::string_view schema, std::span<const Error> errors);
 
 /// The whole report ovenwright.measure/1.
 std::string measure_json(const check::MeasuredLog& measured, const check::MeasureRequest& request);

@@ -6,7 +6,7 @@ namespace ovenwright {
 namespace {
 
 /// What is said of files: of those that people edit, of logs that are refused, of faults and of how a log was read.
-constexpr std::array<std::string_view, 258> kWords{
+constexpr std::array<std::string_view, 288> kWords{
     "found {0} for \"{1}\", expected {2}",
     "missing \"{0}\", expected {1}",
     "missing \"{0}\" in {1}, expected {2}",
@@ -268,6 +268,39 @@ constexpr std::array<std::string_view, 258> kWords{
     "Compression method not supported",
     "Encryption method not supported",
     "No password provided",
+    "found {0}, expected a closing ]",
+    "found {0}, expected a comma or a closing ]",
+    "found {0}, expected a comma or a closing }",
+    "found {0}, expected a closing quote",
+    "found {0}, expected \\\\ or / in place of \\",
+    "found {0}, expected \"=\" behind the key",
+    "found {0}, expected \"=\" and a value",
+    "found {0}, expected a value",
+    "found {0}, expected the end of the line",
+    "found {0}, expected a number, true, false, or a text in quotes",
+    "found {0}, expected a key, \"=\" and a value",
+    "the end of the line",
+    "the end of the file",
+    "a control character",
+    "a position on the board, 0 to {0} mm",
+    "found the channel \"{0}\", the name of one and the number of another, expected {1}",
+    "\"{0}\" placed by its name as well",
+    "a number from {0} to {1}",
+    "a factor above 0",
+    "a column from 1",
+    "one character, or \"fixed width\"",
+    "found no log \"{0}\", expected a file",
+    "{0}: cannot be read: {1}",
+    "does not show when the board entered the oven: {0}",
+    "it begins at {0}, when the board is in the oven already. Log from before the entry, or give the entry with "
+    "--entry, on the log's clock",
+    "no thermocouple rises by more than {0}. Check that it is the log of a pass through the oven, and that the "
+    "thermocouples are attached",
+    "no thermocouple bends upward where the first heated zone would begin. Check that the log, oven and recipe belong "
+    "together, or give the entry with --entry",
+    "has no thermocouple on the board with a trace: all are faulty, or placed in the air by the board's file",
+    "a temperature from {0} to {1}",
+    "found {0} columns, expected column {1} that the layout names",
 };
 
 }  // namespace

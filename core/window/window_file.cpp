@@ -16,11 +16,22 @@ namespace {
 constexpr std::array<std::string_view, 11> kParameters{"level", "T1", "T2",   "reference",   "offset", "over",
                                                        "from",  "to", "time", "position_mm", "zone"};
 constexpr std::array<std::string_view, 4> kGroups{"all", "joint", "body", "board"};
+constexpr files::Range kLimit{-1e6, 1e6, false, "a number from -1000000 to 1000000"};
+constexpr files::Range kHalfWidth{0, 100, false, "a number from 0 to 100"};
 
-std::optional<Limit> take_limit(files::TomlTable& table, const char* key) {
+std::optional<Limit> take_limit(files::TomlTable& table, const char* key,
+                                const std::optional<measure::Definition>& definition) {
   const auto value = table.number_or_text(key);
   if (!value) return std::nullopt;
-  if (const auto* number = std::get_if<double>(&*value)) return *number;
+  if (const auto* number = std::get_if<double>(&*value)) {
+    const bool temperature = definition && measure::describe(definition->measure).unit == Unit::kCelsius &&
+                             !counts_from_zero(definition->measure);
+    const auto& range = temperature ? files::kTemperature : kLimit;
+    if (*number >= range.lowest && *number <= range.highest) return *number;
+    table.fail(key, "found " + table.written(key) + " for \"" + key + "\", expected " + range.words, table.written(key),
+               range.words);
+    return std::nullopt;
+  }
   auto limit = limit_of(std::get<std::string>(*value));
   if (!limit) {
     table.fail(key, "found " + table.written(key) + " for \"" + key + "\", expected a number, \"Tc\" or \"Tc-5\"",
@@ -33,7 +44,7 @@ std::optional<Limit> take_limit(files::TomlTable& table, const char* key) {
 std::optional<measure::Definition> take_measure(files::TomlTable& table, const ProcessWindow& window) {
   const std::string name = table.needed_text("measure");
   const measure::Description* description = measure::find(name);
-  if (description == nullptr && !name.empty()) {
+  if (description == nullptr && table.type("measure") == "text") {
     std::vector<std::string_view> names;
     for (const auto& each : measure::descriptions()) names.emplace_back(each.name);
     const std::string_view meant = files::nearest(name, names);
@@ -44,6 +55,7 @@ std::optional<measure::Definition> take_measure(files::TomlTable& table, const P
   bool sound = description != nullptr;
   for (const auto parameter : kParameters) {
     auto value = table.number_or_text(parameter);
+    sound = sound && (value || !table.has(parameter));  // one of the wrong type is told itself, not as a missing one
     if (!value || description == nullptr) continue;
     if (parameter == "zone" && std::holds_alternative<double>(*value)) {
       value = files::toml_number(std::get<double>(*value));
@@ -56,8 +68,9 @@ std::optional<measure::Definition> take_measure(files::TomlTable& table, const P
   if (!sound) return std::nullopt;
   if (auto error = measure::problem(measure::with_defaults(definition, window.liquidus_C))) {
     const bool level = error->message.ends_with(" level");
-    table.fail("measure", error->message + (level ? ", or the window a \"liquidus_C\"" : ""), error->found,
-               error->expected);
+    const std::string first = error->message.substr(0, error->message.find(' '));  // "over must be more than 0 s"
+    table.fail(table.has(first) ? first : "measure", error->message + (level ? ", or the window a \"liquidus_C\"" : ""),
+               error->found, error->expected);
     return std::nullopt;
   }
   if (description->wave && window.process != Process::kWave) {
@@ -100,11 +113,12 @@ Requirement take_requirement(files::TomlTable& table, const ProcessWindow& windo
   requirement.line = table.line();
   const auto definition = take_measure(table, window);
   if (definition) requirement.measure = *definition;
-  requirement.name = table.text("name").value_or(definition ? measure::describe(definition->measure).name
-                                                            : std::string{"requirement"});
-  requirement.lower = take_limit(table, "lower");
-  requirement.upper = take_limit(table, "upper");
-  requirement.target = take_limit(table, "target");
+  requirement.name = table.text("name").value_or("");
+  if (requirement.name.empty())
+    requirement.name = definition ? measure::describe(definition->measure).name : std::string{"requirement"};
+  requirement.lower = take_limit(table, "lower", definition);
+  requirement.upper = take_limit(table, "upper", definition);
+  requirement.target = take_limit(table, "target", definition);
   requirement.applies_to = take_applies_to(table, definition);
   constexpr std::array<std::string_view, 2> kSides{"top", "bottom"};
   if (const auto side = table.one_of("side", kSides)) {
@@ -131,8 +145,8 @@ void check_limits(files::TomlTable& table, const ProcessWindow& window, const Re
 UncertaintyBudget take_uncertainty(files::TomlTable& table) {
   UncertaintyBudget budget;
   budget.defaulted = false;
-  budget.tolerance_C = table.number("tolerance_C", files::kNotNegative);
-  budget.instrument_C = table.number("instrument_C", files::kNotNegative).value_or(budget.instrument_C);
+  budget.tolerance_C = table.number("tolerance_C", kHalfWidth);
+  budget.instrument_C = table.number("instrument_C", kHalfWidth).value_or(budget.instrument_C);
   if (const auto thermocouple = table.text("thermocouple")) {
     budget.thermocouple = *thermocouple;
     const auto tolerance = measure::tolerance_of(*thermocouple);

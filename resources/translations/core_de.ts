@@ -2698,5 +2698,125 @@
         <source>an id of the archive, or the digest of a log or a record from a sheet</source>
         <translation>eine Kennung des Archivs oder die Prüfsumme eines Logs oder Datensatzes von einem Blatt</translation>
     </message>
+    <message>
+        <source>found {0}, expected a closing ]</source>
+        <translation>{0} gefunden, eine schließende ] erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a comma or a closing ]</source>
+        <translation>{0} gefunden, ein Komma oder eine schließende ] erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a comma or a closing }</source>
+        <translation>{0} gefunden, ein Komma oder eine schließende } erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a closing quote</source>
+        <translation>{0} gefunden, ein schließendes Anführungszeichen erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected \\ or / in place of \</source>
+        <translation>{0} gefunden, \\ oder / anstelle von \ erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected &quot;=&quot; behind the key</source>
+        <translation>{0} gefunden, „=“ hinter dem Schlüssel erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected &quot;=&quot; and a value</source>
+        <translation>{0} gefunden, „=“ und ein Wert erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a value</source>
+        <translation>{0} gefunden, ein Wert erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected the end of the line</source>
+        <translation>{0} gefunden, das Zeilenende erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a number, true, false, or a text in quotes</source>
+        <translation>{0} gefunden, eine Zahl, true, false oder ein Text in Anführungszeichen erwartet</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a key, &quot;=&quot; and a value</source>
+        <translation>{0} gefunden, ein Schlüssel, „=“ und ein Wert erwartet</translation>
+    </message>
+    <message>
+        <source>the end of the line</source>
+        <translation>das Zeilenende</translation>
+    </message>
+    <message>
+        <source>the end of the file</source>
+        <translation>das Dateiende</translation>
+    </message>
+    <message>
+        <source>a control character</source>
+        <translation>ein Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>a position on the board, 0 to {0} mm</source>
+        <translation>eine Stelle auf der Baugruppe, 0 bis {0} mm</translation>
+    </message>
+    <message>
+        <source>found the channel &quot;{0}&quot;, the name of one and the number of another, expected {1}</source>
+        <translation>Kanal „{0}“ gefunden, der Name des einen und die Nummer eines anderen, {1} erwartet</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; placed by its name as well</source>
+        <translation>auch „{0}“ mit Namen genannt</translation>
+    </message>
+    <message>
+        <source>a number from {0} to {1}</source>
+        <translation>eine Zahl von {0} bis {1}</translation>
+    </message>
+    <message>
+        <source>a factor above 0</source>
+        <translation>ein Faktor über 0</translation>
+    </message>
+    <message>
+        <source>a column from 1</source>
+        <translation>eine Spalte ab 1</translation>
+    </message>
+    <message>
+        <source>one character, or &quot;fixed width&quot;</source>
+        <translation>ein Zeichen oder „fixed width“</translation>
+    </message>
+    <message>
+        <source>found no log &quot;{0}&quot;, expected a file</source>
+        <translation>kein Log „{0}“ gefunden, eine Datei erwartet</translation>
+    </message>
+    <message>
+        <source>{0}: cannot be read: {1}</source>
+        <translation>{0}: lässt sich nicht lesen: {1}</translation>
+    </message>
+    <message>
+        <source>does not show when the board entered the oven: {0}</source>
+        <translation>zeigt nicht, wann die Baugruppe in den Ofen kam: {0}</translation>
+    </message>
+    <message>
+        <source>it begins at {0}, when the board is in the oven already. Log from before the entry, or give the entry with --entry, on the log&apos;s clock</source>
+        <translation>es beginnt bei {0}, wenn die Baugruppe schon im Ofen ist. Vor dem Eintritt mit dem Aufzeichnen beginnen oder den Eintritt auf der Uhr des Logs angeben</translation>
+    </message>
+    <message>
+        <source>no thermocouple rises by more than {0}. Check that it is the log of a pass through the oven, and that the thermocouples are attached</source>
+        <translation>kein Thermoelement steigt um mehr als {0}. Prüfen, ob es das Log eines Durchlaufs durch den Ofen ist und ob die Thermoelemente befestigt sind</translation>
+    </message>
+    <message>
+        <source>no thermocouple bends upward where the first heated zone would begin. Check that the log, oven and recipe belong together, or give the entry with --entry</source>
+        <translation>kein Thermoelement knickt dort nach oben, wo die erste Heizzone beginnen müsste. Prüfen, ob Log, Ofen und Rezept zusammengehören, oder den Eintritt angeben</translation>
+    </message>
+    <message>
+        <source>has no thermocouple on the board with a trace: all are faulty, or placed in the air by the board&apos;s file</source>
+        <translation>hat kein Thermoelement mit Kurve auf der Baugruppe: alle sind gestört oder laut Baugruppendatei in der Luft</translation>
+    </message>
+    <message>
+        <source>a temperature from {0} to {1}</source>
+        <translation>eine Temperatur von {0} bis {1}</translation>
+    </message>
+    <message>
+        <source>found {0} columns, expected column {1} that the layout names</source>
+        <translation>{0} Spalten gefunden, Spalte {1} erwartet, die das Layout nennt</translation>
+    </message>
 </context>
 </TS>

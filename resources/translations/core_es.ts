@@ -2698,5 +2698,125 @@
         <source>an id of the archive, or the digest of a log or a record from a sheet</source>
         <translation>un identificador del archivo, o el resumen de un registro o de una medición que está en una hoja</translation>
     </message>
+    <message>
+        <source>found {0}, expected a closing ]</source>
+        <translation>se encontró {0}, se esperaba un ] de cierre</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a comma or a closing ]</source>
+        <translation>se encontró {0}, se esperaba una coma o un ] de cierre</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a comma or a closing }</source>
+        <translation>se encontró {0}, se esperaba una coma o un } de cierre</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a closing quote</source>
+        <translation>se encontró {0}, se esperaban las comillas de cierre</translation>
+    </message>
+    <message>
+        <source>found {0}, expected \\ or / in place of \</source>
+        <translation>se encontró {0}, se esperaba \\ o / en lugar de \</translation>
+    </message>
+    <message>
+        <source>found {0}, expected &quot;=&quot; behind the key</source>
+        <translation>se encontró {0}, se esperaba «=» tras la clave</translation>
+    </message>
+    <message>
+        <source>found {0}, expected &quot;=&quot; and a value</source>
+        <translation>se encontró {0}, se esperaba «=» y un valor</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a value</source>
+        <translation>se encontró {0}, se esperaba un valor</translation>
+    </message>
+    <message>
+        <source>found {0}, expected the end of the line</source>
+        <translation>se encontró {0}, se esperaba el fin de la línea</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a number, true, false, or a text in quotes</source>
+        <translation>se encontró {0}, se esperaba un número, true, false o un texto entre comillas</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a key, &quot;=&quot; and a value</source>
+        <translation>se encontró {0}, se esperaba una clave, «=» y un valor</translation>
+    </message>
+    <message>
+        <source>the end of the line</source>
+        <translation>el fin de la línea</translation>
+    </message>
+    <message>
+        <source>the end of the file</source>
+        <translation>el fin del archivo</translation>
+    </message>
+    <message>
+        <source>a control character</source>
+        <translation>un carácter de control</translation>
+    </message>
+    <message>
+        <source>a position on the board, 0 to {0} mm</source>
+        <translation>una posición en la placa, de 0 a {0} mm</translation>
+    </message>
+    <message>
+        <source>found the channel &quot;{0}&quot;, the name of one and the number of another, expected {1}</source>
+        <translation>se encontró el canal «{0}», nombre de uno y número de otro, se esperaba {1}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; placed by its name as well</source>
+        <translation>también «{0}» colocado por su nombre</translation>
+    </message>
+    <message>
+        <source>a number from {0} to {1}</source>
+        <translation>un número de {0} a {1}</translation>
+    </message>
+    <message>
+        <source>a factor above 0</source>
+        <translation>un factor mayor que 0</translation>
+    </message>
+    <message>
+        <source>a column from 1</source>
+        <translation>una columna desde 1</translation>
+    </message>
+    <message>
+        <source>one character, or &quot;fixed width&quot;</source>
+        <translation>un carácter, o «fixed width»</translation>
+    </message>
+    <message>
+        <source>found no log &quot;{0}&quot;, expected a file</source>
+        <translation>no se encontró el registro «{0}», se esperaba un archivo</translation>
+    </message>
+    <message>
+        <source>{0}: cannot be read: {1}</source>
+        <translation>{0}: no se puede leer: {1}</translation>
+    </message>
+    <message>
+        <source>does not show when the board entered the oven: {0}</source>
+        <translation>no muestra cuándo entró la placa en el horno: {0}</translation>
+    </message>
+    <message>
+        <source>it begins at {0}, when the board is in the oven already. Log from before the entry, or give the entry with --entry, on the log&apos;s clock</source>
+        <translation>empieza a {0}, cuando la placa ya está en el horno. Registre desde antes de la entrada, o indique la entrada en el reloj del registro</translation>
+    </message>
+    <message>
+        <source>no thermocouple rises by more than {0}. Check that it is the log of a pass through the oven, and that the thermocouples are attached</source>
+        <translation>ningún termopar sube más de {0}. Compruebe que es el registro de una pasada por el horno y que los termopares están sujetos</translation>
+    </message>
+    <message>
+        <source>no thermocouple bends upward where the first heated zone would begin. Check that the log, oven and recipe belong together, or give the entry with --entry</source>
+        <translation>ningún termopar se curva hacia arriba donde empezaría la primera zona caliente. Compruebe que registro, horno y receta se corresponden, o indique la entrada</translation>
+    </message>
+    <message>
+        <source>has no thermocouple on the board with a trace: all are faulty, or placed in the air by the board&apos;s file</source>
+        <translation>no tiene ningún termopar con curva en la placa: todos fallan o están en el aire según el archivo de la placa</translation>
+    </message>
+    <message>
+        <source>a temperature from {0} to {1}</source>
+        <translation>una temperatura de {0} a {1}</translation>
+    </message>
+    <message>
+        <source>found {0} columns, expected column {1} that the layout names</source>
+        <translation>se encontraron {0} columnas, se esperaba la columna {1} que indica el formato</translation>
+    </message>
 </context>
 </TS>

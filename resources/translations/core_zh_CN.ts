@@ -2698,5 +2698,125 @@
         <source>an id of the archive, or the digest of a log or a record from a sheet</source>
         <translation>存档的标识，或表单上的日志或记录摘要</translation>
     </message>
+    <message>
+        <source>found {0}, expected a closing ]</source>
+        <translation>为{0}，应为右括号 ]</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a comma or a closing ]</source>
+        <translation>为{0}，应为逗号或右括号 ]</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a comma or a closing }</source>
+        <translation>为{0}，应为逗号或右括号 }</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a closing quote</source>
+        <translation>为{0}，应为右引号</translation>
+    </message>
+    <message>
+        <source>found {0}, expected \\ or / in place of \</source>
+        <translation>为{0}，\ 应写成 \\ 或 /</translation>
+    </message>
+    <message>
+        <source>found {0}, expected &quot;=&quot; behind the key</source>
+        <translation>为{0}，键后应为“=”</translation>
+    </message>
+    <message>
+        <source>found {0}, expected &quot;=&quot; and a value</source>
+        <translation>为{0}，应为“=”和值</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a value</source>
+        <translation>为{0}，应为值</translation>
+    </message>
+    <message>
+        <source>found {0}, expected the end of the line</source>
+        <translation>为{0}，应为行尾</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a number, true, false, or a text in quotes</source>
+        <translation>为{0}，应为数字、true、false 或引号内的文字</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a key, &quot;=&quot; and a value</source>
+        <translation>为{0}，应为键、“=”和值</translation>
+    </message>
+    <message>
+        <source>the end of the line</source>
+        <translation>行尾</translation>
+    </message>
+    <message>
+        <source>the end of the file</source>
+        <translation>文件结尾</translation>
+    </message>
+    <message>
+        <source>a control character</source>
+        <translation>控制字符</translation>
+    </message>
+    <message>
+        <source>a position on the board, 0 to {0} mm</source>
+        <translation>板上的位置，0 到 {0} mm</translation>
+    </message>
+    <message>
+        <source>found the channel &quot;{0}&quot;, the name of one and the number of another, expected {1}</source>
+        <translation>通道“{0}”既是一个通道的名称，又是另一个的编号，应{1}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; placed by its name as well</source>
+        <translation>也按名称标出“{0}”</translation>
+    </message>
+    <message>
+        <source>a number from {0} to {1}</source>
+        <translation>{0} 到 {1} 的数字</translation>
+    </message>
+    <message>
+        <source>a factor above 0</source>
+        <translation>大于 0 的系数</translation>
+    </message>
+    <message>
+        <source>a column from 1</source>
+        <translation>从 1 起的列号</translation>
+    </message>
+    <message>
+        <source>one character, or &quot;fixed width&quot;</source>
+        <translation>一个字符，或“fixed width”</translation>
+    </message>
+    <message>
+        <source>found no log &quot;{0}&quot;, expected a file</source>
+        <translation>找不到记录“{0}”，应为文件</translation>
+    </message>
+    <message>
+        <source>{0}: cannot be read: {1}</source>
+        <translation>{0}：无法读取：{1}</translation>
+    </message>
+    <message>
+        <source>does not show when the board entered the oven: {0}</source>
+        <translation>未显示电路板何时入炉：{0}</translation>
+    </message>
+    <message>
+        <source>it begins at {0}, when the board is in the oven already. Log from before the entry, or give the entry with --entry, on the log&apos;s clock</source>
+        <translation>它从 {0} 开始，此时电路板已在炉内。请在入炉前开始记录，或按记录的时钟给出入炉时刻</translation>
+    </message>
+    <message>
+        <source>no thermocouple rises by more than {0}. Check that it is the log of a pass through the oven, and that the thermocouples are attached</source>
+        <translation>没有热电偶升温超过 {0}。请确认这是过炉的记录，且热电偶已固定</translation>
+    </message>
+    <message>
+        <source>no thermocouple bends upward where the first heated zone would begin. Check that the log, oven and recipe belong together, or give the entry with --entry</source>
+        <translation>在第一加热区应开始之处，没有热电偶曲线上扬。请确认记录、炉子与配方相符，或给出入炉时刻</translation>
+    </message>
+    <message>
+        <source>has no thermocouple on the board with a trace: all are faulty, or placed in the air by the board&apos;s file</source>
+        <translation>板上没有带曲线的热电偶：全部有故障，或板文件标为在空气中</translation>
+    </message>
+    <message>
+        <source>a temperature from {0} to {1}</source>
+        <translation>{0} 到 {1} 的温度</translation>
+    </message>
+    <message>
+        <source>found {0} columns, expected column {1} that the layout names</source>
+        <translation>有 {0} 列，应有格式所指的第 {1} 列</translation>
+    </message>
 </context>
 </TS>

@@ -2698,5 +2698,125 @@
         <source>an id of the archive, or the digest of a log or a record from a sheet</source>
         <translation>存檔的識別碼，或表單上日誌或紀錄的摘要</translation>
     </message>
+    <message>
+        <source>found {0}, expected a closing ]</source>
+        <translation>為{0}，應為右括號 ]</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a comma or a closing ]</source>
+        <translation>為{0}，應為逗號或右括號 ]</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a comma or a closing }</source>
+        <translation>為{0}，應為逗號或右括號 }</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a closing quote</source>
+        <translation>為{0}，應為右引號</translation>
+    </message>
+    <message>
+        <source>found {0}, expected \\ or / in place of \</source>
+        <translation>為{0}，\ 應寫成 \\ 或 /</translation>
+    </message>
+    <message>
+        <source>found {0}, expected &quot;=&quot; behind the key</source>
+        <translation>為{0}，鍵後應為「=」</translation>
+    </message>
+    <message>
+        <source>found {0}, expected &quot;=&quot; and a value</source>
+        <translation>為{0}，應為「=」和值</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a value</source>
+        <translation>為{0}，應為值</translation>
+    </message>
+    <message>
+        <source>found {0}, expected the end of the line</source>
+        <translation>為{0}，應為行尾</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a number, true, false, or a text in quotes</source>
+        <translation>為{0}，應為數字、true、false 或引號內的文字</translation>
+    </message>
+    <message>
+        <source>found {0}, expected a key, &quot;=&quot; and a value</source>
+        <translation>為{0}，應為鍵、「=」和值</translation>
+    </message>
+    <message>
+        <source>the end of the line</source>
+        <translation>行尾</translation>
+    </message>
+    <message>
+        <source>the end of the file</source>
+        <translation>檔案結尾</translation>
+    </message>
+    <message>
+        <source>a control character</source>
+        <translation>控制字元</translation>
+    </message>
+    <message>
+        <source>a position on the board, 0 to {0} mm</source>
+        <translation>板上的位置，0 到 {0} mm</translation>
+    </message>
+    <message>
+        <source>found the channel &quot;{0}&quot;, the name of one and the number of another, expected {1}</source>
+        <translation>通道「{0}」既是一個通道的名稱，又是另一個的編號，應{1}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot; placed by its name as well</source>
+        <translation>也按名稱標出「{0}」</translation>
+    </message>
+    <message>
+        <source>a number from {0} to {1}</source>
+        <translation>{0} 到 {1} 的數字</translation>
+    </message>
+    <message>
+        <source>a factor above 0</source>
+        <translation>大於 0 的係數</translation>
+    </message>
+    <message>
+        <source>a column from 1</source>
+        <translation>從 1 起的欄號</translation>
+    </message>
+    <message>
+        <source>one character, or &quot;fixed width&quot;</source>
+        <translation>一個字元，或「fixed width」</translation>
+    </message>
+    <message>
+        <source>found no log &quot;{0}&quot;, expected a file</source>
+        <translation>找不到記錄「{0}」，應為檔案</translation>
+    </message>
+    <message>
+        <source>{0}: cannot be read: {1}</source>
+        <translation>{0}：無法讀取：{1}</translation>
+    </message>
+    <message>
+        <source>does not show when the board entered the oven: {0}</source>
+        <translation>未顯示電路板何時入爐：{0}</translation>
+    </message>
+    <message>
+        <source>it begins at {0}, when the board is in the oven already. Log from before the entry, or give the entry with --entry, on the log&apos;s clock</source>
+        <translation>它從 {0} 開始，此時電路板已在爐內。請在入爐前開始記錄，或按記錄的時鐘給出入爐時刻</translation>
+    </message>
+    <message>
+        <source>no thermocouple rises by more than {0}. Check that it is the log of a pass through the oven, and that the thermocouples are attached</source>
+        <translation>沒有熱電偶升溫超過 {0}。請確認這是過爐的記錄，且熱電偶已固定</translation>
+    </message>
+    <message>
+        <source>no thermocouple bends upward where the first heated zone would begin. Check that the log, oven and recipe belong together, or give the entry with --entry</source>
+        <translation>在第一加熱區應開始之處，沒有熱電偶曲線上揚。請確認記錄、爐子與配方相符，或給出入爐時刻</translation>
+    </message>
+    <message>
+        <source>has no thermocouple on the board with a trace: all are faulty, or placed in the air by the board&apos;s file</source>
+        <translation>板上沒有帶曲線的熱電偶：全部有故障，或板檔標為在空氣中</translation>
+    </message>
+    <message>
+        <source>a temperature from {0} to {1}</source>
+        <translation>{0} 到 {1} 的溫度</translation>
+    </message>
+    <message>
+        <source>found {0} columns, expected column {1} that the layout names</source>
+        <translation>有 {0} 欄，應有格式所指的第 {1} 欄</translation>
+    </message>
 </context>
 </TS>

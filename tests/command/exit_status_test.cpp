@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <filesystem>
+#include <fstream>
 #include <string>
 
 #include "tests/command/process.h"
@@ -98,7 +99,7 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"board_channel",
              {"check", kLogs + "passes.csv", "--board", "dunlin"},
              3,
-             "dunlin.toml:28: the board places the channel \"3\""},
+             "dunlin.toml:29: the board places the channel \"3\""},
         Case{"recipe_of_another_oven",
              {"check", kLogs + "passes.csv", "--oven", "ten_zone", "--recipe", "six_zone_lead_free"},
              3,
@@ -127,6 +128,44 @@ TEST(Output, ThatCannotBeWrittenIsStatusFourAndLeavesNothing) {
   }
   EXPECT_TRUE(folder.names().empty());
   EXPECT_EQ(ovenwright_program({"check", kLogs + "passes.csv"}, "/dev/full").status, 4);
+}
+
+// Source: contracts.md, "errors" in JSON: file, line, column, found, expected, message.
+TEST(Output, JsonTellsAnErrorWhereItsReportWouldStand) {
+  const std::string log = kLogs + "passes.csv", window = kLogs + "bad_window.toml";
+  for (const auto& arguments :
+       {Arguments{"predict", log, "--oven", "ten_zone", "--recipe", "ten_zone_lead_free", "--new-recipe",
+                  "ten_zone_tin_lead", "--window", window},
+        Arguments{"tune", log, "--oven", "ten_zone", "--recipe", "ten_zone_lead_free", "--window", window},
+        Arguments{"start", "--board", "dunlin", "--oven", "ten_zone", "--window", window},
+        Arguments{"compare", log, log, "--window", window}, Arguments{"check", log, "--window", window}}) {
+    Arguments json = arguments;
+    json.insert(json.end(), {"--format", "json"});
+    const auto finished = ovenwright_program(json);
+    EXPECT_EQ(finished.status, 3) << arguments[0];
+    EXPECT_EQ(finished.err, ovenwright_program(arguments).err) << arguments[0];
+    EXPECT_NE(finished.out.find("\"schema\": \"ovenwright." + arguments[0] + "/1\""), std::string::npos)
+        << finished.out;
+    for (const char* part :
+         {"bad_window.toml\"", "\"line\":6", "\"column\":1", "\"found\":\"lowr\"", "\"expected\":\"lower\""})
+      EXPECT_NE(finished.out.find(part), std::string::npos) << part << " in " << finished.out;
+  }
+}
+
+TEST(Output, NeverTakesThePlaceOfWhatIsRead) {
+  const Folder folder;
+  const std::string window = folder.path("w.toml"), text = contents(kLogs + "bad_window.toml");
+  std::ofstream(window) << text;
+  for (const char* format : {"text", "json"}) {
+    EXPECT_EQ(ovenwright_program({"check", kLogs + "passes.csv", "--window", window, "-o", window, "--format", format})
+                  .status,
+              2);
+    EXPECT_EQ(ovenwright_program({"tune", kLogs + "passes.csv", "--window", window, "--oven", "ten_zone", "--recipe",
+                                  "ten_zone_lead_free", "-o", window, "--format", format})
+                  .status,
+              3);
+    EXPECT_EQ(contents(window), text);
+  }
 }
 
 TEST(Output, AnEntryMayLieBeforeTheLog) {

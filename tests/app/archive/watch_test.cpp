@@ -136,5 +136,17 @@ TEST_F(Watch, RulesAreCheckedWhenTheyAreRead) {
   }
 }
 
+TEST_F(Watch, ANameThatNothingHasIsToldAtItsPlaceInTheRules) {
+  for (const char* key : {"window", "board", "layout"}) {
+    const auto read = rules("[[rule]]\nfiles = \"*\"\n" + std::string{key} + " = \"nowhere\"\n");
+    ASSERT_FALSE(read) << key;
+    EXPECT_THAT(read.error().text(),
+                HasSubstr(":3:" + std::to_string(std::string{key}.size() + 4) + ": found no " + key));
+  }
+  const auto missing = rules("[[rule]]\nfiles = \"*\"\nboard = \"nowhere.toml\"\n");
+  ASSERT_FALSE(missing);
+  EXPECT_THAT(missing.error().text(), HasSubstr(":3:9: nowhere.toml: cannot be read: "));
+}
+
 }  // namespace
 }  // namespace ovenwright::archive

@@ -53,7 +53,7 @@ TEST(BoardFile, ReadsEveryKey) {
   EXPECT_EQ(corner.side, Side::kTop);
   EXPECT_EQ(corner.x_mm, 120);
   EXPECT_EQ(corner.y_mm, 80);
-  EXPECT_EQ(corner.line, 8);
+  EXPECT_EQ(corner.line, 9);
   EXPECT_EQ(board->placements[1].channel, "2");
   EXPECT_EQ(board->placements[1].kind, Kind::kAir);
   ASSERT_EQ(board->parts.size(), 1U);
@@ -104,6 +104,10 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"side", "[[placement]]\nchannel = 1\nside = \"left\"\n",
              R"(b.toml:3:8: found "left" for "side", expected "top" or "bottom")"},
         Case{"length", "length_mm = 0\n", R"(b.toml:1:13: found 0 for "length_mm", expected a length above 0)"},
+        Case{"off_the_board", "length_mm = 244\n[[placement]]\nchannel = 1\nx_mm = 245\n",
+             R"(b.toml:4:8: found 245 for "x_mm", expected a position on the board, 0 to 244 mm)"},
+        Case{"before_the_board", "width_mm = 190\n[[placement]]\nchannel = 1\ny_mm = -1\n",
+             R"(b.toml:4:8: found -1 for "y_mm", expected a position on the board, 0 to 190 mm)"},
         Case{"size", "[[part]]\nname = \"a\"\nsize_mm = [1]\n",
              R"(b.toml:3:11: found [1] for "size_mm", expected length and width)"},
         Case{"part_twice", "[[part]]\nname = \"a\"\n[[part]]\nname = \"a\"\n",
@@ -111,6 +115,11 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"placement_is_no_table", "placement = \"a\"\n",
              R"(b.toml:1:13: found "a" for "placement", expected tables: [[placement]])"}),
     [](const auto& c) { return std::string{c.param.name}; });
+
+TEST(BoardFile, AirIsMeasuredOffTheBoardToo) {
+  const auto board = parse("b.toml", "length_mm = 244\n[[placement]]\nchannel = 1\nkind = \"air\"\nx_mm = -20\n");
+  EXPECT_TRUE(board) << board.error().text();
+}
 
 }  // namespace
 }  // namespace ovenwright::board

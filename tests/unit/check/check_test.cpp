@@ -7,6 +7,8 @@
 
 #include "core/board/board_file.h"
 #include "core/check/measure_log.h"
+#include "core/check/passes.h"
+#include "core/log/reading.h"
 #include "core/oven/oven_file.h"
 #include "core/window/window_file.h"
 
@@ -45,7 +47,7 @@ TEST(Check, ABoardsChannelThatTheLogLacksIsAnErrorAtItsLine) {
   ASSERT_FALSE(checked);
   EXPECT_EQ(checked.error().code, ErrorCode::kParse);
   EXPECT_EQ(checked.error().where.file, "b.toml");
-  EXPECT_EQ(checked.error().where.line, 3);
+  EXPECT_EQ(checked.error().where.line, 4);
   EXPECT_NE(checked.error().message.find("did you mean \"R2\"?"), std::string::npos) << checked.error().message;
 }
 
@@ -56,8 +58,8 @@ TEST(Check, AChannelPlacedByItsNameAndByItsNumberIsAnError) {
       *board::parse("b.toml", "[[placement]]\nchannel = \"U1\"\n[[placement]]\nchannel = 1\nkind = \"body\"\n");
   const auto checked = check(kLogs + "passes.csv", request);
   ASSERT_FALSE(checked);
-  EXPECT_EQ(checked.error().where.line, 3);
-  EXPECT_EQ(checked.error().message, "found the channel \"U1\" a second time, first in line 1");
+  EXPECT_EQ(checked.error().where.line, 4);
+  EXPECT_EQ(checked.error().message, "found the channel \"U1\" a second time, first in line 2");
 }
 
 TEST(Check, ABoardsThermocoupleMustBeKnown) {
@@ -65,7 +67,28 @@ TEST(Check, ABoardsThermocoupleMustBeKnown) {
   request.board = *board::parse("b.toml", "[[placement]]\nchannel = 1\nthermocouple = \"K class 7\"\n");
   const auto checked = check(kLogs + "passes.csv", request);
   ASSERT_FALSE(checked);
-  EXPECT_EQ(checked.error().where.line, 1);
+  EXPECT_EQ(checked.error().where.line, 2);
+}
+
+// Source: a placement is one thermocouple; "1" is here the name of the second channel and the number of the first.
+TEST(Check, APlacementIsNeverBoundToTwoChannels) {
+  auto reading = log::read_bytes("log", "time [s],0 [degC],1 [degC],2 [degC]\n0,25,25,25\n1,26,27,28\n2,27,29,31\n");
+  ASSERT_TRUE(reading) << reading.error().text();
+  ASSERT_EQ(reading->channels[1].name, "1");
+  const auto with = [&](const char* text) {
+    const auto board = *board::parse("b.toml", text);
+    auto copy = *reading;
+    Setting setting;
+    setting.board = &board;
+    return passes(copy, setting, std::nullopt);
+  };
+  const auto two = with("[[placement]]\nchannel = \"1\"\n");
+  ASSERT_FALSE(two);
+  EXPECT_EQ(two.error().where.line, 2);
+  EXPECT_EQ(two.error().message,
+            "found the channel \"1\", the name of one and the number of another, expected \"0\" placed by its name as "
+            "well");
+  EXPECT_TRUE(with("[[placement]]\nchannel = \"0\"\n[[placement]]\nchannel = \"1\"\n[[placement]]\nchannel = \"2\"\n"));
 }
 
 TEST(Check, ARunThatTheLogDoesNotHoldIsAnError) {

@@ -146,7 +146,26 @@ TEST(Toml, UsualSlipsAreToldInPlainWords) {
   EXPECT_EQ(message("[zone]\nname = \"1\"\n[[zone]]\nname = \"2\"\n"),
             "found [zone] and [[zone]], expected [[zone]] each time");
   EXPECT_EQ(message("name = \"S\xE4\"\n"), "found bytes that are no UTF-8, expected a text in UTF-8");
-  EXPECT_TRUE(message("name = \"x\n").starts_with("no valid TOML: "));
+  const std::string value = "a number, true, false, or a text in quotes";
+  EXPECT_EQ(message("name = \"x\n"), "found the end of the line, expected a closing quote");
+  EXPECT_EQ(message("name = \"x"), "found the end of the file, expected a closing quote");
+  EXPECT_EQ(message("name = \"C:\\reflow\\my.svg\"\n"), "found \"my.svg\"\", expected \\\\ or / in place of \\");
+  EXPECT_EQ(message("name = 'x\n"), "found the end of the line, expected a closing quote");
+  EXPECT_EQ(message("name\nline = 1\n"), "found the end of the line, expected \"=\" behind the key");
+  EXPECT_EQ(message("name: \"x\"\n"), "found \":\", expected \"=\" behind the key");
+  EXPECT_EQ(message("Dear colleague\n"), "found \"colleague\", expected \"=\" behind the key");
+  EXPECT_EQ(message("name"), "found the end of the file, expected \"=\" and a value");
+  EXPECT_EQ(message("line = \n"), "found the end of the line, expected a value");
+  EXPECT_EQ(message("line = 5 mm\n"), "found \"mm\", expected the end of the line");
+  EXPECT_EQ(message("name = tall\n"), "found a text without quotes, expected " + value);
+  EXPECT_EQ(message("name = True\n"), "found a text without quotes, expected " + value);
+  EXPECT_EQ(message("name = near\n"), "found a text without quotes, expected " + value);
+  EXPECT_EQ(message("name = 2024-13-01\n"), "found a text without quotes, expected " + value);
+  EXPECT_EQ(message("numbers = [1, 2"), "found the end of the file, expected a closing ]");
+  EXPECT_EQ(message("numbers = [1 2]"), "found \"2]\", expected a comma or a closing ]");
+  EXPECT_EQ(message("[limits\nstep_C = 1\n"), "found the end of the line, expected a closing ]");
+  EXPECT_EQ(message("{\"name\": 1}"), "found \"{\"name\":\", expected a key, \"=\" and a value");
+  EXPECT_EQ(message(std::string("line\0 = 1\n", 10)), "found a control character, expected \"=\" behind the key");
 }
 
 TEST(Toml, LongValuesAreShortenedInMessages) {

@@ -148,7 +148,7 @@ INSTANTIATE_TEST_SUITE_P(
              R"(w.toml:3:15: found "tolerance_C" beside "thermocouple", expected one of the two)"},
         Case{"instrument_negative",
              "[uncertainty]\ninstrument_C = -1\n[[requirement]]\nmeasure = \"peak\"\nlower = 1\nupper = 2\n",
-             R"(w.toml:2:16: found -1 for "instrument_C", expected a number of at least 0)"}),
+             R"(w.toml:2:16: found -1 for "instrument_C", expected a number from 0 to 100)"}),
     [](const auto& c) { return std::string{c.param.name}; });
 
 INSTANTIATE_TEST_SUITE_P(
@@ -156,6 +156,8 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(
         Case{"none", PEAK, R"(w.toml:3:11: "peak" has no limit, expected "lower", "upper" or both)"},
         Case{"crossed", PEAK "lower = 250\nupper = 235\n", R"(w.toml:5:9: limits crossed: lower 250, upper 235)"},
+        Case{"not_possible", PEAK "lower = 235\nupper = 1e300\n",
+             R"(w.toml:5:9: found 1e300 for "upper", expected a temperature in °C)"},
         Case{"equal", PEAK "lower = 235\nupper = 235\n", R"(w.toml:5:9: limits crossed: lower 235, upper 235)"},
         Case{"crossed_as_tc", "classification = \"SnPb\"\n" PEAK "lower = \"Tc\"\nupper = \"Tc-5\"\n",
              R"(w.toml:6:9: limits crossed: lower "Tc", upper "Tc-5")"},
@@ -188,6 +190,11 @@ INSTANTIATE_TEST_SUITE_P(
              R"(w.toml:3:13: found Tc for "reference", but the window has no "classification" to take it from)"}),
     [](const auto& c) { return std::string{c.param.name}; });
 
+#define ALL_MEASURES                                                                                                   \
+  "\"peak\", \"peak time\", \"time above\", \"excursions above\", \"area above\", \"time between on rise\", \"time "   \
+  "near peak\", \"steepest rise\", \"mean rise\", \"steepest fall\", \"mean fall\", \"temperature at\", \"exit "       \
+  "temperature\", \"spread of peaks\", \"spread when hottest reaches\", \"largest spread\", \"lag\", \"wave: preheat " \
+  "temperature\", \"wave: step\", \"wave: contact time\" or \"wave: longest contact\""
 INSTANTIATE_TEST_SUITE_P(
     Measures, WindowErrors,
     testing::Values(
@@ -203,9 +210,17 @@ INSTANTIATE_TEST_SUITE_P(
              R"(w.toml:2:11: "time above" needs level, or the window a "liquidus_C")"},
         Case{"parameters_crossed",
              "[[requirement]]\nmeasure = \"time between on rise\"\nT1 = 200\nT2 = 150\nupper = 90\n",
-             R"(w.toml:2:11: T1 must be below T2)"},
+             R"(w.toml:3:6: T1 must be below T2)"},
         Case{"slope_window", "[[requirement]]\nmeasure = \"steepest rise\"\nover = 0\nupper = 3\n",
-             R"(w.toml:2:11: over must be more than 0 s)"},
+             R"(w.toml:3:8: over must be more than 0 s)"},
+        Case{"no_measure", "[[requirement]]\nmeasure = \"\"\nlower = 1\nupper = 3\n",
+             "w.toml:2:11: found the unknown measure \"\", expected " ALL_MEASURES},
+        Case{"parameter_of_the_wrong_type",
+             "[[requirement]]\nmeasure = \"time between on rise\"\nT1 = true\nT2 = 200\nupper = 90\n",
+             R"(w.toml:3:6: found true for "T1", expected a number or a text in quotes)"},
+        Case{"parameter_not_possible",
+             "[[requirement]]\nmeasure = \"time between on rise\"\nT1 = -300\nT2 = 200\nupper = 90\n",
+             R"(w.toml:3:6: T1: found -300, expected a temperature in °C)"},
         Case{"two_places", "[[requirement]]\nmeasure = \"temperature at\"\ntime = 1\nzone = 3\nlower = 1\nupper = 2\n",
              R"(w.toml:2:11: "temperature at" needs one of time, position_mm or zone)"},
         Case{"wave_in_reflow", "[[requirement]]\nmeasure = \"wave: step\"\nupper = 120\n",

@@ -42,7 +42,7 @@ std::vector<RunRecord> legibleRuns(const std::vector<RunRecord>& records) {
 
 /// "A: Lot QM-2298"; of a group also how many runs.
 QString asideOf(const QString& letter, const std::vector<RunRecord>& runs) {
-  QString text = letter + QStringLiteral(": ");
+  QString text = Words::tr("%1: %2").arg(letter, QString());
   const auto same_lot = [&](const RunRecord& run) {
     return !run.labels.lot.isEmpty() && run.labels.lot == runs.front().labels.lot;
   };

@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/compare_sentence.h"
 #include "app/desktop/widgets/glyphs.h"
 #include "app/sheet/compare_pictures.h"
@@ -96,7 +97,7 @@ class CompareSheet {
     if (!m_lanesHere) what << Words::tr("limit lanes");
     if (!m_notesHere) what << Words::tr("what the differences hold");
     if (m_content->record.isOfGroups()) what << Words::tr("runs and logs of both groups");
-    return what.join(QStringLiteral(", "));
+    return desktop::enumerated(what);
   }
 
   /// Decides what the first page holds: the height of the lanes gives way first, then that of the curves with the

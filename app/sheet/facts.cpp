@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "app/desktop/text/format.h"
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/text/said.h"
 #include "app/desktop/widgets/lane_table.h"
 #include "app/desktop/widgets/thermocouple_text.h"
@@ -55,7 +56,7 @@ void addByWindow(QList<Fact>& facts, const QString& label, const std::vector<win
     if (const QString one = text(window); !texts.contains(one)) texts << one;
   for (const auto& window : windows) {
     if (texts.size() < 2) break;
-    facts << Fact{label, q(window.identity.name) + QStringLiteral(": ") + text(window)};
+    facts << Fact{label, Words::tr("%1: %2").arg(q(window.identity.name), text(window))};
   }
   if (texts.size() == 1) facts << Fact{label, texts.front()};
 }
@@ -97,8 +98,7 @@ QString sourcesText(const judge::Judgement& judgement) {
     if (!found->second.contains(name)) found->second << name;
   }
   QStringList texts;
-  for (const auto& [source, names] : bySource)
-    texts << names.join(QStringLiteral(", ")) + QStringLiteral(": ") + source;
+  for (const auto& [source, names] : bySource) texts << Words::tr("%1: %2").arg(desktop::enumerated(names), source);
   return texts.join(QStringLiteral(". "));
 }
 

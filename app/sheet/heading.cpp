@@ -168,7 +168,7 @@ Block noteBlock(const Fact& note, const widgets::Theme& theme, qreal width) {
   const QFont font = theme.font(11);
   constexpr int kMostLines = 60;  // less than a page
   const auto text =
-      std::make_shared<const Paragraph>(note.label + QStringLiteral(": ") + note.value, font, width, kMostLines);
+      std::make_shared<const Paragraph>(Words::tr("%1: %2").arg(note.label, note.value), font, width, kMostLines);
   Block block;
   block.before = 2;
   block.height = text->height();
@@ -181,7 +181,7 @@ Block noteBlock(const Fact& note, const widgets::Theme& theme, qreal width) {
 QList<Fact> inOneParagraph(const QList<Fact>& notes) {
   if (notes.size() < 2) return notes;
   QStringList all{notes.front().value};
-  for (const Fact& note : notes.mid(1)) all << note.label + QStringLiteral(": ") + note.value;
+  for (const Fact& note : notes.mid(1)) all << Words::tr("%1: %2").arg(note.label, note.value);
   return {{notes.front().label, desktop::paragraph(all)}};
 }
 

@@ -66,7 +66,7 @@ SentenceContent lotSentence(const lot::Lot& lot) {
   if (lot.margin)
     content.second << textRun(Words::tr("Smallest margin %1").arg(widgets::Wording().percent(*lot.margin)) +
                               QStringLiteral("    "));
-  content.second << textRun(counts.join(QStringLiteral(", ")));
+  content.second << textRun(desktop::enumerated(counts));
   content.secondShort = content.second;
   return content;
 }

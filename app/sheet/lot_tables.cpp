@@ -163,7 +163,7 @@ QString statisticsText(const lot::Lot& lot) {
                  .arg(lot.series.size());
   if (!apart.isEmpty())
     texts << Words::tr("Not measured alike in all runs, with a row for each definition: %1.")
-                 .arg(apart.join(QStringLiteral(", ")));
+                 .arg(desktop::enumerated(apart));
   return desktop::paragraph(texts);
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <memory>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/wording.h"
 #include "app/sheet/board.h"
 #include "app/sheet/heading.h"
@@ -106,8 +107,8 @@ class RunSheet {
       if (!m_lot[i].labels.serial.isEmpty() && !serials.contains(m_lot[i].labels.serial))
         serials << m_lot[i].labels.serial;
     }
-    if (!serials.empty()) facts << Fact{Words::tr("Serial number"), serials.join(QStringLiteral(", "))};
-    if (!records.empty()) facts << Fact{Words::tr("Records"), records.join(QStringLiteral(", "))};
+    if (!serials.empty()) facts << Fact{Words::tr("Serial number"), desktop::enumerated(serials)};
+    if (!records.empty()) facts << Fact{Words::tr("Records"), desktop::enumerated(records)};
     return facts;
   }
 
@@ -116,7 +117,8 @@ class RunSheet {
     QList<LogFact> logs;
     for (std::size_t i = 0; i < m_lot.size(); ++i) {
       logs << logFactOf(m_lot[i], m_style.locale);
-      logs.last().file.prepend(Words::tr("Run %1").arg(i + 1) + QStringLiteral(": "));
+      QString& file = logs.last().file;
+      file = Words::tr("%1: %2").arg(Words::tr("Run %1").arg(i + 1), file);
     }
     return logs;
   }
@@ -126,7 +128,7 @@ class RunSheet {
     auto content = lotSentence(statisticsOf(m_lot));
     const auto run = widgets::sentenceOf(m_content->record.checked().judgement, m_content->entry_s());
     SentenceRun which;
-    which.text = u' ' + Words::tr("Run %1").arg(m_shown + 1) + QStringLiteral(": ");
+    which.text = u' ' + Words::tr("%1: %2").arg(Words::tr("Run %1").arg(m_shown + 1), QString());
     content.first << which;
     content.first += run.first;
     return content;
@@ -201,7 +203,7 @@ class RunSheet {
     if (!m_lanesHere) what << Words::tr("limit lanes");
     if (!m_tableHere) what << Words::tr("results by thermocouple");
     if (!m_notesHere) what << Words::tr("limits, sources and how the log was read");
-    return what.join(QStringLiteral(", "));
+    return desktop::enumerated(what);
   }
 
   void addFurther(Flow& flow) {

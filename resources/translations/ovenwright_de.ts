@@ -263,6 +263,15 @@
         <source>It is not sure to pass: %1. Make a test run of it first.</source>
         <translation>Es ist nicht sicher, dass es besteht: %1. Zuerst einen Testlauf damit machen.</translation>
     </message>
+    <message>
+        <source>%1.</source>
+        <comment>a list</comment>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1695,6 +1704,10 @@
         <source>%1.</source>
         <comment>a verdict</comment>
         <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

@@ -263,6 +263,15 @@
         <source>It is not sure to pass: %1. Make a test run of it first.</source>
         <translation>No es seguro que cumpla: %1. Haga primero una pasada de prueba.</translation>
     </message>
+    <message>
+        <source>%1.</source>
+        <comment>a list</comment>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1695,6 +1704,10 @@
         <source>%1.</source>
         <comment>a verdict</comment>
         <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

@@ -256,6 +256,15 @@
         <source>It is not sure to pass: %1. Make a test run of it first.</source>
         <translation>不一定会合格：%1。请先用此配方做一次测试。</translation>
     </message>
+    <message>
+        <source>%1.</source>
+        <comment>a list</comment>
+        <translation>%1。</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
 </context>
 <context>
     <name>Compare</name>
@@ -1663,6 +1672,10 @@
         <source>%1.</source>
         <comment>a verdict</comment>
         <translation>%1。</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
     </message>
 </context>
 <context>

@@ -238,7 +238,7 @@ QString noteText(const lot::Series& series) {
     else
       why << LotWords::tr("all values are equal");
   }
-  notes << LotWords::tr("No index: %1.").arg(why.join(QStringLiteral(", ")));
+  notes << LotWords::tr("No index: %1.").arg(enumerated(why));
   return paragraph(notes);
 }
 

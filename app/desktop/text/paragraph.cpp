@@ -1,5 +1,7 @@
 #include "app/desktop/text/paragraph.h"
 
+#include "app/desktop/text/language.h"
+
 namespace ovenwright::desktop {
 
 QString paragraph(const QStringList& sentences) {
@@ -12,6 +14,10 @@ QString paragraph(const QStringList& sentences) {
     text += sentence;
   }
   return text;
+}
+
+QString enumerated(const QStringList& things) {
+  return things.join(languageInUse().startsWith(u"zh") ? QStringLiteral("、") : QStringLiteral(", "));
 }
 
 }  // namespace ovenwright::desktop

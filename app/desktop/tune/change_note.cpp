@@ -87,7 +87,7 @@ QString predictedText(const tune::Forecast& forecast, const Format& format) {
   const QString chance = chanceText(forecast, format);
   if (!chance.isEmpty()) parts << chance;
   const QString tightest = tightestText(judgement, format);
-  return paragraph({parts.join(QStringLiteral(", ")) + u'.',
+  return paragraph({Words::tr("%1.", "a list").arg(enumerated(parts)),
                     tightest.isEmpty() ? QString() : Words::tr("Tightest: %1.").arg(tightest)});
 }
 
@@ -263,7 +263,7 @@ QString changeNoteText(const report::ChangeNote& note, const Format& format) {
   std::string text = Words::tr("Change note").toStdString() + "\n\n";
   const auto told = [](const Facts& facts) {
     std::string lines;
-    for (const auto& [name, value] : facts) lines += (name + QStringLiteral(": ") + value + u'\n').toStdString();
+    for (const auto& [name, value] : facts) lines += Words::tr("%1: %2").arg(name, value).toStdString() + "\n";
     return lines;
   };
   if (const QString warning = warningOf(note, format); !warning.isEmpty()) text += wrapped(warning);

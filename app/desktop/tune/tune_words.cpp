@@ -200,7 +200,7 @@ QString changesInShort(const oven::Oven& oven, const oven::Recipe& from, const o
   for (const auto& change : changes)
     if (change.zone.empty()) texts << Words::tr("speed %1").arg(number.difference(kSpeed, change.to - change.from));
   if (texts.isEmpty() && from.cooling_C != to.cooling_C) texts << Words::tr("cooling");
-  return texts.isEmpty() ? Words::tr("as it was run") : texts.join(QStringLiteral(", "));
+  return texts.isEmpty() ? Words::tr("as it was run") : enumerated(texts);
 }
 
 QString throughputText(const oven::Recipe& from, const oven::Recipe& to, const Format& format) {
@@ -251,7 +251,7 @@ QString tightestText(const judge::Judgement& judgement, const Format& format) {
   add(all.front());
   const auto against = std::ranges::find_if(all, [&](const Tight& tight) { return tight.upper != all.front().upper; });
   if (against != all.end()) add(*against);
-  return texts.join(QStringLiteral(", "));
+  return enumerated(texts);
 }
 
 QString marginText(const judge::Judgement& judgement, const tune::Forecast& forecast, const Format& format) {
@@ -362,7 +362,7 @@ QString nextRunText(const tune::NextRun& next, const Format& format) {
     return Words::tr("Another run of this recipe is expected to narrow the doubt about %1 from ± %2 to ± %3.")
         .arg(what, doubt, then);
   return Words::tr("A run with %1 is expected to narrow the doubt about %2 from ± %3 to ± %4.")
-      .arg(moves.join(QStringLiteral(", ")), what, doubt, then);
+      .arg(enumerated(moves), what, doubt, then);
 }
 
 }  // namespace ovenwright::desktop

@@ -158,8 +158,9 @@ void MainWindow::showNotice(const Notice& notice) {
 Notice MainWindow::failureNotice(const Document::Failure& failure) {
   Notice notice{tr("%1 was not read.").arg(failure.log->source.name), errorText(failure.error), {}};
   if (!failure.others.isEmpty()) {
-    notice.text = paragraph({notice.text, tr("%n more could not be read: %1.", nullptr, int(failure.others.size()))
-                                              .arg(failure.others.join(QStringLiteral(", ")))});
+    notice.text = paragraph(
+        {notice.text,
+         tr("%n more could not be read: %1.", nullptr, int(failure.others.size())).arg(enumerated(failure.others))});
   }
   const auto again = [this, failure](const QString& label, check::Request setup) {
     return Notice::Cure{label,

@@ -20,6 +20,30 @@ std::vector<files::Listed> listed(files::Kind kind) {
   return profiles ? *profiles : std::vector<files::Listed>{};
 }
 
+/// With what is chosen and stands in none of the folders first: a file that was opened, the demo's own.
+std::vector<files::Listed> listedWith(files::Kind kind, const std::vector<files::Identity>& chosen) {
+  std::vector<files::Listed> all;
+  auto profiles = listed(kind);
+  for (const auto& identity : chosen) {
+    const bool known = std::ranges::find(profiles, identity.file, &files::Listed::file) != profiles.end();
+    if (known || !QFileInfo(QString::fromStdString(identity.file)).isFile()) continue;
+    all.push_back({identity.stem, identity.name, identity.revision, identity.source, identity.file, true, {}});
+  }
+  all.insert(all.end(), std::make_move_iterator(profiles.begin()), std::make_move_iterator(profiles.end()));
+  return all;
+}
+
+std::vector<files::Listed> listedWith(files::Kind kind, const std::vector<window::ProcessWindow>& chosen) {
+  std::vector<files::Identity> identities;
+  for (const auto& window : chosen) identities.push_back(window.identity);
+  return listedWith(kind, identities);
+}
+
+template <class Profile>
+std::vector<files::Listed> listedWith(files::Kind kind, const std::optional<Profile>& chosen) {
+  return listedWith(kind, chosen ? std::vector{chosen->identity} : std::vector<files::Identity>{});
+}
+
 QString titleOf(const files::Listed& profile) {
   const QString title = QString::fromStdString(profile.title);
   return profile.revision ? ProfileMenus::tr("%1, rev %2").arg(title, QString::fromStdString(*profile.revision))
@@ -64,7 +88,7 @@ ProfileMenus::ProfileMenus(Document* document, QWidget* window)
 void ProfileMenus::fillWindows() {
   m_windows->clear();
   const auto& chosen = m_document->setup().windows;
-  const auto profiles = listed(files::Kind::kWindow);
+  const auto profiles = listedWith(files::Kind::kWindow, chosen);
   QMenu* more = new QMenu(tr("Judge &also against"), m_windows);
   for (const auto& profile : profiles) {
     const auto at = std::ranges::find(chosen, profile.file, [](const auto& window) { return window.identity.file; });
@@ -100,7 +124,7 @@ void ProfileMenus::addWindows(QMenu* menu, const std::vector<window::ProcessWind
     else
       trouble(tr("Not judged anew: this window cannot be used."), window.error());
   };
-  for (const auto& profile : listed(files::Kind::kWindow)) {
+  for (const auto& profile : listedWith(files::Kind::kWindow, chosen)) {
     const bool is_chosen = std::ranges::find(chosen, profile.file,
                                              [](const auto& window) { return window.identity.file; }) != chosen.end();
     const QString file = QString::fromStdString(profile.file);
@@ -117,7 +141,7 @@ void ProfileMenus::fillBoards() {
   m_boards->clear();
   const auto& chosen = m_document->setup().board;
   connect(addFile(m_boards, tr("None"), !chosen), &QAction::triggered, this, [this] { chooseBoard({}); });
-  for (const auto& profile : listed(files::Kind::kBoard)) {
+  for (const auto& profile : listedWith(files::Kind::kBoard, chosen)) {
     const QString file = QString::fromStdString(profile.file);
     connect(addFile(m_boards, titleOf(profile), chosen && chosen->identity.file == profile.file), &QAction::triggered,
             this, [this, file] { chooseBoard(file); });
@@ -133,8 +157,8 @@ void ProfileMenus::fillOvens() {
   m_ovens->clear();
   const auto& setup = m_document->setup();
   connect(addFile(m_ovens, tr("None"), !setup.oven), &QAction::triggered, this, [this] { chooseOven({}, {}); });
-  const auto recipes = listed(files::Kind::kRecipe);
-  for (const auto& profile : listed(files::Kind::kOven)) {
+  const auto recipes = listedWith(files::Kind::kRecipe, setup.recipe);
+  for (const auto& profile : listedWith(files::Kind::kOven, setup.oven)) {
     const QString oven = QString::fromStdString(profile.file);
     QMenu* menu = m_ovens->addMenu(titleOf(profile));
     for (const auto& listed_recipe : recipes) {

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "app/desktop/text/language.h"
+
 namespace ovenwright::desktop {
 namespace {
 
@@ -13,6 +15,15 @@ TEST(Paragraph, SentencesHaveABlankBetweenThemButAfterAFullStopOfFullWidth) {
             QStringLiteral("一。二？三。"));
   EXPECT_EQ(paragraph({QStringLiteral("One."), {}, QStringLiteral("Two.")}), QStringLiteral("One. Two."));
   EXPECT_EQ(paragraph({}), QString());
+}
+
+// Source: the sign between things that are listed is U+3001 (Requirements for Chinese Text Layout, W3C, 3.1.2).
+TEST(Paragraph, ThingsAreListedWithTheSignOfTheLanguage) {
+  const QStringList things{QStringLiteral("a"), QStringLiteral("b")};
+  useLanguage(QStringLiteral("zh_TW"));
+  EXPECT_EQ(enumerated(things), QStringLiteral("a、b"));
+  useLanguage(QStringLiteral("en"));
+  EXPECT_EQ(enumerated(things), QStringLiteral("a, b"));
 }
 
 }  // namespace

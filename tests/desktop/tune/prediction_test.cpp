@@ -203,6 +203,17 @@ TEST_F(TuneTest, WithoutAnOvenItSaysWhatIsNeeded) {
   EXPECT_TRUE(shownSentence().contains(QStringLiteral("oven and the recipe"))) << shownSentence().toStdString();
 }
 
+TEST_F(TuneTest, TheTableThatIsCopiedIsThePrediction) {
+  openTune();
+  session()->setField({Kind::kTop, 9}, session()->bench()->measured.top_C[9] + 4, -1);
+  wait();
+  const QStringList rows = page()->copyText().split(u'\n', Qt::SkipEmptyParts);
+  const auto& lanes = page()->lanes()->table().lanes;
+  ASSERT_EQ(rows.size(), qsizetype(lanes.size()) + 1);
+  for (std::size_t i = 0; i < lanes.size(); ++i) EXPECT_EQ(rows[qsizetype(i) + 1], lanes[i].rowText);
+  EXPECT_EQ(rows[0].count(u'\t'), rows[1].count(u'\t'));
+}
+
 TEST_F(TuneTest, PredictionsAreKeptShownAndDropped) {
   openTune();
   session()->setField({Kind::kTop, 9}, 260, -1);

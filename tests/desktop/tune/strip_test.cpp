@@ -87,6 +87,24 @@ TEST_F(TuneTest, StepsKeysAndUndo) {
   wait();
 }
 
+TEST_F(TuneTest, DelBringsBothSidesOfATiedZoneBack) {
+  openTune();
+  const auto measured = session()->bench()->measured;
+  strip()->setFocus();
+  strip()->setCurrent({Kind::kTop, 1});
+  QTest::keyClick(strip(), Qt::Key_Up);
+  QTest::keyClick(strip(), Qt::Key_L);
+  QTest::keyClick(strip(), Qt::Key_Up);  // apart by 1 °C
+  QTest::keyClick(strip(), Qt::Key_L);
+  QTest::keyClick(strip(), Qt::Key_Delete);
+  EXPECT_EQ(edited().top_C[1], measured.top_C[1]);
+  EXPECT_EQ(edited().bottom_C[1], measured.bottom_C[1]);
+  m_document->undoStack()->undo();
+  EXPECT_EQ(edited().top_C[1], measured.top_C[1] + 2);
+  EXPECT_EQ(edited().bottom_C[1], measured.bottom_C[1] + 1);
+  wait();
+}
+
 TEST_F(TuneTest, DraggingUpRaisesASetpointInOneStepBack) {
   openTune();
   const RecipeField field{Kind::kTop, 8};
@@ -218,6 +236,11 @@ TEST_F(TuneTest, TheStripIsHeardAsATable) {
   EXPECT_EQ(heard->tableInterface()->columnCount(), 13);  // ten heating zones, two cooling, the speed
   const QString cell = heard->tableInterface()->cellAt(0, 8)->text(QAccessible::Name);
   EXPECT_TRUE(cell.contains(QStringLiteral("Zone 9")) && cell.contains(QStringLiteral("252"))) << cell.toStdString();
+  // The design's words; L parts the sides.
+  EXPECT_EQ(heard->text(QAccessible::Description), QStringLiteral("Top and bottom together, checked"));
+  strip()->setFocus();
+  QTest::keyClick(strip(), Qt::Key_L);
+  EXPECT_EQ(heard->text(QAccessible::Description), QStringLiteral("Top and bottom together, not checked"));
 }
 
 }  // namespace

@@ -54,7 +54,7 @@ TEST_F(SheetPdf, SaysEverythingThatASheetMustSay) {
         std::string("Guarded, w = U (ILAC-G8:09/2019)"),
         std::string("K class 1 (IEC 60584-1), instrument ± 1.0 °C, U = 2u"), std::string("LF main board, revision 7"),
         std::string("T-0417"), std::string("M. Kade"), grouped, std::string("found from the curves"),
-        std::string("Checked by, date"), std::string("Released by, date"), std::string("Page 1 of 2"),
+        std::string("Checked by, date"), std::string("Released by, date"), std::string("Page 1 of 1"),
         std::string("Read as: UTF-8"), std::string("Made 12 March 2026, 10:42 UTC")}) {
     EXPECT_THAT(text, HasSubstr(part));
   }

@@ -1990,6 +1990,13 @@
     </message>
 </context>
 <context>
+    <name>TypedNumber</name>
+    <message>
+        <source>“%1” is no number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+</context>
+<context>
     <name>WindowEditor</name>
     <message>
         <source>“%1” is no limit: expected a number, or Tc, Tc-5</source>
@@ -4814,10 +4821,6 @@
 <context>
     <name>ovenwright::desktop::OvenModel</name>
     <message>
-        <source>“%1” is no number</source>
-        <translation>„%1“ ist keine Zahl</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>Name</translation>
     </message>
@@ -5031,6 +5034,10 @@
     <message>
         <source>Rev&amp;ision</source>
         <translation>Rev&amp;ision</translation>
+    </message>
+    <message>
+        <source>The curves begin at %1 %2.</source>
+        <translation>Die Kurven beginnen bei %1 %2.</translation>
     </message>
 </context>
 <context>
@@ -6593,6 +6600,18 @@
         <source>Add a requirement</source>
         <translation>Anforderung hinzufügen</translation>
     </message>
+    <message>
+        <source>Liquidus</source>
+        <translation>Liquidus</translation>
+    </message>
+    <message>
+        <source>Solidus</source>
+        <translation>Solidus</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messgerät</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::WindowPage</name>
@@ -6681,20 +6700,8 @@
         <translation>Legierung</translation>
     </message>
     <message>
-        <source>Liquidus</source>
-        <translation>Liquidus</translation>
-    </message>
-    <message>
-        <source>Solidus</source>
-        <translation>Solidus</translation>
-    </message>
-    <message>
         <source>Thermocouple</source>
         <translation>Thermoelement</translation>
-    </message>
-    <message>
-        <source>Instrument</source>
-        <translation>Messgerät</translation>
     </message>
     <message>
         <source>Decision rule</source>

@@ -1990,6 +1990,13 @@
     </message>
 </context>
 <context>
+    <name>TypedNumber</name>
+    <message>
+        <source>“%1” is no number</source>
+        <translation>«%1» no es un número</translation>
+    </message>
+</context>
+<context>
     <name>WindowEditor</name>
     <message>
         <source>“%1” is no limit: expected a number, or Tc, Tc-5</source>
@@ -4814,10 +4821,6 @@
 <context>
     <name>ovenwright::desktop::OvenModel</name>
     <message>
-        <source>“%1” is no number</source>
-        <translation>«%1» no es un número</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>Nombre</translation>
     </message>
@@ -5031,6 +5034,10 @@
     <message>
         <source>Rev&amp;ision</source>
         <translation>Rev&amp;isión</translation>
+    </message>
+    <message>
+        <source>The curves begin at %1 %2.</source>
+        <translation>Las curvas empiezan a %1 %2.</translation>
     </message>
 </context>
 <context>
@@ -6593,6 +6600,18 @@
         <source>Add a requirement</source>
         <translation>Añadir un requisito</translation>
     </message>
+    <message>
+        <source>Liquidus</source>
+        <translation>Liquidus</translation>
+    </message>
+    <message>
+        <source>Solidus</source>
+        <translation>Solidus</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrumento</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::WindowPage</name>
@@ -6681,20 +6700,8 @@
         <translation>Aleación</translation>
     </message>
     <message>
-        <source>Liquidus</source>
-        <translation>Liquidus</translation>
-    </message>
-    <message>
-        <source>Solidus</source>
-        <translation>Solidus</translation>
-    </message>
-    <message>
         <source>Thermocouple</source>
         <translation>Termopar</translation>
-    </message>
-    <message>
-        <source>Instrument</source>
-        <translation>Instrumento</translation>
     </message>
     <message>
         <source>Decision rule</source>

@@ -1957,6 +1957,13 @@
     </message>
 </context>
 <context>
+    <name>TypedNumber</name>
+    <message>
+        <source>“%1” is no number</source>
+        <translation>“%1”不是数字</translation>
+    </message>
+</context>
+<context>
     <name>WindowEditor</name>
     <message>
         <source>“%1” is no limit: expected a number, or Tc, Tc-5</source>
@@ -4746,10 +4753,6 @@
 <context>
     <name>ovenwright::desktop::OvenModel</name>
     <message>
-        <source>“%1” is no number</source>
-        <translation>“%1”不是数字</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>名称</translation>
     </message>
@@ -4963,6 +4966,10 @@
     <message>
         <source>Rev&amp;ision</source>
         <translation>版本(&amp;I)</translation>
+    </message>
+    <message>
+        <source>The curves begin at %1 %2.</source>
+        <translation>曲线从 %1 %2 开始。</translation>
     </message>
 </context>
 <context>
@@ -6514,6 +6521,18 @@
         <source>Add a requirement</source>
         <translation>新增一项要求</translation>
     </message>
+    <message>
+        <source>Liquidus</source>
+        <translation>液相线</translation>
+    </message>
+    <message>
+        <source>Solidus</source>
+        <translation>固相线</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>仪器</translation>
+    </message>
 </context>
 <context>
     <name>ovenwright::desktop::WindowPage</name>
@@ -6602,20 +6621,8 @@
         <translation>合金</translation>
     </message>
     <message>
-        <source>Liquidus</source>
-        <translation>液相线</translation>
-    </message>
-    <message>
-        <source>Solidus</source>
-        <translation>固相线</translation>
-    </message>
-    <message>
         <source>Thermocouple</source>
         <translation>热电偶</translation>
-    </message>
-    <message>
-        <source>Instrument</source>
-        <translation>仪器</translation>
     </message>
     <message>
         <source>Decision rule</source>

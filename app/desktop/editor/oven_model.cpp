@@ -6,7 +6,6 @@
 #include <optional>
 #include <utility>
 
-#include "app/desktop/editor/typed_number.h"
 #include "app/desktop/text/said.h"
 #include "core/oven/oven_file.h"
 
@@ -28,8 +27,6 @@ TypedNumber longNumberOf(const QString& text) {
 TypedNumber numberIn(OvenField field, const QString& text) {
   return isLong(field) ? longNumberOf(text) : numberOf(text);
 }
-
-QString noNumber(const QString& text) { return OvenModel::tr("“%1” is no number").arg(text); }
 
 QString noLongNumber(const QString& text) {
   return mayPartThousands(text) ? OvenModel::tr(
@@ -93,11 +90,13 @@ QString OvenModel::title(OvenField field) {
 }
 
 void OvenModel::setOven(const oven::Oven& oven) {
-  beginResetModel();
-  m_draft = oven;
   m_handedOn = oven::oven_text(oven);
-  m_typed.clear();
-  m_unread.clear();
+  restore({oven});
+}
+
+void OvenModel::restore(const State& state) {
+  beginResetModel();
+  m_state = state;
   endResetModel();
   check();
 }
@@ -111,14 +110,14 @@ void OvenModel::check() {
   m_problem.clear();
   // A text that is no number stands before an end that waits: the other end may be that text.
   const auto unsound = std::ranges::find_if(
-      m_typed, [](const auto& typed) { return !rangeOf(typed.first) || !numberIn(typed.first, typed.second).isSound; });
-  if (unsound != m_typed.end()) {
-    const auto& [field, text] = *unsound;
-    m_problem = tr("%1: %2").arg(title(field), isLong(field) ? noLongNumber(text) : noNumber(text));
-  } else if (!m_typed.empty()) {
-    m_problem = tr("%1: its other end is missing").arg(title(m_typed.begin()->first));
+      m_state.typed, [](const auto& typed) { return !rangeOf(typed.first) || !typed.second.number.isSound; });
+  if (unsound != m_state.typed.end()) {
+    const auto& [field, typed] = *unsound;
+    m_problem = tr("%1: %2").arg(title(field), isLong(field) ? noLongNumber(typed.text) : noNumber(typed.text));
+  } else if (!m_state.typed.empty()) {
+    m_problem = tr("%1: its other end is missing").arg(title(m_state.typed.begin()->first));
   } else {
-    m_problem = m_unread.empty() ? ovenProblem(m_draft) : noLongNumber(m_unread.begin()->second);
+    m_problem = m_state.unread.empty() ? ovenProblem(draft()) : noLongNumber(m_state.unread.begin()->second);
   }
   emit problemChanged();
 }
@@ -126,29 +125,32 @@ void OvenModel::check() {
 void OvenModel::handOn(const QString& what, int mergeKey) {
   check();
   if (!m_problem.isEmpty()) return;
-  const std::string text = oven::oven_text(m_draft);
+  const std::string text = oven::oven_text(draft());
   if (text != std::exchange(m_handedOn, text)) emit edited(what, mergeKey);
 }
 
+std::optional<double> OvenModel::endOf(OvenField field) const {
+  const Ends* ends = rangeOf(field);
+  const Range& range = draft().limits.*ends->limit;
+  return range ? std::optional((*range)[field == ends->most ? 1 : 0]) : std::nullopt;
+}
+
 QString OvenModel::text(OvenField field) const {
-  if (const auto typed = m_typed.find(field); typed != m_typed.end()) return typed->second;
-  if (const Ends* ends = rangeOf(field)) {
-    const Range& range = m_draft.limits.*ends->limit;
-    return range ? textOf((*range)[field == ends->most ? 1 : 0]) : QString();
-  }
+  if (const auto typed = m_state.typed.find(field); typed != m_state.typed.end()) return typed->second.text;
+  if (rangeOf(field)) return textOf(endOf(field));
   switch (field) {
     case OvenField::kName:
-      return QString::fromStdString(m_draft.identity.name);
+      return QString::fromStdString(draft().identity.name);
     case OvenField::kAmbient:
-      return textOf(m_draft.ambient_C);
+      return textOf(draft().ambient_C);
     case OvenField::kEntrance:
-      return textOf(m_draft.entrance_mm);
+      return textOf(draft().entrance_mm);
     case OvenField::kExit:
-      return textOf(m_draft.exit_mm);
+      return textOf(draft().exit_mm);
     case OvenField::kStep:
-      return textOf(m_draft.limits.step_between_zones_C);
+      return textOf(draft().limits.step_between_zones_C);
     case OvenField::kSides:
-      return textOf(m_draft.limits.top_bottom_difference_C);
+      return textOf(draft().limits.top_bottom_difference_C);
     default:
       return {};
   }
@@ -166,37 +168,38 @@ bool OvenModel::says(OvenField field, const QString& typed) const {
 void OvenModel::type(OvenField field, const QString& typed) {
   if (text(field) == typed) return;
   const TypedNumber number = numberIn(field, typed);
-  m_typed.erase(field);
+  auto& waiting = m_state.typed;
+  oven::Oven& oven = m_state.draft;
+  waiting.erase(field);
   if (const Ends* ends = rangeOf(field)) {
     // Both ends make a limit, none makes it absent; one of them waits for the other.
     const OvenField other = field == ends->least ? ends->most : ends->least;
-    QString other_text = text(other);
-    if (!m_typed.contains(other) && mayPartThousands(other_text)) other_text += u'0';  // the file's, and no thousands
-    const TypedNumber other_number = numberIn(other, other_text);
-    Range& range = m_draft.limits.*ends->limit;
-    m_typed.erase(other);
-    if (number.isSound && other_number.isSound && number.value.has_value() == other_number.value.has_value()) {
-      range.reset();
+    // An end that nobody typed is a number already, whatever its text could mean.
+    const auto typed_before = waiting.find(other);
+    const Typed end = typed_before != waiting.end() ? typed_before->second : Typed{text(other), {endOf(other)}};
+    Range& range = oven.limits.*ends->limit;
+    waiting.erase(other);
+    range.reset();
+    if (number.isSound && end.number.isSound && number.value.has_value() == end.number.value.has_value()) {
       if (number.value)
-        range = field == ends->least ? std::array{*number.value, *other_number.value}
-                                     : std::array{*other_number.value, *number.value};
+        range = field == ends->least ? std::array{*number.value, *end.number.value}
+                                     : std::array{*end.number.value, *number.value};
     } else {
-      m_typed[field] = typed;
-      m_typed[other] = other_text;
-      std::erase_if(m_typed, [&](const auto& one) { return rangeOf(one.first) == ends && one.second.isEmpty(); });
-      range.reset();
+      waiting[field] = {typed, number};
+      waiting[other] = end;
+      std::erase_if(waiting, [&](const auto& one) { return rangeOf(one.first) == ends && one.second.text.isEmpty(); });
     }
   } else if (field == OvenField::kName) {
-    m_draft.identity.name = typed.toStdString();
+    oven.identity.name = typed.toStdString();
   } else if (!number.isSound || (!number.value && field == OvenField::kAmbient)) {
-    m_typed[field] = typed;
+    waiting[field] = {typed, number};
   } else {
     const double value = number.value.value_or(0);
-    if (field == OvenField::kAmbient) m_draft.ambient_C = value;
-    if (field == OvenField::kEntrance) m_draft.entrance_mm = value;
-    if (field == OvenField::kExit) m_draft.exit_mm = value;
-    if (field == OvenField::kStep) m_draft.limits.step_between_zones_C = number.value;
-    if (field == OvenField::kSides) m_draft.limits.top_bottom_difference_C = number.value;
+    if (field == OvenField::kAmbient) oven.ambient_C = value;
+    if (field == OvenField::kEntrance) oven.entrance_mm = value;
+    if (field == OvenField::kExit) oven.exit_mm = value;
+    if (field == OvenField::kStep) oven.limits.step_between_zones_C = number.value;
+    if (field == OvenField::kSides) oven.limits.top_bottom_difference_C = number.value;
   }
   if (rowCount() > 0) emit dataChanged(index(0, kBegins), index(rowCount() - 1, kBegins));
   handOn(title(field), kFirstMergeKey + int(field));
@@ -204,15 +207,13 @@ void OvenModel::type(OvenField field, const QString& typed) {
 
 QString OvenModel::problemWith(const QModelIndex& cell, const QString& text) const {
   OvenModel copy;
-  copy.m_draft = m_draft;
-  copy.m_typed = m_typed;
-  copy.m_unread = m_unread;
+  copy.m_state = m_state;
   copy.setData(copy.index(cell.row(), cell.column()), text, Qt::EditRole);
   copy.check();
   return copy.problem();
 }
 
-int OvenModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : int(m_draft.zones.size()); }
+int OvenModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : int(draft().zones.size()); }
 int OvenModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : int(kColumns); }
 
 QString OvenModel::cellText(const oven::Zone& zone, int row, int column) const {
@@ -222,7 +223,7 @@ QString OvenModel::cellText(const oven::Zone& zone, int row, int column) const {
     case kKind:
       return zone.kind == oven::ZoneKind::kHeat ? tr("heats") : tr("cools");
     case kBegins:
-      return textOf(m_draft.zone_start_mm(std::size_t(row)));
+      return textOf(draft().zone_start_mm(std::size_t(row)));
     case kLength:
       return textOf(zone.length_mm);
     case kGap:
@@ -252,9 +253,9 @@ QVariant OvenModel::headerData(int section, Qt::Orientation orientation, int rol
 
 QVariant OvenModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
-  const auto& zone = m_draft.zones[std::size_t(index.row())];
-  const auto unread = m_unread.find({index.row(), index.column()});
-  const QString text = unread == m_unread.end() ? cellText(zone, index.row(), index.column()) : unread->second;
+  const auto& zone = draft().zones[std::size_t(index.row())];
+  const auto unread = m_state.unread.find({index.row(), index.column()});
+  const QString text = unread == m_state.unread.end() ? cellText(zone, index.row(), index.column()) : unread->second;
   switch (role) {
     case Qt::DisplayRole:
     case Qt::EditRole:
@@ -262,7 +263,7 @@ QVariant OvenModel::data(const QModelIndex& index, int role) const {
     case Qt::TextAlignmentRole:
       return int((index.column() >= kBegins ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     case Qt::ToolTipRole:
-      if (unread != m_unread.end()) return noLongNumber(unread->second);
+      if (unread != m_state.unread.end()) return noLongNumber(unread->second);
       if (index.column() == kBegins) return tr("From the oven’s mouth, out of the lengths and gaps before it");
       return index.column() == kTimes ? tr("From the oven entry, at the speed of the recipe") : QString();
     case Qt::AccessibleTextRole:
@@ -274,11 +275,11 @@ QVariant OvenModel::data(const QModelIndex& index, int role) const {
 
 bool OvenModel::setData(const QModelIndex& index, const QVariant& value, int role) {
   if (!index.isValid() || role != Qt::EditRole || !flags(index).testFlag(Qt::ItemIsEditable)) return false;
-  auto& zone = m_draft.zones[std::size_t(index.row())];
+  auto& zone = m_state.draft.zones[std::size_t(index.row())];
   const QString typed = value.toString();
   const std::pair cell{index.row(), index.column()};
-  if (typed == cellText(zone, index.row(), index.column()) && m_unread.erase(cell) == 0) return false;
-  m_unread.erase(cell);
+  if (typed == cellText(zone, index.row(), index.column()) && m_state.unread.erase(cell) == 0) return false;
+  m_state.unread.erase(cell);
   const QString name = QString::fromStdString(zone.name);  // as it was
   if (index.column() == kZone) {
     zone.name = typed.trimmed().toStdString();
@@ -286,7 +287,7 @@ bool OvenModel::setData(const QModelIndex& index, const QVariant& value, int rol
              number.isSound && (number.value || index.column() == kGap)) {
     (index.column() == kLength ? zone.length_mm : zone.gap_after_mm) = number.value.value_or(0);
   } else {
-    m_unread[cell] = typed;
+    m_state.unread[cell] = typed;
   }
   emit dataChanged(this->index(index.row(), 0), this->index(rowCount() - 1, kColumns - 1));
   const QString what = index.column() == kZone     ? tr("Zone %1: name %2")

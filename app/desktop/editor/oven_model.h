@@ -3,6 +3,7 @@
 #include <map>
 #include <utility>
 
+#include "app/desktop/editor/typed_number.h"
 #include "core/oven/oven.h"
 
 namespace ovenwright::desktop {
@@ -31,9 +32,23 @@ class OvenModel : public QAbstractTableModel {
 
   using QAbstractTableModel::QAbstractTableModel;
 
+  /// A number as it stands in its field, and what it means.
+  struct Typed {
+    QString text;
+    TypedNumber number;
+  };
+  /// An oven as it is typed, with the texts that are no value or wait for their other end.
+  struct State {
+    oven::Oven draft;
+    std::map<OvenField, Typed> typed = {};
+    std::map<std::pair<int, int>, QString> unread = {};  ///< cells by row and column
+  };
+
   void setOven(const oven::Oven& oven);
+  const State& state() const { return m_state; }
+  void restore(const State& state);  ///< what was typed from the oven that was set
   void setTimes(QStringList times);  ///< when the board is in each zone, as it is shown
-  const oven::Oven& draft() const { return m_draft; }
+  const oven::Oven& draft() const { return m_state.draft; }
   /// What keeps the draft from being used; empty where every rule is met.
   QString problem() const { return m_problem; }
   /// The problem there would be with this text in a cell: for every keystroke.
@@ -58,13 +73,12 @@ class OvenModel : public QAbstractTableModel {
 
  private:
   QString cellText(const oven::Zone& zone, int row, int column) const;
+  std::optional<double> endOf(OvenField field) const;  ///< of a limit that has two, in the draft
   void check();
   void handOn(const QString& what, int mergeKey);  ///< where it is sound
 
-  oven::Oven m_draft;
-  std::string m_handedOn;                           // the draft that was sound last
-  std::map<OvenField, QString> m_typed;             // texts of fields that are not in the draft yet
-  std::map<std::pair<int, int>, QString> m_unread;  // cells whose text is no value
+  State m_state;
+  std::string m_handedOn;  // the draft that was sound last
   std::vector<QString> m_times;
   QString m_problem;
 };

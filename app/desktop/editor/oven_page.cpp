@@ -169,6 +169,13 @@ void OvenPage::take(const oven::Oven& oven) {
   m_model->setOven(oven);
 }
 
+void OvenPage::goOnFrom(const OvenPage& before) {
+  m_of = before.m_of;
+  m_base = before.m_base;
+  if (const auto& oven = m_document->setup().oven) m_model->setOven(*oven);
+  m_model->restore(before.m_model->state());
+}
+
 void OvenPage::refresh() {
   const auto& oven = m_document->setup().oven;
   if (!oven) {
@@ -211,9 +218,11 @@ void OvenPage::showCurves() {
     for (const auto& channel : view->run().channels)
       if (channel.trace) first_C.push_back(channel.trace->temperature_C().front());
     const auto quantity = Format::Quantity::kTemperature;
-    if (const auto [low, high] = std::ranges::minmax_element(first_C); low != first_C.end())
-      said << tr("The curves begin at %1 to %2 %3.")
-                  .arg(m_format.temperature(*low), m_format.temperature(*high), m_format.unit(quantity));
+    if (const auto [low, high] = std::ranges::minmax_element(first_C); low != first_C.end()) {
+      const QString from = m_format.temperature(*low), to = m_format.temperature(*high);
+      said << (from == to ? tr("The curves begin at %1 %2.").arg(from, m_format.unit(quantity))
+                          : tr("The curves begin at %1 to %2 %3.").arg(from, to, m_format.unit(quantity)));
+    }
     if (!view->entry()) {
       said << tr("They do not show when the board entered.");
     } else if (view->entry()->found_from == oven::Entry::Source::kLog) {

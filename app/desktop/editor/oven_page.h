@@ -28,7 +28,8 @@ class OvenPage : public QWidget {
   void setFormat(const Format& format);
   QList<QWidget*> parts() const;
   OvenModel* model() { return m_model; }
-  void saveTo(const QString& path);  ///< a file that is there stays as it is
+  void saveTo(const QString& path);       ///< a file that is there stays as it is
+  void goOnFrom(const OvenPage& before);  ///< with what is half typed, in another language
 
  signals:
   void done();

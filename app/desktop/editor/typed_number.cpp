@@ -1,5 +1,6 @@
 #include "app/desktop/editor/typed_number.h"
 
+#include <QCoreApplication>
 #include <QRegularExpression>
 #include <cmath>
 
@@ -16,6 +17,10 @@ TypedNumber numberOf(QString text) {
 bool mayPartThousands(const QString& text) {
   static const QRegularExpression parted(QStringLiteral("^[-+\u2212]?[1-9][0-9]{0,2}[.,][0-9]{3}$"));
   return parted.match(text.trimmed()).hasMatch();
+}
+
+QString noNumber(const QString& text) {
+  return QCoreApplication::translate("TypedNumber", "“%1” is no number").arg(text);
 }
 
 QString textOf(const std::optional<double>& number) { return number ? QString::number(*number, 'g', 10) : QString(); }

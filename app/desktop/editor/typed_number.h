@@ -15,6 +15,9 @@ TypedNumber numberOf(QString text);
 /// four to six digits.
 bool mayPartThousands(const QString& text);
 
+/// "“x” is no number", in the language of the screen.
+QString noNumber(const QString& text);
+
 /// A number as it is typed; empty where there is none.
 QString textOf(const std::optional<double>& number);
 

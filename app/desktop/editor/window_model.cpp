@@ -1,5 +1,6 @@
 #include "app/desktop/editor/window_model.h"
 
+#include "app/desktop/editor/typed_number.h"
 #include "app/desktop/text/language.h"
 #include "app/desktop/text/said.h"
 #include "app/desktop/widgets/wording.h"
@@ -25,6 +26,10 @@ QString windowProblem(const window::ProcessWindow& window) {
 }
 
 QString windowProblem(const WindowModel::State& state) {
+  if (!state.unread_numbers.empty()) {
+    const auto& [number, text] = *state.unread_numbers.begin();
+    return WindowModel::tr("%1: %2").arg(WindowModel::title(number), noNumber(text));
+  }
   if (state.unread.empty()) return windowProblem(state.draft);
   const auto& [cell, text] = *state.unread.begin();
   window::Requirement copy = state.draft.requirements[std::size_t(cell.first)];
@@ -58,6 +63,50 @@ void WindowModel::change(const QString& what, const std::function<void(window::P
   if (window::window_text(m_state.draft) == window::window_text(m_before.draft)) return;
   check();
   emit edited(what, mergeKey);
+}
+
+QString WindowModel::title(WindowNumber number) {
+  switch (number) {
+    case WindowNumber::kLiquidus:
+      return tr("Liquidus");
+    case WindowNumber::kSolidus:
+      return tr("Solidus");
+    case WindowNumber::kInstrument:
+      return tr("Instrument");
+  }
+  return {};
+}
+
+void WindowModel::type(WindowNumber number, const QString& text, int mergeKey) {
+  if (text == this->text(number)) return;
+  m_before = m_state;
+  const TypedNumber typed = numberOf(text);
+  auto& draft = m_state.draft;
+  if (!typed.isSound || (!typed.value && number == WindowNumber::kInstrument)) {
+    m_state.unread_numbers[number] = text;
+  } else {
+    m_state.unread_numbers.erase(number);
+    if (number == WindowNumber::kLiquidus) draft.liquidus_C = typed.value;
+    if (number == WindowNumber::kSolidus) draft.solidus_C = typed.value;
+    if (number == WindowNumber::kInstrument) {
+      draft.uncertainty.instrument_C = *typed.value;
+      draft.uncertainty.defaulted = false;
+    }
+  }
+  const bool same = m_state.unread_numbers == m_before.unread_numbers &&
+                    window::window_text(draft) == window::window_text(m_before.draft);
+  if (same) return;
+  check();
+  emit edited(title(number), mergeKey);
+}
+
+QString WindowModel::text(WindowNumber number) const {
+  if (const auto typed = m_state.unread_numbers.find(number); typed != m_state.unread_numbers.end())
+    return typed->second;
+  const auto& draft = m_state.draft;
+  return textOf(number == WindowNumber::kLiquidus  ? draft.liquidus_C
+                : number == WindowNumber::kSolidus ? draft.solidus_C
+                                                   : draft.uncertainty.instrument_C);
 }
 
 void WindowModel::addRequirement() {

@@ -7,6 +7,9 @@
 
 namespace ovenwright::desktop {
 
+/// The numbers of a window beside its requirements.
+enum class WindowNumber { kLiquidus, kSolidus, kInstrument };
+
 /// A window while it is edited: one row for each requirement. What is typed is kept even where it breaks a rule, and
 /// what is wrong with it is said; the document takes a sound window alone.
 class WindowModel : public QAbstractTableModel {
@@ -17,10 +20,11 @@ class WindowModel : public QAbstractTableModel {
   /// A window as it is typed, with the texts that are no value.
   struct State {
     window::ProcessWindow draft;
-    std::map<std::pair<int, int>, QString> unread;  ///< by row and column
+    std::map<std::pair<int, int>, QString> unread = {};  ///< by row and column
+    std::map<WindowNumber, QString> unread_numbers = {};
   };
 
-  void setWindow(const window::ProcessWindow& window) { restore({window, {}}); }
+  void setWindow(const window::ProcessWindow& window) { restore({window}); }
   const window::ProcessWindow& draft() const { return m_state.draft; }
   const State& state() const { return m_state; }
   /// As it was before the change that edited() told last.
@@ -32,6 +36,11 @@ class WindowModel : public QAbstractTableModel {
   QString problemWith(const QModelIndex& cell, const QString& text) const;
   /// Any other change of the draft, told by signal as those of cells are.
   void change(const QString& what, const std::function<void(window::ProcessWindow&)>& change, int mergeKey = -1);
+  /// What is typed for a number of the window; a text that is none stays, and is told.
+  void type(WindowNumber number, const QString& text, int mergeKey);
+  /// As it was typed, else as the draft has it.
+  QString text(WindowNumber number) const;
+  static QString title(WindowNumber number);
   void addRequirement();
   void removeRequirement(int row);
 

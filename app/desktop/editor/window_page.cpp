@@ -6,7 +6,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPointer>
 #include <QPushButton>
 #include <QUndoStack>
 #include <QVBoxLayout>
@@ -30,10 +29,10 @@ constexpr double kLeastTable_px = 130;  // its head and four rows
 /// A change from or to a window that breaks a rule: the document has none of these, so the page keeps them.
 class DraftStep : public QUndoCommand {
  public:
-  DraftStep(WindowPage* page, const Document::LogPointer& log, std::size_t window, WindowModel::State before,
-            WindowModel::State after, const QString& what, int merge_key)
+  DraftStep(std::shared_ptr<QPointer<WindowPage>> page, const Document::LogPointer& log, std::size_t window,
+            WindowModel::State before, WindowModel::State after, const QString& what, int merge_key)
       : QUndoCommand(what),
-        m_page(page),
+        m_page(std::move(page)),
         m_log(log),
         m_isOfLog(log != nullptr),
         m_window(window),
@@ -57,13 +56,13 @@ class DraftStep : public QUndoCommand {
  private:
   void restore(const WindowModel::State& state) {
     const auto log = m_log.lock();
-    if (!m_page || m_isOfLog != bool(log) || !m_page->restore(log, m_window, state)) setObsolete(true);
+    if (!*m_page || m_isOfLog != bool(log) || !(*m_page)->restore(log, m_window, state)) setObsolete(true);
   }
 
-  static constexpr int kFirstId = 1000;  // beside the ids of the document's commands
-  QPointer<WindowPage> m_page;           // gone with the window of another language
-  std::weak_ptr<OpenLog> m_log;          // whose window it is
-  bool m_isOfLog;                        // false: of the setup with no log open
+  static constexpr int kFirstId = 1000;          // beside the ids of the document's commands
+  std::shared_ptr<QPointer<WindowPage>> m_page;  // in the language of the day
+  std::weak_ptr<OpenLog> m_log;                  // whose window it is
+  bool m_isOfLog;                                // false: of the setup with no log open
   std::size_t m_window;
   WindowModel::State m_before, m_after;
   int m_mergeKey;
@@ -76,6 +75,7 @@ WindowPage::WindowPage(Document* document, QWidget* parent)
     : QWidget(parent),
       m_document(document),
       m_model(new WindowModel(this)),
+      m_self(std::make_shared<QPointer<WindowPage>>(this)),
       m_which(new QComboBox),
       m_rule(new QComboBox),
       m_classification(new QComboBox),
@@ -190,17 +190,16 @@ QWidget* WindowPage::head() {
   line(m_alloy, tr("Alloy"), kAlloy, [](auto& window, const QString& text) {
     window.alloy = text.isEmpty() ? std::nullopt : std::optional(text.toStdString());
   });
-  line(m_liquidus, tr("Liquidus"), kLiquidus,
-       [](auto& window, const QString& text) { window.liquidus_C = numberOf(text).value; });
-  line(m_solidus, tr("Solidus"), kSolidus,
-       [](auto& window, const QString& text) { window.solidus_C = numberOf(text).value; });
+  const auto number = [this](QLineEdit* field, WindowNumber of, int key) {
+    connect(field, &QLineEdit::textEdited, this,
+            [this, of, key](const QString& text) { m_model->type(of, text, key); });
+  };
+  number(m_liquidus, WindowNumber::kLiquidus, kLiquidus);
+  number(m_solidus, WindowNumber::kSolidus, kSolidus);
+  number(m_instrument, WindowNumber::kInstrument, kInstrument);
   line(m_thermocouple, tr("Thermocouple"), kThermocouple, [](auto& window, const QString& text) {
     window.uncertainty.thermocouple = text.toStdString();
     window.uncertainty.tolerance_C.reset();
-    window.uncertainty.defaulted = false;
-  });
-  line(m_instrument, tr("Instrument"), kInstrument, [](auto& window, const QString& text) {
-    if (const auto number = numberOf(text).value) window.uncertainty.instrument_C = *number;
     window.uncertainty.defaulted = false;
   });
   connect(m_rule, &QComboBox::activated, this, [this](int index) {
@@ -256,6 +255,15 @@ bool WindowPage::restore(const Document::LogPointer& log, std::size_t window, co
   return true;
 }
 
+void WindowPage::goOnFrom(const WindowPage& before) {
+  m_self = before.m_self;
+  *m_self = this;
+  m_of = before.m_of;
+  m_index = before.m_index;
+  m_base = before.m_base;
+  m_model->restore(before.m_model->state());
+}
+
 void WindowPage::refresh() {
   const auto& windows = m_document->setup().windows;
   if (windows.empty()) {
@@ -276,18 +284,19 @@ void WindowPage::refresh() {
   const auto put = [](QLineEdit* field, const QString& text) {
     if (!field->hasFocus() || field->text() != text) field->setText(text);
   };
-  const auto putNumber = [put](QLineEdit* field, const std::optional<double>& number) {
-    if (!field->hasFocus() || numberOf(field->text()).value != number) put(field, textOf(number));
+  const auto putNumber = [this, put](QLineEdit* field, WindowNumber number) {
+    const QString text = m_model->text(number);
+    const TypedNumber has = numberOf(field->text()), wants = numberOf(text);
+    const bool same = has.isSound && wants.isSound && has.value == wants.value;
+    if (!field->hasFocus() || !same) put(field, text);
   };
   put(m_name, QString::fromStdString(draft.identity.name));
   put(m_alloy, QString::fromStdString(draft.alloy.value_or("")));
-  putNumber(m_liquidus, draft.liquidus_C);
-  putNumber(m_solidus, draft.solidus_C);
+  putNumber(m_liquidus, WindowNumber::kLiquidus);
+  putNumber(m_solidus, WindowNumber::kSolidus);
+  putNumber(m_instrument, WindowNumber::kInstrument);
   put(m_thermocouple, draft.uncertainty.tolerance_C ? tr("±%1 °C").arg(textOf(draft.uncertainty.tolerance_C))
                                                     : QString::fromStdString(draft.uncertainty.thermocouple));
-  // A text that is no number, yet or any more, leaves the draft's.
-  if (!m_instrument->hasFocus() || numberOf(m_instrument->text()).value)
-    putNumber(m_instrument, draft.uncertainty.instrument_C);
   m_rule->setCurrentIndex(draft.decision_rule == window::DecisionRule::kGuarded ? 1 : 0);
   m_classification->setCurrentIndex(!draft.classification                                        ? 0
                                     : *draft.classification == window::Classification::kLeadFree ? 1
@@ -313,7 +322,7 @@ void WindowPage::handOn(const QString& what, int mergeKey) {
   const bool both = sound && !was_sound;  // one step, back to what was typed before
   if (both) steps->beginMacro(what);
   if (!sound || !was_sound)
-    steps->push(new DraftStep(this, m_document->currentPointer(), m_index, m_model->before(), m_model->state(), what,
+    steps->push(new DraftStep(m_self, m_document->currentPointer(), m_index, m_model->before(), m_model->state(), what,
                               mergeKey));
   if (sound) judgeBy(std::move(setup), what, both ? -1 : mergeKey);
   if (both) steps->endMacro();

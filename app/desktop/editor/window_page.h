@@ -1,5 +1,7 @@
 #pragma once
+#include <QPointer>
 #include <QWidget>
+#include <memory>
 
 #include "app/desktop/document/document.h"
 #include "app/desktop/editor/window_model.h"
@@ -26,6 +28,7 @@ class WindowPage : public QWidget {
   /// What an undo or a redo brings back that no document has, as it broke a rule: the log it is of is shown then.
   /// False where that log is not open or has no such window.
   bool restore(const Document::LogPointer& log, std::size_t window, const WindowModel::State& state);
+  void goOnFrom(const WindowPage& before);  ///< with what is half typed and its steps of undo, in another language
 
  signals:
   void restored();
@@ -47,6 +50,7 @@ class WindowPage : public QWidget {
 
   Document* m_document;
   WindowModel* m_model;
+  std::shared_ptr<QPointer<WindowPage>> m_self;  // the page that the steps of undo are of
   std::size_t m_index = 0;
   std::weak_ptr<OpenLog> m_of;  // whose window the draft is
   std::string m_base;           // text of the document's window that the draft began with

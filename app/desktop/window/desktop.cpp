@@ -31,7 +31,10 @@ void Desktop::speak() {
   const auto page = m_window->shownPage();
   m_window->saveState();
   useLanguage(m_settings->language());
+  auto before = std::move(m_window);
   make();
+  m_window->goOnFrom(*before);
+  before.reset();
   m_window->showTask(task);
   m_window->showPage(page);
   if (visible) m_window->show();

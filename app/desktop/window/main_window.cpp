@@ -347,9 +347,14 @@ MainWindow::Page MainWindow::shownPage() const {
 
 void MainWindow::showPage(Page page) {
   if (page == Page::kImport) showImport();
-  if (page == Page::kWindowEditor) showWindowEditor();
+  if (page == Page::kWindowEditor) showWindowEditor(m_editor->window());
   if (page == Page::kOvenEditor) showOvenEditor();
   if (page == Page::kResult) showResult();
+}
+
+void MainWindow::goOnFrom(const MainWindow& before) {
+  m_editor->goOnFrom(*before.m_editor);
+  m_ovenEditor->goOnFrom(*before.m_ovenEditor);
 }
 
 void MainWindow::showDropFrame(int logs) { m_dropFrame->showFor(logs); }

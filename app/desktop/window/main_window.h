@@ -80,6 +80,7 @@ class MainWindow : public QMainWindow {
   enum class Page { kResult, kImport, kWindowEditor, kOvenEditor };
   Page shownPage() const;
   void showPage(Page page);
+  void goOnFrom(const MainWindow& before);  ///< with what is half typed, in another language
   void showDropFrame(int logs);
 
   void saveState();  ///< size, splitters, tabs

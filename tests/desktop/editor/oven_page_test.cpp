@@ -271,6 +271,20 @@ TEST_F(OvenPageTest, AnEndThatIsNoNumberIsNamed) {
   EXPECT_TRUE(said().contains(QStringLiteral("Setpoints to, °C: “-” is no number"))) << said().toStdString();
 }
 
+TEST(OvenModel, AnEndThatNobodyTypedIsANumberWhateverItsTextCouldMean) {
+  auto oven = oven::load_oven(std::string{OVENWRIGHT_PROFILES} + "/demo/oven.toml");
+  ASSERT_TRUE(oven) << oven.error().text();
+  oven->limits.speed_mm_per_min = {1.125, 1500};  // "1.125" may part thousands where it is typed
+  OvenModel model;
+  model.setOven(*oven);
+  model.type(OvenField::kMostSpeed, {});
+  EXPECT_TRUE(model.problem().contains(QStringLiteral("other end is missing"))) << model.problem().toStdString();
+  EXPECT_EQ(model.text(OvenField::kLeastSpeed), QStringLiteral("1.125"));
+  model.type(OvenField::kMostSpeed, QStringLiteral("1600"));
+  EXPECT_EQ(model.problem(), QString());
+  EXPECT_EQ((*model.draft().limits.speed_mm_per_min), (std::array{1.125, 1600.0}));
+}
+
 TEST_F(OvenPageTest, TabLeavesTheTableBehindItsLastCell) {
   openOven();
   auto* table = page()->findChild<QTableView*>();

@@ -70,5 +70,23 @@ TEST(WindowModel, SaysWhatIsWrongWhileItIsTypedAndTellsEveryChange) {
   EXPECT_TRUE(model.problemWith(upper, QStringLiteral("251")).contains(QStringLiteral("abc")));
 }
 
+TEST(WindowModel, ANumberOfTheWindowThatIsNoneStaysAsItIsTypedAndIsTold) {
+  WindowModel model;
+  model.setWindow(demoWindow());
+  const auto solidus_C = model.draft().solidus_C;
+  model.type(WindowNumber::kSolidus, QStringLiteral("21x"), 1);
+  EXPECT_EQ(model.problem(), QStringLiteral("Solidus: “21x” is no number"));
+  EXPECT_EQ(model.text(WindowNumber::kSolidus), QStringLiteral("21x"));
+  EXPECT_EQ(model.draft().solidus_C, solidus_C);
+  EXPECT_EQ(windowProblem(model.before()), QString());  // what an undo goes back to
+  model.type(WindowNumber::kInstrument, {}, 2);         // a window has one
+  model.type(WindowNumber::kSolidus, {}, 1);            // and may have no solidus
+  EXPECT_EQ(model.problem(), QStringLiteral("Instrument: “” is no number"));
+  model.type(WindowNumber::kInstrument, QStringLiteral("0,5"), 2);
+  EXPECT_EQ(model.problem(), QString());
+  EXPECT_EQ(model.draft().solidus_C, std::nullopt);
+  EXPECT_EQ(model.draft().uncertainty.instrument_C, 0.5);
+}
+
 }  // namespace
 }  // namespace ovenwright::desktop

@@ -1,5 +1,7 @@
+#include <QMenu>
 #include <QTableView>
 #include <QUndoStack>
+#include <algorithm>
 
 #include "app/desktop/document/layout_memory.h"
 #include "app/desktop/editor/window_page.h"
@@ -211,6 +213,23 @@ TEST_F(WindowTest, AKeptLayoutIsUsedForTheNextLogOfThatShape) {
   settle();
   ASSERT_EQ(m_document->current()->source.name, QStringLiteral("two.csv"));
   EXPECT_NEAR(*m_document->view()->channels()[0].look.peak_C, (430 - 32) / 1.8, 1e-6);
+}
+
+TEST_F(WindowTest, WhatIsChosenFromAFileStandsInItsMenu) {
+  openDemo();  // its window, board and oven lie in none of the folders
+  for (auto* menu : {m_window->profiles()->windows(), m_window->profiles()->boards()}) {
+    emit menu->aboutToShow();
+    const auto actions = menu->actions();
+    EXPECT_EQ(std::ranges::count_if(actions, [](const auto* action) { return action->isChecked(); }), 1)
+        << menu->title().toStdString();
+  }
+  auto* ovens = m_window->profiles()->ovens();
+  emit ovens->aboutToShow();
+  const auto recipes = ovens->findChildren<QMenu*>();
+  EXPECT_TRUE(std::ranges::any_of(recipes, [](const auto* menu) {
+    const auto actions = menu->actions();
+    return std::ranges::any_of(actions, [](const auto* action) { return action->isChecked(); });
+  }));
 }
 
 TEST_F(WindowTest, ABadWindowChangesNothingAndIsSaidInOneSentence) {

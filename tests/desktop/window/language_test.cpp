@@ -8,6 +8,7 @@
 #include <QTabBar>
 #include <QToolButton>
 #include <QXmlStreamReader>
+#include <algorithm>
 #include <set>
 
 #include "app/desktop/compare/compare_page.h"
@@ -89,6 +90,46 @@ TEST_F(LanguageTest, AnotherLanguageShowsAtOnceAndKeepsWhatIsOpen) {
     EXPECT_EQ(m_document->view(), view);
     EXPECT_EQ(m_document->chosen(), chosen);
   }
+}
+
+TEST_F(LanguageTest, WhatIsHalfTypedStandsThereStillInAnotherLanguage) {
+  m_window.reset();
+  m_settings->setLanguage(QStringLiteral("en"));
+  Desktop desktop(m_document.get(), m_settings.get(), m_settings->archive());
+  desktop.show();
+  desktop.window()->openDemo();
+  settle();
+  const auto shown = [&](const QString& text) {
+    const auto lines = desktop.window()->findChildren<QLineEdit*>();
+    const bool typed =
+        std::ranges::any_of(lines, [&](const auto* line) { return line->isVisible() && line->text() == text; });
+    const auto labels = desktop.window()->findChildren<QLabel*>();
+    const bool told = std::ranges::any_of(
+        labels, [&](const auto* label) { return label->isVisible() && label->text().contains(text); });
+    return typed && told;
+  };
+  const auto type = [&](const QString& field, const QString& text) {
+    for (auto* line : desktop.window()->findChildren<QLineEdit*>()) {
+      if (!line->isVisible() || line->accessibleName() != field) continue;
+      line->setText(text);
+      emit line->textEdited(text);
+      return;
+    }
+    FAIL() << field.toStdString();
+  };
+  desktop.window()->showOvenEditor();
+  type(QStringLiteral("Ambient, °C"), QStringLiteral("2o"));
+  desktop.window()->showWindowEditor();
+  type(QStringLiteral("Solidus, °C"), QStringLiteral("21x"));
+  ASSERT_TRUE(shown(QStringLiteral("21x")));
+  m_settings->setLanguage(QStringLiteral("de"));
+  desktop.speak();
+  EXPECT_EQ(desktop.window()->shownPage(), MainWindow::Page::kWindowEditor);
+  EXPECT_TRUE(shown(QStringLiteral("21x")));
+  m_document->undoStack()->undo();  // the step of undo is that of the page in the language of the day
+  EXPECT_FALSE(shown(QStringLiteral("21x")));
+  desktop.window()->showOvenEditor();
+  EXPECT_TRUE(shown(QStringLiteral("2o")));
 }
 
 TEST_F(LanguageTest, NoTabIsCut) {

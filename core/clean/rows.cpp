@@ -84,7 +84,7 @@ OrderedRows order_rows(const std::shared_ptr<const std::vector<double>>& times_o
 }
 
 std::vector<std::size_t> restarts(std::span<const double> time_s) {
-  std::vector<std::size_t> blocks{0};               // first rows of stretches that never run backwards
+  std::vector<std::size_t> blocks{0};  // first rows of stretches that never run backwards
   for (std::size_t row = 1; row < time_s.size(); ++row)
     if (time_s[row] < time_s[row - 1]) blocks.push_back(row);
   std::vector<std::size_t> parts{0};

@@ -7,7 +7,7 @@ namespace ovenwright::log {
 
 namespace {
 
-/// Of the files that hold others within them by Microsoft's compound format, told by the names of its streams.
+/// Of the files that hold others within them by the compound binary format, told by the names of its streams.
 std::string_view compound_format(std::string_view bytes) {
   struct Stream {
     std::string_view name, what;

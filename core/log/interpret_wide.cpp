@@ -37,23 +37,6 @@ std::vector<std::size_t> regular_rows(const std::vector<double>& values) {
 
 }  // namespace
 
-std::optional<Error> Interpreter::missing_column(const Found& found) const {
-  const auto beyond = [&found](int column) { return column > static_cast<int>(found.table.columns); };
-  for (const auto& channel : layout_.channels) {
-    if (!beyond(channel.column)) continue;
-    const std::string have = fmt::format("{} columns", found.table.columns);
-    const std::string expected = channel.name.empty() ? fmt::format("column {}, which the layout names", channel.column)
-                                                      : fmt::format("column {}, which the layout names {}",
-                                                                    channel.column, quoted_for_message(channel.name));
-    return Error{ErrorCode::kParse,
-                 fmt::format("found {}, expected {}", have, expected),
-                 {name_, static_cast<int>(found.table.first_row.line), 0},
-                 have,
-                 expected};
-  }
-  return std::nullopt;
-}
-
 std::optional<Error> Interpreter::too_many_channels(std::size_t channels, const Found& found) const {
   if (channels <= kMostChannels) return std::nullopt;
   const std::string count = fmt::format("{} channels", channels), expected = fmt::format("at most {}", kMostChannels);
@@ -89,7 +72,6 @@ Result<bool> Interpreter::wide(RowSource& rows, Found& found) {
   }
   if (layout_.cold_junction_column) cold_junction = *layout_.cold_junction_column - 1;
   if (channels.empty()) {
-    if (auto error = missing_column(found)) return *error;
     if (auto error = unit_of_no_temperature(found)) return *error;
     return Error{ErrorCode::kParse,
                  "found no column of temperatures, expected one at least",

@@ -68,8 +68,6 @@ class Interpreter {
   Result<Reading> turned_table(const TurnedTable& turned, char decimal, RowSource& original);
   Result<Reading> read_found(RowSource& rows, Found& found, RowSource& original);
   std::string column_name(const Found& found, std::size_t i) const;
-  /// A channel of the given layout whose column the log lacks.
-  std::optional<Error> missing_column(const Found& found) const;
   /// Of the last 4 KiB of a text those lines that are no rows of the table.
   static std::vector<Statement> lines_at_the_end(RowSource& rows, const Found& found);
   Result<TimePlan> clock(const Found& found, int time_column);
@@ -80,9 +78,9 @@ class Interpreter {
   std::optional<Error> enough_rows(std::size_t rows, const Found& found) const;
   /// Where the header stands in the file; 0 where nothing is one line's.
   int line_of_header(const Found& found) const { return named_in_lines_ ? 0 : found.header.line; }
-  /// A table of so many columns is no log, whatever its numbers are.
   /// A column that the layout names and the table does not have: a channel would be missing without a word.
   std::optional<Error> column_lacking(const Found& found) const;
+  /// A table of so many columns is no log, whatever its numbers are.
   std::optional<Error> too_many_channels(std::size_t channels, const Found& found) const;
   // ---- one row holds all channels ----
   Result<bool> wide(RowSource& rows, Found& found);
@@ -107,12 +105,12 @@ class Interpreter {
                                        const WideResult& result) const;
   void channels_of(const Found& found, const WidePlan& plan, const std::vector<std::size_t>& columns,
                    const TemperaturePlan& temperatures, const std::vector<double>& cold, WideResult& result);
-  /// "U1 centre;;U1 corner;" over "s;°C;s;°C": a name over two columns stands above the first, the channel's own clock.
   static std::vector<SampleCell> cells_of(const Found& found, std::size_t column, const std::vector<double>& lines);
+  /// "U1 centre;;U1 corner;" over "s;°C;s;°C": a name over two columns stands above the first, the channel's own clock.
   static std::string name_above_clock(const Found& found, std::size_t column);
   const Layout::ChannelColumn* fixed_channel(std::size_t column) const;
   /// Times as they came from the rows to seconds; what is said of them is kept.
-  /// @param forward  none of them is known to step back
+  /// @param steps  of these times, where they are known
   void finish(std::vector<double>& times, const TimePlan& plan, std::optional<run::Steps> steps = std::nullopt);
   std::shared_ptr<const std::vector<double>> finished(std::vector<double> times, const TimePlan& plan);
   // ---- time, channel, value ----

@@ -27,7 +27,7 @@ Error named(Error error, const std::string& name) {
   return error;
 }
 
-/// The sheet that was asked for, or the one that looks most like a log; the others in `notes`.
+/// One sheet of a workbook, or one table of a page, out of all.
 struct ChosenSheet {
   std::size_t index = 0;
   std::vector<ListedTable> tables;  ///< those that could be logs
@@ -50,6 +50,7 @@ std::string other_sheets_note(const std::vector<Grid>& grids, const Grid& best) 
   return best.name.empty() ? say(Phrase::kOneTable, {others}) : say(Phrase::kOneSheet, {best.name, others});
 }
 
+/// The sheet that was asked for, or the one that looks most like a log; the others in `notes`.
 Result<ChosenSheet> chosen_sheet(const std::string& name, const std::vector<Grid>& grids, const Options& options,
                                  std::vector<std::string>& notes) {
   if (grids.empty())

@@ -304,6 +304,9 @@ class WideReader {
 
   /// The numbers of a piece behind those of the pieces before it.
   void put_in_place(const Piece& piece) {
+    // More rows than were reserved for: the arrays move.
+    const auto& first = result_.times.front();
+    if (first.size() + piece.rows > first.capacity()) pages_->stop();
     const auto put = [&piece](std::vector<double>& target, const std::vector<double>& from) {
       target.insert(target.end(), from.begin(), from.begin() + static_cast<std::ptrdiff_t>(piece.rows));
     };

@@ -3,6 +3,7 @@
 #include <sys/mman.h>
 
 #include <algorithm>
+#include <mutex>
 
 namespace ovenwright::run {
 namespace {
@@ -32,6 +33,7 @@ PagesAhead::PagesAhead(const std::vector<const std::vector<double>*>& reserved) 
 
 void PagesAhead::before_row(std::size_t row) noexcept {
   constexpr double kPagesAhead = 2;
+  const std::shared_lock lock(mutex_);
   const double pages = static_cast<double>(row * sizeof(double)) / static_cast<double>(kLarge) + kPagesAhead;
   const auto wanted = static_cast<std::size_t>(pages * static_cast<double>(rooms_.size()));
   while (next_.load(std::memory_order_relaxed) < wanted) {
@@ -44,6 +46,11 @@ void PagesAhead::before_row(std::size_t row) noexcept {
       advise(from, std::min(to, room.end), kPopulate);
     }
   }
+}
+
+void PagesAhead::stop() noexcept {
+  const std::scoped_lock lock(mutex_);
+  rooms_.clear();
 }
 
 }  // namespace ovenwright::run

@@ -101,6 +101,13 @@ TEST(WithinMemory, RunningOutIsAnErrorWithTheFile) {
   ASSERT_FALSE(made);
   EXPECT_EQ(made.error().code, ErrorCode::kIo);
   EXPECT_EQ(made.error().text(), "a.csv: there is not enough memory for it");
+  const auto longer = within_memory("a.csv", []() -> Result<std::string> {
+    std::string text = "x";
+    text.resize(text.max_size() + 1);  // std::length_error
+    return text;
+  });
+  ASSERT_FALSE(longer);
+  EXPECT_EQ(longer.error().code, ErrorCode::kIo);
   const auto kept = within_memory("a.csv", []() -> Result<std::unique_ptr<int>> { return std::make_unique<int>(3); });
   ASSERT_TRUE(kept);
   EXPECT_EQ(**kept, 3);

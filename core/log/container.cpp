@@ -23,11 +23,18 @@ namespace {
 
 constexpr int kDeepest = 3;  ///< a log in a gz in a zip in a zip is opened; deeper nests are no logs
 
-struct Opening {
+/// What may still be spent on looking into members to choose among them, all archives of a file together.
+struct Looks {
   UnpackBudget budget;
+  std::ptrdiff_t members = 20;  ///< that are opened
+};
+
+struct Opening {
+  UnpackBudget& budget;
   std::vector<std::string>& notes;
   HeadCheck check;
   std::string_view member;  ///< the path that is asked for from here on; empty: the one that looks most like a log
+  Looks* looks = nullptr;   ///< none while a member is only looked into: there nothing more is
 };
 
 Result<Content> open(std::string_view bytes, Opening& opening, int depth);
@@ -77,16 +84,16 @@ std::optional<int> likeness(std::string_view head) {
 
 /// The rows of the best table of a member that has to be opened, as many as the head of a text shows at the most;
 /// nothing for one that cannot be opened. What is large is not opened to be looked at.
-std::optional<int> rows_within(const ZipArchive& archive, const ZipArchive::Member& member, const Opening& opening,
-                               int depth) {
+std::optional<int> rows_within(const ZipArchive& archive, const ZipArchive::Member& member, Looks& looks, int depth) {
   constexpr std::uint64_t kMostBytes = std::uint64_t{16} << 20;
   constexpr std::size_t kMostRows = 4000;
   if (member.stated_size > kMostBytes) return kContainer;
   std::vector<std::string> notes;
-  Opening aside{opening.budget, notes, {}, {}};
+  Opening aside{looks.budget, notes, {}, {}};
   const auto bytes = archive.read_text(member, aside.budget);
   if (!bytes) return kContainer;  // its own error, if it is the one that is chosen
   const auto content = open(*bytes, aside, depth + 1);
+  if (!content && looks.budget.refused()) return kContainer;  // not known, then
   if (!content) return std::nullopt;
   if (content->kind == "text") return rows_of_numbers(content->plain ? std::string_view{*bytes} : content->bytes);
   std::size_t rows = 0;
@@ -171,7 +178,6 @@ struct Rated {
 std::vector<Rated> rated_members(const ZipArchive& archive, Opening& opening, int depth,
                                  std::optional<Error>& first_error) {
   constexpr std::size_t kMostMembers = 1000, kHead = 64 * 1024;
-  constexpr auto kMostOpened = 20;
   std::vector<Rated> rated;
   std::size_t looked_at = 0;
   for (const auto& member : archive.members()) {
@@ -189,10 +195,12 @@ std::vector<Rated> rated_members(const ZipArchive& archive, Opening& opening, in
     }
   }
   const auto to_open = std::ranges::count(rated, kContainer, &Rated::likeness);
-  if (rated.size() == 1 || to_open > kMostOpened || !opening.member.empty()) return rated;
+  if (rated.size() == 1 || !opening.member.empty()) return rated;
+  if (opening.looks == nullptr || to_open > opening.looks->members) return rated;
+  opening.looks->members -= to_open;
   std::erase_if(rated, [&](Rated& one) {
     if (one.likeness != kContainer) return false;
-    const auto rows = rows_within(archive, *one.member, opening, depth);
+    const auto rows = rows_within(archive, *one.member, *opening.looks, depth);
     one.likeness = rows.value_or(0);
     return !rows;
   });
@@ -348,7 +356,9 @@ std::string sheet_key(const std::vector<Grid>& grids, std::size_t i) {
 
 Result<Content> open_container(const std::string& name, std::string_view bytes, std::size_t most_unpacked_bytes,
                                std::vector<std::string>& notes, const HeadCheck& check, std::string_view member) {
-  Opening opening{UnpackBudget{bytes.size(), most_unpacked_bytes}, notes, check, member};
+  UnpackBudget budget{bytes.size(), most_unpacked_bytes};
+  Looks looks{budget};
+  Opening opening{budget, notes, check, member, &looks};
   auto content = open(bytes, opening, 0);
   if (content) return content;
   auto error = content.error();

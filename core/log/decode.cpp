@@ -148,9 +148,8 @@ Decoded keep(std::string_view bytes, std::size_t mark, const TextScan& scan, std
   return decoded;
 }
 
-}  // namespace
-
-Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding, unsigned threads) {
+/// @param escapes  control sequences of a terminal are left out; what that puts together is no other one
+Result<Decoded> decode_text(std::string_view bytes, const std::string& known_encoding, unsigned threads, bool escapes) {
   if (const auto what = foreign_format(bytes); !what.empty()) return binary_error(bytes, 0, what);
   const bool known_utf8 = same_encoding_name(known_encoding, "UTF-8");
   if (!known_encoding.empty() && !known_utf8) return decode_as(bytes, known_encoding);
@@ -163,10 +162,10 @@ Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding
   const std::size_t left_out = padding(bytes);
   const auto text = bytes.substr(0, bytes.size() - left_out);
   const auto scan = scan_text(text, threads);
-  if (scan.control > 0 && text.find('\x1B') != std::string_view::npos) {
+  if (escapes && scan.control > 0 && text.find('\x1B') != std::string_view::npos) {
     if (text.find("\x1B$") != std::string_view::npos) return convert(text, {"ISO-2022-JP", 0}, true);
     if (const auto plain = without_escapes(text); plain.size() < text.size()) {
-      auto decoded = decode(plain, known_encoding, threads);
+      auto decoded = decode_text(plain, known_encoding, threads, false);
       if (decoded && decoded->unchanged) {
         decoded->utf8 = plain.substr(decoded->skip);
         decoded->skip = 0;
@@ -186,6 +185,12 @@ Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding
   }
   const auto guess = guess_encoding(text);
   return convert(text, {guess.encoding, 0}, guess.certain);
+}
+
+}  // namespace
+
+Result<Decoded> decode(std::string_view bytes, const std::string& known_encoding, unsigned threads) {
+  return decode_text(bytes, known_encoding, threads, true);
 }
 
 }  // namespace ovenwright::log

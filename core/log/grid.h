@@ -46,12 +46,14 @@ using HeadCheck = std::function<std::optional<Error>(std::string_view head, doub
 
 /// Opens zip, gz, xlsx, ods, workbooks in one XML document, html and JSON by content, also within each other; anything
 /// else is plain text. A zip with several members that could be logs: the one that looks most like a log, the others
-/// named in `notes`; or `member`, where that is not empty. An HTML document without a table but with preformatted text
-/// is that text.
+/// named in `notes`; or `member`, where that is not empty. To find it, members that have to be opened to be known are
+/// looked into, up to 20 in all archives of the file together, and nothing within one that is only looked into. An HTML
+/// document without a table but with preformatted text is that text.
 ///
 /// Errors: kParse (damaged archive or workbook, encrypted member, no log in an archive, unpacked size over the cap or
 /// over 200 times the packed size and 64 MiB), and what `check` gives for a text out of a zip or gz. `name` stands in
-/// their place. Never throws on any bytes; memory is bounded by the cells and text kept. Thread-safe.
+/// their place. All looks together may unpack as much again; what they do not reach is judged by its head. No bytes
+/// make it throw, but want of memory does; memory is bounded by the cells and text kept. Thread-safe.
 Result<Content> open_container(const std::string& name, std::string_view bytes, std::size_t most_unpacked_bytes,
                                std::vector<std::string>& notes, const HeadCheck& check = {},
                                std::string_view member = {});

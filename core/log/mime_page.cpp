@@ -101,10 +101,10 @@ std::optional<std::string> html_of_mime_page(std::string_view bytes) {
     for (auto from = bytes.find(boundary); from != std::string_view::npos;) {
       from += boundary.size();
       const auto to = bytes.find(boundary, from);
+      const auto part = bytes.substr(from, to == std::string_view::npos ? to : to - from);
       // Behind the boundary its line ends.
-      const auto line = bytes.find('\n', from);
-      if (line != std::string_view::npos && line < to)
-        html += html_of_part(bytes.substr(line + 1, to == std::string_view::npos ? to : to - line - 1));
+      const auto line = part.find('\n');
+      if (line != std::string_view::npos) html += html_of_part(part.substr(line + 1));
       from = to;
     }
   }

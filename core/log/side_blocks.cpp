@@ -28,11 +28,17 @@ std::vector<Block> blocks_of(const Grid& grid) {
   return blocks;
 }
 
-bool stands_in(const std::vector<std::string>& row, const Block& block) {
-  for (std::size_t i = block.from; i < std::min(block.to, row.size()); ++i) {
-    if (!row[i].empty()) return true;
+/// In which rows something stands, in one pass over the cells: there may be thousands of blocks.
+void count_rows(const Grid& grid, std::vector<Block>& blocks) {
+  for (std::size_t r = 0; r < grid.rows.size(); ++r) {
+    const auto& row = grid.rows[r];
+    for (auto block = blocks.begin(); block != blocks.end() && block->from < row.size(); ++block) {
+      const auto begin = row.begin() + static_cast<std::ptrdiff_t>(block->from);
+      const auto end = row.begin() + static_cast<std::ptrdiff_t>(std::min(block->to, row.size()));
+      if (std::all_of(begin, end, [](const std::string& cell) { return cell.empty(); })) continue;
+      if (block->rows++ == 0) block->first_row = r;
+    }
   }
-  return false;
 }
 
 }  // namespace
@@ -41,22 +47,17 @@ std::optional<WithoutSideBlocks> without_side_blocks(const Grid& grid) {
   constexpr std::size_t kFewestRows = 20, kTimesMore = 4, kMostWords = 5;
   auto blocks = blocks_of(grid);
   if (blocks.size() < 2) return std::nullopt;
-  for (auto& block : blocks) {
-    for (std::size_t r = 0; r < grid.rows.size(); ++r) {
-      if (!stands_in(grid.rows[r], block)) continue;
-      if (block.rows++ == 0) block.first_row = r;
-    }
-  }
+  count_rows(grid, blocks);
   const auto widest = std::ranges::max_element(blocks, {}, [](const Block& block) { return block.to - block.from; });
   if (widest->rows < kFewestRows || widest == blocks.begin()) return std::nullopt;
   const Block* longest = nullptr;
-  WithoutSideBlocks out{grid, 0, 0, {}};
   for (auto block = blocks.begin(); block != widest; ++block) {
     if (block->rows * kTimesMore > widest->rows) return std::nullopt;
     if (longest == nullptr || block->rows > longest->rows) longest = &*block;
-    for (auto& row : out.grid.rows) {
-      for (std::size_t i = block->from; i < std::min(block->to, row.size()); ++i) row[i].clear();
-    }
+  }
+  WithoutSideBlocks out{grid, 0, 0, {}};
+  for (auto& row : out.grid.rows) {
+    for (std::size_t i = 0; i < std::min(widest->from, row.size()); ++i) row[i].clear();
   }
   out.rows = longest->rows;
   out.first_line = grid.first_line + longest->first_row;

@@ -18,17 +18,23 @@ class UnpackBudget {
 
   /// False, and nothing taken, where that many bytes are not left.
   bool take(std::size_t bytes) {
-    if (bytes > left_) return false;
+    if (bytes > left_) {
+      refused_ = true;
+      return false;
+    }
     left_ -= bytes;
     return true;
   }
   std::size_t left() const { return left_; }
+  /// Something was not taken.
+  bool refused() const { return refused_; }
   Error exceeded(std::string_view what) const;
 
  private:
   static constexpr std::size_t kAlwaysAllowed = std::size_t{64} << 20;
   static constexpr std::size_t kMostRatio = 200;
   std::size_t most_, left_;
+  bool refused_ = false;
 };
 
 }  // namespace ovenwright::log

@@ -5,6 +5,7 @@
 #include <exception>
 #include <nlohmann/json.hpp>
 #include <string>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -30,7 +31,7 @@ class Records : public XmlHandler {
     element.name = name;
     for (int i = 0; i < attributes.size(); ++i) {
       const auto [key, value] = attributes.at(i);
-      add(element.value, std::string{key}, std::string{value});
+      add(element, std::string{key}, std::string{value});
     }
     ++elements;
     if (attributes.size() > 0) ++with_attributes;
@@ -52,13 +53,13 @@ class Records : public XmlHandler {
         key = *own;
         element.value = text;
       } else {
-        add(element.value, "value", text);
+        add(element, "value", text);
       }
     }
     if (open_.empty()) {
       document = std::move(element.value);
     } else {
-      add(open_.back().value, key, std::move(element.value));
+      add(open_.back(), key, std::move(element.value));
     }
   }
 
@@ -74,21 +75,26 @@ class Records : public XmlHandler {
   struct Element {
     std::string name, text;
     Json value;
+    std::unordered_map<std::string, std::size_t> places;  ///< of the names in the value, which searches one by one
   };
 
   void stop() { error = Error{ErrorCode::kParse, "no records", {}, {}, {}}; }
 
   /// What comes a second time under a name makes a list of both.
-  void add(Json& into, const std::string& key, Json value) {
-    if (into.is_null()) into = Json::object();
-    const auto there = into.find(key);
-    if (there == into.end()) {
-      if (into.size() >= kMostNames) return stop();
-      into[key] = std::move(value);
-    } else if (there->is_array()) {
-      there->push_back(std::move(value));
+  void add(Element& into, const std::string& key, Json value) {
+    if (into.value.is_null()) into.value = Json::object();
+    auto& members = into.value.get_ref<Json::object_t&>();
+    const auto [place, fresh] = into.places.emplace(key, members.size());
+    if (fresh) {
+      if (members.size() >= kMostNames) return stop();
+      members.emplace_back(key, std::move(value));
+      return;
+    }
+    Json& there = (members.begin() + static_cast<std::ptrdiff_t>(place->second))->second;
+    if (there.is_array()) {
+      there.push_back(std::move(value));
     } else {
-      *there = Json::array({std::move(*there), std::move(value)});
+      there = Json::array({std::move(there), std::move(value)});
     }
   }
 

@@ -166,6 +166,25 @@ TEST(Decode, FindsTheEncodingWhereOnlyTheTailShowsIt) {
   EXPECT_TRUE(decoded->utf8.ends_with("最高温度,25.0,25.1\r\n"));
 }
 
+// Source: ECMA-48, 5.4: a control sequence is ESC [, parameters and a final byte.
+TEST(Decode, LeavesOutWhatATerminalWasTold) {
+  const auto decoded = decode("\x1B[1;32mtime,a\x1B[0m\n0,1\n");
+  ASSERT_TRUE(decoded) << decoded.error().message;
+  EXPECT_EQ(decoded->utf8, "time,a\n0,1\n");
+}
+
+// Each sequence that goes puts another together: only the first was one.
+TEST(Decode, LooksForControlSequencesOnce) {
+  std::string nested, text = "time,a\n";
+  for (int i = 0; i < 100'000; ++i) nested += '\x1B';
+  for (int i = 0; i < 100'000; ++i) nested += "[m";
+  EXPECT_FALSE(decode(nested + "\n" + text));
+  while (text.size() < 1000) text += "0.5,25.0\n";
+  const auto decoded = decode("\x1B\x1B[m[m" + text);
+  ASSERT_TRUE(decoded) << decoded.error().message;
+  EXPECT_EQ(decoded->utf8, "\x1B[m" + text);
+}
+
 TEST(Decode, RefusesBinaryDataNamingTheLine) {
   std::string bytes = "time,a\n0,1\n";
   for (int i = 0; i < 256; ++i) bytes += static_cast<char>(i);

@@ -291,6 +291,13 @@ TEST(Page, SavedInOneFileIsRead) {
   }
 }
 
+// A boundary that stands everywhere, and no line end behind any: no page, and no search of the rest for each of them.
+TEST(Page, OfNothingButBoundariesIsNone) {
+  std::string page = "MIME-Version: 1.0\nContent-Type: multipart/related; boundary=a\n\n";
+  for (int i = 0; i < 1'000'000; ++i) page += "--a";
+  EXPECT_FALSE(read_bytes("a.mht", page));
+}
+
 // A page that parts its table: the same header above each part, or a header that is a table.
 TEST(Page, ThatPartsATableIsReadWhole) {
   const auto whole = run_of(kBoard, 60, 25);
@@ -320,6 +327,59 @@ TEST(Sheet, WithABlockBesideItsTableIsReadWithoutIt) {
   EXPECT_EQ(channels_of(*reading), kBoard);
   EXPECT_EQ(reading->channels[0].temperature_C.size(), 60u);
   EXPECT_EQ(reading->layout.channels.front().column, 5);
+}
+
+/// Up and down again, whatever the number of rows.
+Rows long_run(int rows) {
+  Rows run = run_of(kBoard, 1, 25);
+  const Rows once = run_of(kBoard, 100, 25);
+  run.pop_back();
+  for (int i = 0; i < rows; ++i) {
+    run.push_back(once[1 + static_cast<std::size_t>(i % 100)]);
+    run.back().front() = std::to_string(i);
+  }
+  return run;
+}
+
+// Notes stand apart from each other beside a long table.
+TEST(Sheet, WithManyBlocksBesideItsTableIsReadWithoutThem) {
+  constexpr std::size_t kBlocks = 30;
+  auto rows = long_run(200);
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    rows[i].insert(rows[i].begin(), 2 * kBlocks, "");
+    for (std::size_t k = 0; i < 3 && k < kBlocks; ++k) rows[i][2 * k] = fmt::format("note {}", k);
+  }
+  const auto reading = read_bytes("a.xml", workbook_of({{"Run", rows}}));
+  ASSERT_TRUE(reading) << reading.error().text();
+  EXPECT_EQ(channels_of(*reading), kBoard);
+  EXPECT_EQ(reading->channels[0].temperature_C.size(), 200u);
+  EXPECT_EQ(reading->layout.channels.front().column, static_cast<int>(2 * kBlocks + 2));
+}
+
+TEST(XmlRecords, MayHaveManyNamesAndOneOfThemOften) {
+  std::string text = "<?xml version=\"1.0\"?>\n<log>\n";
+  for (int i = 0; i < 3000; ++i) text += fmt::format("<setting{}>1</setting{}>\n", i, i);
+  for (int i = 0; i < 40'000; ++i)
+    text += fmt::format("<row><seconds>{}</seconds><U1>{}.5</U1></row>\n", i, 25 + i % 200);
+  const auto reading = read_bytes("a.xml", text + "</log>\n");
+  ASSERT_TRUE(reading) << reading.error().text();
+  EXPECT_THAT(channels_of(*reading), ElementsAre("U1"));
+  EXPECT_EQ(reading->channels[0].temperature_C.size(), 40'000u);
+}
+
+// Archives of archives of pages: the first level is looked into, and nothing more within a look.
+TEST(Archive, LooksIntoTwentyMembersAtTheMost) {
+  const auto twenty_of = [](const std::string& content, const std::string& ending) {
+    Members members;
+    for (int i = 0; i < 20; ++i) members.emplace_back(fmt::format("m{}.{}", i, ending), content);
+    return zip_of(members);
+  };
+  std::string nested = twenty_of(html_of({long_run(4000)}), "html");
+  for (int level = 0; level < 2; ++level) nested = twenty_of(nested, "zip");
+  const auto reading = read_bytes("a.zip", nested);
+  ASSERT_TRUE(reading) << reading.error().text();
+  EXPECT_EQ(reading->file.member, "m0.zip/m0.zip/m0.html");
+  EXPECT_EQ(reading->channels[0].temperature_C.size(), 4000u);
 }
 
 // Which member is the log is known once it is opened: a page without a table and a document of settings are none.

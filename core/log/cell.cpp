@@ -91,6 +91,11 @@ Cell plain_cell(std::string_view text, char decimal) {
     if (const auto packed = packed_moment(text)) {
       cell.kind = CellKind::kTime;
       cell.time = *packed;
+      if (text.find_first_not_of("0123456789") == std::string_view::npos) {
+        const auto number = read_number(text, decimal);
+        cell.time.packed = number.has_value();
+        cell.value = number ? number->value : 0;
+      }
       return cell;
     }
   }

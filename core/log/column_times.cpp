@@ -129,7 +129,8 @@ std::vector<std::size_t> Assigner::by_values() {
   if (!found.empty() && found.size() == 1 && found.front() > 0 && index_known && (interval_given_ || facts_.interval))
     found.clear();
   if (found.size() == 1 && counting(profile(found.front())) &&
-      (interval_given_ || (facts_.interval && facts_.interval->seconds != 1) || other_step_stated())) {
+      (interval_given_ || (facts_.interval && facts_.interval->seconds != 1) ||
+       (head(found.front()).texts.empty() && other_step_stated()))) {
     role(found.front()) = Role::kIndex;
     return {};
   }

@@ -18,6 +18,7 @@ Columns Assigner::run() {
   columns_.roles.assign(n, Role::kNothing);
   columns_.clock_of.assign(n, -1);
   columns_.reasons.assign(n, {});
+  columns_.doubted.assign(n, false);
   for (std::size_t i = 0; i < n; ++i) {
     if (profile(i).holds() == Holds::kNumbers && (head(i).name_words & kOtherWord) == 0)
       series_.push_back(head(i).name);

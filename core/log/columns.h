@@ -34,6 +34,7 @@ struct Columns {
   std::vector<int>
       clock_of;  ///< for each column the time column (from 0) that it goes by; -1: the only one, or the index
   std::vector<std::string> reasons;  ///< for kOther: why it is no channel; empty where the name says so
+  std::vector<bool> doubted;  ///< set aside by its name, though it moves as the board does: more than a note
   Form form = Form::kWide;
   bool no_time = false;  ///< nothing but rows: an interval is needed
 };

@@ -55,7 +55,7 @@ double correlation(const std::vector<double>& a, const std::vector<double>& b) {
   return aa > 0 && bb > 0 ? ab / std::sqrt(aa * bb) : 0;
 }
 
-/// Whether something stands in a name besides words that lists know, figures and signs: "Min chip", "Zone 3 connector".
+/// Whether something stands in a name besides words that lists know, figures and signs: "Min chip".
 bool says_more(std::string_view name) {
   std::size_t start = 0;
   while (start < name.size()) {
@@ -63,6 +63,31 @@ bool says_more(std::string_view name) {
     const auto word = name.substr(start, end - start);
     if (word.size() > 1 && words_in(word) == kNoWord) return true;
     start = end + 1;
+  }
+  return false;
+}
+
+/// Of the oven or the recipe, in six languages; zones have a word of their own.
+bool speaks_of_oven_or_recipe(std::string_view name) {
+  static constexpr std::array<std::string_view, 33> kAnywhere{
+      "target",   "objetivo", "limit",   "límite", "grenz",  "profil",      "perfil",   "referen", "référen",
+      "setpoint", "soll",     "consign", "curve",  "courbe", "kurve",       "setpunkt", "nominal", "recipe",
+      "rezept",   "目标",     "目標",    "曲线",   "曲線",   "空气",        "空氣",     "参考",    "參考",
+      "基準",     "基准",     "设定",    "設定",   "エア",   "プロファイル"};
+  static constexpr std::array<std::string_view, 15> kWords{"air",   "luft", "aire",   "ref",    "sp",
+                                                           "cible", "ziel", "curva",  "oven",   "ofen",
+                                                           "horno", "set",  "limite", "cibles", "targets"};
+  const std::string small = lower(name);
+  const auto within = [&small](std::string_view word) { return small.find(word) != std::string::npos; };
+  if (std::any_of(kAnywhere.begin(), kAnywhere.end(), within)) return true;
+  for (std::size_t start = 0; start < small.size();) {
+    const auto end = std::min(small.find_first_of(" _-./,:;()[]#0123456789", start), small.size());
+    const auto word = std::string_view{small}.substr(start, end - start);
+    if (std::find(kWords.begin(), kWords.end(), word) != kWords.end()) return true;
+    start = end + 1;
+  }
+  for (const std::string_view sign : {"限", "炉", "爐"}) {
+    if (within(sign)) return true;
   }
   return false;
 }
@@ -133,19 +158,20 @@ bool bounded(const std::vector<double>& values, const std::vector<double>& of, K
 }  // namespace
 
 std::optional<std::size_t> Assigner::statistic_of(std::size_t i, const std::vector<std::size_t>& channels) const {
+  // A difference stays far below what it is one of: "BGA delta" may be a place on the board.
+  constexpr double kDifference = 0.25;
   std::string of;
   const Kind kind = statistic_in(head(i).name, of);
   if (kind == Kind::kNone || of.empty()) return std::nullopt;
   for (const std::size_t k : channels) {
-    std::string other_of;
     if (k == i || columns_.roles[k] != Role::kTemperature) continue;
-    const std::string other = lower(head(k).name);
-    const bool longer = other.size() > of.size() && other.starts_with(of) &&
-                        std::string_view{" _-./:"}.find(other[of.size()]) != std::string_view::npos;
-    if (other != of && (!longer || statistic_in(head(k).name, other_of) != Kind::kNone)) continue;
-    const auto range = range_of(profile(k).values);
-    if (kind == Kind::kOther || bounded(profile(i).values, profile(k).values, kind, range ? range->width() : 0))
-      return k;
+    // Its whole name: "BGA high" beside "BGA corner" is a place, not the highest of something.
+    if (lower(head(k).name) != of) continue;
+    const auto own = range_of(profile(i).values), range = range_of(profile(k).values);
+    if (!own || !range) continue;
+    const bool borne_out = kind == Kind::kOther ? own->width() < kDifference * range->width()
+                                                : bounded(profile(i).values, profile(k).values, kind, range->width());
+    if (borne_out) return k;
   }
   return std::nullopt;
 }
@@ -156,7 +182,10 @@ void Assigner::settle_statistics_of_channels() {
     const bool by_word = role(i) == Role::kOther && columns_.reasons[i].empty() &&
                          (head(i).name_words & kStatisticWord) != 0 && profile(i).holds() == Holds::kNumbers;
     if (role(i) != Role::kTemperature && !by_word) continue;
-    if (const auto of = statistic_of(i, channels)) set_aside(i, "it is a statistic of " + head(*of).name);
+    const auto of = statistic_of(i, channels);
+    if (!of) continue;
+    set_aside(i, "it is a statistic of " + head(*of).name);
+    columns_.doubted[i] = moves_with(i, *of);
   }
 }
 
@@ -205,13 +234,17 @@ void Assigner::take_back_by_curve() {
     if (role(i) != Role::kOther || profile(i).holds() != Holds::kNumbers || head(i).name.empty()) continue;
     if ((head(i).unit && !is_temperature(head(i).unit)) || !columns_.reasons[i].empty()) continue;
     const Words words = head(i).name_words;
-    if ((words & (kSetpointWord | kColdJunctionWord)) != 0) continue;
-    const bool statistic = (words & kStatisticWord) != 0;
-    if ((statistic || (words & kZoneWord) != 0) && !says_more(head(i).name)) continue;
-    if (statistic && sums_up(i, channels)) continue;
-    if (none_left && !says_more(head(i).name)) continue;
-    if (std::any_of(channels.begin(), channels.end(), [&](std::size_t k) { return k != i && moves_with(i, k); }))
+    if ((words & (kSetpointWord | kColdJunctionWord)) != 0 || speaks_of_oven_or_recipe(head(i).texts)) continue;
+    const bool statistic = (words & kStatisticWord) != 0, zone = (words & kZoneWord) != 0;
+    if ((statistic || zone || none_left) && !says_more(head(i).name)) continue;
+    if (std::none_of(channels.begin(), channels.end(), [&](std::size_t k) { return k != i && moves_with(i, k); }))
+      continue;
+    if (zone || (statistic && sums_up(i, channels))) {
+      set_aside(i, zone ? "it is named like a zone" : "it is named like a statistic of the others, and is one");
+      columns_.doubted[i] = true;
+    } else {
       role(i) = Role::kTemperature;
+    }
   }
 }
 
@@ -253,6 +286,9 @@ bool Assigner::sums_up(std::size_t i, const std::vector<std::size_t>& channels) 
   std::string of;
   const Kind kind = statistic_in(head(i).name, of);
   const auto nearly_all = [rows](std::size_t count) { return rows > 0 && 20 * count >= 19 * rows; };
+  // Above or below one other is every second channel.
+  const bool several = channels.size() - static_cast<std::size_t>(std::ranges::count(channels, i)) > 1;
+  if (kind == Kind::kOther || !several) return kind == Kind::kMean && several && nearly_all(mean);
   return (kind != Kind::kLow && kind != Kind::kMean && nearly_all(above)) ||
          (kind != Kind::kHigh && kind != Kind::kMean && nearly_all(below)) || nearly_all(mean);
 }

@@ -117,21 +117,17 @@ std::optional<double> rows_in_a_time(std::string_view small) {
       "meting",  "次",      "回",       "点",          "點",      "サンプル", "组"};
   static constexpr std::array<std::string_view, 9> kPer{"per ", "par ",  "pro ", "por ", "al ",
                                                         "a ",   "each ", "je ",  "/"};
-  struct Unit {
-    std::string_view word;
-    double seconds;
-  };
-  static constexpr std::array<Unit, 9> kUnits{{{"second", 1},
-                                               {"sekunde", 1},
-                                               {"segundo", 1},
-                                               {"sec", 1},
-                                               {"min", 60},
-                                               {"s", 1},
-                                               {"秒", 1},
-                                               {"分钟", 60},
-                                               {"分", 60}}};
+  static constexpr std::array<std::string_view, 20> kSeconds{
+      "s",        "sec",     "secs",     "second",  "seconds", "sek",     "sekunde", "sekunden", "seg",  "segundo",
+      "segundos", "seconde", "secondes", "secondo", "secondi", "segunda", "秒",      "秒钟",     "秒鐘", "초"};
+  static constexpr std::array<std::string_view, 11> kMinutes{
+      "min", "mins", "minute", "minutes", "minuten", "minuto", "minutos", "minuti", "分", "分钟", "分鐘"};
   const auto number = loose_number(small, 0);
   if (!number || !(number->value > 0)) return std::nullopt;
+  // "LX2 samples", "2-3 samples"
+  const auto before = small.substr(0, number->start);
+  if (!before.empty() && !separates(before.back()) && static_cast<unsigned char>(before.back()) < 0x80)
+    return std::nullopt;
   std::string_view rest = trim(small.substr(number->end));
   const auto row = std::find_if(kRows.begin(), kRows.end(), [&](std::string_view w) { return rest.starts_with(w); });
   if (row == kRows.end()) return std::nullopt;
@@ -146,11 +142,10 @@ std::optional<double> rows_in_a_time(std::string_view small) {
   for (const std::string_view per : kPer) {
     if (!rest.starts_with(per)) continue;
     rest = trim(rest.substr(per.size()));
-    for (const Unit& unit : kUnits) {
-      if (!rest.starts_with(unit.word)) continue;
-      const bool whole = unit.word != "s" || rest.size() == 1 || separates(rest[1]) || rest[1] == '.';
-      if (whole) return unit.seconds / number->value;
-    }
+    // The unit, and no word behind it: "per second line" and "per section" are none.
+    while (!rest.empty() && std::string_view{" .,;:)]|\"'\t"}.find(rest.back()) != kNone) rest.remove_suffix(1);
+    if (std::find(kSeconds.begin(), kSeconds.end(), rest) != kSeconds.end()) return 1 / number->value;
+    if (std::find(kMinutes.begin(), kMinutes.end(), rest) != kMinutes.end()) return 60 / number->value;
     return std::nullopt;
   }
   return std::nullopt;
@@ -365,15 +360,91 @@ Facts read_facts(const std::vector<Statement>& lines) {
   return facts;
 }
 
-void add_facts(Facts& facts, const Facts& others) {
-  if (!facts.interval) facts.interval = others.interval;
-  if (!facts.unit && !facts.unknown_unit) facts.unit = others.unit;
-  if (!facts.time_unit) facts.time_unit = others.time_unit;
-  if (facts.thermocouple == 0) facts.thermocouple = others.thermocouple;
-  if (!facts.cold_junction_C) facts.cold_junction_C = others.cold_junction_C;
-  if (!facts.scale) facts.scale = others.scale;
-  if (!facts.date_order) facts.date_order = others.date_order;
-  if (!facts.span) facts.span = others.span;
+std::optional<StatedInterval> interval_behind(const std::vector<Statement>& lines) {
+  static constexpr std::array<std::string_view, 48> kLabels{"interval",
+                                                            "sample interval",
+                                                            "sampling interval",
+                                                            "logging interval",
+                                                            "log interval",
+                                                            "recording interval",
+                                                            "record interval",
+                                                            "scan interval",
+                                                            "measurement interval",
+                                                            "measuring interval",
+                                                            "sample period",
+                                                            "sampling period",
+                                                            "sample time",
+                                                            "sampling time",
+                                                            "sample rate",
+                                                            "sampling rate",
+                                                            "logging rate",
+                                                            "scan rate",
+                                                            "intervall",
+                                                            "abtastintervall",
+                                                            "messintervall",
+                                                            "aufzeichnungsintervall",
+                                                            "speicherintervall",
+                                                            "abtastrate",
+                                                            "messrate",
+                                                            "abtastzeit",
+                                                            "abtastfrequenz",
+                                                            "intervalo",
+                                                            "intervalo de muestreo",
+                                                            "intervalo de registro",
+                                                            "periodo de muestreo",
+                                                            "frecuencia de muestreo",
+                                                            "intervalle",
+                                                            "intervalle de mesure",
+                                                            "intervalle d'échantillonnage",
+                                                            "période d'échantillonnage",
+                                                            "fréquence d'échantillonnage",
+                                                            "采样间隔",
+                                                            "采样周期",
+                                                            "采样频率",
+                                                            "记录间隔",
+                                                            "採樣間隔",
+                                                            "取樣間隔",
+                                                            "取樣週期",
+                                                            "記錄間隔",
+                                                            "サンプリング間隔",
+                                                            "サンプリング周期",
+                                                            "測定間隔"};
+  for (const Statement& statement : lines) {
+    const std::string text = lower(plain_forms(statement.text));
+    const auto figure = text.find_first_of("0123456789");
+    if (figure == kNone) continue;
+    constexpr std::string_view kSigns = " \t;,|:=\"'";
+    const auto trimmed = [&](std::string_view part) {
+      while (!part.empty() && kSigns.find(part.front()) != kNone) part.remove_prefix(1);
+      while (!part.empty() && kSigns.find(part.back()) != kNone) part.remove_suffix(1);
+      return part;
+    };
+    auto label = trimmed(std::string_view{text}.substr(0, figure));
+    std::string_view unit;  // "Interval (s)"
+    if (!label.empty() && (label.back() == ')' || label.back() == ']')) {
+      const auto open = label.find_last_of("([");
+      if (open == kNone) continue;
+      unit = label.substr(open + 1, label.size() - open - 2);
+      label = trimmed(label.substr(0, open));
+    }
+    if (std::find(kLabels.begin(), kLabels.end(), label) == kLabels.end()) continue;
+    const auto value = trimmed(std::string_view{text}.substr(figure));
+    const auto number = loose_number(value, 0);
+    if (!number || number->start != 0) continue;
+    const auto behind = trimmed(value.substr(number->end));
+    const auto says_when = [](std::string_view word) {
+      const auto read = parse_unit(word);
+      return hertz(word) || (read && read->quantity == Quantity::kTime);
+    };
+    const auto clock = value.find_first_not_of("0123456789:.") == kNone && value.find(':') != kNone;
+    const bool whole = clock || (unit.empty() ? says_when(behind) : behind.empty() && says_when(unit));
+    if (!whole) continue;
+    if (auto stated = interval_in(statement.text, true)) {
+      stated->line = statement.line;
+      return stated;
+    }
+  }
+  return std::nullopt;
 }
 
 }  // namespace ovenwright::log

@@ -35,8 +35,9 @@ struct Facts {
 };
 
 Facts read_facts(const std::vector<Statement>& statements);
-/// What is not known yet is taken from others, of lines behind the table.
-void add_facts(Facts& facts, const Facts& others);
+/// Behind the table stand results of any kind: of them a line counts that is the name of a sampling interval or rate
+/// and its value with a unit, and nothing else.
+std::optional<StatedInterval> interval_behind(const std::vector<Statement>& lines);
 
 /// "0.5 s", "500 ms", "2 Hz", "00:00:01" somewhere in the text. With a keyword before it a plain number counts too.
 std::optional<StatedInterval> interval_in(std::string_view text, bool keyword_needed);

@@ -17,24 +17,26 @@ namespace {
 constexpr double kDay = 86400;
 constexpr double kLongest_s = 6 * 3600;
 
-using Words16 = std::array<std::string_view, 16>;
-constexpr Words16 kStart{"start",    "begin", "beginn", "anfang",  "von",  "début", "debut", "inicio",
-                         "comienzo", "desde", "from",   "started", "开始", "開始",  "起始",  "startzeit"};
-constexpr Words16 kEnd{"end",   "stop",    "ende",  "bis",  "fin",  "final", "hasta", "to",
-                       "until", "stopped", "ended", "结束", "結束", "終了",  "终止",  "endzeit"};
-constexpr Words16 kDuration{"duration", "dauer",     "durée",      "duree",      "duración", "duracion",
-                            "length",   "messdauer", "run time",   "laufzeit",   "时长",     "時長",
-                            "持续时间", "測定時間",  "total time", "record time"};
+using Labels = std::array<std::string_view, 20>;
+constexpr Labels kStart{"start",     "start time",     "started",        "begin",    "begin time", "beginn",  "anfang",
+                        "startzeit", "début",          "debut",          "inicio",   "comienzo",   "开始",    "開始",
+                        "起始",      "heure de début", "hora de inicio", "开始时间", "開始時間",   "開始時刻"};
+constexpr Labels kEnd{"end",          "end time",    "ended",      "stop",     "stop time", "stopped", "ende",
+                      "endzeit",      "fin",         "final",      "结束",     "結束",      "終了",    "终止",
+                      "heure de fin", "hora de fin", "hora final", "结束时间", "結束時間",  "終了時刻"};
+constexpr Labels kDuration{"duration",   "dauer",       "durée",          "duree",       "duración",
+                           "duracion",   "messdauer",   "run time",       "runtime",     "laufzeit",
+                           "总时长",     "时长",        "時長",           "持续时间",    "測定時間",
+                           "total time", "record time", "recording time", "gesamtdauer", "aufzeichnungsdauer"};
 
-/// The first word of a line, which says what stands behind it.
-bool begins_with(std::string_view small, const Words16& words) {
-  return std::any_of(words.begin(), words.end(), [small](std::string_view word) {
-    if (!small.starts_with(word)) return false;
-    const bool wide = static_cast<unsigned char>(word.front()) >= 0x80;
-    const auto behind = small.substr(word.size());
-    return wide || behind.empty() ||
-           !((behind.front() >= 'a' && behind.front() <= 'z') || (behind.front() & 0x80) != 0);
-  });
+/// Whether a line is a bare label, a colon or the end of its cell behind it, and a value: "End of shift" is none.
+bool begins_with(std::string_view small, const Labels& labels) {
+  const auto end = std::min({small.find_first_of(":=;,\t|"), small.find("："), small.size()});
+  auto label = trim(small.substr(0, end));
+  while (!label.empty() && (label.front() == '"' || label.front() == '#')) label = trim(label.substr(1));
+  while (!label.empty() && label.back() == '"') label = trim(label.substr(0, label.size() - 1));
+  if (const auto open = label.find_first_of("(["); open != std::string_view::npos) label = trim(label.substr(0, open));
+  return end < small.size() && std::find(labels.begin(), labels.end(), label) != labels.end();
 }
 
 /// What stands behind the label: from the first figure on, signs between cells made blanks.
@@ -120,16 +122,18 @@ std::optional<StatedSpan> span_in(const std::vector<Statement>& statements) {
 }
 
 std::optional<double> step_of_span(double span_s, double rows) {
-  constexpr double kFewest = 20, kShortest = 0.01, kLongest = 60;
+  constexpr double kFewest = 20;
   if (rows < kFewest) return std::nullopt;
   // Both ends are whole seconds at worst, and the last row may stand a step before the end.
   const double low = (span_s - 1) / rows, high = (span_s + 1) / (rows - 1);
+  std::optional<double> found;
   for (const double step :
-       {1.0, 0.5, 2.0, 0.2, 0.1, 0.25, 5.0, 10.0, 0.05, 0.02, 0.01, 0.4, 0.3, 0.6, 0.8, 1.5, 2.5, 3.0, 4.0}) {
-    if (step >= low && step <= high) return step;
+       {0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.8, 1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 10.0}) {
+    if (step < low || step > high) continue;
+    if (found) return std::nullopt;
+    found = step;
   }
-  const double step = span_s / (rows - 1);
-  return step >= kShortest && step <= kLongest ? std::optional{step} : std::nullopt;
+  return found;
 }
 
 }  // namespace ovenwright::log

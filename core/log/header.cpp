@@ -354,12 +354,13 @@ bool ends_in_checksum(std::string_view line) {
          line.substr(line.size() - 2).find_first_not_of("0123456789ABCDEFabcdef") == std::string_view::npos;
 }
 
-/// "0.1,0.1,0.1" between the names and the data.
+/// "0.1,0.1,0.1" between the names and the data; that of a column of times is one of its clock.
 void take_factors(TableHeader& header, const Table& table) {
   for (const Statement& statement : table.above) {
     Row row;
     for (const auto& cell : statement.cells) row.cells.push_back(cell);
-    if (header.line == 0 || static_cast<int>(statement.line) <= header.line || !is_row_of_factors(row)) continue;
+    if (static_cast<int>(statement.line) <= header.line || !is_row_of_factors(row)) continue;
+    if (header.line == 0 && statement.cells.size() != table.columns) continue;
     // One cell fewer than columns: the time has none.
     const std::size_t shift = statement.cells.size() + 1 == table.columns ? 1 : 0;
     for (std::size_t i = 0; i < statement.cells.size() && i + shift < table.columns; ++i) {

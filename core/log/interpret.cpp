@@ -304,9 +304,16 @@ Result<Reading> Interpreter::read_found(RowSource& rows, Found& found, RowSource
   around.insert(around.end(), found.table.headers.begin(), found.table.headers.end());
   found.facts = read_facts(found.table.above);
   if (!found.facts.interval) found.facts.interval = read_facts(around).interval;
-  add_facts(found.facts, read_facts(lines_at_the_end(rows, found)));
+  for (std::size_t i = 0; i < found.table.columns; ++i) {
+    const auto& column = found.header.columns[i];
+    const auto of_time = [](const std::optional<UnitText>& unit) { return unit && unit->quantity == Quantity::kTime; };
+    if (of_time(column.unit) || of_time(column.ending) || unit_of_time_in(column.texts))
+      found.table.profile[i].take_packed_as_numbers();
+  }
   found.columns = assign_columns(found.table, found.header, found.facts, layout_,
                                  options_.interval_s.has_value() || layout_.time.interval_s.has_value());
+  if (found.columns.no_time && !found.facts.interval)
+    found.facts.interval = interval_behind(lines_at_the_end(rows, found));
   reading_.read_as.header_line = found.lines_of_columns.empty() ? line_of_header(found) : 0;
   if (!named_in_lines_) reading_.layout.header_line = found.header.line;
   auto done = found.columns.form == Form::kLong ? long_form(rows, found) : wide(rows, found);

@@ -271,8 +271,12 @@ void Interpreter::keep_others(const Found& found, const WidePlan&, const std::ve
     const std::size_t i = others[k];
     std::string name = column_name(found, i);
     if (name.empty()) name = fmt::format("column {}", i + 1);
-    if (!found.columns.reasons[i].empty())
-      note_once(fmt::format("{} is kept but not judged: {}.", name, found.columns.reasons[i]));
+    if (!found.columns.reasons[i].empty()) {
+      std::string aside = fmt::format("{} is kept but not judged: {}.", name, found.columns.reasons[i]);
+      if (found.columns.doubted[i])
+        reading_.warnings.push_back({aside, {name_, line_of_header(found), static_cast<int>(i) + 1}});
+      note_once(std::move(aside));
+    }
     // The cold junction's readings are still needed.
     const bool needed = found.columns.roles[i] == Role::kColdJunction;
     auto& values = result.values[channels + k];

@@ -41,6 +41,8 @@ void add_cell(ColumnProfile& column, std::string_view text, const Cell& cell) {
     case CellKind::kTime:
       ++column.times;
       column.time_texts.push_back(cell.time);
+      column.packed += cell.time.packed ? 1 : 0;
+      if (cell.time.packed) value = cell.value;
       break;
     case CellKind::kText:
       ++column.texts;
@@ -186,6 +188,7 @@ std::vector<ColumnProfile> first_profile(RowSource& rows, std::size_t columns, c
     }
   }
   for (ColumnProfile& column : profile) {
+    if (column.numbers > 0) column.take_packed_as_numbers();
     column.always_filled =
         column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= taken;
   }
@@ -242,10 +245,20 @@ void fill_profile(RowSource& rows, Table& table, const std::vector<ColumnProfile
         bytes == 0 ? 0 : static_cast<double>(length) * static_cast<double>(counted) / static_cast<double>(bytes);
   }
   for (ColumnProfile& column : table.profile) {
+    if (column.numbers > 0) column.take_packed_as_numbers();
     column.always_filled =
         column.numbers + column.times > 0 && (column.empty + column.open + column.texts) * 20 <= table.sampled;
   }
   find_keys(table.profile);
+}
+
+void ColumnProfile::take_packed_as_numbers() {
+  if (packed == 0) return;
+  std::erase_if(time_texts, [](const TimeText& time) { return time.packed; });
+  times -= packed;
+  numbers += packed;
+  packed = 0;
+  fewest_decimals = 0;
 }
 
 ColumnProfile::Holds ColumnProfile::holds() const {
@@ -267,7 +280,7 @@ RowFit fit_row(const Row& row, const std::vector<ColumnProfile>& profile, char d
     if (cells != nullptr) cells->push_back(cell);
     if (holds == Holds::kText) continue;
     const bool fits =
-        (cell.number() && holds == Holds::kNumbers) || (cell.kind == CellKind::kTime && holds == Holds::kTimes);
+        (cell.figures() && holds == Holds::kNumbers) || (cell.kind == CellKind::kTime && holds == Holds::kTimes);
     if (fits) {
       ++fit.good;
     } else if (holds != Holds::kNothing && !cell.no_reading()) {

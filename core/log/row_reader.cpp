@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 
@@ -65,6 +66,27 @@ std::string_view without_remark(std::string_view text) {
   return text;
 }
 
+/// "! sensor open", "# over range": a remark that says of the number before it that it is no reading.
+bool doubts(std::string_view remark) {
+  static constexpr std::array<std::string_view, 14> kFaults{"fault",  "error",   "fehler",  "defekt",  "defect",
+                                                            "broken", "burnout", "range",   "bereich", "bruch",
+                                                            "rango",  "gamme",   "invalid", "fail"};
+  const std::string small = lower(remark);
+  if (std::ranges::any_of(kFaults, [&](std::string_view word) { return small.find(word) != std::string::npos; }))
+    return true;
+  constexpr std::string_view kSigns = " \t#/<-!?.,;:()";
+  std::string_view rest = small;
+  while (true) {
+    while (!rest.empty() && kSigns.find(rest.front()) != std::string_view::npos) rest.remove_prefix(1);
+    if (rest.empty()) return false;
+    if (means_open(rest) || means_over(rest) || means_under(rest)) return true;
+    const auto end = std::min(rest.find_first_of(kSigns), rest.size());
+    const auto word = rest.substr(0, end);
+    if (means_open(word) || means_over(word) || means_under(word)) return true;
+    rest.remove_prefix(end);
+  }
+}
+
 /// The header once more, of channels that are called by numbers.
 bool header_again(const Row& row, const WidePlan& plan) {
   const int time = plan.clocks.front().column;
@@ -102,7 +124,7 @@ RowReader::TimeState RowReader::read_time(const Row& row, const TimePlan& clock,
   }
   const bool by_clock = clock.kind == TimeKind::kClock || clock.kind == TimeKind::kMoment;
   if (!by_clock) {
-    if (!cell.number() || (cell.unit && cell.unit->quantity != Quantity::kTime)) return kUnreadable;
+    if (!cell.figures() || (cell.unit && cell.unit->quantity != Quantity::kTime)) return kUnreadable;
     time = cell.value;
     return kRead;
   }
@@ -294,11 +316,27 @@ bool RowReader::take(const Row& row, std::size_t at) {
     const auto text = cell_at(row, column.column);
     if (text.empty()) continue;
     Cell cell = read_cell(text, plan_.decimal);
-    if (cell.kind == CellKind::kText) {
-      if (const auto before = without_remark(text); before.size() < text.size())
-        cell = read_cell(before, plan_.decimal);
+    if (cell.kind == CellKind::kText && static_cast<std::size_t>(column.column) + 1 == row.cells.size()) {
+      if (const auto before = without_remark(text); before.size() < text.size()) {
+        const Cell number = read_cell(before, plan_.decimal);
+        if (number.number()) {
+          const std::string remark{trim(text.substr(before.size()))};
+          cell = number;
+          if (doubts(remark)) {
+            cell.kind = CellKind::kOpen;
+            const auto same = std::ranges::find(account.doubts, remark, &std::pair<std::string, std::size_t>::first);
+            if (same != account.doubts.end()) {
+              ++same->second;
+            } else if (account.doubts.size() < kMostKept) {
+              account.doubts.emplace_back(remark, 1);
+            }
+          } else {
+            ++account.comments;
+          }
+        }
+      }
     }
-    if (cell.number()) {
+    if (cell.figures()) {
       value = cell.unit ? in_unit_of(column, cell) : cell.value;
       ++numbers;
       judged += column.judged ? 1 : 0;

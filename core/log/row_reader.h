@@ -2,6 +2,7 @@
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/log/wide.h"
@@ -33,8 +34,9 @@ class RowReader {
     std::vector<Problem> odd_rows;  ///< too many cells, a header or a decimal sign of their own; the first few
     std::size_t short_count = 0;
     std::size_t unreadable_count = 0;
-    std::size_t timeless_count = 0, timeless_behind = 0;  ///< all, and those since the last row of data
-    bool unreadable_alike = true;                         ///< the same text in all of them
+    std::size_t timeless_count = 0, timeless_behind = 0;      ///< all, and those since the last row of data
+    std::vector<std::pair<std::string, std::size_t>> doubts;  ///< remarks behind numbers that are no readings by them
+    bool unreadable_alike = true;                             ///< the same text in all of them
     std::vector<std::size_t> breaks;  ///< places of rows of data that a blank or other line stands before; the last few
     std::size_t repeated_headers = 0, statistics = 0, comments = 0;
     std::size_t other_rows = 0;           ///< under the header of a narrower table

@@ -144,12 +144,21 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
   }
   if (plan.leave_empty) note_left_empty(accounts, word.has_value(), last_data, plan, file, result);
   std::size_t headers = 0, statistics = 0, comments = 0;
+  std::vector<std::pair<std::string, std::size_t>> doubts;
   for (auto& account : accounts) {
     result.skipped += account.skipped;
     result.other_rows += account.other_rows;
     headers += account.repeated_headers;
     statistics += account.statistics;
     comments += account.comments;
+    for (const auto& [remark, cells] : account.doubts) {
+      const auto same = std::ranges::find(doubts, remark, &std::pair<std::string, std::size_t>::first);
+      if (same == doubts.end()) {
+        doubts.emplace_back(remark, cells);
+      } else {
+        same->second += cells;
+      }
+    }
     if (account.last_data_line > 0) result.below.clear();
     if (account.last_row_cut)
       warn_of_cut(result, file, account.last_skipped.empty() ? last_data + 1 : account.last_skipped.back().line);
@@ -166,6 +175,8 @@ std::optional<Error> settle(std::vector<RowReader::Account>& accounts, std::size
   note(headers, Phrase::kOneHeaderLine, Phrase::kHeaderLines);
   note(statistics, Phrase::kOneLabelledLine, Phrase::kLabelledLines);
   note(comments, Phrase::kOneCommentLine, Phrase::kCommentLines);
+  for (const auto& [remark, cells] : doubts)
+    result.notes.push_back(say(Phrase::kOwnWord, {remark, std::to_string(cells)}));
   result.last_line = last_data;
   return std::nullopt;
 }

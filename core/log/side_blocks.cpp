@@ -1,7 +1,11 @@
 #include "core/log/side_blocks.h"
 
 #include <algorithm>
+#include <optional>
+#include <string>
 #include <vector>
+
+#include "core/log/number.h"
 
 namespace ovenwright::log {
 namespace {
@@ -41,6 +45,31 @@ void count_rows(const Grid& grid, std::vector<Block>& blocks) {
   }
 }
 
+/// Several columns of numbers, the first of which goes up from row to row: the log may as well be this one.
+bool like_a_log(const Grid& grid, const Block& block) {
+  constexpr std::size_t kFewestRows = 8, kMostOthers = 10;
+  std::size_t numbers = 0, others = 0, rising = 0;
+  double last = 0;
+  for (const auto& row : grid.rows) {
+    if (!stands_in(row, block)) continue;
+    std::optional<double> first;
+    std::size_t in_row = 0;
+    for (std::size_t i = block.from; i < std::min(block.to, row.size()); ++i) {
+      const auto number = read_number(row[i], row[i].find(',') == std::string::npos ? '.' : ',');
+      if (!number || !number->rest.empty()) continue;
+      if (in_row++ == 0) first = number->value;
+    }
+    if (in_row < 2) {
+      if (++others > kMostOthers) return false;
+      continue;
+    }
+    rising += numbers > 0 && *first > last ? 1 : 0;
+    last = *first;
+    ++numbers;
+  }
+  return numbers >= kFewestRows && 20 * rising >= 19 * (numbers - 1);
+}
+
 }  // namespace
 
 std::optional<WithoutSideBlocks> without_side_blocks(const Grid& grid) {
@@ -52,6 +81,7 @@ std::optional<WithoutSideBlocks> without_side_blocks(const Grid& grid) {
   if (widest->rows < kFewestRows || widest == blocks.begin()) return std::nullopt;
   const Block* longest = nullptr;
   for (auto block = blocks.begin(); block != widest; ++block) {
+    if (like_a_log(grid, *block)) return std::nullopt;
     if (block->rows * kTimesMore > widest->rows) return std::nullopt;
     if (longest == nullptr || block->rows > longest->rows) longest = &*block;
   }

@@ -14,8 +14,9 @@ struct WithoutSideBlocks {
   std::string words;           ///< the first cells of its first row
 };
 
-/// Nothing where there is no such block: each has a wholly empty column behind it, and no more than a quarter of the
-/// rows of the widest one, which has twenty or more. Cost: a pass over the cells.
+/// Nothing where there is no such block, or one of them is a log by its looks (numbers that go up beside others): each
+/// has a wholly empty column behind it, and no more than a quarter of the rows of the widest one, which has twenty or
+/// more. Cost: a pass over the cells.
 std::optional<WithoutSideBlocks> without_side_blocks(const Grid& grid);
 
 }  // namespace ovenwright::log

@@ -377,7 +377,8 @@ class Finder {
         between = 0;
         left = i - 1;
       } else {
-        if (++between > kMostBetween) break;
+        between += is_row_of_factors(as_row) ? 0 : 1;
+        if (between > kMostBetween) break;
         not_headers.push_back(above);
       }
       --i;

@@ -24,12 +24,15 @@ struct ColumnProfile {
   std::vector<std::string> texts_seen;  ///< distinct, the first forty
   std::size_t text_changes = 0;  ///< how often a text (or a small whole number) differs from that of the row before
   std::size_t tolerances = 0;    ///< numbers with "± 0.5" behind them
+  std::size_t packed = 0;        ///< of the times: dates that are as well numbers, which `values` has
   std::string unit_seen;         ///< of the first number that carries one ("25.3 °C")
   int most_decimals = -1, fewest_decimals = 99;
   bool whole_numbers = true;
 
   enum class Holds { kNothing, kNumbers, kTimes, kText };
   Holds holds() const;
+  /// Figures that are dates in some rows alone, or in a unit of time, are numbers in all.
+  void take_packed_as_numbers();
   /// Mostly filled: a row of the table has something here.
   bool always_filled = false;
   /// Always filled and rising, or times: what a row of the table is known by. Other columns may lack some readings.

@@ -62,6 +62,7 @@ class Planner {
     } else {
       number(profile);
     }
+    if (plan.kind == TimeKind::kNumber) plan.seconds_per_unit *= factor();
     companions();
     for (const TimeText& t : profile.time_texts) plan.decimals = std::max(plan.decimals, t.fraction_digits);
     if (plan.milliseconds >= 0) plan.decimals = 3;
@@ -98,7 +99,8 @@ class Planner {
       }
     } else if (const auto step = facts_.span ? step_of_span(facts_.span->seconds, table_.rows) : std::nullopt) {
       plan.interval_s = *step;
-      planning_.notes.push_back(say(Phrase::kRowsApart, {fmt::format("{}", *step), facts_.span->text}));
+      const std::string apart_s = fmt::format("{:g}", *step);
+      assume("time", say(Phrase::kRowsApart, {apart_s, facts_.span->text}), apart_s + " s", "");
     } else {
       return Error{
           ErrorCode::kParse,
@@ -164,6 +166,9 @@ class Planner {
                                                       [](const TimeText& t) { return t.parts == 2; });
   }
 
+  /// That a row of factors has for the times.
+  double factor() const { return header_.columns[static_cast<std::size_t>(planning_.plan.column)].factor; }
+
   void linear(const char* name, double seconds_per_unit) {
     planning_.plan.kind = TimeKind::kNumber;
     planning_.plan.name = name;
@@ -190,6 +195,8 @@ class Planner {
       low = std::min(low, v);
       high = std::max(high, v);
     }
+    low *= factor();
+    high *= factor();
     const double span = high - low, step = span / std::max(1.0, table_.rows - 1);
     if (low > 0.6e9 && high < 4.2e9 && span < 1e7) {
       plan.kind = TimeKind::kEpoch;
@@ -219,7 +226,7 @@ class Planner {
     if (!unit && column.ending) unit = column.ending;
     if (!unit) unit = parse_unit(column.name);  // a column called "s" and nothing else
     if (unit && unit->quantity != Quantity::kTime) unit.reset();
-    if (!unit) unit = unit_of_words(column);
+    if (!unit) unit = unit_of_time_in(column.texts);
     const bool days = low > 20000 && high < 80000 && span < 30 && profile.most_decimals >= 3 && step < 0.01;
     if (days && !(unit && unit->factor < kDay)) {
       plan.kind = TimeKind::kSerialDays;
@@ -229,23 +236,6 @@ class Planner {
     if (!unit && facts_.time_unit) unit = facts_.time_unit;
     if (unit) return named_unit(*unit);
     by_duration(low, span, step, profile);
-  }
-
-  /// "Elapsed seconds", "Zeit Millisekunden".
-  static std::optional<UnitText> unit_of_words(const TableHeader::Column& column) {
-    std::size_t start = 0;
-    const std::string text = column.texts;
-    while (start < text.size()) {
-      const auto end = text.find_first_of(" _/,;:()[]", start);
-      const auto word =
-          std::string_view{text}.substr(start, end == std::string::npos ? std::string::npos : end - start);
-      if (const auto unit = parse_unit(word);
-          unit && unit->quantity == Quantity::kTime && (!unit->weak || word.size() > 1))
-        return unit;
-      if (end == std::string::npos) break;
-      start = end + 1;
-    }
-    return std::nullopt;
   }
 
   /// No unit stands anywhere: a run through an oven takes minutes, and it is logged some times a second to once in some
@@ -488,6 +478,19 @@ const char* date_order_name(DateOrder order) {
       return "ymd";
   }
   return "";
+}
+
+std::optional<UnitText> unit_of_time_in(std::string_view text) {
+  std::size_t start = 0;
+  while (start < text.size()) {
+    const auto end = std::min(text.find_first_of(" _/,;:()[]", start), text.size());
+    const auto word = text.substr(start, end - start);
+    if (const auto unit = parse_unit(word);
+        unit && unit->quantity == Quantity::kTime && (!unit->weak || word.size() > 1))
+      return unit;
+    start = end + 1;
+  }
+  return std::nullopt;
 }
 
 Result<TimePlanning> plan_time(const Table& table, const TableHeader& header, const Columns& columns,

@@ -58,4 +58,7 @@ bool newest_first(const std::vector<double>& times);
 
 const char* date_order_name(DateOrder order);
 
+/// "Elapsed seconds", "Zeit Millisekunden": the unit of time among the words of a header.
+std::optional<UnitText> unit_of_time_in(std::string_view text);
+
 }  // namespace ovenwright::log

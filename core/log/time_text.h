@@ -19,6 +19,7 @@ struct TimeText {
   double clock_s = 0;                    ///< h:m:s in seconds; of two parts as m:s (h:m is 60 times that)
   int fraction_digits = 0;               ///< of the second
   bool full_stops = false;               ///< three numbers that may also be h.m.s
+  bool packed = false;                   ///< figures without a sign: as well a number
   std::optional<double> offset_s;        ///< from UTC, where it is stated
 };
 

@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
 #include <string>
@@ -151,7 +152,7 @@ std::string with_event() {
 std::string with_remark() {
   std::string text = "Time (s),U1,R118\n" + plain_body(2);
   const auto line = text.find("\n20.0,") + 1;
-  return text.insert(text.find('\n', line), "  # door open");
+  return text.insert(text.find('\n', line), "  # fan up");
 }
 
 std::string first_channel_open_like_a_comment() {
@@ -159,6 +160,17 @@ std::string first_channel_open_like_a_comment() {
            return std::vector<std::string>{reading_at(i, 0), reading_at(i, 1), half_seconds(i)};
          });
 }
+
+std::string counter_of_microseconds(int row) { return std::to_string(300110000000 + 500000LL * row); }
+
+std::string in_tenths_of_all(const std::string& head) {
+  return head + body([](int i) {
+           return std::vector<std::string>{std::to_string(50 * i), std::to_string(tenths(i, 0)),
+                                           std::to_string(tenths(i, 1))};
+         });
+}
+
+std::string followed_by(const std::string& last) { return "Time (s),U1,R118\n" + plain_body(2) + "\n" + last + "\n"; }
 
 const std::vector<std::string> kTwo{"U1", "R118"};
 
@@ -177,6 +189,13 @@ INSTANTIATE_TEST_SUITE_P(
              with_statistics("Time (s),Max chip,Max chip min,Max chip max,R118,R118 min,R118 max\n"),
              {"Max chip", "R118"}},
         Case{"flag_of_each_channel", with_flags(), kTwo}, Case{"difference_in_degrees", with_difference(), kTwo},
+        Case{"places_called_like_statistics",
+             "Time (s),BGA high,BGA corner,BGA low,TC hi\n" + plain_body(4),
+             {"BGA high", "BGA corner", "BGA low", "TC hi"}},
+        Case{"a_place_called_peak", "Time (s),Peak U1,U1 rear\n" + plain_body(2), {"Peak U1", "U1 rear"}},
+        Case{"a_place_called_delta", "Time (s),BGA Delta,BGA centre\n" + plain_body(2), {"BGA Delta", "BGA centre"}},
+        Case{"curves_of_the_oven",
+             "Time (s),U1,R118,Zone 3 air,Air max,Setpoint profile,Oven zone curve\n" + plain_body(6), kTwo},
         // headers
         Case{"names_at_other_signs", "Elapsed s\tU1\tR118\n" + plain_body(2), kTwo},
         Case{"blank_line_over_units", "Time,U1,R118\n\ns,°C,°C\n\n" + plain_body(2), kTwo},
@@ -200,11 +219,17 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"apostrophe_for_the_ring", "Time;U1;R118\ns;'C;'C\n" + plain_body(2, ";"), kTwo},
         Case{"row_of_factors", in_tenths("Time (s),U1,R118\n,0.1,0.1\n"), kTwo},
         Case{"row_of_factors_for_the_time_too", in_tenths("Time (s),U1,R118\n1,0.1,0.1\n"), kTwo},
+        Case{"row_of_factors_of_which_one_is_the_clocks", in_tenths_of_all("Time,U1,R118\n0.01,0.1,0.1\n"), kTwo},
+        Case{"row_of_factors_under_a_letter", in_tenths_of_all("t,U1,R118\n0.01,0.1,0.1\n"), kTwo},
         Case{"sixteenths", in_tenths("Values in 1/16 °C\nTime (s),U1,R118\n"), kTwo, 0.5, 0.625},
         Case{"tenths_of_a_degree", in_tenths("time_s,U1 [d°C],R118 [d°C]\n"), kTwo},
         // times
         Case{"value_before_its_time", value_before_time(), kTwo},
         Case{"packed_with_milliseconds", "Stamp,U1,R118\n" + plain_body(2, ",", packed), kTwo},
+        Case{"counter_that_looks_like_dates_now_and_then",
+             "Time (us),U1,R118\n" + plain_body(2, ",", counter_of_microseconds), kTwo},
+        Case{"counter_without_a_unit_that_looks_like_dates_now_and_then",
+             "Microseconds,U1,R118\n" + plain_body(2, ",", counter_of_microseconds), kTwo},
         Case{"date_in_the_first_row", "Date,Time,U1,R118\n" + plain_body(2, ",", date_once), kTwo},
         Case{"tenths_beside_the_clock", "Time,1/10 s,U1,R118\n" + plain_body(2, ",", tenths_beside_clock), kTwo},
         Case{"long_form_with_the_time_once", long_form(true, false), kTwo},
@@ -221,6 +246,10 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"start_and_end",
              "Start,12.03.2031 10:00:00\nEnd,12.03.2031 10:00:50\nSample,U1,R118\n" + plain_body(2, ",", index_of),
              kTwo},
+        Case{"a_time_that_a_duration_does_not_fit", "Duration: 10 min\n" + ("Time (s),U1,R118\n" + plain_body(2)),
+             kTwo},
+        Case{"results_behind_the_table",
+             followed_by("Slope calculated over interval 5 s\nWindow unit: °F\nTime unit: min"), kTwo},
         // lines between the rows
         Case{"event", with_event(), kTwo}, Case{"remark_at_the_end_of_a_line", with_remark(), kTwo},
         Case{"time_behind_the_channels", first_channel_open_like_a_comment(), kTwo}),
@@ -237,6 +266,67 @@ TEST(OddRows, AReadingMissingInTheFirstColumnIsNoComment) {
   ASSERT_EQ(reading->channels[1].temperature_C.size(), static_cast<std::size_t>(kRows));
   EXPECT_TRUE(std::isnan(reading->channels[0].temperature_C[9]));
   EXPECT_EQ(reading->channels[1].temperature_C[9], tenths(9, 1) / 10.0);
+}
+
+// Source: the texts themselves. What is no statement of the interval leaves the rows without times.
+TEST(OddRows, WordsThatAreNoStatementOfTheIntervalGiveNone) {
+  const std::string table = "No,U1,R118\n" + plain_body(2, ",", index_of);
+  for (const std::string above :
+       {"Belt 2 rows per section", "Note: 4 points per second line", "Start,08:00:00\nEnd of shift,08:00:50",
+        "From: 08:00:00\nTo: 08:00:50", "Duration: 68 s"}) {
+    const auto reading = read_bytes("a.csv", above + "\n" + table);
+    ASSERT_FALSE(reading) << above;
+    EXPECT_NE(reading.error().text().find("no stated interval"), std::string::npos) << reading.error().text();
+  }
+  for (const std::string below : {"Slope calculated over interval 5 s", "Control: 3 readings per second",
+                                  "Start 10:00:00\nEnd 10:00:50", "Cleaning interval: 5 s"}) {
+    const auto reading = read_bytes("a.csv", table + "\n" + below + "\n");
+    ASSERT_FALSE(reading) << below;
+    EXPECT_NE(reading.error().text().find("no stated interval"), std::string::npos) << reading.error().text();
+  }
+}
+
+// Source: the text itself. A step that a start and an end leave is told as an assumption.
+TEST(OddRows, AStepByStartAndEndIsAssumed) {
+  const auto reading =
+      read_bytes("a.csv", "Start: 10:00:00\nEnd: 10:00:50\nNo,U1,R118\n" + plain_body(2, ",", index_of));
+  ASSERT_TRUE(reading) << reading.error().text();
+  const auto& assumed = reading->read_as.assumed;
+  EXPECT_TRUE(std::any_of(assumed.begin(), assumed.end(), [](const auto& a) { return a.chosen == "0.5 s"; }));
+}
+
+// Source: the text itself. A column that moves as the board does is not set aside in silence.
+TEST(OddRows, WhatIsSetAsideThoughItMovesLikeABoardIsAWarning) {
+  for (const std::string head : {"Time (s),U1,U1 max\n", "Time (s),U1,Zone pad\n"}) {
+    const auto reading =
+        read_bytes("a.csv", head + body([](int i) {
+                              return std::vector<std::string>{half_seconds(i), reading_at(i, 0), reading_at(i, 1)};
+                            }));
+    ASSERT_TRUE(reading) << reading.error().text();
+    ASSERT_EQ(reading->channels.size(), 1U) << head;
+    EXPECT_EQ(reading->warnings.size(), 1U) << head;
+  }
+}
+
+// Source: the text itself.
+TEST(OddRows, ARemarkThatTheSensorWasOpenLeavesNoReading) {
+  std::string text = "Time (s),U1,R118\n";
+  for (int i = 0; i < kRows; ++i)
+    text += fmt::format("{},{},{}{}\n", half_seconds(i), reading_at(i, 0), reading_at(i, 1),
+                        i == 9    ? " ! sensor open"
+                        : i == 12 ? " # over range"
+                                  : "");
+  const auto reading = read_bytes("a.csv", text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  const auto& readings = reading->channels.at(1).temperature_C;
+  EXPECT_TRUE(std::isnan(readings[9]));
+  EXPECT_TRUE(std::isnan(readings[12]));
+  EXPECT_EQ(readings[10], tenths(10, 1) / 10.0);
+  EXPECT_EQ(reading->read_as.notes.size(), 2U);
+  // Within a row it is no remark.
+  const auto within =
+      read_bytes("a.csv", "Time (s),U1,R118\n" + plain_body(2) + "50.0,235.0 ! sensor open,25.0\n51.0,25.0,25.0\n");
+  EXPECT_FALSE(within);
 }
 
 // Source: the text itself. Blanks above a channel that rises in a straight line: its rows stay.

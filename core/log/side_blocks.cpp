@@ -50,8 +50,12 @@ bool like_a_log(const Grid& grid, const Block& block) {
   constexpr std::size_t kFewestRows = 8, kMostOthers = 10;
   std::size_t numbers = 0, others = 0, rising = 0;
   double last = 0;
-  for (const auto& row : grid.rows) {
-    if (!stands_in(row, block)) continue;
+  if (block.rows < kFewestRows) return false;
+  // Its rows stand below each other; blank ones between them are few.
+  const std::size_t end = std::min(grid.rows.size(), block.first_row + 2 * block.rows);
+  for (std::size_t r = block.first_row; r < end; ++r) {
+    const auto& row = grid.rows[r];
+    if (block.from >= row.size()) continue;
     std::optional<double> first;
     std::size_t in_row = 0;
     for (std::size_t i = block.from; i < std::min(block.to, row.size()); ++i) {

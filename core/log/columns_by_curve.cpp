@@ -2,6 +2,7 @@
 #include <array>
 #include <cmath>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -178,6 +179,8 @@ std::optional<std::size_t> Assigner::statistic_of(std::size_t i, const std::vect
 
 void Assigner::settle_statistics_of_channels() {
   const auto channels = with_role(Role::kTemperature);
+  std::vector<std::size_t> moving;
+  std::set<std::size_t> described;
   for (std::size_t i = 0; i < table_.columns; ++i) {
     const bool by_word = role(i) == Role::kOther && columns_.reasons[i].empty() &&
                          (head(i).name_words & kStatisticWord) != 0 && profile(i).holds() == Holds::kNumbers;
@@ -185,8 +188,12 @@ void Assigner::settle_statistics_of_channels() {
     const auto of = statistic_of(i, channels);
     if (!of) continue;
     set_aside(i, "it is a statistic of " + head(*of).name);
-    columns_.doubted[i] = moves_with(i, *of);
+    described.insert(*of);
+    if (moves_with(i, *of)) moving.push_back(i);
   }
+  // Where each of several channels has some, they are what they are called.
+  const bool all = described.size() > 1 && described.size() == with_role(Role::kTemperature).size();
+  for (const std::size_t i : moving) columns_.doubted[i] = !all;
 }
 
 void Assigner::settle_flags() {
@@ -240,7 +247,8 @@ void Assigner::take_back_by_curve() {
     if (std::none_of(channels.begin(), channels.end(), [&](std::size_t k) { return k != i && moves_with(i, k); }))
       continue;
     if (zone || (statistic && sums_up(i, channels))) {
-      set_aside(i, zone ? "it is named like a zone" : "it is named like a statistic of the others, and is one");
+      set_aside(i, zone ? "it is named like a zone, though it moves as the board does"
+                        : "it is named like a statistic, and is the highest, lowest or mean of the channels");
       columns_.doubted[i] = true;
     } else {
       role(i) = Role::kTemperature;

@@ -57,14 +57,16 @@ bool like_a_log(const Grid& grid, const Block& block) {
     const auto& row = grid.rows[r];
     if (block.from >= row.size()) continue;
     std::optional<double> first;
-    std::size_t in_row = 0;
+    std::size_t in_row = 0, filled = 0;
     for (std::size_t i = block.from; i < std::min(block.to, row.size()); ++i) {
       const auto number = read_number(row[i], row[i].find(',') == std::string::npos ? '.' : ',');
+      filled += row[i].empty() ? 0 : 1;
       if (!number || !number->rest.empty()) continue;
       if (in_row++ == 0) first = number->value;
     }
     if (in_row < 2) {
-      if (++others > kMostOthers) return false;
+      others += filled > 0 ? 1 : 0;
+      if (others > kMostOthers) return false;
       continue;
     }
     rising += numbers > 0 && *first > last ? 1 : 0;

@@ -6,7 +6,7 @@ namespace ovenwright {
 namespace {
 
 /// What is said of files: of those that people edit, of logs that are refused, of faults and of how a log was read.
-constexpr std::array<std::string_view, 288> kWords{
+constexpr std::array<std::string_view, 292> kWords{
     "found {0} for \"{1}\", expected {2}",
     "missing \"{0}\", expected {1}",
     "missing \"{0}\" in {1}, expected {2}",
@@ -18,6 +18,10 @@ constexpr std::array<std::string_view, 288> kWords{
     "found the unknown measure \"{0}\", expected {1}",
     "no valid TOML: {0}",
     "the clock was set back by {0} s: later times are moved on",
+    "{0} is kept but not judged: it is a statistic of {1}.",
+    "{0} is kept but not judged: it holds a few small whole numbers, as flags do.",
+    "{0} is kept but not judged: it is named like a zone, though it moves as the board does.",
+    "{0} is kept but not judged: it is named like a statistic, and is the highest, lowest or mean of the channels.",
     "found [{0}] and [[{1}]], expected [[{2}]] each time",
     "found \"{0}\" a second time, expected each key once",
     "found a text without quotes, expected a number, true, false, or a text in quotes",

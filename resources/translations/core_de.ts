@@ -659,6 +659,22 @@
         <translation>{0} bleibt erhalten, wird aber nicht beurteilt: es bleibt weit unter den anderen.</translation>
     </message>
     <message>
+        <source>{0} is kept but not judged: it is a statistic of {1}.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: es ist ein Kennwert von {1}.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it holds a few small whole numbers, as flags do.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: es enthält wenige kleine ganze Zahlen, wie Kennzeichen.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a zone, though it moves as the board does.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: es heißt wie eine Zone, verläuft aber wie die Baugruppe.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a statistic, and is the highest, lowest or mean of the channels.</source>
+        <translation>{0} bleibt erhalten, wird aber nicht beurteilt: es heißt wie ein Kennwert und ist das Höchste, Tiefste oder Mittel der Kanäle.</translation>
+    </message>
+    <message>
         <source>zones are by the oven model, which follows this log within {0} °C (root mean square)</source>
         <translation>Zonen nach dem Ofenmodell, das diesem Log auf {0} °C folgt (quadratisches Mittel)</translation>
     </message>

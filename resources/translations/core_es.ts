@@ -659,6 +659,22 @@
         <translation>{0} se conserva pero no se juzga: queda muy por debajo de los demás.</translation>
     </message>
     <message>
+        <source>{0} is kept but not judged: it is a statistic of {1}.</source>
+        <translation>{0} se conserva pero no se juzga: es un valor estadístico de {1}.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it holds a few small whole numbers, as flags do.</source>
+        <translation>{0} se conserva pero no se juzga: contiene unos pocos números enteros pequeños, como los indicadores.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a zone, though it moves as the board does.</source>
+        <translation>{0} se conserva pero no se juzga: se llama como una zona, aunque se mueve como la placa.</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a statistic, and is the highest, lowest or mean of the channels.</source>
+        <translation>{0} se conserva pero no se juzga: se llama como un valor estadístico y es el más alto, el más bajo o la media de los canales.</translation>
+    </message>
+    <message>
         <source>zones are by the oven model, which follows this log within {0} °C (root mean square)</source>
         <translation>zonas según el modelo del horno, que sigue este registro con {0} °C (media cuadrática)</translation>
     </message>

@@ -659,6 +659,22 @@
         <translation>{0} 保留但不判定：远低于其他通道。</translation>
     </message>
     <message>
+        <source>{0} is kept but not judged: it is a statistic of {1}.</source>
+        <translation>{0} 会保留但不评判：它是 {1} 的统计值。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it holds a few small whole numbers, as flags do.</source>
+        <translation>{0} 会保留但不评判：它只含少数小整数，如同标志。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a zone, though it moves as the board does.</source>
+        <translation>{0} 会保留但不评判：它的名称像温区，但变化与电路板相同。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a statistic, and is the highest, lowest or mean of the channels.</source>
+        <translation>{0} 会保留但不评判：它的名称像统计值，且是各通道的最高、最低或平均值。</translation>
+    </message>
+    <message>
         <source>zones are by the oven model, which follows this log within {0} °C (root mean square)</source>
         <translation>温区依据炉子模型，与此记录相差 {0} °C 以内（均方根）</translation>
     </message>

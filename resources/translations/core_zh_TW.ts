@@ -659,6 +659,22 @@
         <translation>{0} 保留但不判定：遠低於其他通道。</translation>
     </message>
     <message>
+        <source>{0} is kept but not judged: it is a statistic of {1}.</source>
+        <translation>{0} 會保留但不評判：它是 {1} 的統計值。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it holds a few small whole numbers, as flags do.</source>
+        <translation>{0} 會保留但不評判：它只含少數小整數，如同旗標。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a zone, though it moves as the board does.</source>
+        <translation>{0} 會保留但不評判：它的名稱像溫區，但變化與電路板相同。</translation>
+    </message>
+    <message>
+        <source>{0} is kept but not judged: it is named like a statistic, and is the highest, lowest or mean of the channels.</source>
+        <translation>{0} 會保留但不評判：它的名稱像統計值，且是各通道的最高、最低或平均值。</translation>
+    </message>
+    <message>
         <source>zones are by the oven model, which follows this log within {0} °C (root mean square)</source>
         <translation>溫區依據爐子模型，與此記錄相差 {0} °C 以內（均方根）</translation>
     </message>

@@ -130,7 +130,7 @@ TEST(Output, ThatCannotBeWrittenIsStatusFourAndLeavesNothing) {
   EXPECT_EQ(ovenwright_program({"check", kLogs + "passes.csv"}, "/dev/full").status, 4);
 }
 
-// Source: contracts.md, "errors" in JSON: file, line, column, found, expected, message.
+// Source: docs/files_people_edit.md, "errors" in JSON: file, line, column, found, expected, message.
 TEST(Output, JsonTellsAnErrorWhereItsReportWouldStand) {
   const std::string log = kLogs + "passes.csv", window = kLogs + "bad_window.toml";
   for (const auto& arguments :

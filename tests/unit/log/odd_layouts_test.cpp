@@ -309,6 +309,29 @@ TEST(OddRows, WhatIsSetAsideThoughItMovesLikeABoardIsAWarning) {
 }
 
 // Source: the text itself.
+TEST(OddRows, StatisticsOfEachOfSeveralChannelsAreNoWarning) {
+  const auto reading = read_bytes("a.csv", with_statistics("Time (s),U1,U1 min,U1 max,R118,R118 min,R118 max\n"));
+  ASSERT_TRUE(reading) << reading.error().text();
+  EXPECT_TRUE(reading->warnings.empty());
+}
+
+// Source: the page itself. A log to the left of a wider and longer table of numbers is not emptied.
+TEST(OddRows, ALogBesideAWiderTableIsRead) {
+  std::string page = "<table>";
+  for (int i = 0; i < 5 * kRows; ++i) {
+    const bool log = i < kRows;
+    page += fmt::format("<tr><td>{}</td><td>{}</td><td></td>", log ? half_seconds(i) : "", log ? reading_at(i, 0) : "");
+    for (int k = 1; k < 6; ++k) page += fmt::format("<td>{}</td>", i * k % 97);
+    page += "</tr>";
+  }
+  const auto reading = read_bytes("a.html", page + "</table>");
+  ASSERT_TRUE(reading) << reading.error().text();
+  const auto& first = reading->channels.front();
+  ASSERT_EQ(first.temperature_C.size(), static_cast<std::size_t>(kRows));
+  for (int i = 0; i < kRows; ++i) EXPECT_EQ(first.temperature_C[static_cast<std::size_t>(i)], tenths(i, 0) / 10.0);
+}
+
+// Source: the text itself.
 TEST(OddRows, ARemarkThatTheSensorWasOpenLeavesNoReading) {
   std::string text = "Time (s),U1,R118\n";
   for (int i = 0; i < kRows; ++i)

@@ -29,7 +29,7 @@ struct Case {
 void PrintTo(const Case& c, std::ostream* os) { *os << c.name; }
 class Refused : public testing::TestWithParam<Case> {};
 
-// Source: the text itself; contracts.md asks for file, line, column, found and expected.
+// Source: the text itself; docs/reading_logs.md asks for file, line, column, found and expected.
 TEST_P(Refused, WithPlaceFoundAndExpected) {
   const auto reading = read_bytes("a.csv", GetParam().text);
   ASSERT_FALSE(reading);

@@ -162,7 +162,7 @@ class Finder {
     rows_.seek({});
     if (!next_block()) return {};
     if (!forced_) pass_over_smaller_tables();
-    if (!forced_ && !before_.empty()) take_row_of_factors();
+    if ((!forced_ || header_line_ > 0) && !before_.empty()) take_row_of_factors();
     table_.columns = columns_;
     table_.first_row = first_;
     Row first;
@@ -365,7 +365,7 @@ class Finder {
         continue;
       }
       const bool time_alone = table_.headers.empty() && not_headers.empty() && names_the_time_alone(above, columns_);
-      if (forced_ || time_alone || header_like(above, named_)) {
+      if ((forced_ && !is_row_of_factors(as_row)) || time_alone || header_like(above, named_)) {
         const bool behind_comments =
             table_.headers.empty() && row_of_words(above, columns_) &&
             std::all_of(not_headers.begin(), not_headers.end(),

@@ -74,6 +74,23 @@ TEST_P(OddLayouts, AreReadAsWritten) {
   }
 }
 
+// Source: a layout is what was found, kept so that the log is read again the same (docs/reading_logs.md).
+TEST_P(OddLayouts, AreReadAgainTheSameByTheirLayout) {
+  const auto reading = read_bytes("a.csv", GetParam().text);
+  ASSERT_TRUE(reading) << reading.error().text();
+  Options options;
+  options.layout = reading->layout;
+  const auto again = read_bytes("a.csv", GetParam().text, options);
+  ASSERT_TRUE(again) << again.error().text();
+  ASSERT_EQ(again->channels.size(), reading->channels.size());
+  for (std::size_t k = 0; k < reading->channels.size(); ++k) {
+    EXPECT_EQ(again->channels[k].name, reading->channels[k].name);
+    EXPECT_EQ(*again->channels[k].time_s, *reading->channels[k].time_s);
+    EXPECT_EQ(again->channels[k].temperature_C.size(), reading->channels[k].temperature_C.size());
+    EXPECT_EQ(again->channels[k].temperature_C[9], reading->channels[k].temperature_C[9]);
+  }
+}
+
 std::string index_of(int row) { return std::to_string(row + 1); }
 
 std::string with_statistics(const std::string& head) {

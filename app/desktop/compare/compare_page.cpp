@@ -91,6 +91,7 @@ QWidget* ComparePage::buildEmpty() {
   auto* row = new QWidget;
   auto* buttons = new FlowRow(row);
   buttons->setSplit(-1);  // all at the left
+  buttons->setContentsMargins({});
   buttons->setSpacing(layout->spacing());
   const auto add = [&](const QString& text, auto act) {
     auto* button = new QPushButton(text);

@@ -309,6 +309,7 @@ void FiguresPane::refreshSeries() {
   m_body->setCurrentIndex(!one ? kEmpty : zones ? kByZone : kFigures);
   const bool has_all = one && !figures->allRuns.empty();
   m_zones->setFigures(zones && has_all ? figures : nullptr, m_format);
+  keepHeight();
   if (!one) {
     const auto& error = m_loader->error();
     m_empty->setText(error                ? tr("The statistics cannot be worked out. %1").arg(errorText(*error))
@@ -360,10 +361,15 @@ void FiguresPane::refreshSeries() {
 
 /// A splitter asks no height for a width, so what the chart and the lines that wrap need now is told to it.
 void FiguresPane::keepHeight() {
+  if (m_body->currentIndex() != kFigures) {
+    setMinimumHeight(0);
+    return;
+  }
+  m_rows->activate();   // the figures as they stand now
   const int lines = 4;  // between the parts, and under the chart
   const int least = m_head->layout()->heightForWidth(width()) + m_sentence->heightForWidth(width()) +
                     m_chart->minimumHeight() + m_lower->minimumHeightForWidth(width()) + lines;
-  if (m_body->currentIndex() == kFigures && least != minimumHeight()) setMinimumHeight(least);
+  if (least != minimumHeight()) setMinimumHeight(least);
 }
 
 QSize FiguresPane::minimumSizeHint() const {
@@ -396,6 +402,12 @@ void FiguresPane::placeRows() {
     m_rows->addWidget(m_figures[i].first, row, column);
     m_rows->addWidget(m_figures[i].second, row, column + 1);
   }
+}
+
+bool FiguresPane::event(QEvent* event) {
+  const bool taken = QWidget::event(event);
+  if (event->type() == QEvent::LayoutRequest) keepHeight();  // a part wants another height
+  return taken;
 }
 
 void FiguresPane::resizeEvent(QResizeEvent* event) {

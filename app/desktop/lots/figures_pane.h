@@ -56,6 +56,7 @@ class FiguresPane : public QWidget {
   void zoneRunsChosen(const std::vector<std::string>& ids);
 
  protected:
+  bool event(QEvent* event) override;
   void changeEvent(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
 

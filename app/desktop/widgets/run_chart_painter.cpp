@@ -167,11 +167,13 @@ class RunChartPainter {
       const qreal y = m_layout.at(index, 0, line.value).y();
       if (y >= plot.top() - 1 && y <= plot.bottom() + 1) names.push_back({y, line.name, line.kind});
     }
-    const qreal beyond = m_theme.px(kGap_px);
-    const auto most_names = std::size_t(std::max(0.0, (plot.height() + 2 * beyond) / height));
+    // Into the gaps around the plot, but not into its title and the key beside it.
+    const qreal beyond = m_theme.px(kGap_px), above = m_layout.panels()[index].title.height() > 0 ? 0 : beyond;
+    const auto most_names = std::size_t(std::max(0.0, (plot.height() + above + beyond) / height));
     for (const auto kind : {ChartLine::Kind::kCentre, ChartLine::Kind::kLimit})
       if (names.size() > most_names) std::erase_if(names, [kind](const Name& name) { return name.kind == kind; });
     std::ranges::sort(names, {}, &Name::y);
+    if (!names.empty()) names[0].y = std::max(names[0].y, plot.top() - above + height / 2);
     for (std::size_t i = 1; i < names.size(); ++i) names[i].y = std::max(names[i].y, names[i - 1].y + height);
     for (std::size_t i = names.size(); i-- > 0;) {
       const qreal most = i + 1 < names.size() ? names[i + 1].y - height : plot.bottom() + beyond - height / 2;

@@ -8,6 +8,8 @@
 #include <QStyleOption>
 #include <QToolTip>
 
+#include "app/desktop/window/chooser_button.h"
+
 namespace ovenwright::desktop {
 namespace {
 
@@ -34,9 +36,8 @@ class RoomyStyle : public QProxyStyle {
     switch (type) {
       case CT_PushButton: {
         least(kButton_px);
-        const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
-        const bool chooser = button && button->features.testFlag(QStyleOptionButton::HasMenu);
-        if (!chooser) size.setWidth(std::max(size.width(), contents.width() + 2 * scaled(kBesideText_px)));
+        // A chooser has its text cut where there is no room.
+        if (!qobject_cast<const ChooserButton*>(widget)) size.setWidth(std::max(size.width(), contents.width() + 2 * scaled(kBesideText_px)));
         break;
       }
       case CT_TabBarTab:

@@ -63,6 +63,32 @@ void ChooserRow::fitLabels() {
   int least = minimumSizeHint().width();
   for (const QPushButton* button : m_buttons) least += button->sizeHint().width() + m_layout->spacing();
   for (QPushButton* button : m_buttons) button->setVisible(least <= width());
+  fitChoosers();
+}
+
+void ChooserRow::fitChoosers() {
+  const QMargins margins = m_layout->contentsMargins();
+  int room = width() - margins.left() - margins.right() + m_layout->spacing();
+  for (int i = 0; i < m_layout->count(); ++i) {
+    auto* item = m_layout->itemAt(i);
+    if (item->widget() && item->widget()->isHidden()) continue;
+    if (!qobject_cast<ChooserButton*>(item->widget())) room -= item->sizeHint().width();
+    if (item->widget()) room -= m_layout->spacing();
+  }
+  // The widest give way first, down to one width.
+  std::vector<int> widths;
+  for (const ChooserButton* chooser : m_choosers) widths.push_back(chooser->sizeHint().width());
+  std::ranges::sort(widths);
+  int most = QWIDGETSIZE_MAX;
+  for (std::size_t i = 0; i < widths.size(); ++i) {
+    const int each = room / int(widths.size() - i);
+    if (widths[i] > each) {
+      most = std::max(each, 0);
+      break;
+    }
+    room -= widths[i];
+  }
+  for (ChooserButton* chooser : m_choosers) chooser->setMaximumWidth(std::max(most, chooser->minimumSizeHint().width()));
 }
 
 void ChooserRow::resizeEvent(QResizeEvent* event) {

@@ -27,6 +27,8 @@ class ChooserRow : public QWidget {
   void resizeEvent(QResizeEvent* event) override;
 
  private:
+  void fitChoosers();  // into the room that labels and buttons leave
+
   QHBoxLayout* m_layout;
   std::vector<QLabel*> m_labels;
   std::vector<ChooserButton*> m_choosers;

@@ -1056,7 +1056,7 @@
     </message>
     <message>
         <source>the file is empty, no archive</source>
-        <translation>el fichero está vacío, no es un archivo</translation>
+        <translation>el archivo está vacío: no contiene un archivo de pasadas</translation>
     </message>
     <message>
         <source>it is a database of another program, no archive</source>
@@ -1092,7 +1092,7 @@
     </message>
     <message>
         <source>the file&apos;s disk does not serve a write-ahead log</source>
-        <translation>el disco del fichero no admite un registro de escritura anticipada (WAL)</translation>
+        <translation>el disco del archivo no admite un registro de escritura anticipada (WAL)</translation>
     </message>
     <message>
         <source>the PostgreSQL driver of Qt is not installed</source>
@@ -1152,7 +1152,7 @@
     </message>
     <message>
         <source>Read-only file system</source>
-        <translation>sistema de ficheros de solo lectura</translation>
+        <translation>sistema de archivos de solo lectura</translation>
     </message>
     <message>
         <source>Input/output error</source>
@@ -1204,27 +1204,27 @@
     </message>
     <message>
         <source>a file that people edit</source>
-        <translation>un fichero que editan las personas</translation>
+        <translation>un archivo que editan las personas</translation>
     </message>
     <message>
         <source>a file or the name of a window</source>
-        <translation>un fichero o el nombre de una ventana</translation>
+        <translation>un archivo o el nombre de una ventana</translation>
     </message>
     <message>
         <source>a file or the name of an oven</source>
-        <translation>un fichero o el nombre de un horno</translation>
+        <translation>un archivo o el nombre de un horno</translation>
     </message>
     <message>
         <source>a file or the name of a recipe</source>
-        <translation>un fichero o el nombre de una receta</translation>
+        <translation>un archivo o el nombre de una receta</translation>
     </message>
     <message>
         <source>a file or the name of a board</source>
-        <translation>un fichero o el nombre de una placa</translation>
+        <translation>un archivo o el nombre de una placa</translation>
     </message>
     <message>
         <source>a file or the name of a layout</source>
-        <translation>un fichero o el nombre de un formato</translation>
+        <translation>un archivo o el nombre de un formato</translation>
     </message>
     <message>
         <source>the log ends while the temperature still rises</source>
@@ -2512,11 +2512,11 @@
     </message>
     <message>
         <source>a zip archive of other files ({0})</source>
-        <translation>un archivo zip con otros ficheros ({0})</translation>
+        <translation>un archivo zip con otros archivos ({0})</translation>
     </message>
     <message>
         <source>found no file &quot;{0}&quot; in the archive, expected one of: {1}</source>
-        <translation>no se encontró el fichero «{0}» en el archivo comprimido; se esperaba uno de: {1}</translation>
+        <translation>no se encontró el archivo «{0}» en el archivo comprimido; se esperaba uno de: {1}</translation>
     </message>
     <message>
         <source>found no table &quot;{0}&quot;, expected one of: {1}</source>
@@ -2556,7 +2556,7 @@
     </message>
     <message>
         <source>it is cut short or damaged, the list of its files is missing</source>
-        <translation>está truncado o dañado: falta la lista de sus ficheros</translation>
+        <translation>está truncado o dañado: falta la lista de sus archivos</translation>
     </message>
     <message>
         <source>the zip archive</source>

@@ -2364,7 +2364,7 @@
     </message>
     <message>
         <source>found {0}, expected a drawing alone: a logo runs nothing and fetches nothing</source>
-        <translation>找到{0}，应只有图形：标志不得执行或下载任何東西</translation>
+        <translation>找到{0}，应只有图形：标志不得执行或下载任何东西</translation>
     </message>
     <message>
         <source>the element &lt;{0}&gt;</source>
@@ -2716,47 +2716,47 @@
     </message>
     <message>
         <source>found {0}, expected a closing ]</source>
-        <translation>为{0}，应为右括号 ]</translation>
+        <translation>找到{0}，应为右括号 ]</translation>
     </message>
     <message>
         <source>found {0}, expected a comma or a closing ]</source>
-        <translation>为{0}，应为逗号或右括号 ]</translation>
+        <translation>找到{0}，应为逗号或右括号 ]</translation>
     </message>
     <message>
         <source>found {0}, expected a comma or a closing }</source>
-        <translation>为{0}，应为逗号或右括号 }</translation>
+        <translation>找到{0}，应为逗号或右括号 }</translation>
     </message>
     <message>
         <source>found {0}, expected a closing quote</source>
-        <translation>为{0}，应为右引号</translation>
+        <translation>找到{0}，应为右引号</translation>
     </message>
     <message>
         <source>found {0}, expected \\ or / in place of \</source>
-        <translation>为{0}，\ 应写成 \\ 或 /</translation>
+        <translation>找到{0}，\ 应写成 \\ 或 /</translation>
     </message>
     <message>
         <source>found {0}, expected &quot;=&quot; behind the key</source>
-        <translation>为{0}，键后应为“=”</translation>
+        <translation>找到{0}，键后应为“=”</translation>
     </message>
     <message>
         <source>found {0}, expected &quot;=&quot; and a value</source>
-        <translation>为{0}，应为“=”和值</translation>
+        <translation>找到{0}，应为“=”和值</translation>
     </message>
     <message>
         <source>found {0}, expected a value</source>
-        <translation>为{0}，应为值</translation>
+        <translation>找到{0}，应为值</translation>
     </message>
     <message>
         <source>found {0}, expected the end of the line</source>
-        <translation>为{0}，应为行尾</translation>
+        <translation>找到{0}，应为行尾</translation>
     </message>
     <message>
         <source>found {0}, expected a number, true, false, or a text in quotes</source>
-        <translation>为{0}，应为数字、true、false 或引号内的文字</translation>
+        <translation>找到{0}，应为数字、true、false 或引号内的文字</translation>
     </message>
     <message>
         <source>found {0}, expected a key, &quot;=&quot; and a value</source>
-        <translation>为{0}，应为键、“=”和值</translation>
+        <translation>找到{0}，应为键、“=”和值</translation>
     </message>
     <message>
         <source>the end of the line</source>

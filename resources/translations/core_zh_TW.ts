@@ -2716,47 +2716,47 @@
     </message>
     <message>
         <source>found {0}, expected a closing ]</source>
-        <translation>為{0}，應為右括號 ]</translation>
+        <translation>找到{0}，應為右括號 ]</translation>
     </message>
     <message>
         <source>found {0}, expected a comma or a closing ]</source>
-        <translation>為{0}，應為逗號或右括號 ]</translation>
+        <translation>找到{0}，應為逗號或右括號 ]</translation>
     </message>
     <message>
         <source>found {0}, expected a comma or a closing }</source>
-        <translation>為{0}，應為逗號或右括號 }</translation>
+        <translation>找到{0}，應為逗號或右括號 }</translation>
     </message>
     <message>
         <source>found {0}, expected a closing quote</source>
-        <translation>為{0}，應為右引號</translation>
+        <translation>找到{0}，應為右引號</translation>
     </message>
     <message>
         <source>found {0}, expected \\ or / in place of \</source>
-        <translation>為{0}，\ 應寫成 \\ 或 /</translation>
+        <translation>找到{0}，\ 應寫成 \\ 或 /</translation>
     </message>
     <message>
         <source>found {0}, expected &quot;=&quot; behind the key</source>
-        <translation>為{0}，鍵後應為「=」</translation>
+        <translation>找到{0}，鍵後應為「=」</translation>
     </message>
     <message>
         <source>found {0}, expected &quot;=&quot; and a value</source>
-        <translation>為{0}，應為「=」和值</translation>
+        <translation>找到{0}，應為「=」和值</translation>
     </message>
     <message>
         <source>found {0}, expected a value</source>
-        <translation>為{0}，應為值</translation>
+        <translation>找到{0}，應為值</translation>
     </message>
     <message>
         <source>found {0}, expected the end of the line</source>
-        <translation>為{0}，應為行尾</translation>
+        <translation>找到{0}，應為行尾</translation>
     </message>
     <message>
         <source>found {0}, expected a number, true, false, or a text in quotes</source>
-        <translation>為{0}，應為數字、true、false 或引號內的文字</translation>
+        <translation>找到{0}，應為數字、true、false 或引號內的文字</translation>
     </message>
     <message>
         <source>found {0}, expected a key, &quot;=&quot; and a value</source>
-        <translation>為{0}，應為鍵、「=」和值</translation>
+        <translation>找到{0}，應為鍵、「=」和值</translation>
     </message>
     <message>
         <source>the end of the line</source>

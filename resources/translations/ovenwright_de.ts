@@ -867,6 +867,10 @@
         <source>Open its folder</source>
         <translation>Ordner öffnen</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -1987,6 +1991,10 @@
     <message>
         <source>zones %1 cooler on average</source>
         <translation>Zonen im Mittel %1 kühler</translation>
+    </message>
+    <message>
+        <source>This recipe was not predicted.</source>
+        <translation>Für dieses Rezept gibt es keine Vorhersage.</translation>
     </message>
 </context>
 <context>

@@ -867,6 +867,10 @@
         <source>Open its folder</source>
         <translation>Abrir su carpeta</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -1987,6 +1991,10 @@
     <message>
         <source>zones %1 cooler on average</source>
         <translation>zonas %1 más frías en promedio</translation>
+    </message>
+    <message>
+        <source>This recipe was not predicted.</source>
+        <translation>No hay predicción para esta receta.</translation>
     </message>
 </context>
 <context>

@@ -843,6 +843,10 @@
         <source>Open its folder</source>
         <translation>打开所在文件夹</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1（%2）</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -1954,6 +1958,10 @@
     <message>
         <source>zones %1 cooler on average</source>
         <translation>温区平均低 %1</translation>
+    </message>
+    <message>
+        <source>This recipe was not predicted.</source>
+        <translation>未能预测此配方。</translation>
     </message>
 </context>
 <context>
@@ -3863,7 +3871,7 @@
     </message>
     <message>
         <source>The recipe that was run, to be changed: what the curves and lanes then show is predicted from how this board heats in this oven, with its error band. Type into a field, step with up and down (PgUp, PgDn by 5), turn the wheel, or drag up and down; Tab, left and right go from field to field, Del goes back to what was run, L parts top and bottom or ties them, Ctrl+L keeps a zone as it is in a search. Every edit can be undone. A suggestion is a prediction: a qualified person confirms it with an instrumented run.</source>
-        <translation>实际使用的配方，可供变更：之后的曲线与界限图依此板在此炉中的受热情形预测，并附误差带。在字段输入、以上下键步进（PgUp、PgDn 每次 5）、转动滚轮或上下拖曳；Tab、左右键换字段，Del 回到实际使用值，L 分开或连动上下，Ctrl+L 搜寻时固定该温区。每次变更都可撤销。建议属于预测：须由合格人员以实际测温确认。</translation>
+        <translation>实际使用的配方，可供变更：之后的曲线与界限图依此板在此炉中的受热情形预测，并附误差带。在字段输入、以上下键步进（PgUp、PgDn 每次 5）、转动滚轮或上下拖曳；Tab、左右键换字段，Del 回到实际使用值，L 分开或联动上下，Ctrl+L 搜寻时固定该温区。每次变更都可撤销。建议属于预测：须由合格人员以实际测温确认。</translation>
     </message>
     <message>
         <source>Lots</source>
@@ -5359,7 +5367,7 @@
     </message>
     <message>
         <source>top and bottom together</source>
-        <translation>上下连动</translation>
+        <translation>上下联动</translation>
     </message>
     <message>
         <source>stays in a search</source>
@@ -5395,7 +5403,7 @@
     </message>
     <message>
         <source>Top and bottom &amp;together</source>
-        <translation>上下连动(&amp;T)</translation>
+        <translation>上下联动(&amp;T)</translation>
     </message>
     <message>
         <source>was %1</source>
@@ -6211,7 +6219,7 @@
     <name>ovenwright::desktop::TunePage</name>
     <message>
         <source>Top and bottom &amp;together</source>
-        <translation>上下连动(&amp;T)</translation>
+        <translation>上下联动(&amp;T)</translation>
     </message>
     <message>
         <source>&amp;All curves</source>
@@ -6255,7 +6263,7 @@
     </message>
     <message>
         <source>Top and bottom together</source>
-        <translation>上下连动</translation>
+        <translation>上下联动</translation>
     </message>
     <message>
         <source>Top and bottom apart</source>
@@ -6334,11 +6342,11 @@
     </message>
     <message>
         <source>Top and bottom together, checked</source>
-        <translation>上下连动，已勾选</translation>
+        <translation>上下联动，已勾选</translation>
     </message>
     <message>
         <source>Top and bottom together, not checked</source>
-        <translation>上下连动，未勾选</translation>
+        <translation>上下联动，未勾选</translation>
     </message>
 </context>
 <context>

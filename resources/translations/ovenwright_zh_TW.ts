@@ -843,6 +843,10 @@
         <source>Open its folder</source>
         <translation>開啟所在資料夾</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1（%2）</translation>
+    </message>
 </context>
 <context>
     <name>ReadingChoices</name>
@@ -1954,6 +1958,10 @@
     <message>
         <source>zones %1 cooler on average</source>
         <translation>溫區平均低 %1</translation>
+    </message>
+    <message>
+        <source>This recipe was not predicted.</source>
+        <translation>未能預測此配方。</translation>
     </message>
 </context>
 <context>

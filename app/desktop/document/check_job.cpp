@@ -1,6 +1,7 @@
 #include "app/desktop/document/check_job.h"
 
 #include <QElapsedTimer>
+#include <QFile>
 #include <QPromise>
 #include <QtConcurrent>
 
@@ -28,6 +29,24 @@ void clearUpperHalves() {
                          : "xmm0", "xmm1", "xmm2", "xmm3", "xmm4", "xmm5", "xmm6", "xmm7", "xmm8", "xmm9", "xmm10",
                            "xmm11", "xmm12", "xmm13", "xmm14", "xmm15");
 #endif
+}
+
+/// The tables of a log that could not be read; of a large file none, which would take as long as reading it did.
+std::vector<log::ListedTable> tablesOf(const CheckJob::Input& input) {
+  constexpr qint64 kMostBytes = qint64{16} << 20;
+  const auto& source = input.source;
+  using Tables = Result<std::vector<log::ListedTable>>;
+  const auto tables = within_memory({}, [&]() -> Tables {
+    QByteArray bytes = source.pasted;
+    if (!source.path.isEmpty()) {
+      QFile file(source.path);
+      if (file.size() > kMostBytes || !file.open(QIODevice::ReadOnly)) return std::vector<log::ListedTable>{};
+      bytes = file.readAll();
+    }
+    return log::tables_of(source.name.toStdString(), {bytes.constData(), std::size_t(bytes.size())},
+                          input.request.log);
+  });
+  return tables ? *tables : std::vector<log::ListedTable>{};
 }
 
 Result<std::shared_ptr<const Checked>> work(CheckJob::Input& input) {
@@ -79,7 +98,8 @@ void CheckJob::start(Input input) {
       return !promise.isCanceled();
     };
     clearUpperHalves();
-    auto outcome = within_memory(input.source.name.toStdString(), [&] { return work(input); });
+    Outcome outcome{within_memory(input.source.name.toStdString(), [&] { return work(input); }), {}};
+    if (!outcome.checked && !input.reading && !promise.isCanceled()) outcome.tables = tablesOf(input);
     if (!promise.isCanceled()) promise.addResult(std::move(outcome));
   }));
 }
@@ -92,12 +112,12 @@ void CheckJob::conclude() {
     return;
   }
   const Outcome outcome = m_watcher.result();
-  if (outcome) {
-    emit finished(*outcome);
-  } else if (outcome.error().code == ErrorCode::kCancelled) {
+  if (outcome.checked) {
+    emit finished(*outcome.checked);
+  } else if (outcome.checked.error().code == ErrorCode::kCancelled) {
     emit cancelled();
   } else {
-    emit failed(outcome.error());
+    emit failed(outcome.checked.error(), outcome.tables);
   }
 }
 

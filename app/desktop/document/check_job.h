@@ -29,11 +29,16 @@ class CheckJob : public QObject {
  signals:
   void progressChanged(double done, qulonglong rows);
   void finished(std::shared_ptr<const ovenwright::desktop::Checked> checked);
-  void failed(const ovenwright::Error& error);  ///< the view words and translates it
+  /// The view words and translates it. `tables`: those of the log, as far as it is known without reading it again
+  /// for long; of a large file none.
+  void failed(const ovenwright::Error& error, const std::vector<ovenwright::log::ListedTable>& tables);
   void cancelled();
 
  private:
-  using Outcome = Result<std::shared_ptr<const Checked>>;
+  struct Outcome {
+    Result<std::shared_ptr<const Checked>> checked;
+    std::vector<log::ListedTable> tables;  ///< of a log that failed
+  };
   void conclude();
 
   QFutureWatcher<Outcome> m_watcher;

@@ -188,12 +188,13 @@ void Document::start(const LogPointer& log, Rework rework) {
     conclude(done);
     finish(done, checked);
   });
-  connect(job, &CheckJob::failed, this, [this, weak, conclude](const Error& error) {
-    const auto done = weak.lock();
-    if (!done) return;
-    conclude(done);
-    fail(done, error);
-  });
+  connect(job, &CheckJob::failed, this,
+          [this, weak, conclude](const Error& error, const std::vector<log::ListedTable>& tables) {
+            const auto done = weak.lock();
+            if (!done) return;
+            conclude(done);
+            fail(done, error, tables);
+          });
   connect(job, &CheckJob::cancelled, this, [this, weak, conclude] {
     const auto done = weak.lock();
     if (!done) return;
@@ -257,14 +258,14 @@ void Document::keepChoice() {
   emit chosenChanged();
 }
 
-void Document::fail(const LogPointer& log, const Error& error) {
+void Document::fail(const LogPointer& log, const Error& error, const std::vector<log::ListedTable>& tables) {
   const bool is_new = std::ranges::find(m_pending, log) != m_pending.end();
   if (is_new) {
     forgetPending(log);
     if (m_failure) {
       m_failure->others << log->source.name;
     } else {
-      m_failure = Failure{log, error, {}};
+      m_failure = Failure{log, error, {}, tables};
     }
     emit failureChanged();
   } else {

@@ -29,6 +29,7 @@ class Document : public QObject {
     LogPointer log;
     Error error;
     QStringList others;  ///< names of further ones that could not be read after it
+    std::vector<log::ListedTable> tables = {};  ///< of `log`, to read another of them
   };
 
   explicit Document(QObject* parent = nullptr);
@@ -92,7 +93,7 @@ class Document : public QObject {
   void start(const LogPointer& log, Rework rework);
   void abandonJob(OpenLog& log);
   void finish(const LogPointer& log, std::shared_ptr<const Checked> checked);
-  void fail(const LogPointer& log, const Error& error);
+  void fail(const LogPointer& log, const Error& error, const std::vector<log::ListedTable>& tables);
   void chooseFirstProblem();  ///< of the sentence, so that a run that is out shows at once how
   void keepChoice();          ///< on the result of the same requirement and channel, where a new judgement has one
   void forgetPending(const LogPointer& log);

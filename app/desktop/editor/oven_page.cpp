@@ -156,11 +156,14 @@ void OvenPage::show(const QStringList& doubts) {
   m_doubts = doubts;
   m_doubted = m_document->view();
   // What was left half typed stands there still.
-  const bool goes_on =
-      !m_model->problem().isEmpty() && m_of.lock() == m_document->currentPointer() && oven::oven_text(*oven) == m_base;
-  if (!goes_on) take(*oven);
+  if (!isHeldBack(m_document->currentPointer())) take(*oven);
   m_revision->setText(nextRevision(oven->identity.revision));
   refresh();
+}
+
+bool OvenPage::isHeldBack(const Document::LogPointer& log) const {
+  const auto& oven = (log ? log->setup : m_document->setup()).oven;
+  return !m_model->problem().isEmpty() && m_of.lock() == log && oven && oven::oven_text(*oven) == m_base;
 }
 
 void OvenPage::take(const oven::Oven& oven) {

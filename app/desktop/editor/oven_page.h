@@ -28,6 +28,8 @@ class OvenPage : public QWidget {
   void setFormat(const Format& format);
   QList<QWidget*> parts() const;
   OvenModel* model() { return m_model; }
+  /// Whether the log's oven is half typed or breaks a rule here, so that no document has what was typed.
+  bool isHeldBack(const Document::LogPointer& log) const;
   void saveTo(const QString& path);       ///< a file that is there stays as it is
   void goOnFrom(const OvenPage& before);  ///< with what is half typed, in another language
 

@@ -223,8 +223,7 @@ void WindowPage::show(std::size_t window, int requirement) {
   const auto& windows = m_document->setup().windows;
   if (window >= windows.size()) return;
   // What was left half typed stands there still.
-  const bool goes_on = m_of.lock() == m_document->currentPointer() && window == m_index &&
-                       !m_model->problem().isEmpty() && window::window_text(windows[window]) == m_base;
+  const bool goes_on = isHeldBack(m_document->currentPointer(), window);
   m_index = window;
   if (!goes_on) take(windows[m_index]);
   refresh();
@@ -232,6 +231,12 @@ void WindowPage::show(std::size_t window, int requirement) {
   if (requirement < 0) return;
   m_table->setCurrentIndex(m_model->index(requirement, int(RequirementField::kLower)));
   m_table->setFocus();
+}
+
+bool WindowPage::isHeldBack(const Document::LogPointer& log, std::size_t window) const {
+  const auto& windows = (log ? log->setup : m_document->setup()).windows;
+  return !m_model->problem().isEmpty() && m_of.lock() == log && window == m_index && window < windows.size() &&
+         window::window_text(windows[window]) == m_base;
 }
 
 void WindowPage::take(const window::ProcessWindow& window) {

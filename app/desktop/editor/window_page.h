@@ -25,6 +25,8 @@ class WindowPage : public QWidget {
   void show(std::size_t window, int requirement = -1);
   QList<QWidget*> parts() const;
   std::size_t window() const { return m_index; }
+  /// Whether the log's window is half typed or breaks a rule here, so that no document has what was typed.
+  bool isHeldBack(const Document::LogPointer& log, std::size_t window) const;
   /// What an undo or a redo brings back that no document has, as it broke a rule: the log it is of is shown then.
   /// False where that log is not open or has no such window.
   bool restore(const Document::LogPointer& log, std::size_t window, const WindowModel::State& state);

@@ -27,9 +27,9 @@ QString tableValue(const std::vector<log::ListedTable>& tables);  ///< of the on
 QString headerValue(const log::Layout& layout);
 QString timeValue(const log::Layout& layout);
 QString scaleValue(const log::Layout& layout);
-/// Puts a chosen value into a layout; `about` is the layout's key, an empty value leaves it to the reader.
 /// Another table is another layout: what was fixed for the one before does not hold for it.
 void applyTable(log::Layout& layout, const log::ListedTable& table);
+/// Puts a chosen value into a layout; `about` is the layout's key, an empty value leaves it to the reader.
 void applyChoice(log::Layout& layout, const QString& about, const QString& value);
 
 }  // namespace ovenwright::desktop

@@ -2,7 +2,6 @@
 
 #include <QCheckBox>
 #include <QDoubleSpinBox>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -29,18 +28,6 @@ namespace {
 constexpr int kEntryMergeKey = 1;
 const QString kEntry = QStringLiteral("entry");
 const QString kTable = QStringLiteral("table");
-
-/// The tables of a log that could not be read; of a large file none, which would take as long as reading it did.
-std::vector<log::ListedTable> tablesOf(const Source& source, const log::Options& options) {
-  constexpr qint64 kMostBytes = qint64{16} << 20;
-  QByteArray bytes = source.pasted;
-  if (!source.path.isEmpty()) {
-    QFile file(source.path);
-    if (file.size() > kMostBytes || !file.open(QIODevice::ReadOnly)) return {};
-    bytes = file.readAll();
-  }
-  return log::tables_of(source.name.toStdString(), {bytes.constData(), std::size_t(bytes.size())}, options);
-}
 
 /// The row that an assumption is about; the layout's key.
 QString rowOf(const log::Assumption& assumption) {
@@ -277,7 +264,7 @@ void ReadingPanel::refreshFailure(const Document::Failure& failure, const widget
   constexpr std::size_t kLines = 12;
   for (std::size_t line = 1; line <= kLines; ++line) blank.shown.push_back({line, {}});
   blank.layout.time.columns = {1};
-  m_tables = tablesOf(failure.log->source, failure.log->setup.log);
+  m_tables = failure.tables;
   fill(kTable, tableChoices(m_tables, QLocale()), tableValue(m_tables), {});
   fill(QStringLiteral("encoding"), choices(encodingChoices()), text(fixed.encoding), {});
   fill(QStringLiteral("delimiter"), choices(delimiterChoices()), text(fixed.delimiter), {});

@@ -299,7 +299,7 @@ widgets::LotLaneContent lotLane(const lot::Series& series, const Format& format)
     words << LotWords::tr("%1: %2", "name, value").arg(name, value);
   if (series.lower) words << LotWords::tr("lower limit %1").arg(lane.lowerText);
   if (series.upper) words << LotWords::tr("upper limit %1").arg(lane.upperText);
-  lane.description = words.join(QStringLiteral(", "));
+  lane.description = enumerated(words);
   return lane;
 }
 

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/tune/themed_label.h"
 #include "app/desktop/tune/tune_session.h"
 #include "app/desktop/window/hairline.h"
@@ -46,7 +47,7 @@ void LearnedFrom::refresh(const Format& format) {
   setVisible(model || !choices.empty());
   if (shown == m_shown) return;
   m_shown = shown;
-  fill(names.join(QStringLiteral(", ")), misfit, choices);
+  fill(enumerated(names), misfit, choices);
 }
 
 void LearnedFrom::fill(const QString& names, const QString& misfit, const std::vector<Choice>& choices) {

@@ -1,7 +1,8 @@
 #include "app/desktop/tune/predict_job.h"
 
 #include <QtConcurrent>
-#include <new>
+
+#include "core/units/memory.h"
 
 namespace ovenwright::desktop {
 namespace {
@@ -42,27 +43,28 @@ void PredictJob::next() {
   m_wanted.reset();
   m_dropped = false;
   m_busy = true;
-  m_watcher.setFuture(QtConcurrent::run(&m_thread, [wanted = m_running]() -> std::shared_ptr<const Prediction> {
-    try {
-      return predict(wanted.model, wanted.recipe, wanted.withBand);
-    } catch (const std::bad_alloc&) {
-      return nullptr;
-    }
+  m_watcher.setFuture(QtConcurrent::run(&m_thread, [wanted = m_running]() {
+    return within_memory({}, [&]() -> Outcome { return predict(wanted.model, wanted.recipe, wanted.withBand); });
   }));
 }
 
 void PredictJob::conclude() {
-  const auto prediction = m_watcher.result();
+  const Outcome outcome = m_watcher.result();
   // A band of a recipe that is no longer wanted would hold up the one that is.
-  const bool unwanted = m_dropped || (m_wanted && m_running.withBand);
+  const bool unwanted = m_dropped || (m_wanted && (m_running.withBand || !outcome));
   if (m_wanted) {
     next();
-  } else if (!m_dropped && !m_running.withBand) {
+  } else if (outcome && !m_dropped && !m_running.withBand) {
     m_rest.start();
   } else {
     m_busy = false;
   }
-  if (!unwanted && prediction) emit predicted(prediction);
+  if (unwanted) return;
+  if (outcome) {
+    emit predicted(*outcome);
+  } else {
+    emit failed(outcome.error());
+  }
 }
 
 void PredictJob::askForBand() {

@@ -23,8 +23,10 @@ class PredictJob : public QObject {
 
  signals:
   void predicted(std::shared_ptr<const ovenwright::desktop::Prediction> prediction);
+  void failed(const ovenwright::Error& error);  ///< memory ran out for the recipe that is wanted
 
  private:
+  using Outcome = Result<std::shared_ptr<const Prediction>>;
   struct Wanted {
     std::shared_ptr<const TuneModel> model;
     oven::Recipe recipe;
@@ -39,7 +41,7 @@ class PredictJob : public QObject {
   Wanted m_running;
   bool m_busy = false, m_dropped = false;
   QTimer m_rest;  // runs between the values and their band
-  QFutureWatcher<std::shared_ptr<const Prediction>> m_watcher;
+  QFutureWatcher<Outcome> m_watcher;
 };
 
 }  // namespace ovenwright::desktop

@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/tune/field_format.h"
 #include "app/desktop/tune/recipe_strip_accessible.h"
 #include "app/desktop/widgets/wording.h"
@@ -101,7 +102,7 @@ QString RecipeStrip::spoken(const RecipeField& field) const {
   parts << format.withUnit(field, value);
   if (value != now) parts << tr("was %1", "a setpoint or the speed").arg(format.withUnit(field, now));
   if (column && column->locked) parts << tr("stays in a search");
-  return parts.join(QStringLiteral(", "));
+  return enumerated(parts);
 }
 
 void RecipeStrip::announce() {

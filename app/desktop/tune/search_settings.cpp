@@ -10,6 +10,7 @@
 #include <QSpinBox>
 #include <cmath>
 
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/widgets/theme.h"
 
 namespace ovenwright::desktop {
@@ -107,7 +108,7 @@ void SearchSettings::refresh() {
   m_margin->setValue(edit.marginToKeep ? int(std::lround(100 * *edit.marginToKeep)) : kUsualMargin);
   QStringList locked;
   for (const auto& zone : edit.lockedZones) locked << QString::fromStdString(zone);
-  const QString names = locked.join(QStringLiteral(", "));
+  const QString names = enumerated(locked);
   m_locked->setText(locked.isEmpty()     ? tr("Every zone may move; press a zone’s name in the strip to keep it.")
                     : locked.size() == 1 ? tr("A search leaves zone %1 as it is.").arg(names)
                                          : tr("A search leaves zones %1 as they are.").arg(names));

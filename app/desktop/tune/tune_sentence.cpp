@@ -102,7 +102,9 @@ SentenceContent tuneSentence(const TuneSession& session, const Format& format) {
     }
     case State::kReady:
       if (bench->prediction) return predicted(session, format);
-      content = widgets::told(Words::tr("Predicting."), {});
+      content = bench->notPredicted
+                    ? widgets::told(Words::tr("This recipe was not predicted."), errorText(*bench->notPredicted))
+                    : widgets::told(Words::tr("Predicting."), {});
       break;
   }
   content.secondShort = content.second;

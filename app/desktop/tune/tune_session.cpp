@@ -87,7 +87,15 @@ TuneSession::TuneSession(Document* document, QObject* parent) : QObject(parent),
   connect(&m_predict, &PredictJob::predicted, this, [this](std::shared_ptr<const Prediction> prediction) {
     if (!m_bench || prediction->model != m_bench->model) return;
     if (prediction->hasBand()) m_bench->banded = prediction;
+    m_bench->notPredicted.reset();
     m_bench->prediction = std::move(prediction);
+    emit predictionChanged();
+  });
+  connect(&m_predict, &PredictJob::failed, this, [this](const Error& error) {
+    if (!m_bench) return;
+    m_bench->prediction.reset();  // of another recipe, which must not stand beside the numbers of this one
+    m_bench->banded.reset();
+    m_bench->notPredicted = error;
     emit predictionChanged();
   });
   connect(&m_search, &SearchJob::progressChanged, this, [this](double done) {
@@ -293,14 +301,14 @@ void TuneSession::markSaved() {
   if (m_bench) m_bench->saved = m_bench->edit.recipe;
 }
 
-std::vector<std::pair<Document::LogPointer, QString>> TuneSession::unsaved() const {
-  std::vector<std::pair<Document::LogPointer, QString>> all;
+std::vector<std::pair<Document::LogPointer, oven::Recipe>> TuneSession::unsaved() const {
+  std::vector<std::pair<Document::LogPointer, oven::Recipe>> all;
   for (const auto& bench : m_benches) {
     const auto log = bench->log.lock();
     if (!log || std::ranges::find(m_document->logs(), log) == m_document->logs().end()) continue;
     const auto& recipe = bench->edit.recipe;
     if (sameNumbers(recipe, bench->measured) || (bench->saved && sameNumbers(recipe, *bench->saved))) continue;
-    all.emplace_back(log, QString::fromStdString(bench->measured.identity.name));
+    all.emplace_back(log, recipe);
   }
   return all;
 }

@@ -41,6 +41,7 @@ struct TuneBench {
   std::shared_ptr<const TuneModel> model;
   std::optional<Error> error;
   std::shared_ptr<const Prediction> prediction;  ///< the last one; of an older recipe until the next arrives
+  std::optional<Error> notPredicted;             ///< why the recipe as it is now has no prediction
   std::shared_ptr<const Prediction> banded;      ///< the last one whose band is known
   std::shared_ptr<const tune::Report> report;
   std::set<int> hidden;  ///< numbers of kept predictions whose curves are off
@@ -82,8 +83,8 @@ class TuneSession : public QObject {
   /// @param gesture  edits of one gesture (a drag, some steps on one field) are one step back
   void setField(const RecipeField& field, double value, int gesture);
   void markSaved();  ///< the recipe as it is edited now stands in a file
-  /// Runs whose recipe was edited and stands in no file, each with the recipe's name.
-  std::vector<std::pair<Document::LogPointer, QString>> unsaved() const;
+  /// Runs whose recipe was edited and stands in no file, each with the recipe as it is now.
+  std::vector<std::pair<Document::LogPointer, oven::Recipe>> unsaved() const;
   void backToMeasured();
   /// One number as it was run; where top and bottom move together, both of the zone.
   void backToMeasured(const RecipeField& field);

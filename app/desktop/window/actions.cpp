@@ -73,9 +73,7 @@ void MainWindow::buildActions() {
     settingsWindow()->raise();
     settingsWindow()->activateWindow();
   });
-  QAction* close_log = addAction(file, tr("&Close this log"), QKeySequence::Close, [this] {
-    if (m_document->current()) m_document->close(m_document->currentPointer());
-  });
+  QAction* close_log = addAction(file, tr("&Close this log"), QKeySequence::Close, [this] { closeLog(); });
   addAction(file, tr("&Quit"), QKeySequence::Quit, [this] { close(); });
 
   QMenu* edit = menuBar()->addMenu(tr("&Edit"));

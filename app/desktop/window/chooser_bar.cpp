@@ -74,7 +74,7 @@ void ChooserBar::fillRuns() {
   connect(m_runs->addAction(tr("&Open a log…")), &QAction::triggered, this, &ChooserBar::openWanted);
   if (m_document->current()) {
     connect(m_runs->addAction(tr("&Close %1").arg(m_document->current()->source.name)), &QAction::triggered, this,
-            [this] { m_document->close(m_document->currentPointer()); });
+            &ChooserBar::closeWanted);
   }
 }
 

@@ -24,6 +24,7 @@ class ChooserBar : public ChooserRow {
 
  signals:
   void openWanted();
+  void closeWanted();  ///< of the log that is shown
 
  private:
   void fillRuns();

@@ -5,11 +5,6 @@
 #include <QStyleOptionButton>
 
 namespace ovenwright::desktop {
-namespace {
-
-constexpr int kLeast_M = 7;  // below it a name cannot be told from others
-
-}  // namespace
 
 ChooserButton::ChooserButton(const QString& what, QWidget* parent) : QPushButton(parent), m_what(what) {
   setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
@@ -35,7 +30,7 @@ QSize ChooserButton::sizeFor(const QString& text) const {
 }
 
 QSize ChooserButton::sizeHint() const { return sizeFor(m_chosen); }
-QSize ChooserButton::minimumSizeHint() const { return sizeFor(QString(kLeast_M, u'M')).boundedTo(sizeHint()); }
+QSize ChooserButton::minimumSizeHint() const { return sizeFor(QStringLiteral("MMMM")).boundedTo(sizeHint()); }
 
 void ChooserButton::resizeEvent(QResizeEvent* event) {
   QPushButton::resizeEvent(event);

@@ -10,6 +10,11 @@
 #include "app/desktop/window/chooser_button.h"
 
 namespace ovenwright::desktop {
+namespace {
+
+constexpr int kMoreToRead_M = 3;  // above the least width of a chooser: what tells a name from others
+
+}  // namespace
 
 ChooserRow::ChooserRow(QWidget* parent) : QWidget(parent), m_layout(new QHBoxLayout(this)) {
   const auto theme = widgets::Theme::fromPalette(palette(), font());
@@ -61,6 +66,11 @@ void ChooserRow::fitLabels() {
   for (QLabel* label : m_labels) label->setVisible(wanted <= width());
   // What the buttons do stands in the menus too: in a bar that is too narrow for both they go, not the choosers.
   int least = minimumSizeHint().width();
+  for (const ChooserButton* chooser : m_choosers) {
+    const int narrow = chooser->minimumSizeHint().width();
+    const int readable = narrow + kMoreToRead_M * chooser->fontMetrics().horizontalAdvance(u'M');
+    least += std::min(chooser->sizeHint().width(), readable) - narrow;
+  }
   for (const QPushButton* button : m_buttons) least += button->sizeHint().width() + m_layout->spacing();
   for (QPushButton* button : m_buttons) button->setVisible(least <= width());
   fitChoosers();

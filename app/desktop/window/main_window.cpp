@@ -89,6 +89,7 @@ MainWindow::MainWindow(Document* document, Settings* settings, ArchiveLink* arch
   connect(m_slow, &QTimer::timeout, this, &MainWindow::refreshSentence);
   connect(m_profiles, &ProfileMenus::troubled, this, &MainWindow::showNotice);
   connect(m_choosers, &ChooserBar::openWanted, this, &MainWindow::openLogs);
+  connect(m_choosers, &ChooserBar::closeWanted, this, &MainWindow::closeLog);
   connect(m_empty, &EmptyPage::openWanted, this, &MainWindow::openLogs);
   connect(m_empty, &EmptyPage::pasteWanted, this, &MainWindow::paste);
   connect(m_empty, &EmptyPage::demoWanted, this, &MainWindow::openDemo);
@@ -269,11 +270,11 @@ void MainWindow::refreshPage() {
   Appearance::shrinkHiddenPages(m_pages, page);
   // What had the focus is going away: the verdict has it then, without a frame until the keyboard is used.
   const QWidget* going = m_pages->currentWidget();
+  if (going != page) m_area->showTop();
   if (going != page && going->isAncestorOf(QApplication::focusWidget())) {
     QWidget* next = areLotsShown() ? m_lots->parts().at(1) : m_sentence;
     next->setFocus(Qt::OtherFocusReason);
   }
-  if (going != page) m_area->showTop();
   m_pages->setCurrentWidget(page);
   const auto* log = m_document->current();
   QString title = tr("Ovenwright");

@@ -125,14 +125,18 @@ class MainWindow : public QMainWindow {
   void openDemoRun(const QString& log, const char* recipe_name);
   void fillRecent();
   void openLogs();
-  /// An edit that stands in no file: what it is of, and where it is seen.
+  /// An edit that stands in no file: what it is of, what it says, and where it is seen.
   struct Unsaved {
     QString name;
+    std::string text;
     Document::LogPointer log;
     std::function<void()> show;
   };
-  std::vector<Unsaved> unsavedEdits();  // main_window_close.cpp
-  bool askAboutUnsaved();               ///< in the sentence's place; false where there is nothing to ask
+  /// Of a log, else of all that is open.
+  std::vector<Unsaved> unsavedEdits(const Document::LogPointer& of = nullptr);  // main_window_close.cpp
+  /// In the sentence's place; false where there is nothing to ask.
+  bool askAboutUnsaved(std::vector<Unsaved> unsaved, std::function<void()> closeAnyway);
+  void closeLog();  ///< the one that is shown
   void paste();
   void openMime(const QMimeData& dropped);  // main_window_drop.cpp
   CurvePlot* plot();                        // of the task that is shown

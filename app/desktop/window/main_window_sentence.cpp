@@ -98,6 +98,7 @@ void MainWindow::followLink(const widgets::SentenceLink& link) {
     m_notice.reset();
     m_document->dismissFailure();
     refreshSentence();
+    emit pageChanged();  // Esc has nothing to take away any more
     if (act) act();
     return;
   }

@@ -6,6 +6,7 @@
 #include "app/desktop/import/reading_choices.h"
 #include "app/desktop/lots/lots_page.h"
 #include "app/desktop/text/language.h"
+#include "app/desktop/text/paragraph.h"
 #include "app/desktop/tune/tune_page.h"
 #include "app/desktop/widgets/theme.h"
 #include "app/desktop/window/elided_label.h"
@@ -96,7 +97,7 @@ void MainWindow::refreshStatus() {
   const auto unit = std::ranges::find(units, QString::fromStdString(read_as.unit), &Choices::value_type::first);
   read << (unit == units.end() ? QString::fromStdString(read_as.unit) : unit->second);
   if (!read_as.assumed.empty()) read << tr("%n assumed", "things about the reading", int(read_as.assumed.size()));
-  const QString words = tr("Read as: %1").arg(read.join(QStringLiteral(", ")));
+  const QString words = tr("Read as: %1").arg(enumerated(read));
   m_readAs->setWords(words, true);
   showRule(*view);
   fitStatus();

@@ -71,8 +71,12 @@ QString errorText(const Error& whole) {
   } else {
     what = inWords(error.message, QLocale());
   }
-  if (!inside.isEmpty()) what += QStringLiteral(" (%1)").arg(inWords(inside.toStdString(), QLocale()));
+  if (!inside.isEmpty()) what = withBrackets(what, inWords(inside.toStdString(), QLocale()));
   return place.isEmpty() ? sentenceCase(what) : place + sentenceCase(what).replace(0, 1, what.left(1));
+}
+
+QString withBrackets(const QString& what, const QString& inside) {
+  return QCoreApplication::translate("Notice", "%1 (%2)").arg(what, inside);
 }
 
 QString errorWithFile(const Error& error) {

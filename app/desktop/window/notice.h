@@ -28,5 +28,7 @@ QString sentenceCase(QString text);
 QString errorText(const Error& error);
 /// The same behind the name of the file that it is about, where there is one.
 QString errorWithFile(const Error& error);
+/// "what (inside)", with the brackets of the language in use.
+QString withBrackets(const QString& what, const QString& inside);
 
 }  // namespace ovenwright::desktop

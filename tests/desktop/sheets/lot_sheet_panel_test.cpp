@@ -292,7 +292,7 @@ TEST_F(SeveralLotsTest, AStopJustBehindAFileIsToldOnce) {
   m_lots->setFolder(m_folder.path());
   QSignalSpy finished(m_lots->job(), &SheetFilesJob::finished);
   m_lots->start();
-  while (!QFile::exists(path("QM-2300.pdf"))) QCoreApplication::processEvents();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(path("QM-2300.pdf")); }, kLongest_ms));
   QThreadPool::globalInstance()->waitForDone();
   m_lots->job()->cancel();
   finish();

@@ -77,15 +77,19 @@ TEST(LanesLayout, AtLeastKeepsRoomForItsArrow) {
 // Under "Margin" a value without one would be read as a margin.
 TEST(LanesLayout, WhereTheValueGaveWayTheMarginsColumnSaysWhyThereIsNone) {
   const LaneTable table = laneTable(samples::everyState(), samples::channels(1));
+  int seen = 0;
   for (const Lane& lane : table.lanes) {
     const QString text = insteadOfMargin(lane);
     if (lane.title == "Not reached") {
+      ++seen;
       EXPECT_EQ(text, "not reached");
     }
     if (lane.title == "At least, undetermined" || lane.title == "Undetermined, no range") {
+      ++seen;
       EXPECT_EQ(text, "undetermined");
     }
   }
+  EXPECT_EQ(seen, 3);
   samples::JudgementBuilder counts;
   counts.add("excursions", {measure::Measure::kExcursionsAbove, {}}, Unit::kCount, {{1, 0, {}, 1, {}}});
   EXPECT_EQ(insteadOfMargin(laneTable(counts.judgement(), samples::channels(1)).lanes[0]), QString::fromUtf8("–"));

@@ -21,10 +21,21 @@ void* allocated(std::size_t size) {
   return memory;
 }
 
+void* allocated_or_null(std::size_t size) noexcept {
+  try {
+    return allocated(size);
+  } catch (const std::bad_alloc&) {
+    return nullptr;
+  }
+}
+
 }  // namespace
 
+// Those that throw nothing too: the address sanitizer's would come from another heap than what is freed here.
 void* operator new(std::size_t size) { return allocated(size); }
 void* operator new[](std::size_t size) { return allocated(size); }
+void* operator new(std::size_t size, const std::nothrow_t&) noexcept { return allocated_or_null(size); }
+void* operator new[](std::size_t size, const std::nothrow_t&) noexcept { return allocated_or_null(size); }
 void operator delete(void* memory) noexcept { std::free(memory); }
 void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
 void operator delete[](void* memory) noexcept { std::free(memory); }

@@ -145,7 +145,7 @@ std::optional<Error> removeMoved(Database& outbox, Database& to, const std::stri
 }
 
 std::optional<Error> noteKeptLogs(Database& outbox, Database& server) {
-  constexpr int kAtOnce = 5000;
+  constexpr int kLogsAtOnce = 5000;
   const auto all = chains(server);
   if (!all) return all.error();
   for (const auto& chain : *all) {
@@ -158,13 +158,13 @@ std::optional<Error> noteKeptLogs(Database& outbox, Database& server) {
       auto error =
           server.run(QStringLiteral("select log, part, chain, number from run where chain = ? and number > ? and "
                                     "judged_from = '' order by number limit ?"),
-                     {storable(chain.id), QVariant::fromValue<qlonglong>(static_cast<qlonglong>(last)), kAtOnce},
+                     {storable(chain.id), QVariant::fromValue<qlonglong>(static_cast<qlonglong>(last)), kLogsAtOnce},
                      [&](const QSqlQuery& row) {
                        logs.push_back({row.value(0), row.value(1), row.value(2), row.value(3)});
                        return true;
                      });
       if (error) return error;
-      const bool more = logs.size() == std::size_t{kAtOnce};
+      const bool more = logs.size() == std::size_t{kLogsAtOnce};
       last = more ? logs.back()[3].toULongLong() : chain.count;
       auto transaction = Transaction::begin(outbox);
       if (!transaction) return transaction.error();
